@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/base/id.h"
+#include "core/catalogue/tag.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lidlark::catalogue {
+
+enum class Source { Box, Home };
+inline constexpr EnumNames<Source, 2> sourceNames{{"box", "home"}};
+
+enum class ComesBack { Yes, Counted, PartUsed, UsedUp };
+inline constexpr EnumNames<ComesBack, 4> comesBackNames{{"yes", "counted", "part-used", "used-up"}};
+
+enum class Shape { Sphere, Disc, Cylinder, Box, Ellipsoid };
+inline constexpr EnumNames<Shape, 5> shapeNames{{"sphere", "disc", "cylinder", "box", "ellipsoid"}};
+
+/// Outer measures of one piece, in millimetres: sphere (diameter), disc and cylinder (diameter,
+/// length), box and ellipsoid (three edges or axes).
+struct Measures {
+    Shape shape = Shape::Box;
+    std::vector<double> mm;
+    bool operator==(const Measures &) const = default;
+};
+
+/// What goes into the box instead; once chosen, the original is never offered.
+struct ItemSwap {
+    ItemId with;
+    std::string note;
+    bool operator==(const ItemSwap &) const = default;
+};
+
+/// How long a piece lasts; absent fields are not limited.
+struct Life {
+    std::optional<int> openedDays;  ///< Days after opening before it must be thrown away.
+    std::optional<int> replaceDays; ///< Days after counting in before it is replaced.
+    bool singleUse = false;
+    bool operator==(const Life &) const = default;
+};
+
+/// A kind of thing that lies in a box or a household (activities.md 1.3).
+struct ItemKind {
+    ItemId id;
+    int version = 1;
+    std::string name; ///< As on the lid list, lower case: "stick-on eyes".
+    std::string one;  ///< One of them: "stick-on eye".
+    Source source = Source::Box;
+    int lidCount = 0; ///< Pieces in a standard box; 0 for swaps and household extras.
+    ComesBack comesBack = ComesBack::Yes;
+    TagSet tags;
+    std::optional<ItemSwap> swap;
+    std::vector<std::string> allergens;
+    std::optional<Measures> measures;
+    std::vector<std::string> care;
+    Life life;
+    std::string drawing;
+    std::string alt;
+};
+
+} // namespace lidlark::catalogue

@@ -1,0 +1,130 @@
+#pragma once
+
+#include "core/checkin/kite.h"
+#include "core/child/child.h"
+#include "core/safety/admit.h"
+
+#include "core/base/part_of_day.h"
+
+#include <array>
+#include <map>
+#include <optional>
+#include <set>
+#include <span>
+#include <vector>
+
+namespace lidlark::rotation {
+
+/// What one child's past says about one activity. Days are whole days before today.
+struct Record {
+    int plays = 0; ///< Ever, by this child.
+    std::optional<int> daysSincePlayed;
+    std::optional<int> daysSinceOffered; ///< Absent: never offered; then the box's age counts.
+    int askedAgain = 0;                  ///< "Asked for it again", and favourites.
+    int towardsSteady = 0;               ///< Before / after pairs (checkin.md 7).
+    int awayFromSteady = 0;
+    int pairs = 0;
+    bool favourite = false;
+};
+
+/// Life-word filters an adult has put on for today (job.md F6).
+struct Filters {
+    bool noTable = false;
+    bool noMess = false;
+    bool quiet = false;
+    bool oneHand = false;
+    bool tiredAdult = false;
+    bool awayFromHome = false; ///< Only entries that need nothing from the box, quiet first.
+    bool someoneIsIll = false; ///< No breath or mouth play, nothing that is shared (HY-02, HY-03).
+};
+
+/// The question the menu answers.
+struct Question {
+    const child::Child &child;
+    Day today;
+    PartOfDay part = PartOfDay::Evening;
+    bool pastBedtimeHour = false;      ///< After 18:30 or the home's own hour (checkin.md 4).
+    std::optional<checkin::Kite> kite; ///< Absent or Bag: no check-in.
+    std::optional<int> minutes;        ///< What the family has, for each offer by itself.
+    Filters filters;
+    int offers = 3;         ///< 1 to 5.
+    int daysSinceIssue = 0; ///< Since the box was issued.
+    std::map<ActivityId, Record> records;
+    std::set<ActivityId> playedToday;
+    std::array<int, catalogue::skillCount> minutesThisWeek{}; ///< Practised in the last seven days.
+    std::map<ItemId, int> stock;    ///< Low end; for joint feasibility of the three.
+    std::map<ItemId, bool> useSoon; ///< Perishables near their date without a hazard note.
+    std::set<ActivityId> without;   ///< "Three others": not these.
+};
+
+/// Parts of a worth (activities.md 2.2), in tenths of a point so that coverage can be finer.
+enum class Part {
+    GoalLink,
+    CheckinFit,
+    OwnRecord,
+    Freshness,
+    KnownFriend,
+    UseSoon,
+    SpareTheStock,
+    Waiting,
+    PutBackCost
+};
+inline constexpr std::size_t partCount = 9;
+
+struct Worth {
+    std::array<int, partCount> parts{};
+    [[nodiscard]] int total() const;
+    [[nodiscard]] int of(Part part) const { return parts[static_cast<std::size_t>(part)]; }
+};
+
+/// Side conditions in the order in which they give way (design.md 5).
+enum class SideCondition { OneNew, KnownFriend, WithoutTable, Family, OneMess };
+inline constexpr std::size_t sideConditionCount = 5;
+
+/// One line of why, chosen from the parts that put the offer there.
+enum class WhyCode {
+    Goal,
+    KnownFriend,
+    New,
+    Freshness,
+    UseSoon,
+    CheckinResting,
+    CheckinSteady,
+    CheckinWhirling,
+    CheckinClouds,
+    Coverage,
+    Waiting,
+    NoTable,
+    Quiet
+};
+inline constexpr EnumNames<WhyCode, 13> whyNames{
+    {"goal", "known-friend", "new", "not-for-a-while", "use-soon", "kite-resting", "kite-steady",
+     "kite-whirling", "kite-clouds", "week-lacks", "waiting", "no-table", "quiet"}};
+
+struct Offer {
+    safety::Admitted admitted;
+    Worth worth;
+    int coverage = 0;         ///< What it added to the week's coverage, in tenths.
+    std::vector<WhyCode> why; ///< Strongest first; never empty.
+    std::optional<catalogue::Skill> coverageSkill; ///< For Coverage.
+    std::string goal;                              ///< shortWords of the goal, for Goal.
+    bool isNew = false;
+    bool isKnownFriend = false;
+};
+
+struct Menu {
+    std::vector<Offer> offers; ///< In the order in which they are shown.
+    int value = 0;             ///< In tenths.
+    bool proven = true;
+    std::vector<SideCondition> gaveWay; ///< Only those that the chosen set breaks.
+    std::int64_t nodes = 0;             ///< Search nodes visited.
+};
+
+/// The rank of an activity for this child, day and part: ties are broken by it (design.md 5).
+std::uint64_t rankOf(const ChildId &child, Day day, PartOfDay part, const ActivityId &activity);
+
+/// The exact optimum of the score over the admitted activities. Deterministic: the same question
+/// gives the same menu on every device.
+Menu chooseMenu(std::span<const safety::Admitted> admitted, const Question &question);
+
+} // namespace lidlark::rotation

@@ -1,0 +1,12 @@
+# Writes a C++ file that holds every migration, in the order of its number.
+set(text "#include \"core/store/migrations.h\"\n\nnamespace lidlark::store {\n\nstd::span<const Migration> migrations()\n{\n    static const Migration all[] = {\n")
+list(SORT SOURCES)
+foreach(source IN LISTS SOURCES)
+    get_filename_component(name ${source} NAME_WE)
+    string(REGEX MATCH "^[0-9]+" number ${name})
+    math(EXPR number "${number}")
+    file(READ ${source} sql)
+    string(APPEND text "        {${number}, \"${name}\", R\"sql(${sql})sql\"},\n")
+endforeach()
+string(APPEND text "    };\n    return all;\n}\n\n} // namespace lidlark::store\n")
+file(WRITE ${OUTPUT} "${text}")
