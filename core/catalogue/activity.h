@@ -97,12 +97,18 @@ struct ItemUse {
     Role role = Role::Must;
     Fate fate = Fate::ComesBack;
     int countBack = 0; ///< Pieces to count home; 0 when it is used up.
+    bool operator==(const ItemUse &) const = default;
 };
 
 struct Grading {
     Lever lever = Lever::Support;
     std::string text;
 };
+
+/// How many lines `items` and `swaps` of an activity may have. The gate tries every way of
+/// swapping: at most 64 of them.
+inline constexpr int itemLimit = 10;
+inline constexpr int swapLimit = 6;
 
 /// How the activity is played with another item in an item's place.
 struct ActivitySwap {

@@ -1,10 +1,9 @@
 #pragma once
 
+#include "core/base/part_of_day.h"
 #include "core/checkin/kite.h"
 #include "core/child/child.h"
 #include "core/safety/admit.h"
-
-#include "core/base/part_of_day.h"
 
 #include <array>
 #include <map>
@@ -43,18 +42,19 @@ struct Question {
     const child::Child &child;
     Day today;
     PartOfDay part = PartOfDay::Evening;
-    bool pastBedtimeHour = false;      ///< After 18:30 or the home's own hour (checkin.md 4).
-    std::optional<checkin::Kite> kite; ///< Absent or Bag: no check-in.
-    std::optional<int> minutes;        ///< What the family has, for each offer by itself.
-    Filters filters;
+    bool pastBedtimeHour = false;        ///< After 18:30 or the home's own hour (checkin.md 4).
+    std::optional<checkin::Kite> kite{}; ///< Absent or Bag: no check-in.
+    std::optional<int> minutes{};        ///< What the family has, for each offer by itself.
+    Filters filters{};
     int offers = 3;         ///< 1 to 5.
     int daysSinceIssue = 0; ///< Since the box was issued.
-    std::map<ActivityId, Record> records;
-    std::set<ActivityId> playedToday;
+    std::map<ActivityId, Record> records{};
+    std::set<ActivityId> playedToday{};
     std::array<int, catalogue::skillCount> minutesThisWeek{}; ///< Practised in the last seven days.
-    std::map<ItemId, int> stock;    ///< Low end; for joint feasibility of the three.
-    std::map<ItemId, bool> useSoon; ///< Perishables near their date without a hazard note.
-    std::set<ActivityId> without;   ///< "Three others": not these.
+    std::map<ItemId, int> stock{}; ///< Box items, low end: all offers together stay within it. An
+                                   ///< item that is not named has none.
+    std::map<ItemId, bool> useSoon{}; ///< Perishables near their date without a hazard note.
+    std::set<ActivityId> without{};   ///< "Three others": not these.
 };
 
 /// Parts of a worth (activities.md 2.2), in tenths of a point so that coverage can be finer.
@@ -95,26 +95,33 @@ enum class WhyCode {
     Coverage,
     Waiting,
     NoTable,
-    Quiet
+    Quiet,
+    AllHere ///< Nothing else speaks for it: all it needs is here.
 };
-inline constexpr EnumNames<WhyCode, 13> whyNames{
+inline constexpr EnumNames<WhyCode, 14> whyNames{
     {"goal", "known-friend", "new", "not-for-a-while", "use-soon", "kite-resting", "kite-steady",
-     "kite-whirling", "kite-clouds", "week-lacks", "waiting", "no-table", "quiet"}};
+     "kite-whirling", "kite-clouds", "week-lacks", "waiting", "no-table", "quiet", "all-here"}};
 
-struct Offer {
-    safety::Admitted admitted;
+/// What the menu knows of one offer, apart from the admitted activity itself.
+struct OfferFacts {
     Worth worth;
-    int coverage = 0;         ///< What it added to the week's coverage, in tenths.
-    std::vector<WhyCode> why; ///< Strongest first; never empty.
-    std::optional<catalogue::Skill> coverageSkill; ///< For Coverage.
+    int coverage = 0;         ///< Tenths it adds to the week's coverage beside the offers above it.
+    int roleBonus = 0;        ///< Tenths for kite roles that none of the offers above it fills.
+    std::vector<WhyCode> why; ///< One to three, strongest first.
+    std::optional<catalogue::Skill> coverageSkill; ///< For Coverage: the skill it adds most to.
     std::string goal;                              ///< shortWords of the goal, for Goal.
     bool isNew = false;
     bool isKnownFriend = false;
 };
 
+struct Offer : OfferFacts {
+    safety::Admitted admitted;
+};
+
 struct Menu {
-    std::vector<Offer> offers; ///< In the order in which they are shown.
-    int value = 0;             ///< In tenths.
+    std::vector<Offer> offers; ///< In the order in which they are shown; fewer than asked for when
+                               ///< even then no choice satisfies what never gives way.
+    int value = 0;             ///< Tenths: the sum of worth, coverage and role bonus of the offers.
     bool proven = true;
     std::vector<SideCondition> gaveWay; ///< Only those that the chosen set breaks.
     std::int64_t nodes = 0;             ///< Search nodes visited.

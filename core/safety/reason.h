@@ -16,34 +16,34 @@ enum class ReasonCode {
     NotReviewed,       ///< The therapist shows reviewed entries only.
     BelowFloor,        ///< number = floor in months.
     BelowTagFloor,     ///< tag, number = floor in months.
-    UnderThreeInRoom,  ///< tag, name = who.
-    MoutherInRoom,     ///< tag, name = who.
+    UnderThreeInRoom,  ///< tag, name = who; empty when nobody can be named.
+    MoutherInRoom,     ///< tag, name = who; empty when nobody can be named.
     SmallChildInHome,  ///< tag (BALLOON), name = who: present or not.
     LatexInHome,       ///< Somebody at home must avoid latex; item.
     WheatInHome,       ///< Wheat allergy or coeliac disease at home; item.
-    MilkInHome,
-    NeedsCloserAdult, ///< supervision.
-    ItemMissing,      ///< item: not in this box.
-    ItemUsedUp,       ///< item, number = how many are needed.
-    ItemPastDate,     ///< item: opened too long ago, or dried out.
-    BoxElsewhere,     ///< name = where the box is.
-    HomeLacksExtra,   ///< item.
-    FloorNoteOpen,    ///< Something small may lie on the floor.
-    TouchNotLiked,    ///< The home has not said "likes it".
-    NeedsTherapist,   ///< tag: a medical flag asks for the therapist's yes.
-    QuietNow,
-    WaterUnderThree, ///< WATER: needs "beside now".
-    StiffCups ///< HM-01: only crushable paper cups where an under-three plays (a notice in the
-              ///< swap, not a refusal, when paper cups are said to be there).
+    MilkInHome,        ///< Somebody at home avoids milk, or nobody has said; item.
+    NeedsCloserAdult,  ///< supervision.
+    ItemMissing,       ///< item: not in this box.
+    ItemUsedUp,        ///< item, number = how many are needed.
+    ItemPastDate,      ///< item: opened too long ago, or dried out.
+    BoxElsewhere,      ///< name = where the box is.
+    HomeLacksExtra,    ///< item.
+    FloorNoteOpen,     ///< tag: something small (SMALL, COIN, BALLOON) may lie on the floor.
+    TouchNotLiked,     ///< The home has not said "likes it".
+    NeedsTherapist,    ///< tag: a medical flag asks for the therapist's yes.
+    BrokenSkin,        ///< FOAM: not with broken skin.
+    ScentAvoided,      ///< SCENT: eczema, asthma or a scent dislike.
+    QuietNow,          ///< NOISE: a sleeping baby, or a sound-sensitive child.
+    WaterUnderThree    ///< WATER: needs "beside now".
 };
 
 struct Reason {
     ReasonCode code;
-    std::optional<catalogue::Tag> tag;
-    std::optional<ItemId> item;
+    std::optional<catalogue::Tag> tag = std::nullopt;
+    std::optional<ItemId> item = std::nullopt;
     int number = 0;
-    std::string name;
-    std::optional<catalogue::Supervision> supervision;
+    std::string name = {};
+    std::optional<catalogue::Supervision> supervision = std::nullopt;
     bool operator==(const Reason &) const = default;
 };
 

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "core/box/exceptions.h"
+#include "core/journal/event.h"
+
+#include <map>
+#include <optional>
+#include <string>
+
+namespace lidlark::box {
+
+/// What came of one item in one play: the value of the register (play, item) (events.md 5).
+struct Outcome {
+    PlayId play;
+    ItemId item;
+    Exceptions exceptions;
+    bool weak = false; ///< "Home" said of an unnamed item: fills only an empty place.
+};
+
+/// An exception outside a play, or a loss found out later. @p count is above zero.
+struct LooseException {
+    ItemId item;
+    ExceptionKind kind = ExceptionKind::UsedUp;
+    int count = 1;
+};
+
+struct Found {
+    ItemId item;
+    int count = 1;
+};
+
+/// A full count of one item: in the box, and knowingly out.
+struct Counted {
+    ItemId item;
+    int inBox = 0;
+    int out = 0;
+};
+
+/// The lid list at one revision: pieces by item.
+struct Revision {
+    int number = 1;
+    std::map<ItemId, int> packed;
+};
+
+/// One loss was looked for on the floor and not found.
+struct FloorChecked {
+    ItemId item;
+    std::string loss; ///< Identity of the event that opened the note.
+};
+
+/// Fields of the event, canonical. Each has a reader that gives nothing for malformed fields, so
+/// that such an event stays in the set without effect.
+std::string fieldsOf(const Outcome &outcome);
+std::string fieldsOf(const LooseException &exception);
+std::string fieldsOf(const Found &found);
+std::string fieldsOf(const Counted &counted);
+std::string fieldsOf(const Revision &revision);
+std::string fieldsOf(const FloorChecked &checked);
+
+std::optional<Outcome> readOutcome(const journal::Event &event);
+std::optional<LooseException> readLooseException(const journal::Event &event);
+std::optional<Found> readFound(const journal::Event &event);
+std::optional<Counted> readCounted(const journal::Event &event);
+std::optional<Revision> readRevision(const journal::Event &event);
+std::optional<FloorChecked> readFloorChecked(const journal::Event &event);
+
+} // namespace lidlark::box

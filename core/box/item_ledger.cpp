@@ -1,0 +1,149 @@
+#include "core/box/item_ledger.h"
+
+#include "core/box/item_changes.h"
+#include "core/box/item_losses.h"
+
+#include <algorithm>
+
+namespace lidlark::box {
+
+namespace {
+
+using journal::Event;
+using journal::Seen;
+
+enum class Relation { Covered, After, Open };
+
+Relation relationTo(const Event &basis, const Change &change, const Seen &seen)
+{
+    if (seen.saw(basis, *change.first))
+        return Relation::Covered;
+    if (seen.saw(*change.first, basis))
+        return Relation::After;
+    const std::int64_t ahead = change.first->instant.ms - basis.instant.ms;
+    if (ahead > marginMs)
+        return Relation::After;
+    return ahead < -marginMs ? Relation::Covered : Relation::Open;
+}
+
+void addGone(Tally &tally, const Exceptions &gone)
+{
+    tally.usedUp += gone.of(ExceptionKind::UsedUp);
+    tally.lost += gone.of(ExceptionKind::Lost);
+    tally.broken += gone.of(ExceptionKind::Broken);
+    tally.driedOut += gone.of(ExceptionKind::DriedOut);
+}
+
+int goneForGood(const Exceptions &gone)
+{
+    return gone.total() - gone.of(ExceptionKind::StillInUse);
+}
+
+/// Covered by the count: only the difference from what the count says is booked.
+void applyCovered(Tally &tally, const Change &change, const Exceptions &gone)
+{
+    addGone(tally, gone);
+    tally.found += change.found;
+}
+
+void applyAfter(Tally &tally, const Change &change, const Exceptions &gone)
+{
+    addGone(tally, gone);
+    tally.found += change.found;
+    tally.out += gone.of(ExceptionKind::StillInUse);
+    tally.inBox += change.found - gone.total();
+}
+
+/// An open change against a count: careful takes it as after when it takes pieces away, and as
+/// covered when it brings pieces back; hopeful the other way round.
+bool countsAsAfter(Relation relation, const Change &change, bool careful)
+{
+    if (relation != Relation::Open)
+        return relation == Relation::After;
+    return careful == (change.found == 0);
+}
+
+Tally tallyFrom(int packed, const Event *basis, const std::vector<Change> &changes,
+                const Seen &seen, bool careful)
+{
+    Tally tally;
+    tally.packed = packed;
+    const auto counted = basis != nullptr ? readCounted(*basis) : std::nullopt;
+    if (!counted) {
+        tally.inBox = packed;
+        for (const Change &change : changes)
+            applyAfter(tally, change, careful ? change.careful : change.hopeful);
+        return tally;
+    }
+    std::vector<const Change *> later;
+    int expected = packed;
+    for (const Change &change : changes) {
+        if (countsAsAfter(relationTo(*basis, change, seen), change, careful)) {
+            later.push_back(&change);
+            continue;
+        }
+        const Exceptions &gone = careful ? change.careful : change.hopeful;
+        applyCovered(tally, change, gone);
+        expected += change.found - goneForGood(gone);
+    }
+    const int said = counted->inBox + counted->out;
+    tally.foundAtCount = std::max(0, said - expected);
+    tally.missingAtCount = std::max(0, expected - said);
+    tally.inBox = counted->inBox;
+    tally.out = counted->out;
+    for (const Change *change : later)
+        applyAfter(tally, *change, careful ? change->careful : change->hopeful);
+    return tally;
+}
+
+/// The counts to compute from (events.md 6.1): one, unless several stand within the margin.
+std::vector<const Event *> basesOf(std::span<const Event> events, const Seen &seen)
+{
+    std::vector<const Event *> counts;
+    for (const Event &event : events) {
+        if (readCounted(event))
+            counts.push_back(&event);
+    }
+    std::vector<const Event *> standing = standingOf(counts, seen);
+    for (const Event *candidate : standing) {
+        const bool last = std::all_of(standing.begin(), standing.end(), [&](const Event *other) {
+            return other == candidate || candidate->instant.ms > other->instant.ms + marginMs;
+        });
+        if (last)
+            return {candidate};
+    }
+    if (standing.empty())
+        standing.push_back(nullptr);
+    return standing;
+}
+
+} // namespace
+
+ItemLedger foldItem(int packed, std::span<const Event> events, const Seen &seen)
+{
+    ItemLedger ledger;
+    const std::vector<Change> changes = changesOf(events, seen);
+    const std::vector<const Event *> bases = basesOf(events, seen);
+    const Event *carefulBasis = bases.front();
+    for (std::size_t i = 0; i < bases.size(); ++i) {
+        const Tally careful = tallyFrom(packed, bases[i], changes, seen, true);
+        const Tally hopeful = tallyFrom(packed, bases[i], changes, seen, false);
+        if (i == 0 || careful.inBox < ledger.careful.inBox) {
+            ledger.careful = careful;
+            carefulBasis = bases[i];
+        }
+        if (i == 0 || hopeful.inBox > ledger.hopeful.inBox)
+            ledger.hopeful = hopeful;
+    }
+    for (const Change &change : changes) {
+        if (!change.play.empty())
+            ledger.outcomes.push_back({change.play, change.careful, change.standing->author});
+    }
+    ledger.driedOut = ledger.careful.driedOut > 0 && ledger.low() == 0;
+    const Missing missing{carefulBasis, ledger.careful.missingAtCount};
+    ledger.losses = lossesOf(events, changes, missing, seen);
+    ledger.opened = openedDay(events, seen);
+    return ledger;
+}
+
+} // namespace lidlark::box

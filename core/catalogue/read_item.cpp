@@ -1,0 +1,119 @@
+#include "core/catalogue/read_item.h"
+
+#include "core/catalogue/record_reader.h"
+
+#include <algorithm>
+#include <array>
+
+namespace lidlark::catalogue {
+
+namespace {
+
+/// Source: safety.md AL-01.
+constexpr std::array<std::string_view, 8> allergenNames{"wheat", "egg",   "milk",     "nut",
+                                                        "soy",   "latex", "adhesive", "dye"};
+
+int measureCount(Shape shape)
+{
+    switch (shape) {
+    case Shape::Sphere:
+        return 1;
+    case Shape::Disc:
+    case Shape::Cylinder:
+        return 2;
+    case Shape::Box:
+    case Shape::Ellipsoid:
+        return 3;
+    }
+    return 0;
+}
+
+void readSwap(RecordReader &record, ItemKind &item)
+{
+    if (!record.has("swap"))
+        return;
+    auto swap = record.record("swap");
+    if (!swap)
+        return;
+    item.swap = ItemSwap{{swap->text("with")}, swap->text("note")};
+    if (item.swap->with == item.id)
+        swap->complain("with", "an item cannot stand in for itself");
+    swap->finish();
+}
+
+void readMeasures(RecordReader &record, ItemKind &item)
+{
+    if (!record.has("measures"))
+        return;
+    auto measures = record.record("measures");
+    if (!measures)
+        return;
+    const Shape shape = measures->word("shape", shapeNames);
+    const int count = measureCount(shape);
+    item.measures = Measures{shape, measures->measures("mm", {count, count})};
+    measures->finish();
+}
+
+void readLife(RecordReader &record, ItemKind &item)
+{
+    if (!record.has("life"))
+        return;
+    auto life = record.record("life");
+    if (!life)
+        return;
+    item.life.openedDays = life->optionalNumber("opened_days", {1, 3650});
+    item.life.replaceDays = life->optionalNumber("replace_days", {1, 3650});
+    item.life.singleUse = life->optionalFlag("single_use");
+    life->finish();
+}
+
+bool lists(const std::vector<std::string> &allergens, std::string_view name)
+{
+    return std::find(allergens.begin(), allergens.end(), name) != allergens.end();
+}
+
+/// The gate reads tags, so an allergen with a tag of its own must carry it.
+void checkAllergens(RecordReader &record, const ItemKind &item)
+{
+    for (const std::string &allergen : item.allergens) {
+        const auto known = std::find(allergenNames.begin(), allergenNames.end(), allergen);
+        if (known == allergenNames.end())
+            record.complain("allergens", "\"" + allergen + "\" is not an allergen known here");
+    }
+    if (lists(item.allergens, "latex") != item.tags.has(Tag::Latex))
+        record.complain("tags", "the tag LATEX and the allergen latex go together");
+    if (lists(item.allergens, "wheat") != item.tags.has(Tag::Wheat))
+        record.complain("tags", "the tag WHEAT and the allergen wheat go together");
+}
+
+} // namespace
+
+ItemKind readItem(const YamlNode &node, Findings &findings)
+{
+    RecordReader record(node, {}, findings);
+    ItemKind item;
+    item.id = {record.text("id")};
+    item.version = record.number("version", {1, 1'000'000});
+    item.name = record.text("name");
+    item.one = record.text("one");
+    item.source = record.word("source", sourceNames);
+    item.lidCount = record.number("lid_count", {0, 99});
+    item.comesBack = record.word("comes_back", comesBackNames);
+    for (const Tag tag : record.words("tags", tagNames, {0, static_cast<int>(tagCount)}))
+        item.tags.add(tag);
+    item.allergens = record.texts("allergens", {0, 8});
+    item.care = record.texts("care", {0, 8});
+    item.drawing = record.text("drawing");
+    item.alt = record.text("alt");
+    readSwap(record, item);
+    readMeasures(record, item);
+    readLife(record, item);
+    record.finish();
+
+    checkAllergens(record, item);
+    if (item.source == Source::Home && item.lidCount != 0)
+        record.complain("lid_count", "must be 0 for an item of the home");
+    return item;
+}
+
+} // namespace lidlark::catalogue

@@ -1,0 +1,99 @@
+#include "core/cli/options.h"
+
+#include "core/wording/error_words.h"
+
+#include <chrono>
+#include <filesystem>
+#include <fstream>
+#include <iostream>
+#include <sstream>
+
+namespace lidlark::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+class SystemClock final : public Clock
+{
+public:
+    [[nodiscard]] std::int64_t nowMs() const override
+    {
+        using namespace std::chrono;
+        return duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count();
+    }
+    /// The command line writes UTC days unless --clock says otherwise.
+    [[nodiscard]] int offsetMinutes() const override { return 0; }
+};
+
+std::vector<catalogue::SourceFile> filesIn(const fs::path &folder, const std::string &name)
+{
+    std::vector<catalogue::SourceFile> files;
+    std::error_code ignored; // a missing folder is an empty catalogue, reported by its emptiness
+    for (const auto &entry : fs::directory_iterator(folder / name, ignored)) {
+        if (entry.path().extension() != ".yaml")
+            continue;
+        std::ifstream stream(entry.path(), std::ios::binary);
+        std::ostringstream text;
+        text << stream.rdbuf();
+        files.push_back({name + "/" + entry.path().filename().string(), text.str()});
+    }
+    return files;
+}
+
+} // namespace
+
+catalogue::Catalogue readCatalogue(const Options &options)
+{
+    const fs::path folder = options.catalogue.empty() ? LIDLARK_CATALOGUE_DIR : options.catalogue;
+    catalogue::Catalogue loaded =
+        catalogue::load(filesIn(folder, "items"), filesIn(folder, "activities"));
+    for (const catalogue::Problem &problem : loaded.problems())
+        std::cerr << problem.text() << '\n';
+    if (loaded.activities().empty())
+        std::cerr << "No activities in " << folder.string() << ".\n";
+    return loaded;
+}
+
+Result<std::unique_ptr<Clock>> clockFrom(const Options &options)
+{
+    if (options.clock.empty())
+        return std::unique_ptr<Clock>(std::make_unique<SystemClock>());
+    const auto ms = msFromText(options.clock);
+    if (!ms)
+        return Error{ErrorCode::Invalid, "--clock: not an instant such as 2027-01-11T18:25:00Z"};
+    return std::unique_ptr<Clock>(std::make_unique<StillClock>(*ms));
+}
+
+Result<std::unique_ptr<Desk>> Desk::open(const Options &options)
+{
+    std::unique_ptr<Desk> desk(new Desk);
+    Result<std::unique_ptr<Clock>> clock = clockFrom(options);
+    if (!clock)
+        return clock.error();
+    if (options.store.empty())
+        return Error{ErrorCode::Invalid, "--store: which store? Give a file"};
+    Result<store::Database> database = store::Database::openExisting(options.store);
+    if (!database)
+        return database.error();
+    desk->m_clock = *std::move(clock);
+    desk->m_database = std::make_unique<store::Database>(*std::move(database));
+    const auto device = store::DeviceRepository(*desk->m_database).device();
+    if (!device)
+        return device.error();
+    if (!*device)
+        return Error{ErrorCode::NotFound, "a household in " + options.store};
+    desk->m_catalogue = readCatalogue(options);
+    desk->m_entropy = std::make_unique<SystemEntropy>();
+    desk->m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
+        *desk->m_database, desk->m_catalogue, *desk->m_clock, *desk->m_entropy, **device});
+    return desk;
+}
+
+int fail(const Error &error)
+{
+    std::cerr << wording::fill(wording::sentenceFor(error)) << '\n';
+    return problemInData;
+}
+
+} // namespace lidlark::cli

@@ -1,0 +1,103 @@
+#include "core/cli/commands.h"
+
+#include <CLI/CLI.hpp>
+#include <sodium.h>
+
+#include <functional>
+#include <iostream>
+
+namespace {
+
+using namespace lidlark::cli;
+
+using Run = std::function<int()>;
+
+void addMenu(CLI::App &app, const Options &options, MenuOptions &menu, Run &run)
+{
+    CLI::App *command = app.add_subcommand("menu", "Today's offers, and everything held back");
+    command->add_option("--child", menu.child, "Alias of the child")->required();
+    command->add_option("--date", menu.date, "Day, such as 2027-01-11 (default: today)");
+    command->add_option("--part", menu.part, "morning, afternoon or evening (default: now)");
+    command->add_option("--kite", menu.kite, "resting, steady, whirling, clouds or bag");
+    command->add_option("--minutes", menu.minutes, "Minutes for out, play and back together")
+        ->check(CLI::Range(1, 120));
+    CLI::Option *room = command->add_option("--room", menu.room,
+                                            "Who else is here: under-three, mouther, nobody-else, "
+                                            "or aliases from the home sheet");
+    room->delimiter(',');
+    command->add_flag("--shown", menu.shown, "Keep that this menu was shown to the family");
+    command->callback([&options, &menu, &run, room] {
+        menu.roomSaid = room->count() > 0;
+        run = [&options, &menu] { return runMenu(options, menu); };
+    });
+}
+
+/// A command that is about one child.
+void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
+                     Run &run, const std::function<int()> &command)
+{
+    CLI::App *sub = app.add_subcommand(name, about);
+    sub->add_option("--child", child, "Alias of the child (default: the store's only child)");
+    sub->callback([&run, command] { run = command; });
+}
+
+/// A command that reads JSON.
+void addInputCommand(CLI::App &app, const char *name, const char *about, std::string &input,
+                     Run &run, const std::function<int()> &command)
+{
+    CLI::App *sub = app.add_subcommand(name, about);
+    sub->add_option("input", input, "JSON text or a file; standard input when absent");
+    sub->callback([&run, command] { run = command; });
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    if (sodium_init() < 0) {
+        std::cerr << "This computer gives no randomness. Nothing was changed.\n";
+        return problemInData;
+    }
+    CLI::App app("lidlark-cli: play boxes, menus and put-back at the command line");
+    app.require_subcommand(1);
+    app.fallthrough();
+    Options options;
+    app.add_option("--store", options.store, "The store's file");
+    app.add_option("--clock", options.clock, "The device's clock, such as 2027-01-11T18:25:00Z");
+    app.add_option("--catalogue", options.catalogue, "Folder of the catalogue");
+    app.add_flag("--json", options.json, "JSON on standard output");
+
+    Run run;
+    MenuOptions menu;
+    std::string child;
+    std::string input = "-";
+    std::string folder;
+    int day = 1;
+    addMenu(app, options, menu, run);
+    addChildCommand(app, "box", "What lies in the box", child, run,
+                    [&] { return runBox(options, child); });
+    addChildCommand(app, "notebook", "What was played", child, run,
+                    [&] { return runNotebook(options, child); });
+    addInputCommand(app, "play", "Begin a play", input, run,
+                    [&] { return runPlay(options, input); });
+    addInputCommand(app, "put-back", "Everything home, with what is different", input, run,
+                    [&] { return runPutBack(options, input); });
+    addInputCommand(app, "count", "A full count of some items", input, run,
+                    [&] { return runCount(options, input); });
+    addInputCommand(app, "found", "A lost piece turned up", input, run,
+                    [&] { return runFound(options, input); });
+    app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
+        run = [&] { return runVerify(options); };
+    });
+    CLI::App *demo = app.add_subcommand("demo", "Write the demo island, or move it on");
+    demo->add_option("folder", folder, "Folder for the stores")->required();
+    demo->add_option("--day", day, "Move on to this day (1 = 11 January 2027)");
+    demo->callback([&] { run = [&] { return runDemo(options, folder, day); }; });
+
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError &error) {
+        return app.exit(error) == 0 ? allWell : wrongUse;
+    }
+    return run();
+}

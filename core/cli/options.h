@@ -1,0 +1,56 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/base/entropy.h"
+#include "core/catalogue/catalogue.h"
+#include "core/usecase/workplace.h"
+
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace lidlark::cli {
+
+/// Exit status (design.md 11).
+inline constexpr int allWell = 0;
+inline constexpr int problemInData = 1;
+inline constexpr int wrongUse = 2;
+
+/// What every command may be given.
+struct Options {
+    std::string store;
+    std::string clock;     ///< ISO 8601 instant; empty: the system's clock.
+    std::string catalogue; ///< Folder; empty: the one this program was built with.
+    bool json = false;
+};
+
+/// The options made real: an open store, a clock, the catalogue.
+class Desk
+{
+public:
+    /// Opens an existing store. A store that nobody has set up yet is an error too.
+    static Result<std::unique_ptr<Desk>> open(const Options &options);
+
+    [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
+    [[nodiscard]] store::Database &database() { return *m_database; }
+    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
+
+private:
+    Desk() = default;
+    catalogue::Catalogue m_catalogue;
+    std::unique_ptr<Clock> m_clock;
+    std::unique_ptr<Entropy> m_entropy;
+    std::unique_ptr<store::Database> m_database;
+    std::unique_ptr<usecase::Workplace> m_workplace;
+};
+
+/// Reads the catalogue's folder; what is wrong with it goes to standard error, a line each.
+catalogue::Catalogue readCatalogue(const Options &options);
+
+/// @returns Invalid when --clock is not an instant.
+Result<std::unique_ptr<Clock>> clockFrom(const Options &options);
+
+/// Prints the error's sentence to standard error. @returns problemInData.
+int fail(const Error &error);
+
+} // namespace lidlark::cli

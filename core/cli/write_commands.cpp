@@ -1,0 +1,186 @@
+#include "core/cli/box_json.h"
+#include "core/cli/commands.h"
+#include "core/journal/fields.h"
+#include "core/usecase/keep_box.h"
+#include "core/usecase/play_activity.h"
+
+#include <fstream>
+#include <functional>
+#include <iostream>
+#include <sstream>
+
+namespace lidlark::cli {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using journal::Fields;
+
+constexpr int mostSaid = 1'000'000; // read widely, so that the use case can say what is wrong
+
+/// JSON text itself, a file, or standard input.
+Result<Fields> readInput(const std::string &input)
+{
+    std::string text = input;
+    if (input.empty() || input == "-") {
+        std::ostringstream all;
+        all << std::cin.rdbuf();
+        text = all.str();
+    } else if (input.front() != '{') {
+        std::ifstream file(input, std::ios::binary);
+        if (!file)
+            return Error{ErrorCode::NotFound, input};
+        std::ostringstream all;
+        all << file.rdbuf();
+        text = all.str();
+    }
+    const nlohmann::json object = nlohmann::json::parse(text, nullptr, false);
+    if (!object.is_object())
+        return Error{ErrorCode::Invalid, "input: not a JSON object"};
+    return Fields(text);
+}
+
+Result<std::string> needText(const Fields &fields, const char *key)
+{
+    const auto text = fields.text(key);
+    if (!text || text->empty())
+        return Error{ErrorCode::Invalid, std::string(key) + ": missing"};
+    return *text;
+}
+
+/// Opens the store, reads the input, and lets @p command do the rest.
+int withInput(const Options &options, const std::string &input,
+              const std::function<int(Desk &, const Fields &)> &command)
+{
+    const auto desk = Desk::open(options);
+    if (!desk)
+        return fail(desk.error());
+    const auto fields = readInput(input);
+    if (!fields)
+        return fail(fields.error());
+    return command(**desk, *fields);
+}
+
+int printBox(Desk &desk, const std::string &child)
+{
+    const auto family = usecase::loadFamily(desk.workplace(), child);
+    if (!family)
+        return fail(family.error());
+    std::cout << boxJson(*family, desk.catalogue()).dump() << '\n';
+    return allWell;
+}
+
+Result<std::vector<usecase::NamedException>> readExceptions(const Fields &fields)
+{
+    std::vector<usecase::NamedException> named;
+    const auto found = fields.json().find("exceptions");
+    if (found == fields.json().end())
+        return named;
+    if (!found->is_array())
+        return Error{ErrorCode::Invalid, "exceptions: not a list"};
+    for (const auto &entry : *found) {
+        const Fields one(entry.dump());
+        const auto item = one.text("item");
+        const auto kind = box::exceptionKindNames.parse(one.text("kind").value_or(""));
+        const auto count = one.whole("count", -mostSaid, mostSaid);
+        if (!item)
+            return Error{ErrorCode::Invalid, "exceptions.item: missing"};
+        if (!kind)
+            return Error{ErrorCode::Invalid, "exceptions.kind: used-up, lost, broken, dried-out or "
+                                             "still-in-use"};
+        if (!count)
+            return Error{ErrorCode::Invalid, "exceptions.count: not a whole number"};
+        named.push_back({{*item}, *kind, *count});
+    }
+    return named;
+}
+
+Result<std::string> aliasOfPlay(Desk &desk, const PlayId &id)
+{
+    const auto play = store::HomeRepository(desk.database()).play(id);
+    const auto boxes = store::BoxRepository(desk.database()).boxes();
+    if (!play || !boxes)
+        return play ? boxes.error() : play.error();
+    for (const store::BoxRow &box : *boxes) {
+        if (*play && box.child == (*play)->child)
+            return box.alias;
+    }
+    return Error{ErrorCode::NotFound, "this play"};
+}
+
+} // namespace
+
+int runPlay(const Options &options, const std::string &input)
+{
+    return withInput(options, input, [](Desk &desk, const Fields &fields) {
+        const auto child = needText(fields, "child");
+        const auto activity = needText(fields, "activity");
+        if (!child || !activity)
+            return fail(child ? activity.error() : child.error());
+        usecase::PlayRequest request{*child, {*activity}, fields.text("author").value_or(""), {}};
+        const std::string kite = fields.text("kite").value_or("");
+        if (!kite.empty() && !(request.kite = checkin::kiteNames.parse(kite)))
+            return fail({ErrorCode::Invalid, "kite: resting, steady, whirling, clouds or bag"});
+        const auto play = usecase::startPlay(desk.workplace(), request);
+        if (!play)
+            return fail(play.error());
+        std::cout << Json{{"play", play->value}}.dump() << '\n';
+        return allWell;
+    });
+}
+
+int runPutBack(const Options &options, const std::string &input)
+{
+    return withInput(options, input, [](Desk &desk, const Fields &fields) {
+        const auto play = needText(fields, "play");
+        const auto named = readExceptions(fields);
+        if (!play || !named)
+            return fail(play ? named.error() : play.error());
+        const Outcome done =
+            usecase::putBack(desk.workplace(), {*play}, fields.text("author").value_or(""), *named);
+        if (!done)
+            return fail(done.error());
+        const auto alias = aliasOfPlay(desk, {*play});
+        return alias ? printBox(desk, *alias) : fail(alias.error());
+    });
+}
+
+int runCount(const Options &options, const std::string &input)
+{
+    return withInput(options, input, [](Desk &desk, const Fields &fields) {
+        const auto child = needText(fields, "child");
+        if (!child)
+            return fail(child.error());
+        const auto found = fields.json().find("counts");
+        if (found == fields.json().end() || !found->is_object())
+            return fail({ErrorCode::Invalid, "counts: missing"});
+        std::map<ItemId, int> counts;
+        for (const auto &[item, value] : found->items()) {
+            const auto count = Fields::wholeOf(value, -mostSaid, mostSaid);
+            if (!count)
+                return fail({ErrorCode::Invalid, "counts." + item + ": not a whole number"});
+            counts[{item}] = *count;
+        }
+        const Outcome done =
+            usecase::countBox(desk.workplace(), *child, fields.text("author").value_or(""), counts);
+        return done ? printBox(desk, *child) : fail(done.error());
+    });
+}
+
+int runFound(const Options &options, const std::string &input)
+{
+    return withInput(options, input, [](Desk &desk, const Fields &fields) {
+        const auto child = needText(fields, "child");
+        const auto item = needText(fields, "item");
+        const auto count = fields.whole("count", -mostSaid, mostSaid);
+        if (!child || !item)
+            return fail(child ? item.error() : child.error());
+        if (!count)
+            return fail({ErrorCode::Invalid, "count: not a whole number"});
+        const Outcome done = usecase::noteFound(
+            desk.workplace(), *child, fields.text("author").value_or(""), {*item}, *count);
+        return done ? printBox(desk, *child) : fail(done.error());
+    });
+}
+
+} // namespace lidlark::cli

@@ -1,0 +1,184 @@
+#include "core/journal/event.h"
+
+#include <nlohmann/json.hpp>
+
+namespace lidlark::journal {
+
+namespace {
+
+using Json = nlohmann::json; // keys of an object are kept sorted
+
+constexpr std::int64_t largestMs = 32'503'680'000'000; // the year 3000
+
+Error unreadable(const std::string &field)
+{
+    return {ErrorCode::Unreadable, "event: " + field};
+}
+
+Json toJson(const Event &event)
+{
+    return {{"author", event.author},
+            {"counter", event.counter},
+            {"day", toText(event.when.day)},
+            {"device", event.device.value},
+            {"fields", Json::parse(event.fields, nullptr, false)},
+            {"instant", event.instant.ms},
+            {"kind", kindNames.of(event.kind)},
+            {"lane", toText(event.lane)},
+            {"logical", event.instant.logical},
+            {"offset", event.offsetMinutes},
+            {"part", toText(event.when.part)}};
+}
+
+std::optional<std::string> textAt(const Json &object, const char *key)
+{
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_string())
+        return std::nullopt;
+    return found->get<std::string>();
+}
+
+std::optional<std::int64_t> wholeAt(const Json &object, const char *key, std::int64_t least,
+                                    std::int64_t most)
+{
+    const auto found = object.find(key);
+    if (found == object.end() || !found->is_number_integer())
+        return std::nullopt;
+    if (found->is_number_unsigned() && found->get<std::uint64_t>() > INT64_MAX)
+        return std::nullopt;
+    const auto value = found->get<std::int64_t>();
+    return value >= least && value <= most ? std::optional(value) : std::nullopt;
+}
+
+Result<Event> readWords(const Json &object, Event event)
+{
+    const auto lane = textAt(object, "lane");
+    const auto parsedLane = lane ? laneFromText(*lane) : std::nullopt;
+    const auto device = textAt(object, "device");
+    const auto author = textAt(object, "author");
+    const auto kind = textAt(object, "kind");
+    const auto parsedKind = kind ? kindNames.parse(*kind) : std::nullopt;
+    if (!parsedLane)
+        return unreadable("lane");
+    if (!device || device->empty())
+        return unreadable("device");
+    if (!author)
+        return unreadable("author");
+    if (!parsedKind)
+        return unreadable("kind");
+    event.lane = *parsedLane;
+    event.device = {*device};
+    event.author = *author;
+    event.kind = *parsedKind;
+    return event;
+}
+
+Result<Event> readNumbers(const Json &object, Event event)
+{
+    const auto counter = wholeAt(object, "counter", 1, INT64_MAX);
+    const auto ms = wholeAt(object, "instant", 0, largestMs);
+    const auto logical = wholeAt(object, "logical", 0, UINT32_MAX);
+    const auto offset = wholeAt(object, "offset", -14 * 60, 14 * 60);
+    const auto day = textAt(object, "day");
+    const auto parsedDay = day ? dayFromText(*day) : std::nullopt;
+    const auto part = textAt(object, "part");
+    const auto parsedPart = part ? partOfDayFromText(*part) : std::nullopt;
+    if (!counter)
+        return unreadable("counter");
+    if (!ms || !logical)
+        return unreadable("instant");
+    if (!offset)
+        return unreadable("offset");
+    if (!parsedDay || !parsedPart)
+        return unreadable("day");
+    event.counter = static_cast<std::uint64_t>(*counter);
+    event.instant = {*ms, static_cast<std::uint32_t>(*logical)};
+    event.offsetMinutes = static_cast<int>(*offset);
+    event.when = {*parsedDay, *parsedPart};
+    return event;
+}
+
+/// "item:" and the value of fields.item, for the kinds whose subject is one of their fields.
+std::string subjectFrom(const Event &event, std::string_view sort,
+                        std::initializer_list<const char *> keys)
+{
+    const Json fields = Json::parse(event.fields, nullptr, false);
+    std::string subject(sort);
+    char separator = ':';
+    for (const char *key : keys) {
+        subject += separator;
+        if (fields.is_object())
+            subject += textAt(fields, key).value_or("");
+        separator = '/';
+    }
+    return subject;
+}
+
+} // namespace
+
+std::string canonicalText(const Event &event)
+{
+    // Text that is not UTF-8 is replaced, never thrown over: identities must exist for all input.
+    return toJson(event).dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+std::string identityOf(const Event &event)
+{
+    return hexOf(blake2b(canonicalText(event)));
+}
+
+Result<Event> eventFromText(const std::string &text)
+{
+    const Json object = Json::parse(text, nullptr, false);
+    if (!object.is_object())
+        return unreadable("not JSON");
+    Result<Event> event = readWords(object, Event{});
+    if (event)
+        event = readNumbers(object, *event);
+    if (!event)
+        return event;
+    const auto fields = object.find("fields");
+    if (fields == object.end() || !fields->is_object())
+        return unreadable("fields");
+    event->fields = fields->dump(-1, ' ', false, Json::error_handler_t::replace);
+    if (canonicalText(*event) != text)
+        return unreadable("not in canonical form");
+    return event;
+}
+
+std::string subjectOf(const Event &event)
+{
+    switch (event.kind) {
+    case Kind::Outcome:
+    case Kind::Exception:
+    case Kind::Found:
+    case Kind::Count:
+    case Kind::FloorChecked:
+    case Kind::Opened:
+    case Kind::Request:
+        return subjectFrom(event, "item", {"item"});
+    case Kind::PlayStarted:
+    case Kind::PlayEnded:
+    case Kind::Reaction:
+        return subjectFrom(event, "play", {"play"});
+    case Kind::Fact:
+        return subjectFrom(event, "fact", {"person", "fact"});
+    case Kind::Permission:
+        return subjectFrom(event, "permission", {"name"});
+    case Kind::Offered:
+        return subjectFrom(event, "offered", {"child", "activity"});
+    case Kind::CheckIn:
+        return subjectFrom(event, "check-in", {"child", "id"});
+    case Kind::Goal:
+        return subjectFrom(event, "goal", {"id"});
+    case Kind::Met:
+    case Kind::Child:
+    case Kind::Member:
+    case Kind::Revision:
+    case Kind::Place:
+        break;
+    }
+    return std::string(kindNames.of(event.kind));
+}
+
+} // namespace lidlark::journal

@@ -1,0 +1,72 @@
+#pragma once
+
+#include "core/base/digest.h"
+#include "core/base/id.h"
+#include "core/base/instant.h"
+#include "core/base/part_of_day.h"
+#include "core/base/result.h"
+#include "core/journal/lane.h"
+
+#include <string>
+
+namespace lidlark::journal {
+
+/// Every kind of fact that can be written. A received event picks a function by its kind; it never
+/// names a table or a column.
+enum class Kind {
+    Met,          ///< What this device holds of the lane (events.md 2, "seen").
+    Child,        ///< box: whose box it is.
+    Member,       ///< box: a device of the crew.
+    Revision,     ///< box: the lid list.
+    Outcome,      ///< box: what came of one item in one play.
+    Exception,    ///< box: used up, lost ... outside a play.
+    Found,        ///< box: a lost piece turned up.
+    Count,        ///< box: a full count of one item.
+    FloorChecked, ///< box: the floor was looked over for one loss.
+    Opened,       ///< box: a perishable was opened.
+    Place,        ///< box: where the box is.
+    Request,      ///< box: an item was asked for.
+    Fact,         ///< safety: one statement of the home sheet.
+    Permission,   ///< safety: the therapist's yes, or its withdrawal.
+    PlayStarted,  ///< home
+    PlayEnded,    ///< home: all back, something different, or stopped.
+    Reaction,     ///< home: what was noticed.
+    Offered,      ///< home: last day an entry stood in a menu; never shown, never shared.
+    CheckIn,      ///< check-ins
+    Goal          ///< goals
+};
+
+inline constexpr EnumNames<Kind, 20> kindNames{
+    {"met",          "child",         "member",   "revision", "outcome",  "exception", "found",
+     "count",        "floor-checked", "opened",   "place",    "request",  "fact",      "permission",
+     "play-started", "play-ended",    "reaction", "offered",  "check-in", "goal"}};
+
+/// Something that people did. Written once, never changed (events.md 2).
+struct Event {
+    Lane lane;
+    DeviceId device;
+    std::uint64_t counter = 0; ///< Rises by one per device and lane, from 1.
+    Instant instant;
+    DayPart when;          ///< Decided by the author's device; nobody works it out again.
+    int offsetMinutes = 0; ///< Local time minus UTC on the author's device.
+    std::string author;    ///< The person's alias.
+    Kind kind = Kind::Met;
+    std::string fields; ///< Canonical JSON: keys sorted, no white space, whole numbers.
+
+    bool operator==(const Event &) const = default;
+};
+
+/// The whole event as canonical JSON: what the identity is the hash of.
+std::string canonicalText(const Event &event);
+/// BLAKE2b of the canonical text (events.md 2: identity = hash of all of it), in hexadecimal.
+std::string identityOf(const Event &event);
+
+/// Reads canonical text back. @returns Unreadable with the field's name for anything else,
+/// also for text that is valid JSON but not in canonical form.
+Result<Event> eventFromText(const std::string &text);
+
+/// What the event is about within its lane: the state of one subject is a fold of the events that
+/// name it, and of nothing else. "item:eyes", "play:3f..", "fact:p-mirren/mouths", "place".
+std::string subjectOf(const Event &event);
+
+} // namespace lidlark::journal

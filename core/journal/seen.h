@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/journal/event.h"
+
+#include <map>
+#include <span>
+#include <utility>
+#include <vector>
+
+namespace lidlark::journal {
+
+/// Who had seen what when it was written, within one lane (events.md 2).
+///
+/// x is seen by y when x is earlier on the same device, or when y's device had, before y, written a
+/// `met` that covers x; and through chains of these. Built from the lane's `met` events alone.
+class Seen
+{
+public:
+    /// @param events all of one lane; any order, others than `met` are ignored.
+    explicit Seen(std::span<const Event> events);
+
+    /// Whether @p later had seen @p earlier. Never both ways; false for an event and itself.
+    [[nodiscard]] bool saw(const Event &later, const Event &earlier) const;
+
+    /// Neither had seen the other. Two different events with one counter (a copied phone) are
+    /// concurrent.
+    [[nodiscard]] bool concurrent(const Event &a, const Event &b) const
+    {
+        return !saw(a, b) && !saw(b, a);
+    }
+
+private:
+    using Covered = std::map<std::string, std::uint64_t>; ///< device -> highest counter
+    struct Met {
+        std::uint64_t counter;
+        Covered covered;
+    };
+
+    [[nodiscard]] std::uint64_t knownUpTo(const std::string &device, std::uint64_t before,
+                                          const std::string &of) const;
+
+    std::map<std::string, std::vector<Met>> m_mets; ///< by device, by counter, closed under chains
+};
+
+/// The fields of a `met`: device -> highest counter held without a gap.
+std::string metFields(const std::map<std::string, std::uint64_t> &covered);
+
+} // namespace lidlark::journal

@@ -1,0 +1,87 @@
+#include "core/rotation/partial_menu.h"
+
+#include <algorithm>
+
+namespace lidlark::rotation {
+
+PartialMenu::PartialMenu(const MenuProblem &problem, const ChoiceRules &rules)
+    : m_problem(problem), m_rules(rules), m_minutes(problem.curves.size(), 0),
+      m_stock(problem.stock)
+{
+    const auto most = [&](SideCondition condition) {
+        return rules.inForce.holds(condition) ? 1 : static_cast<int>(rules.offers);
+    };
+    // A condition that has given way counts as found, so that nothing looks for it.
+    const auto found = [&](SideCondition condition) {
+        return rules.inForce.holds(condition) ? 0 : 1;
+    };
+    m_atMost = {{{&Entry::isNew, most(SideCondition::OneNew)},
+                 {&Entry::isMessy, most(SideCondition::OneMess)},
+                 {&Entry::isHeldBack, static_cast<int>(rules.heldBackMost)}}};
+    m_atLeastOne = {{{&Entry::isKnownFriend, found(SideCondition::KnownFriend)},
+                     {&Entry::isWithoutTable, found(SideCondition::WithoutTable)}}};
+}
+
+bool PartialMenu::canTake(std::size_t index) const
+{
+    const Entry &candidate = entry(index);
+    for (const AtMost &limit : m_atMost) {
+        if (candidate.*limit.trait && limit.left == 0)
+            return false;
+    }
+    for (const AtLeastOne &need : m_atLeastOne) {
+        if (slotsLeft() == 1 && need.found == 0 && !(candidate.*need.trait))
+            return false;
+    }
+    for (const Need &need : candidate.needs) {
+        if (m_stock[need.item] < need.pieces)
+            return false;
+    }
+    return !familiesDiffer() || std::ranges::none_of(m_chosen, [&](std::size_t other) {
+        return entry(other).family == candidate.family;
+    });
+}
+
+int PartialMenu::gain(std::size_t index) const
+{
+    const Entry &candidate = entry(index);
+    int gain = candidate.worth;
+    for (const Amount &amount : candidate.amounts)
+        gain += gainOf(m_problem.curves[amount.curve], m_minutes[amount.curve], amount.minutes);
+    return gain;
+}
+
+void PartialMenu::take(std::size_t index)
+{
+    m_gains.push_back(gain(index));
+    m_value += m_gains.back();
+    m_chosen.push_back(index);
+    count(entry(index), true);
+}
+
+void PartialMenu::giveBack()
+{
+    count(entry(m_chosen.back()), false);
+    m_chosen.pop_back();
+    m_value -= m_gains.back();
+    m_gains.pop_back();
+}
+
+void PartialMenu::count(const Entry &entry, bool in)
+{
+    const int sign = in ? 1 : -1;
+    for (const Amount &amount : entry.amounts)
+        m_minutes[amount.curve] += sign * amount.minutes;
+    for (const Need &need : entry.needs)
+        m_stock[need.item] -= sign * need.pieces;
+    for (AtMost &limit : m_atMost) {
+        if (entry.*limit.trait)
+            limit.left -= sign;
+    }
+    for (AtLeastOne &need : m_atLeastOne) {
+        if (entry.*need.trait)
+            need.found += sign;
+    }
+}
+
+} // namespace lidlark::rotation

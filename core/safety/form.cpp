@@ -1,0 +1,118 @@
+#include "core/safety/form.h"
+
+#include "core/catalogue/item_tags.h"
+#include "core/safety/tag_groups.h"
+
+#include <algorithm>
+
+namespace lidlark::safety {
+
+using catalogue::Activity;
+using catalogue::ActivitySwap;
+using catalogue::ItemKind;
+using catalogue::ItemUse;
+using catalogue::Tag;
+using catalogue::TagSet;
+
+namespace {
+
+/// The swaps the activity lists for one item; more than the loader lets through are not tried.
+std::vector<const ItemKind *> swapsFor(const ItemUse &use, const Activity &activity,
+                                       const catalogue::Catalogue &catalogue)
+{
+    std::vector<const ItemKind *> kinds;
+    int tried = 0;
+    for (const ActivitySwap &swap : activity.swaps) {
+        if (++tried > catalogue::swapLimit)
+            break;
+        const ItemKind *kind = swap.item == use.item ? catalogue.item(swap.with) : nullptr;
+        if (kind)
+            kinds.push_back(kind);
+    }
+    return kinds;
+}
+
+void finish(Form &form, const Facts &facts)
+{
+    form.tags = cautionsOf(form, facts.situation.catalogue);
+    form.swaps = static_cast<int>(std::count_if(form.parts.begin(), form.parts.end(),
+                                                [](const Part &part) { return part.swapped; }));
+}
+
+bool isGone(const ItemKind *kind, const Facts &facts)
+{
+    return kind && !isOnHand(*kind, facts.situation);
+}
+
+} // namespace
+
+TagSet cautionsOf(const Form &form, const catalogue::Catalogue &catalogue)
+{
+    TagSet kept;
+    TagSet swappedOut;
+    TagSet swappedIn;
+    for (const Part &part : form.parts) {
+        const ItemKind *original = part.swapped ? catalogue.item(part.use->item) : part.kind;
+        const TagSet brought = original ? catalogue::tagsBroughtBy(*original) : TagSet{};
+        if (part.swapped) {
+            swappedOut = swappedOut | brought;
+            swappedIn = swappedIn | part.kind->tags;
+        } else {
+            kept = kept | brought;
+        }
+    }
+    TagSet leaving = swappedOut.without(kept).without(movementTags);
+    // Snips are small whatever else is swapped (activities.md 1.4, PAPER).
+    if ((form.activity->cautions | kept | swappedIn).has(Tag::Sharp))
+        leaving.remove(Tag::Small);
+    return (form.activity->cautions | kept).without(leaving) | swappedIn;
+}
+
+Form formAsTheBoxStands(const Activity &activity, const Facts &facts)
+{
+    const catalogue::Catalogue &catalogue = facts.situation.catalogue;
+    Form form;
+    form.activity = &activity;
+    for (const ItemUse &use : activity.items) {
+        Part part{&use, catalogue.item(use.item), false};
+        if (isGone(part.kind, facts)) {
+            for (const ItemKind *swap : swapsFor(use, activity, catalogue)) {
+                if (!part.swapped && isOnHand(*swap, facts.situation))
+                    part = {&use, swap, true};
+            }
+        }
+        form.parts.push_back(part);
+    }
+    finish(form, facts);
+    form.tagsAsTheBoxStands = form.tags;
+    return form;
+}
+
+std::vector<Form> formsOf(const Activity &activity, const Facts &facts)
+{
+    const catalogue::Catalogue &catalogue = facts.situation.catalogue;
+    std::vector<Form> forms(1);
+    forms.front().activity = &activity;
+    for (const ItemUse &use : activity.items) {
+        std::vector<Form> longer;
+        for (Form &form : forms) {
+            for (const ItemKind *swap : swapsFor(use, activity, catalogue)) {
+                longer.push_back(form);
+                longer.back().parts.push_back({&use, swap, true});
+            }
+            form.parts.push_back({&use, catalogue.item(use.item), false});
+        }
+        forms.insert(forms.end(), std::make_move_iterator(longer.begin()),
+                     std::make_move_iterator(longer.end()));
+    }
+    const TagSet asTheBoxStands = formAsTheBoxStands(activity, facts).tags;
+    for (Form &form : forms) {
+        finish(form, facts);
+        form.tagsAsTheBoxStands = asTheBoxStands;
+    }
+    std::stable_sort(forms.begin(), forms.end(),
+                     [](const Form &a, const Form &b) { return a.swaps < b.swaps; });
+    return forms;
+}
+
+} // namespace lidlark::safety

@@ -1,0 +1,146 @@
+#include "core/store/box_repository.h"
+
+#include "core/journal/event.h"
+#include "core/store/rows.h"
+
+namespace lidlark::store {
+
+namespace {
+
+BoxRow readBox(const Statement &row)
+{
+    return {{row.text(0)}, {row.text(1)}, row.text(2)};
+}
+
+DayPart readDayPart(const Statement &row, int column)
+{
+    return {Day{static_cast<std::int32_t>(row.number(column))},
+            static_cast<PartOfDay>(row.number(column + 1))};
+}
+
+ItemRow readItem(const Statement &row)
+{
+    ItemRow item{{row.text(0)},
+                 static_cast<int>(row.number(1)),
+                 static_cast<int>(row.number(2)),
+                 static_cast<int>(row.number(3)),
+                 static_cast<int>(row.number(4)),
+                 std::nullopt,
+                 row.number(6) != 0,
+                 row.number(7) != 0};
+    if (!row.isNull(5))
+        item.opened = Day{static_cast<std::int32_t>(row.number(5))};
+    return item;
+}
+
+OutcomeRow readOutcome(const Statement &row)
+{
+    OutcomeRow outcome{{row.text(0)}, {row.text(1)}, {}, row.text(7)};
+    for (std::size_t i = 0; i < box::exceptionKindCount; ++i)
+        outcome.exceptions.counts[i] = static_cast<int>(row.number(static_cast<int>(2 + i)));
+    return outcome;
+}
+
+} // namespace
+
+Result<std::vector<BoxRow>> BoxRepository::boxes()
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT id, child, alias FROM box ORDER BY alias, id");
+    if (!query)
+        return query.error();
+    return collectRows<BoxRow>(*query, readBox);
+}
+
+Result<BoxRow> BoxRepository::boxOf(const std::string &childAlias)
+{
+    Result<Statement> query = m_database.prepare(
+        "SELECT id, child, alias FROM box WHERE alias = ?1 COLLATE NOCASE ORDER BY id LIMIT 1");
+    if (!query)
+        return query.error();
+    query->bind(1, childAlias);
+    const Result<bool> row = query->step();
+    if (!row)
+        return row.error();
+    if (!*row)
+        return Error{ErrorCode::NotFound, "a box for " + childAlias};
+    return readBox(*query);
+}
+
+Result<std::optional<RevisionRow>> BoxRepository::revision(const BoxId &box)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT packed, issued_day FROM box_revision WHERE box = ?1");
+    if (!query)
+        return query.error();
+    query->bind(1, box.value);
+    const Result<bool> row = query->step();
+    if (!row)
+        return row.error();
+    if (!*row)
+        return std::optional<RevisionRow>();
+    journal::Event event;
+    event.kind = journal::Kind::Revision;
+    event.fields = query->text(0);
+    const auto revision = box::readRevision(event);
+    if (!revision)
+        return Error{ErrorCode::Unreadable, "lid list"};
+    return std::optional(RevisionRow{*revision, Day{static_cast<std::int32_t>(query->number(1))}});
+}
+
+Result<std::optional<box::Place>> BoxRepository::place(const BoxId &box)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT place, words, author, day, part FROM box_place WHERE box = ?1");
+    if (!query)
+        return query.error();
+    query->bind(1, box.value);
+    const Result<bool> row = query->step();
+    if (!row)
+        return row.error();
+    if (!*row)
+        return std::optional<box::Place>();
+    return std::optional(
+        box::Place{query->text(0), query->text(1), query->text(2), readDayPart(*query, 3)});
+}
+
+Result<std::vector<ItemRow>> BoxRepository::items(const BoxId &box)
+{
+    Result<Statement> query = m_database.prepare(
+        "SELECT item, expected, low, high, still_out, opened_day, dried_out, please_count "
+        "FROM box_item WHERE box = ?1 ORDER BY item");
+    if (!query)
+        return query.error();
+    query->bind(1, box.value);
+    return collectRows<ItemRow>(*query, readItem);
+}
+
+Result<std::vector<LossRow>> BoxRepository::openLosses(const BoxId &box)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT item, identity, pieces, author, day, part FROM loss "
+                           "WHERE box = ?1 AND closed = 0 ORDER BY day, part, item, identity");
+    if (!query)
+        return query.error();
+    query->bind(1, box.value);
+    return collectRows<LossRow>(*query, [](const Statement &row) {
+        return LossRow{{row.text(0)},
+                       row.text(1),
+                       static_cast<int>(row.number(2)),
+                       row.text(3),
+                       readDayPart(row, 4)};
+    });
+}
+
+Result<std::vector<OutcomeRow>> BoxRepository::outcomes(const BoxId &box)
+{
+    Result<Statement> query = m_database.prepare(
+        "SELECT item, play, used_up, lost, broken, dried_out, still_in_use, author "
+        "FROM outcome WHERE box = ?1 ORDER BY play, item");
+    if (!query)
+        return query.error();
+    query->bind(1, box.value);
+    return collectRows<OutcomeRow>(*query, readOutcome);
+}
+
+} // namespace lidlark::store

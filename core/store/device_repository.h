@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/base/enum_names.h"
+#include "core/base/id.h"
+#include "core/base/instant.h"
+#include "core/store/database.h"
+
+#include <optional>
+#include <string>
+
+namespace lidlark::store {
+
+enum class Role { Parent, Caregiver, Guest, Therapist };
+inline constexpr EnumNames<Role, 4> roleNames{{"parent", "caregiver", "guest", "therapist"}};
+
+/// Whose phone this is.
+struct Device {
+    DeviceId id;
+    std::string person; ///< Alias; the author of what is written here.
+    Role role = Role::Parent;
+    HomeId home; ///< Empty for a therapist's.
+};
+
+/// What only this phone knows: who it is, its clock so far, and where a screen was left.
+class DeviceRepository
+{
+public:
+    explicit DeviceRepository(Database &database) : m_database(database) {}
+
+    /// @returns nothing in a store that has never been set up.
+    Result<std::optional<Device>> device();
+    Outcome setDevice(const Device &device);
+
+    Result<std::optional<std::string>> localState(const std::string &key);
+    Outcome setLocalState(const std::string &key, const std::string &value);
+    Outcome clearLocalState(const std::string &key);
+
+    Result<Instant> lastInstant(const std::string &which);
+    Outcome setLastInstant(const std::string &which, Instant instant);
+
+private:
+    Database &m_database;
+};
+
+} // namespace lidlark::store

@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/journal/event.h"
+#include "core/store/database.h"
+
+#include <vector>
+
+namespace lidlark::store {
+
+/// One subject of one lane: what a projection is folded from.
+struct LaneSubject {
+    journal::Lane lane;
+    std::string subject;
+    auto operator<=>(const LaneSubject &) const = default;
+};
+
+/// The events of a store.
+class EventRepository
+{
+public:
+    explicit EventRepository(Database &database) : m_database(database) {}
+
+    /// @returns false when this very event was there before: repeating changes nothing.
+    Result<bool> insert(const journal::Event &event);
+    Result<std::vector<journal::Event>> ofSubject(const LaneSubject &subject);
+    Result<std::vector<journal::Event>> all();
+    Result<std::vector<LaneSubject>> subjects();
+    Result<std::vector<LaneSubject>> subjectsOf(const journal::Lane &lane);
+    /// Highest counter this device has used in the lane; 0 for none.
+    Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
+    Result<std::int64_t> count();
+
+private:
+    Result<std::vector<journal::Event>> collect(Statement &query);
+    Database &m_database;
+};
+
+} // namespace lidlark::store

@@ -1,0 +1,126 @@
+#include "core/store/recording.h"
+
+#include "core/store/projector.h"
+
+#include <algorithm>
+
+namespace lidlark::store {
+
+namespace {
+
+constexpr int firstYear = 2020;
+constexpr int lastYear = 2099;
+
+} // namespace
+
+Result<DayPart> todayOf(const Clock &clock)
+{
+    const DayPart now = dayPartAt(clock.nowMs(), clock.offsetMinutes());
+    const int year = civilFrom(now.day).year;
+    if (year < firstYear || year > lastYear)
+        return Error{ErrorCode::ClockUnset, toText(now.day)};
+    return now;
+}
+
+Recording::Recording(Database &database, Device device, const Clock &clock, Transaction transaction)
+    : m_database(database), m_events(database), m_local(database), m_device(std::move(device)),
+      m_clock(clock), m_transaction(std::move(transaction))
+{
+}
+
+Result<Recording> Recording::begin(Database &database, const Device &device, const Clock &clock)
+{
+    if (const Result<DayPart> today = todayOf(clock); !today)
+        return today.error();
+    Result<Transaction> transaction = Transaction::begin(database);
+    if (!transaction)
+        return transaction.error();
+    return Recording(database, device, clock, std::move(*transaction));
+}
+
+Outcome Recording::say(const journal::Lane &lane, journal::Kind kind, std::string fields)
+{
+    return sayAs(m_device.person, lane, kind, std::move(fields));
+}
+
+Outcome Recording::sayAs(const std::string &author, const journal::Lane &lane, journal::Kind kind,
+                         std::string fields)
+{
+    const Result<Instant> own = m_local.lastInstant("own");
+    const Result<Instant> received = m_local.lastInstant("received");
+    if (!own || !received)
+        return own ? received.error() : own.error();
+    const std::int64_t now = m_clock.nowMs();
+    const Instant instant = nextInstant(now, *own, *received);
+    if (const Outcome done = m_local.setLastInstant("own", instant); !done)
+        return done;
+    return write({lane, m_device.id, 0, instant, dayPartAt(now, m_clock.offsetMinutes()),
+                  m_clock.offsetMinutes(), author, kind, std::move(fields)});
+}
+
+Outcome Recording::sayCheckIn(const std::string &home, std::string fields)
+{
+    const int offset = m_clock.offsetMinutes();
+    const DayPart now = dayPartAt(m_clock.nowMs(), offset);
+    return write({{journal::LaneKind::CheckIns, home},
+                  m_device.id,
+                  0,
+                  {firstMomentMs(now, offset), 0},
+                  now,
+                  offset,
+                  m_device.person,
+                  journal::Kind::CheckIn,
+                  std::move(fields)});
+}
+
+Outcome Recording::write(journal::Event event)
+{
+    const Result<std::uint64_t> last = m_events.lastCounter(event.lane, event.device);
+    if (!last)
+        return last.error();
+    event.counter = *last + 1;
+    const Result<bool> written = m_events.insert(event);
+    if (!written)
+        return written.error();
+    m_changed.insert({event.lane, journal::subjectOf(event)});
+    return Done{};
+}
+
+Outcome Recording::receive(const journal::Event &event)
+{
+    const Result<bool> written = m_events.insert(event);
+    if (!written)
+        return written.error();
+    if (!*written)
+        return Done{};
+    m_changed.insert({event.lane, journal::subjectOf(event)});
+    if (event.lane.kind == journal::LaneKind::CheckIns)
+        return Done{}; // its instant is a part of the day, not a moment
+    const Result<Instant> largest = m_local.lastInstant("received");
+    if (!largest)
+        return largest.error();
+    const bool believable = event.instant.ms <= m_clock.nowMs() + 86'400'000; // events.md 3.3
+    return believable ? m_local.setLastInstant("received", std::max(*largest, event.instant))
+                      : Outcome(Done{});
+}
+
+Outcome Recording::commit()
+{
+    Projector projector(m_database);
+    std::set<journal::Lane> whole;
+    for (const LaneSubject &subject : m_changed) {
+        if (subject.subject == "met" || subject.subject == "revision")
+            whole.insert(subject.lane);
+    }
+    for (const LaneSubject &subject : m_changed) {
+        const bool coveredByLane = whole.contains(subject.lane) && subject.subject != "revision" &&
+                                   subject.subject != "met";
+        if (coveredByLane)
+            continue;
+        if (const Outcome done = projector.project(subject); !done)
+            return done;
+    }
+    return m_transaction.commit();
+}
+
+} // namespace lidlark::store

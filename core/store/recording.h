@@ -1,0 +1,48 @@
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/store/device_repository.h"
+#include "core/store/event_repository.h"
+
+#include <set>
+#include <vector>
+
+namespace lidlark::store {
+
+/// One act of a person: the events it is written as and the rows they change, together or not at
+/// all. Nothing is kept unless `commit` succeeds.
+class Recording
+{
+public:
+    /// Errors: ClockUnset when the device shows a year before 2020 or after 2099; Busy.
+    static Result<Recording> begin(Database &database, const Device &device, const Clock &clock);
+
+    /// Writes one event of this device's person, dated now.
+    Outcome say(const journal::Lane &lane, journal::Kind kind, std::string fields);
+    /// The same in another person's name: two adults share one phone.
+    Outcome sayAs(const std::string &author, const journal::Lane &lane, journal::Kind kind,
+                  std::string fields);
+    /// A check-in is dated with the first moment of its part of the day (events.md 4).
+    Outcome sayCheckIn(const std::string &home, std::string fields);
+    /// Takes in an event written elsewhere. Repeating one changes nothing.
+    Outcome receive(const journal::Event &event);
+
+    Outcome commit();
+
+private:
+    Recording(Database &database, Device device, const Clock &clock, Transaction transaction);
+    Outcome write(journal::Event event);
+
+    Database &m_database;
+    EventRepository m_events;
+    DeviceRepository m_local;
+    Device m_device;
+    const Clock &m_clock;
+    Transaction m_transaction;
+    std::set<LaneSubject> m_changed;
+};
+
+/// The device's day and part of day. Errors: ClockUnset.
+Result<DayPart> todayOf(const Clock &clock);
+
+} // namespace lidlark::store

@@ -1,0 +1,47 @@
+#pragma once
+
+#include "core/base/result.h"
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3_stmt;
+
+namespace lidlark::store {
+
+/// A prepared statement. Parameters are numbered from 1, columns from 0; values are always bound.
+class Statement
+{
+public:
+    explicit Statement(sqlite3_stmt *handle) : m_handle(handle) {}
+
+    Statement &bind(int parameter, std::string_view text);
+    Statement &bind(int parameter, std::int64_t number);
+    Statement &bind(int parameter, std::optional<std::int64_t> number);
+    Statement &bindText(int parameter, const std::optional<std::string> &text);
+
+    /// @returns true: a row is here; false: no more rows.
+    Result<bool> step();
+    /// Runs to the end and makes ready for the next binding.
+    Outcome run();
+    void reset();
+
+    [[nodiscard]] int columns() const;
+    [[nodiscard]] std::string text(int column) const;
+    [[nodiscard]] std::int64_t number(int column) const;
+    [[nodiscard]] bool isNull(int column) const;
+
+private:
+    struct Finalizer {
+        void operator()(sqlite3_stmt *handle) const;
+    };
+    std::unique_ptr<sqlite3_stmt, Finalizer> m_handle;
+};
+
+/// What went wrong, in our words, from SQLite's result code (its extended codes included).
+Error errorFromSqlite(int code, const std::string &detail);
+
+} // namespace lidlark::store

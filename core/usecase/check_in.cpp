@@ -1,0 +1,71 @@
+#include "core/usecase/check_in.h"
+
+#include "core/store/box_repository.h"
+
+namespace lidlark::usecase {
+
+namespace {
+
+Outcome sayOne(Workplace &workplace, std::string fields)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    const Outcome said = recording->sayCheckIn(workplace.device.home.value, std::move(fields));
+    if (!said)
+        return said;
+    return recording->commit();
+}
+
+} // namespace
+
+Result<std::string> checkIn(Workplace &workplace, const std::string &childAlias, checkin::Kite kite,
+                            checkin::ShownBy by)
+{
+    const auto box = store::BoxRepository(workplace.database).boxOf(childAlias);
+    if (!box)
+        return box.error();
+    checkin::CheckIn entry;
+    entry.id = workplace.entropy.freshId();
+    entry.child = box->child;
+    entry.before = kite;
+    entry.shownBy = by;
+    if (const Outcome done = sayOne(workplace, checkin::fieldsOf(entry)); !done)
+        return done.error();
+    return entry.id;
+}
+
+Outcome changeCheckIn(Workplace &workplace, const checkin::CheckIn &entry, checkin::Kite kite)
+{
+    checkin::CheckIn changed = entry;
+    changed.before = kite;
+    return sayOne(workplace, checkin::fieldsOf(changed));
+}
+
+Outcome checkInAfter(Workplace &workplace, const checkin::CheckIn &entry, checkin::Kite after,
+                     const ActivityId &activity)
+{
+    checkin::CheckIn pair = entry;
+    pair.after = after;
+    pair.activity = activity;
+    return sayOne(workplace, checkin::fieldsOf(pair));
+}
+
+Outcome removeCheckIn(Workplace &workplace, const std::string &id, const ChildId &child)
+{
+    return sayOne(workplace, checkin::fieldsOfRemoval(id, child));
+}
+
+Outcome writeCheckIn(store::Recording &recording, Workplace &workplace, const ChildId &child,
+                     checkin::Kite kite, checkin::ShownBy by)
+{
+    checkin::CheckIn entry;
+    entry.id = workplace.entropy.freshId();
+    entry.child = child;
+    entry.before = kite;
+    entry.shownBy = by;
+    return recording.sayCheckIn(workplace.device.home.value, checkin::fieldsOf(entry));
+}
+
+} // namespace lidlark::usecase

@@ -1,0 +1,66 @@
+#include "core/usecase/demo_phone.h"
+
+#include "core/store/event_repository.h"
+
+#include <cctype>
+
+namespace lidlark::usecase {
+
+namespace {
+
+constexpr std::int64_t msPerMinute = 60'000;
+constexpr std::int64_t msPerDay = 86'400'000;
+
+} // namespace
+
+std::string demoId(const std::string &alias)
+{
+    std::string id;
+    for (const char c : alias)
+        id.push_back(c == ' ' ? '-'
+                              : static_cast<char>(std::tolower(static_cast<unsigned char>(c))));
+    return id;
+}
+
+std::int64_t demoEveningMs(int day)
+{
+    return (island::dayOne() + (day - 1)).number * msPerDay + (18 * 60 + 10) * msPerMinute;
+}
+
+std::int64_t demoIssueMs()
+{
+    return island::issueDay().number * msPerDay + 10 * 60 * msPerMinute;
+}
+
+DemoPhone::DemoPhone(store::Database store, store::Device owner,
+                     const catalogue::Catalogue &entries, const std::string &seed)
+    : database(std::move(store)), device(std::move(owner)), catalogue(entries),
+      clock(demoIssueMs()), entropy(seed)
+{
+}
+
+Result<std::unique_ptr<DemoPhone>> DemoPhone::open(const std::string &folder,
+                                                   const DemoPerson &person,
+                                                   const catalogue::Catalogue &catalogue)
+{
+    Result<store::Database> database = store::Database::open(folder + "/" + person.file);
+    if (!database)
+        return database.error();
+    const store::Device device{{person.device}, person.person, person.role, {person.home}};
+    store::DeviceRepository local(*database);
+    const auto known = local.device();
+    if (!known)
+        return known.error();
+    if (!*known) {
+        if (const Outcome done = local.setDevice(device); !done)
+            return done.error();
+    }
+    const auto events = store::EventRepository(*database).count();
+    if (!events)
+        return events.error();
+    // How much is there already is part of the seed: moved on twice, no id comes up again.
+    const std::string seed = "island " + person.device + " " + std::to_string(*events);
+    return std::make_unique<DemoPhone>(*std::move(database), device, catalogue, seed);
+}
+
+} // namespace lidlark::usecase

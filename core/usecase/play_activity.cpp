@@ -1,0 +1,210 @@
+#include "core/usecase/play_activity.h"
+
+#include "core/box/box_events.h"
+#include "core/store/box_repository.h"
+#include "core/store/home_repository.h"
+#include "core/store/recording.h"
+#include "core/usecase/check_in.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lidlark::usecase {
+
+namespace {
+
+using journal::Kind;
+using journal::Lane;
+using journal::LaneKind;
+
+/// A play with the box it was played from.
+struct OpenPlay {
+    play::Play play;
+    store::BoxRow box;
+    std::vector<store::ItemRow> items;
+    std::vector<store::OutcomeRow> outcomes;
+};
+
+Result<OpenPlay> findPlay(Workplace &workplace, const PlayId &id)
+{
+    store::BoxRepository boxes(workplace.database);
+    const auto play = store::HomeRepository(workplace.database).play(id);
+    if (!play)
+        return play.error();
+    if (!*play)
+        return Error{ErrorCode::NotFound, "this play"};
+    const auto all = boxes.boxes();
+    if (!all)
+        return all.error();
+    const auto box = std::find_if(all->begin(), all->end(), [&](const store::BoxRow &row) {
+        return row.child == (*play)->child;
+    });
+    if (box == all->end())
+        return Error{ErrorCode::NotFound, "the box of this play"};
+    const auto items = boxes.items(box->id);
+    const auto outcomes = boxes.outcomes(box->id);
+    if (!items || !outcomes)
+        return items ? outcomes.error() : items.error();
+    return OpenPlay{**play, *box, *items, *outcomes};
+}
+
+/// What the register holds already, so that the same play can be put right.
+int alreadyGone(const OpenPlay &open, const ItemId &item)
+{
+    for (const store::OutcomeRow &outcome : open.outcomes) {
+        if (outcome.play == open.play.id && outcome.item == item)
+            return outcome.exceptions.total();
+    }
+    return 0;
+}
+
+Result<std::map<ItemId, box::Exceptions>> valuesOf(const OpenPlay &open,
+                                                   const std::vector<NamedException> &exceptions)
+{
+    std::map<ItemId, box::Exceptions> values;
+    for (const NamedException &named : exceptions) {
+        if (named.count < 0)
+            return Error{ErrorCode::Invalid, "count: below zero"};
+        box::Exceptions &value = values[named.item];
+        const int together = value.of(named.kind) + std::min(named.count, box::mostPieces);
+        value.set(named.kind, together);
+    }
+    for (const auto &[item, value] : values) {
+        const auto row = std::find_if(open.items.begin(), open.items.end(),
+                                      [&id = item](const auto &r) { return r.item == id; });
+        if (row == open.items.end())
+            return Error{ErrorCode::NotFound, item.value + " in this box"};
+        if (value.total() > std::max(row->high, row->expected) + alreadyGone(open, item))
+            return Error{ErrorCode::Invalid, item.value + ": more than the box held"};
+    }
+    return values;
+}
+
+Outcome writeNamed(store::Recording &recording, const OpenPlay &open, const std::string &author,
+                   const std::map<ItemId, box::Exceptions> &values)
+{
+    for (const auto &[item, value] : values) {
+        const Outcome said =
+            recording.sayAs(author, {LaneKind::Box, open.box.id.value}, Kind::Outcome,
+                            box::fieldsOf(box::Outcome{open.play.id, item, value, false}));
+        if (!said)
+            return said;
+    }
+    return Done{};
+}
+
+/// Unnamed items came home: a weak word, which gives way to anybody who names them. Only items
+/// somebody has spoken of before need it; for the others the empty place says the same, and the
+/// box lane does not tell the other home how often was played (events.md 4).
+bool anythingNamed(const OpenPlay &open, const std::map<ItemId, box::Exceptions> &values)
+{
+    const bool now = std::any_of(values.begin(), values.end(),
+                                 [](const auto &entry) { return !entry.second.allHome(); });
+    return now || std::any_of(open.outcomes.begin(), open.outcomes.end(), [&](const auto &outcome) {
+               return outcome.play == open.play.id && !outcome.exceptions.allHome() &&
+                      !values.contains(outcome.item);
+           });
+}
+
+Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &author,
+                const std::vector<NamedException> &exceptions, std::optional<play::Ending> ending)
+{
+    const Result<OpenPlay> open = findPlay(workplace, id);
+    if (!open)
+        return open.error();
+    const auto values = valuesOf(*open, exceptions);
+    if (!values)
+        return values.error();
+    const std::string who = author.empty() ? workplace.device.person : author;
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    if (const Outcome said = writeNamed(*recording, *open, who, *values); !said)
+        return said;
+    const play::Ending how = ending.value_or(
+        anythingNamed(*open, *values) ? play::Ending::SomethingDifferent : play::Ending::AllBack);
+    const Outcome said = recording->sayAs(who, {LaneKind::Home, workplace.device.home.value},
+                                          Kind::PlayEnded, play::fieldsOfEnding(id, how));
+    if (!said)
+        return said;
+    return recording->commit();
+}
+
+} // namespace
+
+Result<PlayId> startPlay(Workplace &workplace, const PlayRequest &request)
+{
+    const catalogue::Activity *activity = workplace.catalogue.activity(request.activity);
+    if (activity == nullptr)
+        return Error{ErrorCode::NotFound, "the activity " + request.activity.value};
+    const auto box = store::BoxRepository(workplace.database).boxOf(request.child);
+    if (!box)
+        return box.error();
+    const PlayId id{workplace.entropy.freshId()};
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    if (request.kite) {
+        const Outcome shown =
+            writeCheckIn(*recording, workplace, box->child, *request.kite, checkin::ShownBy::Child);
+        if (!shown)
+            return shown.error();
+    }
+    const std::string who = request.author.empty() ? workplace.device.person : request.author;
+    const Outcome said = recording->sayAs(
+        who, {LaneKind::Home, workplace.device.home.value}, Kind::PlayStarted,
+        play::fieldsOf(play::Started{id, box->child, activity->id, activity->version}));
+    if (!said)
+        return said.error();
+    if (const Outcome done = recording->commit(); !done)
+        return done.error();
+    return id;
+}
+
+Outcome nameExceptions(Workplace &workplace, const PlayId &play, const std::string &author,
+                       const std::vector<NamedException> &exceptions)
+{
+    const Result<OpenPlay> open = findPlay(workplace, play);
+    if (!open)
+        return open.error();
+    const auto values = valuesOf(*open, exceptions);
+    if (!values)
+        return values.error();
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    const std::string who = author.empty() ? workplace.device.person : author;
+    if (const Outcome said = writeNamed(*recording, *open, who, *values); !said)
+        return said;
+    return recording->commit();
+}
+
+Outcome putBack(Workplace &workplace, const PlayId &play, const std::string &author,
+                const std::vector<NamedException> &exceptions)
+{
+    return endWith(workplace, play, author, exceptions, std::nullopt);
+}
+
+Outcome stopPlay(Workplace &workplace, const PlayId &play, const std::string &author,
+                 const std::vector<NamedException> &exceptions)
+{
+    return endWith(workplace, play, author, exceptions, play::Ending::Stopped);
+}
+
+Outcome noticePhrase(Workplace &workplace, const PlayId &play, play::Phrase phrase)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    const Outcome said = recording->say({LaneKind::Home, workplace.device.home.value},
+                                        Kind::Reaction, play::fieldsOfReaction(play, phrase));
+    if (!said)
+        return said;
+    return recording->commit();
+}
+
+} // namespace lidlark::usecase

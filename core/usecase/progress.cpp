@@ -1,0 +1,137 @@
+#include "core/usecase/progress.h"
+
+#include "core/journal/fields.h"
+#include "core/store/home_repository.h"
+#include "core/store/recording.h"
+
+namespace lidlark::usecase {
+
+namespace {
+
+using Json = nlohmann::json;
+
+constexpr int daysAPlayStaysOpen = 2; // later nobody remembers, and the count will tell [P]
+constexpr int mostPiecesOut = 999;
+
+std::string keyOf(const BoxId &box)
+{
+    return "in-hand." + box.value;
+}
+
+Json toJson(const catalogue::ItemUse &use)
+{
+    return {{"item", use.item.value},
+            {"quantity", use.quantity},
+            {"source", catalogue::sourceNames.of(use.source)},
+            {"role", catalogue::roleNames.of(use.role)},
+            {"fate", catalogue::fateNames.of(use.fate)},
+            {"count_back", use.countBack}};
+}
+
+std::optional<catalogue::ItemUse> useFrom(const Json &object)
+{
+    const journal::Fields fields(object.dump());
+    const auto item = fields.text("item");
+    const auto quantity = fields.whole("quantity", 0, mostPiecesOut);
+    const auto countBack = fields.whole("count_back", 0, mostPiecesOut);
+    const auto source = catalogue::sourceNames.parse(fields.text("source").value_or(""));
+    const auto role = catalogue::roleNames.parse(fields.text("role").value_or(""));
+    const auto fate = catalogue::fateNames.parse(fields.text("fate").value_or(""));
+    if (!item || !quantity || !countBack || !source || !role || !fate)
+        return std::nullopt;
+    return catalogue::ItemUse{{*item}, *quantity, *source, *role, *fate, *countBack};
+}
+
+std::string textOf(const Progress &progress)
+{
+    Json items = Json::array();
+    for (const catalogue::ItemUse &use : progress.items)
+        items.push_back(toJson(use));
+    Json swaps = Json::object();
+    for (const auto &[item, with] : progress.swaps)
+        swaps[item.value] = with.value;
+    Json home = Json::object();
+    for (const auto &[item, pieces] : progress.home)
+        home[item.value] = pieces;
+    return Json{{"play", progress.play.value},
+                {"activity", progress.activity.value},
+                {"stage", stageNames.of(progress.stage)},
+                {"step", progress.step},
+                {"items", items},
+                {"swaps", swaps},
+                {"home", home},
+                {"day", toText(progress.began.day)},
+                {"part", toText(progress.began.part)}}
+        .dump();
+}
+
+std::optional<Progress> progressFrom(const std::string &text)
+{
+    const journal::Fields fields(text);
+    const auto play = fields.text("play");
+    const auto activity = fields.text("activity");
+    const auto stage = stageNames.parse(fields.text("stage").value_or(""));
+    const auto day = dayFromText(fields.text("day").value_or(""));
+    const auto part = partOfDayFromText(fields.text("part").value_or(""));
+    if (!play || !activity || !stage || !day || !part)
+        return std::nullopt;
+    Progress progress{{*play}, {*activity}, *stage, fields.whole("step", 0, 9).value_or(0),
+                      {},      {},          {},     {*day, *part}};
+    for (const Json &object : fields.json().value("items", Json::array())) {
+        if (const auto use = useFrom(object))
+            progress.items.push_back(*use);
+    }
+    for (const auto &[item, with] : fields.json().value("swaps", Json::object()).items()) {
+        if (with.is_string())
+            progress.swaps[{item}] = {with.get<std::string>()};
+    }
+    for (const auto &[item, pieces] : fields.json().value("home", Json::object()).items())
+        progress.home[{item}] = journal::Fields::wholeOf(pieces, 0, mostPiecesOut).value_or(0);
+    return progress;
+}
+
+/// The play as its event tells it, with the activity's own items.
+Progress progressOf(const play::Play &play, const catalogue::Catalogue &catalogue)
+{
+    Progress progress{play.id, play.activity, Stage::Playing, 0, {}, {}, {}, play.when};
+    if (const catalogue::Activity *activity = catalogue.activity(play.activity))
+        progress.items = activity->items;
+    return progress;
+}
+
+} // namespace
+
+Outcome keepProgress(Workplace &workplace, const BoxId &box, const Progress &progress)
+{
+    return store::DeviceRepository(workplace.database).setLocalState(keyOf(box), textOf(progress));
+}
+
+Result<std::optional<Progress>> loadProgress(Workplace &workplace, const BoxId &box,
+                                             const ChildId &child)
+{
+    const auto today = store::todayOf(workplace.clock);
+    if (!today)
+        return today.error();
+    const auto kept = store::DeviceRepository(workplace.database).localState(keyOf(box));
+    const auto plays = store::HomeRepository(workplace.database)
+                           .plays(workplace.device.home, child, today->day - daysAPlayStaysOpen);
+    if (!kept || !plays)
+        return kept ? plays.error() : kept.error();
+    const auto progress = *kept ? progressFrom(**kept) : std::nullopt;
+    for (const play::Play &play : *plays) {
+        if (play.ending)
+            continue;
+        if (progress && progress->play == play.id)
+            return progress;
+        if (play.author == workplace.device.person && !progress)
+            return std::optional(progressOf(play, workplace.catalogue));
+    }
+    return std::optional<Progress>();
+}
+
+Outcome clearProgress(Workplace &workplace, const BoxId &box)
+{
+    return store::DeviceRepository(workplace.database).clearLocalState(keyOf(box));
+}
+
+} // namespace lidlark::usecase

@@ -1,0 +1,140 @@
+#include "core/usecase/set_up_home.h"
+
+#include "core/box/box_events.h"
+#include "core/box/place.h"
+#include "core/store/recording.h"
+
+#include <nlohmann/json.hpp>
+
+namespace lidlark::usecase {
+
+namespace {
+
+using journal::Kind;
+using journal::Lane;
+using journal::LaneKind;
+
+constexpr std::size_t longestAlias = 40;
+
+std::optional<Error> problemWith(const std::string &field, const std::string &alias)
+{
+    if (alias.empty())
+        return Error{ErrorCode::Invalid, field + ": empty"};
+    if (alias.size() > longestAlias)
+        return Error{ErrorCode::Invalid, field + ": too long"};
+    return std::nullopt;
+}
+
+std::optional<Error> problemWith(const FirstAnswers &answers, Day today)
+{
+    if (const auto problem = problemWith("name", answers.childAlias))
+        return problem;
+    if (const auto problem = problemWith("your name", answers.adultAlias))
+        return problem;
+    // A birth month counts as its last day, which may still lie ahead; a later month cannot.
+    if (answers.age && answers.age->latestBirth > today + 31)
+        return Error{ErrorCode::BeforeBirth, toText(today)};
+    for (const auto &other : answers.otherChildren) {
+        if (const auto problem = problemWith("name", other.alias))
+            return problem;
+    }
+    return std::nullopt;
+}
+
+/// The statements of a first run, in the order in which they were asked.
+std::vector<child::Fact> factsOf(const FirstAnswers &answers, const std::string &child,
+                                 Entropy &entropy)
+{
+    std::vector<child::Fact> facts;
+    const auto addChild = [&facts](const std::string &id, const std::string &alias,
+                                   const std::optional<child::Age> &age, child::Answer mouths) {
+        facts.push_back({id, "alias", alias});
+        facts.push_back({id, "kind", "child"});
+        facts.push_back({id, "lives", "yes"});
+        if (age)
+            facts.push_back({id, "born-by", toText(age->latestBirth)});
+        if (mouths != child::Answer::Unanswered)
+            facts.push_back({id, "mouths", std::string(child::answerNames.of(mouths))});
+    };
+    addChild(child, answers.childAlias, answers.age, child::Answer::Unanswered);
+    for (const auto &other : answers.otherChildren)
+        addChild(entropy.freshId(), other.alias, other.age, other.mouths);
+    const std::string adult = entropy.freshId();
+    facts.push_back({adult, "alias", answers.adultAlias});
+    facts.push_back({adult, "kind", "adult"});
+    facts.push_back({adult, "lives", "yes"});
+    if (answers.latex != child::Answer::Unanswered)
+        facts.push_back({"", "latex", std::string(child::answerNames.of(answers.latex))});
+    if (answers.wheat != child::Answer::Unanswered) {
+        facts.push_back({"", "wheat", std::string(child::answerNames.of(answers.wheat))});
+        facts.push_back({"", "coeliac", std::string(child::answerNames.of(answers.wheat))});
+    }
+    return facts;
+}
+
+Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
+                 const store::Device &device, Entropy &entropy)
+{
+    const std::string child = entropy.freshId();
+    const Lane box{LaneKind::Box, entropy.freshId()};
+    const nlohmann::json who{{"child", child}, {"alias", answers.childAlias}};
+    std::vector<std::pair<Kind, std::string>> said{
+        {Kind::Child, who.dump()},
+        {Kind::Revision, box::fieldsOf(box::Revision{1, answers.lidList})},
+        {Kind::Place, box::fieldsOfPlace(device.home.value, "at home")}};
+    for (const auto &[kind, fields] : said) {
+        if (const Outcome done = recording.say(box, kind, fields); !done)
+            return done;
+    }
+    for (const child::Fact &fact : factsOf(answers, child, entropy)) {
+        const Outcome done =
+            recording.say({LaneKind::Safety, device.home.value}, Kind::Fact, child::fieldsOf(fact));
+        if (!done)
+            return done;
+    }
+    return Done{};
+}
+
+} // namespace
+
+Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answers)
+{
+    const auto today = store::todayOf(workplace.clock);
+    if (!today)
+        return today.error();
+    if (const auto problem = problemWith(answers, today->day))
+        return *problem;
+    store::Device device = workplace.device;
+    if (device.id.empty())
+        device = {{workplace.entropy.freshId()},
+                  answers.adultAlias,
+                  store::Role::Parent,
+                  {workplace.entropy.freshId()}};
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    store::DeviceRepository local(workplace.database);
+    if (const Outcome done = local.setDevice(device); !done)
+        return done.error();
+    if (const Outcome done = writeAll(*recording, answers, device, workplace.entropy); !done)
+        return done.error();
+    if (const Outcome done = recording->commit(); !done)
+        return done.error();
+    return device;
+}
+
+Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    const Outcome said =
+        recording->say({LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
+    if (!said)
+        return said;
+    return recording->commit();
+}
+
+} // namespace lidlark::usecase

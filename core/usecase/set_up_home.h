@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/child/home_facts.h"
+#include "core/store/device_repository.h"
+#include "core/usecase/workplace.h"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lidlark::usecase {
+
+/// The three questions of the first run: whose box, how old, who else is at home and what must be
+/// kept away. No account.
+struct FirstAnswers {
+    std::string childAlias;
+    std::optional<child::Age> age;
+    std::string adultAlias;
+    struct OtherChild {
+        std::string alias;
+        std::optional<child::Age> age;
+        child::Answer mouths = child::Answer::Unanswered;
+    };
+    std::vector<OtherChild> otherChildren;
+    child::Answer latex = child::Answer::Unanswered;
+    child::Answer wheat = child::Answer::Unanswered; ///< Wheat allergy or coeliac disease.
+    std::map<ItemId, int> lidList;                   ///< What lies in the box.
+};
+
+/// Makes this store a family's own: device, home sheet, child and box, in one transaction.
+/// Errors: Invalid (an empty or over-long alias), BeforeBirth (a birth in the future).
+Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answers);
+
+/// One statement on the home sheet, in the phone's person's name.
+Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact);
+
+} // namespace lidlark::usecase

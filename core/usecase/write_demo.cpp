@@ -1,0 +1,210 @@
+#include "core/usecase/write_demo.h"
+
+#include "core/store/event_repository.h"
+#include "core/usecase/demo_phone.h"
+#include "core/usecase/exchange_events.h"
+#include "core/usecase/issue_box.h"
+#include "core/usecase/play_activity.h"
+#include "core/usecase/suggest_today.h"
+
+#include <algorithm>
+#include <charconv>
+#include <set>
+
+namespace lidlark::usecase {
+
+namespace {
+
+constexpr int lastDay = 365;
+constexpr int firstEvening = -6;             // Tuesday of the week in which boxes were issued
+constexpr auto dayKey = "demo.next-evening"; // how far a phone has been moved on
+
+const DemoPerson morven{"Morven", store::Role::Therapist, "", "", "d-morven", "morven.lidlark"};
+
+std::vector<DemoPerson> peopleOf(const island::Family &family)
+{
+    std::vector<DemoPerson> people;
+    for (const island::Home &home : family.homes) {
+        for (const island::Phone &phone : home.phones) {
+            const std::string name = demoId(family.child) + "-" + demoId(phone.person);
+            people.push_back(
+                {phone.person, phone.role, family.child, home.id, "d-" + name, name + ".lidlark"});
+        }
+    }
+    return people;
+}
+
+/// What a family's phone holds of the therapist's events, and of another phone of the family.
+bool holds(const DemoPerson &person, const journal::Lane &lane)
+{
+    const bool guest = person.role == store::Role::Guest;
+    switch (lane.kind) {
+    case journal::LaneKind::Box:
+        return lane.scope == "b-" + demoId(person.child);
+    case journal::LaneKind::Safety:
+        return lane.scope == person.home;
+    case journal::LaneKind::Home:
+    case journal::LaneKind::CheckIns:
+        return !guest && lane.scope == person.home;
+    case journal::LaneKind::Goals:
+        return !guest && person.role == store::Role::Parent &&
+               lane.scope == "b-" + demoId(person.child);
+    case journal::LaneKind::Notes:
+    case journal::LaneKind::Shared:
+    case journal::LaneKind::Clinic:
+        break;
+    }
+    return false;
+}
+
+Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
+{
+    phone.clock.moveTo(demoEveningMs(day));
+    Workplace workplace = phone.workplace();
+    MenuRequest request;
+    request.child = child;
+    request.room.present.emplace(); // the little ones are asleep
+    const Result<TodayMenu> today = suggestToday(workplace, request);
+    if (!today)
+        return today.error();
+    if (const Outcome done = markOffered(workplace, *today); !done)
+        return done;
+    if (today->menu.offers.empty())
+        return Done{};
+    const ActivityId activity = today->menu.offers.front().admitted.activity().id;
+    const Result<PlayId> play = startPlay(workplace, {child, activity, {}, std::nullopt});
+    if (!play)
+        return play.error();
+    if (day % 3 == 0) {
+        if (const Outcome done = noticePhrase(workplace, *play, play::Phrase::AskedAgain); !done)
+            return done;
+    }
+    phone.clock.moveTo(demoEveningMs(day) + 7 * 60'000);
+    return putBack(workplace, *play, {}, {});
+}
+
+Result<int> nextEvening(DemoPhone &phone)
+{
+    const auto kept = store::DeviceRepository(phone.database).localState(dayKey);
+    if (!kept)
+        return kept.error();
+    int day = firstEvening;
+    if (*kept)
+        std::from_chars((*kept)->data(), (*kept)->data() + (*kept)->size(), day);
+    return day;
+}
+
+/// Four evenings a week: the children differ in which, and nobody plays every day.
+bool playsOn(const std::string &child, int day)
+{
+    const int shift = static_cast<int>(child.front());
+    return (day + shift) % 7 != 0 && (day + shift) % 2 != 0;
+}
+
+Outcome moveOn(const std::string &folder, const island::Family &family, int day,
+               const catalogue::Catalogue &catalogue)
+{
+    for (const island::Home &home : family.homes) {
+        std::vector<DemoPerson> people = peopleOf(family);
+        std::erase_if(people, [&](const DemoPerson &p) {
+            return p.home != home.id || p.role == store::Role::Guest;
+        });
+        if (people.empty() || &home != &family.homes.front())
+            continue; // the other home has no box yet
+        auto phone = DemoPhone::open(folder, people.front(), catalogue);
+        if (!phone)
+            return phone.error();
+        Result<int> next = nextEvening(**phone);
+        if (!next)
+            return next.error();
+        for (; *next < day; ++*next) {
+            if (!playsOn(family.child, *next))
+                continue;
+            if (const Outcome done = playOneEvening(**phone, family.child, *next); !done)
+                return done;
+        }
+        const Outcome kept = store::DeviceRepository((*phone)->database)
+                                 .setLocalState(dayKey, std::to_string(*next));
+        if (!kept)
+            return kept;
+    }
+    return Done{};
+}
+
+/// Every phone of a family gets what the others hold, on the evening before @p day.
+Outcome meet(const std::string &folder, const std::vector<DemoPerson> &people, int day,
+             const catalogue::Catalogue &catalogue)
+{
+    for (const DemoPerson &to : people) {
+        auto receiver = DemoPhone::open(folder, to, catalogue);
+        if (!receiver)
+            return receiver.error();
+        (*receiver)->clock.moveTo(demoEveningMs(day - 1) + 90 * 60'000);
+        for (const DemoPerson &from : people) {
+            if (from.file == to.file)
+                continue;
+            auto giver = DemoPhone::open(folder, from, catalogue);
+            if (!giver)
+                return giver.error();
+            Workplace workplace = (*receiver)->workplace();
+            const auto taken =
+                takeEventsFrom((*giver)->database, workplace,
+                               [&to](const journal::Lane &lane) { return holds(to, lane); });
+            if (!taken)
+                return taken.error();
+        }
+    }
+    return Done{};
+}
+
+DemoStore storeOf(const DemoPerson &person)
+{
+    return {person.file, person.person, person.role, person.child, person.device};
+}
+
+Outcome writeTherapist(const std::string &folder, const catalogue::Catalogue &catalogue)
+{
+    auto phone = DemoPhone::open(folder, morven, catalogue);
+    if (!phone)
+        return phone.error();
+    const auto count = store::EventRepository((*phone)->database).count();
+    if (!count)
+        return count.error();
+    if (*count > 0)
+        return Done{};
+    (*phone)->clock.moveTo(demoIssueMs());
+    for (const island::Family &family : island::families()) {
+        Workplace workplace = (*phone)->workplace();
+        if (const Outcome done = issueBox(workplace, family); !done)
+            return done;
+    }
+    return Done{};
+}
+
+} // namespace
+
+Result<std::vector<DemoStore>> writeDemo(const std::string &folder, int day,
+                                         const catalogue::Catalogue &catalogue)
+{
+    if (day < 1 || day > lastDay)
+        return Error{ErrorCode::Invalid, "day: 1 to 365"};
+    if (const Outcome done = writeTherapist(folder, catalogue); !done)
+        return done.error();
+    std::vector<DemoStore> stores{storeOf(morven)};
+    for (const island::Family &family : island::families()) {
+        std::vector<DemoPerson> people = peopleOf(family);
+        for (const DemoPerson &person : people)
+            stores.push_back(storeOf(person));
+        std::vector<DemoPerson> everybody{morven};
+        everybody.insert(everybody.end(), people.begin(), people.end());
+        if (const Outcome done = meet(folder, everybody, firstEvening, catalogue); !done)
+            return done.error();
+        if (const Outcome done = moveOn(folder, family, day, catalogue); !done)
+            return done.error();
+        if (const Outcome done = meet(folder, people, day, catalogue); !done)
+            return done.error();
+    }
+    return stores;
+}
+
+} // namespace lidlark::usecase

@@ -1,0 +1,98 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+#include "core/catalogue/catalogue.h"
+#include "core/usecase/family.h"
+#include "core/usecase/set_up_home.h"
+#include "core/usecase/workplace.h"
+
+#include <memory>
+#include <optional>
+
+namespace lidlark::mobile {
+
+/// All a screen may ask of the core: this phone's store, its catalogue, and whose box is on the
+/// table. Made by `main` (or a test) before the first screen.
+class Household : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by main")
+    /// Alias of the child whose box the screens are about. Empty: none yet.
+    Q_PROPERTY(QString child READ child WRITE setChild NOTIFY childChanged FINAL)
+    /// Aliases of all children with a box on this phone.
+    Q_PROPERTY(QStringList children READ children NOTIFY childrenChanged FINAL)
+    Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
+    Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
+    /// The first run is still to come.
+    Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
+    /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
+
+public:
+    /// Where things are. Catalogue folders may be resources.
+    struct Places {
+        QString store;
+        QString catalogue = QStringLiteral(":/lidlark/catalogue");
+    };
+
+    Household(const Places &places, std::unique_ptr<Clock> clock, std::unique_ptr<Entropy> entropy,
+              QObject *parent = nullptr);
+    ~Household() override;
+
+    [[nodiscard]] QString child() const { return m_child; }
+    void setChild(const QString &alias);
+    [[nodiscard]] QStringList children() const { return m_children; }
+    [[nodiscard]] QString person() const;
+    [[nodiscard]] QString homeName() const { return m_homeName; }
+    [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    /// False when the store could not be opened: then only `problem` can be shown.
+    [[nodiscard]] bool isOpen() const { return m_database != nullptr; }
+    [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
+    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
+    /// Everything known of the current child, read afresh.
+    [[nodiscard]] Result<usecase::Family> family();
+    /// Today by the phone's clock; the epoch when the clock is not set.
+    [[nodiscard]] DayPart today() const;
+    /// The sentence for an error, translated.
+    [[nodiscard]] QString sentenceFor(const Error &error) const;
+
+    /// First run.
+    Outcome setUp(const usecase::FirstAnswers &answers);
+    /// Tells every screen that the store has changed.
+    void announce() { emit changed(); }
+    /// Tries again after the reason for `problem` was put right.
+    Q_INVOKABLE void openAgain();
+
+signals:
+    void childChanged();
+    void childrenChanged();
+    void problemChanged();
+    /// Something was written: rows are to be read again.
+    void changed();
+
+private:
+    void openStore();
+    void loadCatalogue();
+    void readChildren();
+    void setProblem(const QString &problem);
+
+    Places m_places;
+    std::unique_ptr<Clock> m_clock;
+    std::unique_ptr<Entropy> m_entropy;
+    catalogue::Catalogue m_catalogue;
+    std::unique_ptr<store::Database> m_database;
+    std::unique_ptr<usecase::Workplace> m_workplace;
+    QString m_child;
+    QString m_homeName;
+    QStringList m_children;
+    QString m_problem;
+};
+
+} // namespace lidlark::mobile

@@ -1,0 +1,250 @@
+#include "mobile/bridge/play_in_hand.h"
+
+#include "core/store/recording.h"
+#include "core/wording/day_words.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+PlayInHand::PlayInHand(Household *household, QObject *parent)
+    : QObject(parent), m_household(household)
+{
+    connect(household, &Household::childChanged, this, &PlayInHand::reload);
+    reload();
+}
+
+void PlayInHand::reload()
+{
+    m_progress.reset();
+    m_box = {};
+    if (m_household->isOpen() && !m_household->child().isEmpty()) {
+        usecase::Workplace &workplace = m_household->workplace();
+        const auto box =
+            store::BoxRepository(workplace.database).boxOf(toCore(m_household->child()));
+        if (box) {
+            m_box = box->id;
+            const auto progress = usecase::loadProgress(workplace, box->id, box->child);
+            if (progress)
+                m_progress = *progress;
+        }
+    }
+    emit changed();
+}
+
+const catalogue::Activity *PlayInHand::activity() const
+{
+    return m_progress ? m_household->catalogue().activity(m_progress->activity) : nullptr;
+}
+
+QString PlayInHand::activityId() const
+{
+    return m_progress ? fromCore(m_progress->activity.value) : QString();
+}
+
+QString PlayInHand::activityName() const
+{
+    const catalogue::Activity *entry = activity();
+    return entry != nullptr ? fromCore(entry->name) : activityId();
+}
+
+bool PlayInHand::puttingBack() const
+{
+    return m_progress && m_progress->stage == usecase::Stage::PuttingBack;
+}
+
+int PlayInHand::step() const
+{
+    return m_progress ? m_progress->step : 0;
+}
+
+bool PlayInHand::fromBefore() const
+{
+    return m_progress && m_progress->began != m_household->today();
+}
+
+QString PlayInHand::beganWhen() const
+{
+    if (!m_progress)
+        return {};
+    return translated(wording::dayWords(m_progress->began.day, m_household->today().day));
+}
+
+bool PlayInHand::nothingFromBox() const
+{
+    return std::none_of(items().begin(), items().end(), [](const catalogue::ItemUse &use) {
+        return use.source == catalogue::Source::Box;
+    });
+}
+
+bool PlayInHand::begin(const safety::Admitted &admitted)
+{
+    usecase::Workplace &workplace = m_household->workplace();
+    const auto play = usecase::startPlay(
+        workplace, {toCore(m_household->child()), admitted.activity().id, {}, std::nullopt});
+    if (!play)
+        return report(play.error());
+    usecase::Progress progress{*play, admitted.activity().id, usecase::Stage::Playing,
+                               0,     admitted.items(),       admitted.swaps(),
+                               {},    m_household->today()};
+    m_lastPlay = {};
+    return keep(progress);
+}
+
+bool PlayInHand::goToStep(int step)
+{
+    if (!m_progress || step < 0)
+        return false;
+    usecase::Progress progress = *m_progress;
+    progress.step = step;
+    return keep(progress);
+}
+
+bool PlayInHand::startPuttingBack()
+{
+    if (!m_progress)
+        return false;
+    usecase::Progress progress = *m_progress;
+    progress.stage = usecase::Stage::PuttingBack;
+    return keep(progress);
+}
+
+bool PlayInHand::goOnPlaying()
+{
+    if (!m_progress)
+        return false;
+    usecase::Progress progress = *m_progress;
+    progress.stage = usecase::Stage::Playing;
+    return keep(progress);
+}
+
+bool PlayInHand::tapHome(const ItemId &item, int pieces)
+{
+    if (!m_progress)
+        return false;
+    usecase::Progress progress = *m_progress;
+    progress.home[item] = std::max(0, pieces);
+    return keep(progress);
+}
+
+int PlayInHand::homePieces(const ItemId &item) const
+{
+    if (!m_progress)
+        return 0;
+    const auto found = m_progress->home.find(item);
+    return found == m_progress->home.end() ? 0 : found->second;
+}
+
+bool PlayInHand::nameExceptions(const ItemId &item, const box::Exceptions &exceptions)
+{
+    if (!m_progress)
+        return false;
+    std::vector<usecase::NamedException> named;
+    for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
+        const auto kind = static_cast<box::ExceptionKind>(i);
+        if (exceptions.of(kind) > 0)
+            named.push_back({item, kind, exceptions.of(kind)});
+    }
+    if (named.empty())
+        named.push_back({item, box::ExceptionKind::UsedUp, 0});
+    const Outcome done =
+        usecase::nameExceptions(m_household->workplace(), m_progress->play, {}, named);
+    if (!done)
+        return report(done);
+    emit changed();
+    m_household->announce();
+    return true;
+}
+
+std::map<ItemId, box::Exceptions> PlayInHand::exceptions() const
+{
+    std::map<ItemId, box::Exceptions> named;
+    if (!m_progress)
+        return named;
+    const auto outcomes = store::BoxRepository(m_household->workplace().database).outcomes(m_box);
+    if (!outcomes)
+        return named;
+    for (const store::OutcomeRow &outcome : *outcomes) {
+        if (outcome.play == m_progress->play && !outcome.exceptions.allHome())
+            named[outcome.item] = outcome.exceptions;
+    }
+    return named;
+}
+
+bool PlayInHand::allBack()
+{
+    return end(false);
+}
+
+bool PlayInHand::stop()
+{
+    return end(true);
+}
+
+bool PlayInHand::end(bool stopped)
+{
+    if (!m_progress)
+        return false;
+    usecase::Workplace &workplace = m_household->workplace();
+    const Outcome done = stopped ? usecase::stopPlay(workplace, m_progress->play, {}, {})
+                                 : usecase::putBack(workplace, m_progress->play, {}, {});
+    if (!done)
+        return report(done);
+    forget();
+    return true;
+}
+
+void PlayInHand::forget()
+{
+    const QString endedActivity = activityId();
+    m_lastPlay = m_progress->play;
+    // The play has ended by its event; what was kept is only clutter now.
+    (void)usecase::clearProgress(m_household->workplace(), m_box);
+    m_progress.reset();
+    emit changed();
+    emit ended(endedActivity);
+    m_household->announce();
+}
+
+bool PlayInHand::notice(const QString &name)
+{
+    const auto phrase = play::phraseNames.parse(toCore(name));
+    if (!phrase || m_lastPlay.empty())
+        return false;
+    const bool kept = report(usecase::noticePhrase(m_household->workplace(), m_lastPlay, *phrase));
+    m_household->announce();
+    return kept;
+}
+
+const std::vector<catalogue::ItemUse> &PlayInHand::items() const
+{
+    static const std::vector<catalogue::ItemUse> none;
+    return m_progress ? m_progress->items : none;
+}
+
+const std::map<ItemId, ItemId> &PlayInHand::swaps() const
+{
+    static const std::map<ItemId, ItemId> none;
+    return m_progress ? m_progress->swaps : none;
+}
+
+bool PlayInHand::keep(const usecase::Progress &progress)
+{
+    if (!report(usecase::keepProgress(m_household->workplace(), m_box, progress)))
+        return false;
+    m_progress = progress;
+    emit changed();
+    return true;
+}
+
+bool PlayInHand::report(const Outcome &outcome)
+{
+    if (outcome)
+        return true;
+    emit failed(m_household->sentenceFor(outcome.error()));
+    return false;
+}
+
+} // namespace lidlark::mobile

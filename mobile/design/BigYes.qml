@@ -1,0 +1,70 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// The one large answer on the cloth: a question, its answer, and what the answer is about.
+Pressable {
+    id: yes
+
+    property string question: ""
+    property string answer: ""
+    property string drawing: "item-box"
+    readonly property int drawingSide: 66
+
+    ground: Theme.OnCloth
+    text: yes.answer
+    accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
+    implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
+    leftPadding: 22
+    rightPadding: 22
+    topPadding: 14 + paper.drop
+    bottomPadding: 14 - paper.drop
+
+    background: SlipPaper {
+        id: paper
+
+        pressed: yes.down
+        hovered: yes.hovered
+    }
+
+    contentItem: Item {
+        implicitHeight: words.implicitHeight
+
+        Column {
+            id: words
+
+            anchors.left: parent.left
+            anchors.right: picture.left
+            anchors.rightMargin: Theme.gap
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 5
+
+            Words {
+                width: parent.width
+                visible: yes.question.length > 0 && !Theme.largeText
+                color: Theme.slipSoft
+                spoken: false
+                text: yes.question
+            }
+
+            Words {
+                width: parent.width
+                role: Theme.BigYes
+                color: Theme.slipText
+                spoken: false
+                text: yes.answer
+            }
+        }
+
+        Drawing {
+            id: picture
+
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            width: yes.drawingSide
+            height: yes.drawingSide
+            name: yes.drawing
+        }
+    }
+}

@@ -1,0 +1,48 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// A full-width band in reverse that is pressed when something has gone wrong ("It burst").
+Pressable {
+    id: button
+
+    ground: Theme.OnSafety
+    paperRadius: 0
+    ringOutset: -3 // It runs from edge to edge: the ring goes inside.
+    leftPadding: Theme.margin + 2
+    rightPadding: Theme.margin
+    topPadding: 8
+    bottomPadding: 8
+
+    background: Rectangle {
+        color: Theme.safety
+        border.width: button.down ? 3 : button.hovered ? 1 : 0
+        border.color: Theme.safetyText
+    }
+
+    contentItem: Item {
+        implicitHeight: words.implicitHeight
+
+        Words {
+            id: words
+
+            anchors.left: parent.left
+            anchors.right: onward.left
+            anchors.verticalCenter: parent.verticalCenter
+            role: Theme.CautionLead
+            color: Theme.safetyText
+            spoken: false
+            text: button.text
+        }
+
+        OnwardSign {
+            id: onward
+
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            mirrored: button.mirrored
+            inkColour: Theme.safetyText
+        }
+    }
+}

@@ -1,0 +1,103 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One answer a child can give. The whole tile is the target; the peg clips on after the tap.
+/// A touch shorter than `minimumTouchMs` is not an answer; keys and screen readers have no such rule.
+Pressable {
+    id: tile
+
+    property string drawing: ""
+    property string note: ""
+    property bool upright: false
+    property bool picked: false
+    property int minimumTouchMs: 0
+    property bool longEnough: false
+    property real wordsWidth: tile.width * 0.3 + (Theme.largeText ? 56 : 8)
+
+    signal chosen()
+
+    ground: Theme.OnPicture
+    paperRadius: Theme.radiusTile
+    accessibleName: tile.note.length > 0 ? tile.text + ". " + tile.note : tile.text
+    topPadding: 4 + paper.drop
+    bottomPadding: 4 - paper.drop
+    leftPadding: 4
+    rightPadding: 4
+    Accessible.checkable: true
+    Accessible.checked: tile.picked
+    Accessible.onPressAction: tile.chosen()
+    Keys.onReturnPressed: tile.chosen()
+    Keys.onEnterPressed: tile.chosen()
+    onPressed: tile.longEnough = tile.minimumTouchMs === 0
+    onClicked: {
+        if (tile.longEnough)
+            tile.chosen()
+    }
+
+    Timer {
+        interval: tile.minimumTouchMs
+        running: tile.pressed && tile.minimumTouchMs > 0
+        onTriggered: tile.longEnough = true
+    }
+
+    background: PaperEdge {
+        id: paper
+
+        fill: Theme.picture
+        radius: Theme.radiusTile
+        edgeColour: tile.hovered ? Theme.pictureText : Theme.tileEdge
+        edgeWidth: Theme.tileEdgeWidth
+        pressedEdge: Theme.pictureText
+        pressed: tile.down
+
+        PegMark {
+            x: tile.mirrored ? 14 : paper.width - width - 14
+            y: -9
+            clipped: tile.picked
+        }
+    }
+
+    contentItem: Item {
+        Drawing {
+            id: picture
+
+            anchors.left: parent.left
+            anchors.verticalCenter: tile.upright ? undefined : parent.verticalCenter
+            width: tile.upright || words.width === 0 ? parent.width : parent.width - words.width - 6
+            height: tile.upright && tile.text.length > 0 ? parent.height - words.height : parent.height
+            name: tile.drawing
+        }
+
+        Column {
+            id: words
+
+            anchors.right: parent.right
+            anchors.rightMargin: tile.upright ? 0 : Theme.smallGap
+            y: tile.upright ? parent.height - height : (parent.height - height) / 2
+            width: tile.text.length === 0 ? 0 : tile.upright ? parent.width : tile.wordsWidth
+            bottomPadding: tile.upright ? 6 : 0
+            spacing: 2
+
+            Words {
+                width: parent.width
+                role: Theme.Row
+                horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft
+                color: Theme.pictureText
+                spoken: false
+                text: tile.text
+            }
+
+            Words {
+                width: parent.width
+                role: Theme.Caption
+                horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft
+                color: Theme.pictureSoft
+                spoken: false
+                visible: tile.note.length > 0 && !Theme.largeText
+                text: tile.note
+            }
+        }
+    }
+}

@@ -1,0 +1,84 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// A row that is chosen or not: the peg clips on. `exclusive` rows are one choice among several.
+Pressable {
+    id: row
+
+    property string drawing: ""
+    property string note: ""
+    property bool exclusive: false
+    readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
+
+    checkable: true
+    accessibleName: row.note.length > 0 ? row.text + ". " + row.note : row.text
+    implicitHeight: Math.max(52, row.implicitContentHeight + row.topPadding + row.bottomPadding)
+    leftPadding: Theme.cardPadding
+    rightPadding: Theme.cardPadding + 26
+    topPadding: 8 + paper.drop
+    bottomPadding: 8 - paper.drop
+    autoExclusive: row.exclusive
+    Accessible.role: row.exclusive ? Accessible.RadioButton : Accessible.CheckBox
+    Accessible.checkable: true
+    Accessible.checked: row.checked
+    Accessible.onToggleAction: row.click()
+
+    background: PaperEdge {
+        id: paper
+
+        fill: row.notNow ? "transparent" : Theme.card
+        edgeColour: row.hovered || row.checked ? Theme.ink : Theme.line
+        edgeWidth: row.checked ? 2 : Theme.lineWidth
+        pressed: row.down
+        dashed: row.notNow
+
+        PegMark {
+            x: row.mirrored ? Theme.cardPadding : paper.width - width - Theme.cardPadding
+            y: -8
+            clipped: row.checked
+        }
+    }
+
+    contentItem: Item {
+        implicitHeight: Math.max(words.implicitHeight, row.pictureSide)
+
+        Drawing {
+            id: picture
+
+            anchors.left: parent.left
+            anchors.verticalCenter: parent.verticalCenter
+            width: row.pictureSide
+            height: row.pictureSide
+            name: row.drawing
+        }
+
+        Column {
+            id: words
+
+            anchors.left: picture.right
+            anchors.leftMargin: row.pictureSide > 0 ? Theme.cardPadding : 0
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+
+            Words {
+                width: parent.width
+                strong: row.checked
+                soft: row.notNow
+                spoken: false
+                text: row.text
+            }
+
+            Words {
+                width: parent.width
+                role: Theme.Reason
+                soft: true
+                spoken: false
+                visible: text.length > 0
+                text: row.notNow ? row.notNowReason : row.note
+            }
+        }
+    }
+}

@@ -1,0 +1,31 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// A straw tag, turned a little, with one word on it: low, drying, which?
+Rectangle {
+    id: tag
+
+    property string text: ""
+
+    implicitWidth: word.implicitWidth + 14
+    implicitHeight: Math.max(25, word.implicitHeight + 5)
+    rotation: -3
+    antialiasing: true
+    color: Theme.tint
+    radius: Theme.radiusChip
+    border.width: 1.5
+    border.color: Theme.drawingInk
+
+    Words {
+        id: word
+
+        anchors.centerIn: parent
+        role: Theme.Caption
+        strong: true
+        color: Theme.drawingInk
+        spoken: false
+        text: tag.text
+    }
+}

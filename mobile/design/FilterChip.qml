@@ -1,0 +1,57 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// A word that can be chosen: chosen, it is a patch of cloth with a peg clipped on.
+/// Drawn 40 high inside a target of 48.
+Pressable {
+    id: chip
+
+    readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.checked ? Theme.chosenText : Theme.ink
+
+    checkable: true
+    topInset: 4
+    bottomInset: 4
+    leftPadding: Theme.cardPadding
+    rightPadding: chip.checked ? Theme.cardPadding + 13 : Theme.cardPadding
+    topPadding: 10 + paper.drop
+    bottomPadding: 10 - paper.drop
+    Accessible.role: Accessible.CheckBox
+    Accessible.checkable: true
+    Accessible.checked: chip.checked
+    Accessible.onToggleAction: chip.click()
+
+    background: PaperEdge {
+        id: paper
+
+        fill: chip.notNow ? "transparent" : chip.checked ? Theme.chosen : Theme.card
+        edgeColour: chip.hovered ? Theme.ink : Theme.line
+        edgeWidth: chip.checked && !chip.hovered ? 0 : Theme.lineWidth
+        pressed: chip.down
+        dashed: chip.notNow
+        flat: true
+
+        PegMark {
+            x: chip.mirrored ? 5 : paper.width - width - 5
+            y: -10
+            clipped: chip.checked
+        }
+    }
+
+    contentItem: Column {
+        Words {
+            width: parent.width
+            role: Theme.Reason
+            strong: chip.checked
+            color: chip.wordColour
+            spoken: false
+            text: chip.text
+        }
+
+        NotNowReason {
+            width: parent.width
+            text: chip.notNowReason
+        }
+    }
+}

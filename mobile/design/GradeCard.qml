@@ -1,0 +1,68 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// Easier or harder: its sign, the word, and what changes.
+Pressable {
+    id: card
+
+    property string sign: ""
+    property string note: ""
+
+    accessibleName: card.note.length > 0 ? card.text + ". " + card.note : card.text
+    implicitHeight: Math.max(76, card.implicitContentHeight + card.topPadding + card.bottomPadding)
+    leftPadding: Theme.cardPadding
+    rightPadding: Theme.cardPadding
+    topPadding: 12 + paper.drop
+    bottomPadding: 12 - paper.drop
+
+    background: PaperEdge {
+        id: paper
+
+        fill: card.notNow ? "transparent" : Theme.card
+        edgeColour: card.hovered ? Theme.ink : Theme.line
+        edgeWidth: Math.max(1, Theme.cardEdgeWidth)
+        pressed: card.down
+        dashed: card.notNow
+    }
+
+    contentItem: Column {
+        spacing: 3
+
+        Row {
+            width: parent.width
+            spacing: 8
+
+            Drawing {
+                id: mark
+
+                y: (label.height - height) / 2
+                width: Theme.signSize
+                height: Theme.signSize
+                name: card.sign
+                inkColour: card.notNow ? Theme.inkSoft : Theme.ink
+            }
+
+            Words {
+                id: label
+
+                width: parent.width - mark.width - parent.spacing
+                role: Theme.Label
+                strong: !card.notNow
+                soft: card.notNow
+                spoken: false
+                text: card.text
+            }
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Reason
+            soft: true
+            spoken: false
+            visible: text.length > 0
+            text: card.notNow ? card.notNowReason : card.note
+        }
+    }
+}

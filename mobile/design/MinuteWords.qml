@@ -1,0 +1,28 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One part of the time: a stroke a minute over its words.
+Column {
+    id: part
+
+    property int minutes: 0
+    property string text: ""
+
+    spacing: 3
+
+    TallyMarks {
+        anchors.left: parent.left
+        count: part.minutes
+        colour: Theme.accent
+    }
+
+    Words {
+        anchors.left: parent.left
+        role: Theme.Caption
+        soft: true
+        spoken: false
+        text: part.text
+    }
+}

@@ -1,0 +1,124 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One offer: its picture closed by the supervision band, its name, why, and the minutes.
+/// The whole card is the target. In large text picture, band and words stack.
+Pressable {
+    id: offer
+
+    property string drawing: ""
+    property string name: ""
+    property string why: ""
+    property string supervision: ""
+    property int minutesOut: 0
+    property int minutesPlay: 0
+    property int minutesBack: 0
+    property string outText: ""
+    property string playText: ""
+    property string backText: ""
+    property bool childLeftHanded: false
+    readonly property bool stacked: Theme.largeText
+    readonly property int pictureWidth: 112
+    readonly property real edge: Theme.cardEdgeWidth
+    readonly property int wordsInset: Theme.cardPadding + 1
+
+    text: offer.name
+    accessibleName: [offer.name, offer.supervision, offer.why, offer.outText, offer.playText, offer.backText]
+                    .filter(part => part.length > 0).join(". ")
+    implicitHeight: Math.max(126, offer.implicitContentHeight + offer.topPadding + offer.bottomPadding)
+    topPadding: offer.edge + paper.drop
+    bottomPadding: offer.edge - paper.drop
+    leftPadding: offer.edge
+    rightPadding: offer.edge
+
+    background: PaperEdge {
+        id: paper
+
+        edgeColour: offer.hovered ? Theme.ink : Theme.cardEdge
+        pressed: offer.down
+    }
+
+    contentItem: Item {
+        id: content
+
+        implicitHeight: offer.stacked ? words.y + words.implicitHeight + Theme.cardPadding
+                                      : Math.max(words.implicitHeight + 2 * 9, band.implicitHeight + 80)
+
+        PictureGround {
+            id: picture
+
+            anchors.left: parent.left
+            width: offer.stacked ? parent.width : offer.pictureWidth
+            height: offer.stacked ? 150 : parent.height - band.height
+            mirrored: offer.mirrored
+            roundBottom: false
+            roundEnd: offer.stacked
+
+            Drawing {
+                anchors.fill: parent
+                name: offer.drawing
+                leftHanded: offer.childLeftHanded
+                middleOnly: true
+            }
+        }
+
+        CautionBand {
+            id: band
+
+            anchors.left: parent.left
+            y: picture.height
+            width: picture.width
+            height: implicitHeight
+            mirrored: offer.mirrored
+            roundBottom: !offer.stacked
+            text: offer.supervision
+        }
+
+        Column {
+            id: words
+
+            x: offer.stacked ? offer.wordsInset : offer.mirrored ? offer.wordsInset : offer.pictureWidth + offer.wordsInset
+            y: offer.stacked ? band.y + band.height + Theme.gap : (parent.height - height) / 2
+            width: parent.width - 2 * offer.wordsInset - (offer.stacked ? 0 : offer.pictureWidth)
+            spacing: 7
+
+            Words {
+                width: parent.width
+                role: Theme.Row
+                spoken: false
+                text: offer.name
+            }
+
+            Words {
+                width: parent.width
+                role: Theme.Reason
+                soft: true
+                spoken: false
+                visible: offer.why.length > 0
+                text: offer.why
+            }
+
+            Flow {
+                width: parent.width
+                spacing: 9
+
+                MinuteWords {
+                    minutes: offer.minutesOut
+                    text: offer.outText
+                }
+
+                MinuteWords {
+                    minutes: offer.minutesPlay
+                    text: offer.playText
+                }
+
+                MinuteWords {
+                    minutes: offer.minutesBack
+                    text: offer.backText
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,59 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Templates as T
+import Lidlark.Design
+
+/// One line to write on, its label above, and what is wrong with it below.
+FieldFrame {
+    id: frame
+
+    property alias text: input.text
+    property alias placeholder: hint.text
+    property alias maximumLength: input.maximumLength
+    property alias inputMethodHints: input.inputMethodHints
+    property alias echoMode: input.echoMode
+    property alias validator: input.validator
+    property alias readOnly: input.readOnly
+
+    signal accepted()
+    signal edited()
+
+    paperHeight: Math.max(Theme.touchTarget, input.implicitHeight)
+    focused: input.activeFocus
+    onTapped: input.forceActiveFocus()
+
+    T.TextField {
+        id: input
+
+        width: parent.width
+        height: parent.height
+        leftPadding: Theme.cardPadding
+        rightPadding: Theme.cardPadding
+        topPadding: 8
+        bottomPadding: 8
+        implicitHeight: contentHeight + topPadding + bottomPadding
+        verticalAlignment: TextInput.AlignVCenter
+        horizontalAlignment: TextInput.AlignLeft
+        font: Theme.font(Theme.Body, false, Theme.textScale, Theme.arabicScript)
+        color: Theme.ink
+        selectionColor: Theme.chosen
+        selectedTextColor: Theme.chosenText
+        selectByMouse: true
+        Accessible.name: frame.label
+        Accessible.description: frame.problem
+        onAccepted: frame.accepted()
+        onTextEdited: frame.edited()
+
+        Words {
+            id: hint
+
+            x: input.leftPadding
+            width: input.width - 2 * input.leftPadding
+            anchors.verticalCenter: parent.verticalCenter
+            soft: true
+            spoken: false
+            visible: input.length === 0 && !input.preeditText
+        }
+    }
+}

@@ -1,0 +1,105 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One screen: a sheet of paper whose foot lies on the cloth. The head stays, the middle scrolls
+/// and runs on under the teeth of the cloth, the foot stays and takes at most 40 % of the height.
+FocusScope {
+    id: sheet
+
+    default property alias contents: column.data
+    property alias header: head.data
+    property alias foot: footHolder.data
+    property alias spacing: column.spacing
+    property int margin: Theme.margin
+    readonly property real contentWidth: column.width
+    readonly property int teeth: 5
+    readonly property real footHeight: Math.min(footHolder.childrenRect.height, sheet.height * 0.4)
+    readonly property Item focused: Window.activeFocusItem
+
+    function toTop() {
+        scroller.contentY = 0
+    }
+
+    function showItem(item: Item) {
+        const y = item.mapToItem(scroller.contentItem, 0, 0).y
+        const room = scroller.height - sheet.teeth
+        if (y < scroller.contentY)
+            scroller.contentY = Math.max(0, y - Theme.gap)
+        else if (y + item.height > scroller.contentY + room)
+            scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + Theme.gap)
+    }
+
+    function holds(item: Item): bool {
+        for (let above = item; above; above = above.parent) {
+            if (above === column)
+                return true
+        }
+        return false
+    }
+
+    onFocusedChanged: {
+        if (sheet.focused && sheet.holds(sheet.focused))
+            sheet.showItem(sheet.focused)
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.sheet
+    }
+
+    Flickable {
+        id: scroller
+
+        anchors.top: head.bottom
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: cloth.top
+        anchors.bottomMargin: sheet.footHeight > 0 ? -sheet.teeth : 0
+        contentHeight: column.y + column.height + Theme.gap + sheet.teeth
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentHeight > height
+
+        Column {
+            id: column
+
+            x: sheet.margin
+            width: scroller.width - 2 * sheet.margin
+            spacing: Theme.gap
+        }
+    }
+
+    Rectangle {
+        anchors.fill: head
+        color: Theme.sheet
+    }
+
+    Column {
+        id: head
+
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+    }
+
+    Flickable {
+        id: cloth
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: sheet.footHeight
+        contentHeight: footHolder.childrenRect.height
+        boundsBehavior: Flickable.StopAtBounds
+        interactive: contentHeight > height
+        clip: interactive
+
+        Item {
+            id: footHolder
+
+            width: cloth.width
+            height: childrenRect.height
+        }
+    }
+}

@@ -1,0 +1,51 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// How far along: done marks are full, the one in hand is long, the ones to come are rings.
+Item {
+    id: marks
+
+    property int count: 0
+    property int current: 0
+    property string text: ""
+
+    implicitWidth: row.implicitWidth
+    implicitHeight: row.implicitHeight
+    Accessible.role: Accessible.StaticText
+    Accessible.name: marks.text
+
+    Row {
+        id: row
+
+        anchors.left: parent.left
+        spacing: 8
+
+        Repeater {
+            model: marks.count
+
+            Rectangle {
+                required property int index
+
+                y: (words.height - height) / 2
+                width: index === marks.current ? 30 : 12
+                height: 10
+                radius: 5
+                antialiasing: true
+                color: index > marks.current ? "transparent" : Theme.accent
+                border.width: 2.5
+                border.color: Theme.accent
+            }
+        }
+
+        Words {
+            id: words
+
+            role: Theme.Caption
+            soft: true
+            spoken: false
+            text: marks.text
+        }
+    }
+}

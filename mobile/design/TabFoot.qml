@@ -1,0 +1,25 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// The cloth with the tabs on it. Children: Tab, each with its `current` set by the caller.
+ClothFoot {
+    id: foot
+
+    default property alias tabs: grid.data
+
+    topSpace: 20
+    bottomSpace: 8
+    sideSpace: 8
+
+    EvenGrid {
+        id: grid
+
+        width: parent.width
+        spacing: Theme.smallGap
+        columns: Theme.largeText ? 2 : 0
+        mirrored: grid.LayoutMirroring.enabled
+        Accessible.role: Accessible.PageTabList
+    }
+}

@@ -1,0 +1,77 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One item's place in the box: drawing at the start, count at the end, mark under it, name below.
+/// In large text a row: drawing, name, count.
+Pressable {
+    id: well
+
+    property string drawing: ""
+    property string count: ""
+    property int look: CountChip.Plain
+    property string tag: ""
+    property bool clickable: true
+    readonly property bool asRow: Theme.largeText
+
+    accessibleName: [well.text, well.count, well.tag].filter(part => part.length > 0).join(", ")
+    paperRadius: Theme.radiusWell
+    leftPadding: 8
+    rightPadding: 5
+    topPadding: 5
+    bottomPadding: 7
+    focusPolicy: well.clickable ? Qt.StrongFocus : Qt.NoFocus
+    hoverEnabled: well.clickable
+    Accessible.role: well.clickable ? Accessible.Button : Accessible.ListItem
+
+    background: Rectangle {
+        radius: Theme.radiusWell
+        color: Theme.well
+        border.width: well.clickable && well.down ? 2 : Theme.cardEdgeWidth
+        border.color: well.clickable && (well.down || well.hovered) ? Theme.wellText : Theme.wellEdge
+    }
+
+    contentItem: Item {
+        implicitHeight: well.asRow ? Math.max(Theme.itemSmall, name.implicitHeight, chip.implicitHeight)
+                                   : Math.max(picture.y + picture.height, chip.implicitHeight) + 3 + name.implicitHeight
+
+        Drawing {
+            id: picture
+
+            anchors.left: parent.left
+            y: well.asRow ? (parent.height - height) / 2 : 4
+            width: Theme.itemSmall
+            height: Theme.itemSmall
+            name: well.drawing
+        }
+
+        CountChip {
+            id: chip
+
+            anchors.right: parent.right
+            y: well.asRow ? (parent.height - height) / 2 : 0
+            text: well.count
+            look: well.look
+            tag: well.tag
+            stacked: true
+            dotColour: Theme.wellText
+            visible: text.length > 0
+            Accessible.ignored: true
+        }
+
+        Words {
+            id: name
+
+            anchors.left: well.asRow ? picture.right : parent.left
+            anchors.leftMargin: well.asRow ? Theme.gap : 0
+            anchors.right: well.asRow ? chip.left : parent.right
+            anchors.rightMargin: well.asRow ? Theme.smallGap : 0
+            y: well.asRow ? (parent.height - height) / 2 : parent.height - height
+            role: Theme.Reason
+            color: Theme.wellText
+            spoken: false
+            text: well.text
+        }
+    }
+}

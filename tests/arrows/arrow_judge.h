@@ -1,0 +1,20 @@
+#pragma once
+
+#include "tests/arrows/arrow_table.h"
+#include "tests/arrows/mention.h"
+#include "tests/arrows/source_file.h"
+
+#include <set>
+#include <string>
+#include <vector>
+
+namespace lidlark::arrows {
+
+/// Every arrow of @p file that points the wrong way.
+/// @param known the paths of all files of the project; a name is looked up there first beside
+///              @p file, then from the root, then by its last part in any folder of mobile/ or
+///              tests/, since each module puts its own folder on the include path.
+std::vector<Complaint> wrongArrows(const SourceFile &file, const std::set<std::string> &known,
+                                   const ArrowTable &table = arrowsOfTheHouse());
+
+} // namespace lidlark::arrows

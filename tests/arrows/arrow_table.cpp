@@ -1,0 +1,141 @@
+#include "tests/arrows/arrow_table.h"
+
+#include <algorithm>
+#include <initializer_list>
+
+namespace lidlark::arrows {
+
+namespace {
+
+using Folders = std::set<std::string>;
+
+Folders in(std::string_view layer, std::initializer_list<std::string_view> names)
+{
+    Folders folders;
+    for (const std::string_view name : names)
+        folders.insert(std::string(layer) + "/" + std::string(name));
+    return folders;
+}
+
+Folders together(std::initializer_list<Folders> groups)
+{
+    Folders all;
+    for (const Folders &group : groups)
+        all.insert(group.begin(), group.end());
+    return all;
+}
+
+Folders namesOf(const ArrowTable &table)
+{
+    Folders names;
+    for (const auto &[folder, targets] : table)
+        names.insert(folder);
+    return names;
+}
+
+ArrowTable withLayersAbove(ArrowTable table)
+{
+    const Folders base = in("core", {"base"});
+    const Folders lower = together({base, namesOf(table)});
+    const Folders stored = together({lower, in("core", {"store"})});
+    const Folders used = together({stored, in("core", {"usecase", "crypto", "sync"})});
+    table["core/base"] = {};
+    table["core/store"] = lower;
+    table["core/usecase"] = stored;
+    table["core/crypto"] = base;
+    table["core/sync"] = together({stored, in("core", {"crypto"})});
+    table["core/cli"] = used;
+
+    table["mobile/design"] = {};
+    table["mobile/platform"] = base;
+    table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
+    const Folders screens =
+        in("mobile", {"welcome", "today", "kite", "play", "putback", "box", "notebook", "crew",
+                      "homesheet", "settings", "workbench"});
+    for (const std::string &screen : screens)
+        table[screen] = together({lower, in("mobile", {"bridge", "design"})});
+    table["mobile/app"] = together({used, screens, in("mobile", {"bridge", "design", "platform"})});
+    return table;
+}
+
+/// Walks on from the end of @p walk; true as soon as the walk meets itself.
+bool meetsItself(const ArrowTable &table, std::vector<std::string> &walk, Folders &finished)
+{
+    const auto found = table.find(walk.back());
+    if (found == table.end())
+        return false;
+    for (const std::string &next : found->second) {
+        const bool met = std::ranges::find(walk, next) != walk.end();
+        if (!met && finished.contains(next))
+            continue;
+        walk.push_back(next);
+        if (met || meetsItself(table, walk, finished))
+            return true;
+        walk.pop_back();
+    }
+    finished.insert(walk.back());
+    return false;
+}
+
+} // namespace
+
+const ArrowTable &arrowsAmongTheRules()
+{
+    const auto core = [](std::initializer_list<std::string_view> names) {
+        return in("core", names);
+    };
+    static const ArrowTable table{
+        {"core/catalogue", core({"base"})},
+        {"core/journal", core({"base"})},
+        {"core/checkin", core({"base", "journal"})},
+        {"core/play", core({"base", "journal"})},
+        {"core/child", core({"base", "catalogue", "journal"})},
+        {"core/box", core({"base", "journal"})},
+        {"core/safety", core({"base", "catalogue", "child"})},
+        {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
+    };
+    return table;
+}
+
+const ArrowTable &arrowsOfTheHouse()
+{
+    static const ArrowTable table = withLayersAbove(arrowsAmongTheRules());
+    return table;
+}
+
+std::string folderOf(std::string_view path)
+{
+    const std::size_t first = path.find('/');
+    const std::size_t second = first == std::string_view::npos ? first : path.find('/', first + 1);
+    return std::string(path.substr(0, second == std::string_view::npos ? first : second));
+}
+
+bool mayName(const ArrowTable &table, std::string_view from, std::string_view to)
+{
+    const bool toTests = to.starts_with("tests");
+    if (from == "tests/core")
+        return toTests || to.starts_with("core/");
+    if (from.starts_with("tests"))
+        return true;
+    const auto arrows = table.find(from);
+    if (from == to)
+        return arrows != table.end();
+    return arrows != table.end() && arrows->second.contains(std::string(to));
+}
+
+std::optional<std::string> circleIn(const ArrowTable &table)
+{
+    Folders finished;
+    for (const auto &[folder, targets] : table) {
+        std::vector<std::string> walk{folder};
+        if (!meetsItself(table, walk, finished))
+            continue;
+        std::string told;
+        for (auto step = std::ranges::find(walk, walk.back()); step != walk.end(); ++step)
+            told += (told.empty() ? "" : " -> ") + *step;
+        return told;
+    }
+    return std::nullopt;
+}
+
+} // namespace lidlark::arrows
