@@ -4,6 +4,7 @@
 #include "core/box/item_losses.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace lidlark::box {
 
@@ -119,8 +120,14 @@ std::vector<const Event *> basesOf(std::span<const Event> events, const Seen &se
 
 } // namespace
 
-ItemLedger foldItem(int packed, std::span<const Event> events, const Seen &seen)
+ItemLedger foldItem(int packed, std::span<const Event> arrived, const Seen &seen)
 {
+    // One order for every device, whatever the order of arrival.
+    std::vector<Event> events(arrived.begin(), arrived.end());
+    std::sort(events.begin(), events.end(), [](const Event &a, const Event &b) {
+        return std::tie(a.instant, a.device, a.counter, a.fields) <
+               std::tie(b.instant, b.device, b.counter, b.fields);
+    });
     ItemLedger ledger;
     const std::vector<Change> changes = changesOf(events, seen);
     const std::vector<const Event *> bases = basesOf(events, seen);

@@ -1,7 +1,5 @@
 #include "core/store/database.h"
 
-#include "core/store/migrations.h"
-
 #include <sqlite3.h>
 
 namespace lidlark::store {
@@ -24,14 +22,14 @@ Error Database::lastError() const
                            m_path + ": " + sqlite3_errmsg(m_handle.get()));
 }
 
-Result<Database> Database::open(const std::string &path)
+Result<Database> Database::open(const std::string &path, std::span<const Migration> steps)
 {
-    return openWith(path, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
+    return openWith(path, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE, steps);
 }
 
 Result<Database> Database::openExisting(const std::string &path)
 {
-    Result<Database> opened = openWith(path, SQLITE_OPEN_READWRITE);
+    Result<Database> opened = openWith(path, SQLITE_OPEN_READWRITE, migrations());
     if (!opened && opened.error().code == ErrorCode::Unwritable) {
         // SQLite says "cannot open" for a missing file and for a folder alike; only the first is
         // NotFound.
@@ -45,16 +43,21 @@ Result<Database> Database::openExisting(const std::string &path)
     return opened;
 }
 
-Result<Database> Database::openWith(const std::string &path, int flags)
+Result<Database> Database::openWith(const std::string &path, int flags,
+                                    std::span<const Migration> steps)
 {
     sqlite3 *raw = nullptr;
     const int code = sqlite3_open_v2(path.c_str(), &raw, flags, nullptr);
-    Database database(path, std::unique_ptr<sqlite3, Closer>(raw));
+    Database database(path, std::unique_ptr<sqlite3, Closer>(raw), steps);
     if (code != SQLITE_OK)
         return database.lastError();
     sqlite3_busy_timeout(raw, busyTimeoutMs);
     for (const auto step : {&Database::checkIsOurs, &Database::configure, &Database::migrate}) {
-        if (const Outcome done = (database.*step)(); !done)
+        const Outcome done = (database.*step)();
+        // Our own statements are sound: what they stumble over at opening is a torn file.
+        if (!done && done.error().code == ErrorCode::Invalid)
+            return Error{ErrorCode::Unreadable, done.error().detail};
+        if (!done)
             return done.error();
     }
     return database;
@@ -116,7 +119,7 @@ Outcome Database::checkIsOurs()
     const bool empty = tables->number(0) == 0;
     if (*mark != applicationId && !(empty && *mark == 0))
         return Error{ErrorCode::Unreadable, m_path + ": not a Lidlark store"};
-    if (*schema > static_cast<int>(migrations().size()))
+    if (*schema > static_cast<int>(m_steps.size()))
         return Error{ErrorCode::NewerSchema, m_path};
     return Done{};
 }
@@ -140,14 +143,13 @@ Outcome Database::migrate()
     const Result<int> schema = pragma("user_version");
     if (!schema)
         return schema.error();
-    const auto all = migrations();
-    if (*schema == static_cast<int>(all.size()))
+    if (*schema == static_cast<int>(m_steps.size()))
         return Done{};
     if (*schema > 0) {
-        if (const Outcome copied = backUp(all.back().number); !copied)
+        if (const Outcome copied = backUp(m_steps.back().number); !copied)
             return copied;
     }
-    for (const Migration &migration : all) {
+    for (const Migration &migration : m_steps) {
         if (migration.number <= *schema)
             continue;
         Result<Transaction> transaction = Transaction::begin(*this);

@@ -1,9 +1,11 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/store/migrations.h"
 #include "core/store/statement.h"
 
 #include <memory>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -23,8 +25,10 @@ public:
     /// Opens or creates @p path (":memory:" for tests). Before a migration of an existing store a
     /// copy is laid beside it: "<path>.before-<schema>".
     /// Errors: Unreadable (foreign or torn), NewerSchema, Unwritable, Busy.
-    static Result<Database> open(const std::string &path);
-    /// The same, but a file that does not exist is NotFound and nothing is created.
+    static Result<Database> open(const std::string &path) { return open(path, migrations()); }
+    /// The same with other steps of the schema: how a later version would open it.
+    static Result<Database> open(const std::string &path, std::span<const Migration> steps);
+    /// As `open`, but a file that does not exist is NotFound and nothing is created.
     static Result<Database> openExisting(const std::string &path);
 
     Result<Statement> prepare(std::string_view sql);
@@ -39,11 +43,13 @@ private:
     struct Closer {
         void operator()(sqlite3 *handle) const;
     };
-    Database(std::string path, std::unique_ptr<sqlite3, Closer> handle)
-        : m_path(std::move(path)), m_handle(std::move(handle))
+    Database(std::string path, std::unique_ptr<sqlite3, Closer> handle,
+             std::span<const Migration> steps)
+        : m_path(std::move(path)), m_handle(std::move(handle)), m_steps(steps)
     {
     }
-    static Result<Database> openWith(const std::string &path, int flags);
+    static Result<Database> openWith(const std::string &path, int flags,
+                                     std::span<const Migration> steps);
     [[nodiscard]] Error lastError() const;
     Result<int> pragma(std::string_view name);
     Outcome checkIsOurs();
@@ -53,6 +59,7 @@ private:
 
     std::string m_path;
     std::unique_ptr<sqlite3, Closer> m_handle;
+    std::span<const Migration> m_steps;
 };
 
 /// Everything between construction and `commit` happens together or not at all.

@@ -54,23 +54,23 @@ Outcome Recording::sayAs(const std::string &author, const journal::Lane &lane, j
     const Instant instant = nextInstant(now, *own, *received);
     if (const Outcome done = m_local.setLastInstant("own", instant); !done)
         return done;
-    return write({lane, m_device.id, 0, instant, dayPartAt(now, m_clock.offsetMinutes()),
-                  m_clock.offsetMinutes(), author, kind, std::move(fields)});
+    const int offset = m_clock.offsetMinutes();
+    return write({lane, m_device.id, 0, instant, dayPartAt(now, offset), offset, author, kind,
+                  std::move(fields)});
 }
 
 Outcome Recording::sayCheckIn(const std::string &home, std::string fields)
 {
-    const int offset = m_clock.offsetMinutes();
-    const DayPart now = dayPartAt(m_clock.nowMs(), offset);
-    return write({{journal::LaneKind::CheckIns, home},
-                  m_device.id,
-                  0,
-                  {firstMomentMs(now, offset), 0},
-                  now,
-                  offset,
-                  m_device.person,
-                  journal::Kind::CheckIn,
-                  std::move(fields)});
+    journal::Event event;
+    event.lane = {journal::LaneKind::CheckIns, home};
+    event.device = m_device.id;
+    event.offsetMinutes = m_clock.offsetMinutes();
+    event.when = dayPartAt(m_clock.nowMs(), event.offsetMinutes);
+    event.instant = {firstMomentMs(event.when, event.offsetMinutes), 0};
+    event.author = m_device.person;
+    event.kind = journal::Kind::CheckIn;
+    event.fields = std::move(fields);
+    return write(std::move(event));
 }
 
 Outcome Recording::write(journal::Event event)

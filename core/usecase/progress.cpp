@@ -77,15 +77,18 @@ std::optional<Progress> progressFrom(const std::string &text)
         return std::nullopt;
     Progress progress{{*play}, {*activity}, *stage, fields.whole("step", 0, 9).value_or(0),
                       {},      {},          {},     {*day, *part}};
-    for (const Json &object : fields.json().value("items", Json::array())) {
+    const Json items = fields.json().value("items", Json::array());
+    for (const Json &object : items) {
         if (const auto use = useFrom(object))
             progress.items.push_back(*use);
     }
-    for (const auto &[item, with] : fields.json().value("swaps", Json::object()).items()) {
+    const Json swaps = fields.json().value("swaps", Json::object());
+    for (const auto &[item, with] : swaps.items()) {
         if (with.is_string())
             progress.swaps[{item}] = {with.get<std::string>()};
     }
-    for (const auto &[item, pieces] : fields.json().value("home", Json::object()).items())
+    const Json home = fields.json().value("home", Json::object());
+    for (const auto &[item, pieces] : home.items())
         progress.home[{item}] = journal::Fields::wholeOf(pieces, 0, mostPiecesOut).value_or(0);
     return progress;
 }

@@ -10,16 +10,16 @@ Pressable {
     property string question: ""
     property string answer: ""
     property string drawing: "item-box"
-    readonly property int drawingSide: 66
+    readonly property int drawingSide: Theme.largeText ? 64 : 78
 
     ground: Theme.OnCloth
     text: yes.answer
     accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
     implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
-    leftPadding: 22
-    rightPadding: 22
-    topPadding: 14 + paper.drop
-    bottomPadding: 14 - paper.drop
+    leftPadding: Theme.largeText ? Theme.cardPadding : 22
+    rightPadding: yes.leftPadding
+    topPadding: (Theme.largeText ? Theme.gap : 14) + paper.drop
+    bottomPadding: (Theme.largeText ? Theme.gap : 14) - paper.drop
 
     background: SlipPaper {
         id: paper

@@ -22,7 +22,7 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: words.implicitHeight
+        implicitHeight: words.height
 
         Words {
             id: words

@@ -10,11 +10,14 @@ Pressable {
 
     property string drawing: ""
     property string note: ""
+    property string shortText: ""
+    readonly property bool small: tile.upright && tile.height < 100
+    readonly property string shownText: Theme.largeText && tile.shortText.length > 0 ? tile.shortText : tile.text
     property bool upright: false
     property bool picked: false
     property int minimumTouchMs: 0
     property bool longEnough: false
-    property real wordsWidth: tile.width * 0.3 + (Theme.largeText ? 56 : 8)
+    property real wordsWidth: Theme.largeText ? 130 : 106
 
     signal chosen()
 
@@ -65,7 +68,7 @@ Pressable {
 
             anchors.left: parent.left
             anchors.verticalCenter: tile.upright ? undefined : parent.verticalCenter
-            width: tile.upright || words.width === 0 ? parent.width : parent.width - words.width - 6
+            width: tile.upright || words.width === 0 ? parent.width : parent.width - words.width
             height: tile.upright && tile.text.length > 0 ? parent.height - words.height : parent.height
             name: tile.drawing
         }
@@ -74,19 +77,26 @@ Pressable {
             id: words
 
             anchors.right: parent.right
-            anchors.rightMargin: tile.upright ? 0 : Theme.smallGap
             y: tile.upright ? parent.height - height : (parent.height - height) / 2
             width: tile.text.length === 0 ? 0 : tile.upright ? parent.width : tile.wordsWidth
-            bottomPadding: tile.upright ? 6 : 0
-            spacing: 2
+            bottomPadding: tile.small ? 2 : tile.upright ? 6 : 0
+            spacing: 4
 
             Words {
+                id: word
+
+                readonly property bool squeezed: tile.upright && implicitWidth > width
+                                                 && implicitWidth * 14 <= width * font.pixelSize
+
                 width: parent.width
-                role: Theme.Row
+                role: tile.small ? Theme.TabWord : Theme.Label
+                strong: true
+                wrapMode: squeezed ? Text.NoWrap : Text.Wrap
+                scale: squeezed ? width / implicitWidth : 1
                 horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft
                 color: Theme.pictureText
                 spoken: false
-                text: tile.text
+                text: tile.shownText
             }
 
             Words {

@@ -9,9 +9,9 @@ Item {
 
     default property alias contents: column.data
     property int place: Theme.place
-    property int topSpace: 28
-    property int bottomSpace: 18
-    property int sideSpace: Theme.margin
+    property int topSpace: Theme.largeText ? 22 : 28
+    property int bottomSpace: Theme.largeText ? 6 : 18
+    property int sideSpace: Theme.largeText ? Theme.childMargin : Theme.margin
     property alias spacing: column.spacing
     readonly property int toothHeight: 5
 

@@ -14,6 +14,7 @@ Item {
     property string tag: ""
     property bool stacked: false
     property color dotColour: Theme.ink
+    property color dotGround: "transparent"
     readonly property bool none: chip.look === CountChip.None
     readonly property bool tagged: chip.tag.length > 0
 
@@ -30,9 +31,9 @@ Item {
         anchors.left: chip.stacked ? undefined : parent.left
         anchors.right: chip.stacked ? parent.right : undefined
         width: Math.max(27, number.implicitWidth + 13)
-        height: Math.max(26, number.implicitHeight + 6)
+        height: Math.max(26, number.height + 6)
         radius: Theme.radiusChip
-        color: chip.none ? "transparent" : Theme.slip
+        color: chip.none ? chip.dotGround : Theme.slip
         border.width: chip.none ? 0 : chip.look === CountChip.NeedsLook ? 2.5 : 1
         border.color: Theme.slipText
 

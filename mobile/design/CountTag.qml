@@ -10,7 +10,7 @@ Rectangle {
     property string text: ""
 
     implicitWidth: word.implicitWidth + 14
-    implicitHeight: Math.max(25, word.implicitHeight + 5)
+    implicitHeight: Math.max(25, word.height + 5)
     rotation: -3
     antialiasing: true
     color: Theme.tint

@@ -11,12 +11,13 @@ Pressable {
     readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.checked ? Theme.chosenText : Theme.ink
 
     checkable: true
+    implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + chip.leftPadding + chip.rightPadding)
     topInset: 4
     bottomInset: 4
     leftPadding: Theme.cardPadding
     rightPadding: chip.checked ? Theme.cardPadding + 13 : Theme.cardPadding
-    topPadding: 10 + paper.drop
-    bottomPadding: 10 - paper.drop
+    topPadding: 14 - Theme.scriptRoom / 2 + paper.drop
+    bottomPadding: 14 - Theme.scriptRoom / 2 - paper.drop
     Accessible.role: Accessible.CheckBox
     Accessible.checkable: true
     Accessible.checked: chip.checked
@@ -41,6 +42,8 @@ Pressable {
 
     contentItem: Column {
         Words {
+            id: words
+
             width: parent.width
             role: Theme.Reason
             strong: chip.checked
@@ -50,6 +53,8 @@ Pressable {
         }
 
         NotNowReason {
+            id: reason
+
             width: parent.width
             text: chip.notNowReason
         }

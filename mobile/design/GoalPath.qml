@@ -37,7 +37,7 @@ Item {
         width: 4
         height: nextMark.y - y - 3
         thickness: 3.6
-        on: 9
+        on: 10
         off: 4
         colour: Theme.accent
     }

@@ -18,7 +18,7 @@ Pressable {
 
     ground: Theme.OnPicture
     implicitWidth: Theme.itemLarge
-    implicitHeight: 232
+    implicitHeight: Theme.largeText ? 244 : 232
     padding: Theme.chipGap
     Accessible.name: well.accessibleName
 
@@ -71,7 +71,7 @@ Pressable {
 
             anchors.bottom: parent.bottom
             width: parent.width
-            role: Theme.Strong
+            role: Theme.Row
             horizontalAlignment: Text.AlignHCenter
             color: Theme.pictureText
             spoken: false

@@ -13,7 +13,7 @@ Pressable {
     readonly property real edge: Theme.cardEdgeWidth
 
     accessibleName: row.note.length > 0 ? row.text + ". " + row.note : row.text
-    implicitHeight: Math.max(60, row.implicitContentHeight + 2 * 8)
+    implicitHeight: Math.max(60, row.implicitContentHeight + 2 * (8 - Theme.scriptRoom))
     topPadding: row.edge + paper.drop
     bottomPadding: row.edge - paper.drop
     leftPadding: row.edge
@@ -52,7 +52,7 @@ Pressable {
             anchors.leftMargin: Theme.cardPadding + 1
             anchors.right: onward.left
             anchors.verticalCenter: parent.verticalCenter
-            spacing: 3
+            spacing: 3 - Theme.scriptRoom
 
             Words {
                 width: parent.width

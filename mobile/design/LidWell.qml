@@ -41,7 +41,7 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: Math.max(picture.height, words.implicitHeight)
+        implicitHeight: Math.max(picture.height, words.height)
 
         Drawing {
             id: picture

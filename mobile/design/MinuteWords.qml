@@ -10,7 +10,7 @@ Column {
     property int minutes: 0
     property string text: ""
 
-    spacing: 3
+    spacing: 3 - Theme.scriptRoom
 
     TallyMarks {
         anchors.left: parent.left

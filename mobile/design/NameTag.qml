@@ -11,7 +11,7 @@ Item {
     property bool tilted: false
 
     implicitWidth: face.width + 7
-    implicitHeight: face.y + face.height + 2
+    implicitHeight: face.y + face.height + 4 - Theme.scriptRoom
 
     Rope {
         y: 10
@@ -26,7 +26,7 @@ Item {
         x: (tag.width - width) / 2
         y: 13
         width: Math.max(48, name.implicitWidth + 26)
-        height: name.implicitHeight + 12
+        height: name.height + 12
         rotation: tag.tilted ? 1.5 : -1.5
         antialiasing: true
         radius: Theme.radiusWell

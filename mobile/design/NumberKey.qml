@@ -33,7 +33,7 @@ Pressable {
 
     contentItem: Item {
         implicitWidth: number.implicitWidth
-        implicitHeight: number.implicitHeight
+        implicitHeight: number.height
 
         Words {
             id: number

@@ -82,7 +82,7 @@ Pressable {
             x: offer.stacked ? offer.wordsInset : offer.mirrored ? offer.wordsInset : offer.pictureWidth + offer.wordsInset
             y: offer.stacked ? band.y + band.height + Theme.gap : (parent.height - height) / 2
             width: parent.width - 2 * offer.wordsInset - (offer.stacked ? 0 : offer.pictureWidth)
-            spacing: 7
+            spacing: 7 - Theme.scriptRoom
 
             Words {
                 width: parent.width

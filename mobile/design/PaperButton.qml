@@ -12,6 +12,7 @@ Pressable {
     readonly property bool patched: button.patch && !button.notNow && !button.down
     readonly property color wordColour: button.notNow ? Theme.inkSoft : button.patched ? Theme.chosenText : Theme.ink
 
+    implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + button.leftPadding + button.rightPadding)
     leftPadding: Theme.cardPadding + 4
     rightPadding: Theme.cardPadding + 4
     topPadding: 10 + paper.drop
@@ -29,6 +30,8 @@ Pressable {
 
     contentItem: Column {
         SignedWords {
+            id: words
+
             width: parent.width
             text: button.text
             sign: button.sign
@@ -37,6 +40,8 @@ Pressable {
         }
 
         NotNowReason {
+            id: reason
+
             width: parent.width
             horizontalAlignment: Text.AlignHCenter
             text: button.notNowReason

@@ -21,7 +21,7 @@ Item {
         y: ground.roundTop ? 0 : -ground.over
         width: ground.width + (ground.roundEnd ? 0 : ground.over)
         height: ground.height + (ground.roundTop ? 0 : ground.over) + (ground.roundBottom ? 0 : ground.over)
-        radius: Theme.radiusPaper - 1
+        radius: Theme.radiusPaper - Theme.cardEdgeWidth
         color: ground.colour
     }
 }

@@ -18,16 +18,16 @@ Item {
     width: parent ? parent.width : implicitWidth
     implicitWidth: words.implicitWidth
     implicitHeight: title.stacked ? words.height + end.height + Theme.smallGap
-                                  : Math.max(words.height, end.height > 0 ? end.y + end.height + 4 : 0)
+                                  : Math.max(words.height, end.height > 0 ? end.y + end.height : 0)
 
     Column {
         id: words
 
         anchors.left: parent.left
         anchors.leftMargin: 2
-        topPadding: title.over.length > 0 ? 15 : 19
-        bottomPadding: 10
-        spacing: title.over.length > 0 ? 8 : 3
+        topPadding: (title.over.length > 0 ? 15 : 19) - Theme.scriptRoom
+        bottomPadding: title.over.length > 0 ? 2 : 6
+        spacing: (title.over.length > 0 ? 8 : 0) - 2 * Theme.scriptRoom
         width: title.stacked || end.width === 0 ? title.width - 4 : title.leftBeside
 
         Words {
@@ -40,7 +40,8 @@ Item {
 
         Words {
             width: parent.width
-            role: Theme.Title
+            role: Theme.largeText ? Theme.Question : Theme.Title
+            heading: true
             text: title.text
         }
 
@@ -56,7 +57,7 @@ Item {
         id: end
 
         anchors.right: parent.right
-        y: title.stacked ? words.height : 12
+        y: title.stacked ? words.height : 12 - Theme.scriptRoom
         width: childrenRect.width
         height: childrenRect.height
     }

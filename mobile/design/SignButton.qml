@@ -14,8 +14,8 @@ Pressable {
 
     background: Rectangle {
         radius: Theme.radiusPaper
-        color: "transparent"
-        border.width: button.down || button.marked ? 2 : button.hovered ? 1 : 0
+        color: button.hovered && button.ground === Theme.OnSheet ? Theme.card : "transparent"
+        border.width: button.down || button.marked ? 2 : 0
         border.color: button.groundInk
     }
 

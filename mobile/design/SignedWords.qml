@@ -15,7 +15,7 @@ Item {
     readonly property int signRoom: signed.sign.length > 0 ? Theme.signSize + Theme.chipGap : 0
 
     implicitWidth: words.implicitWidth + signed.signRoom
-    implicitHeight: Math.max(words.implicitHeight, signed.signRoom > 0 ? Theme.signSize : 0)
+    implicitHeight: Math.max(words.height, signed.signRoom > 0 ? Theme.signSize : 0)
 
     Row {
         anchors.centerIn: parent

@@ -32,12 +32,12 @@ Pressable {
 
     contentItem: Item {
         implicitWidth: label.implicitWidth
-        implicitHeight: label.implicitHeight + (slip.notNow ? reason.implicitHeight : 0)
+        implicitHeight: label.implicitHeight + (slip.notNow ? reason.height : 0)
 
         SignedWords {
             id: label
 
-            y: (parent.height - height - (slip.notNow ? reason.implicitHeight : 0)) / 2
+            y: (parent.height - height - (slip.notNow ? reason.height : 0)) / 2
             width: parent.width
             role: Theme.Heading
             strong: !slip.notNow

@@ -14,20 +14,20 @@ Item {
     property string lessName: ""
     property string moreName: ""
     property string valueText: stepper.value.toString()
-    readonly property bool stacked: Theme.largeText || stepper.width < label.implicitWidth + keys.width + Theme.gap
+    readonly property bool stacked: Theme.largeText
 
     signal changed(int value)
 
     implicitWidth: label.implicitWidth + keys.width + Theme.gap
-    implicitHeight: stepper.stacked ? label.implicitHeight + keys.height + Theme.smallGap
-                                    : Math.max(label.implicitHeight, keys.height)
+    implicitHeight: stepper.stacked ? label.height + keys.height + Theme.smallGap
+                                    : Math.max(label.height, keys.height)
 
     Words {
         id: label
 
         anchors.left: parent.left
         y: stepper.stacked ? 0 : (parent.height - height) / 2
-        width: stepper.stacked ? parent.width : Math.min(implicitWidth, parent.width)
+        width: parent.width - (stepper.stacked ? 0 : keys.width + Theme.gap)
         text: stepper.text
     }
 

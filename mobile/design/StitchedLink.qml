@@ -15,8 +15,8 @@ Pressable {
     paperRadius: Theme.radiusChip
 
     contentItem: Item {
-        implicitWidth: words.implicitWidth
-        implicitHeight: words.implicitHeight + (link.notNow ? reason.implicitHeight : 0) + stitch.height + 2
+        implicitWidth: Math.max(words.implicitWidth, reason.implicitWidth)
+        implicitHeight: words.height + (link.notNow ? reason.height : 0) + stitch.height + 2
 
         Words {
             id: words

@@ -34,7 +34,7 @@ Pressable {
 
             anchors.verticalCenter: parent.verticalCenter
             width: parent.width
-            spacing: 4
+            spacing: 6
 
             Drawing {
                 anchors.horizontalCenter: parent.horizontalCenter

@@ -9,8 +9,8 @@ ClothFoot {
 
     default property alias tabs: grid.data
 
-    topSpace: 20
-    bottomSpace: 8
+    topSpace: 18
+    bottomSpace: 6
     sideSpace: 8
 
     EvenGrid {

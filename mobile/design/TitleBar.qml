@@ -35,7 +35,7 @@ Rectangle {
         id: title
 
         anchors.left: goBack.right
-        anchors.leftMargin: bar.backName.length > 0 ? 0 : Theme.margin + 2 - goBack.width
+        anchors.leftMargin: bar.backName.length > 0 ? -2 : Theme.margin + 2 - goBack.width
         anchors.right: end.left
         anchors.verticalCenter: parent.verticalCenter
         role: Theme.largeText ? Theme.Label : Theme.Heading
@@ -47,7 +47,7 @@ Rectangle {
         id: end
 
         anchors.right: parent.right
-        anchors.rightMargin: 6
+        anchors.rightMargin: 4
         y: (52 - height) / 2
     }
 }

@@ -14,10 +14,11 @@ Pressable {
     property string tag: ""
     property bool clickable: true
     readonly property bool asRow: Theme.largeText
+    readonly property int pictureSide: well.asRow || well.width >= 96 ? 60 : Theme.itemSmall
 
     accessibleName: [well.text, well.count, well.tag].filter(part => part.length > 0).join(", ")
     paperRadius: Theme.radiusWell
-    leftPadding: 8
+    leftPadding: 6
     rightPadding: 5
     topPadding: 5
     bottomPadding: 7
@@ -33,16 +34,16 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(Theme.itemSmall, name.implicitHeight, chip.implicitHeight)
-                                   : Math.max(picture.y + picture.height, chip.implicitHeight) + 3 + name.implicitHeight
+        implicitHeight: well.asRow ? Math.max(well.pictureSide, name.height, chip.implicitHeight)
+                                   : Math.max(picture.y + picture.height, chip.implicitHeight) + name.height
 
         Drawing {
             id: picture
 
             anchors.left: parent.left
-            y: well.asRow ? (parent.height - height) / 2 : 4
-            width: Theme.itemSmall
-            height: Theme.itemSmall
+            y: well.asRow ? (parent.height - height) / 2 : 1
+            width: well.pictureSide
+            height: well.pictureSide
             name: well.drawing
         }
 
@@ -56,6 +57,7 @@ Pressable {
             tag: well.tag
             stacked: true
             dotColour: Theme.wellText
+            dotGround: Theme.well
             visible: text.length > 0
             Accessible.ignored: true
         }
@@ -64,11 +66,13 @@ Pressable {
             id: name
 
             anchors.left: well.asRow ? picture.right : parent.left
-            anchors.leftMargin: well.asRow ? Theme.gap : 0
+            anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
             y: well.asRow ? (parent.height - height) / 2 : parent.height - height
             role: Theme.Reason
+            // Before it has a width it would break after every letter, and unsettle the height.
+            wrapMode: width > 0 ? Text.Wrap : Text.NoWrap
             color: Theme.wellText
             spoken: false
             text: well.text

@@ -17,7 +17,7 @@ Text {
     lineHeightMode: Text.FixedHeight
     lineHeight: Theme.lineHeight(words.role, Theme.textScale, Theme.arabicScript)
     topPadding: -Theme.lift(words.role, Theme.textScale, Theme.arabicScript)
-    bottomPadding: -words.topPadding
+    bottomPadding: -Theme.trim(words.role, Theme.textScale, Theme.arabicScript)
     color: words.soft ? Theme.inkSoft : Theme.ink
     wrapMode: Text.Wrap
     horizontalAlignment: Text.AlignLeft

@@ -119,4 +119,9 @@ qreal Theme::lift(Role role, qreal /*textScale*/, bool /*arabicScript*/) const
     return styleOf(role, boldByRole(role)).lift;
 }
 
+qreal Theme::trim(Role role, qreal /*textScale*/, bool /*arabicScript*/) const
+{
+    return styleOf(role, boldByRole(role)).trim;
+}
+
 } // namespace lidlark::design

@@ -19,11 +19,13 @@ class Theme : public ThemeColours
     Q_PROPERTY(qreal textScale READ textScale WRITE setTextScale NOTIFY typeChanged FINAL)
     Q_PROPERTY(bool arabicScript READ arabicScript WRITE setArabicScript NOTIFY typeChanged FINAL)
     Q_PROPERTY(bool largeText READ largeText NOTIFY typeChanged FINAL)
+    Q_PROPERTY(int scriptRoom READ scriptRoom NOTIFY typeChanged FINAL)
     Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged FINAL)
     Q_PROPERTY(qreal screenDotsPerMm READ screenDotsPerMm WRITE setScreenDotsPerMm NOTIFY
                    dotsPerMmChanged FINAL)
     Q_PROPERTY(qreal dotsPerMm READ dotsPerMm NOTIFY dotsPerMmChanged FINAL)
+    Q_PROPERTY(int childGap READ childGap NOTIFY dotsPerMmChanged FINAL)
 
     Q_PROPERTY(int pressMs READ pressMs NOTIFY motionChanged FINAL)
     Q_PROPERTY(int pegMs READ pegMs NOTIFY motionChanged FINAL)
@@ -58,6 +60,8 @@ public:
     void setArabicScript(bool arabicScript);
     /// From here on offers and pairs of buttons stack.
     bool largeText() const { return m_reading.textScale >= 1.5; }
+    /// px that the taller lines of Naskh already leave between two lines of text.
+    int scriptRoom() const { return m_reading.arabicScript ? 4 : 0; }
 
     bool reducedMotion() const { return m_reducedMotion; }
     void setReducedMotion(bool reducedMotion);
@@ -71,6 +75,8 @@ public:
     qreal dotsPerMm() const;
     /// px for @p millimetres, rounded up. Not re-read by a binding: use dotsPerMm there.
     Q_INVOKABLE int mm(qreal millimetres) const;
+    /// Between two things a child presses: 4 mm, rounded down so that a small phone holds them all.
+    int childGap() const { return static_cast<int>(4.0 * dotsPerMm()); }
 
     int pressMs() const { return moving(120); }
     int pegMs() const { return moving(180); }
@@ -85,6 +91,7 @@ public:
     Q_INVOKABLE QFont font(Role role, bool bold, qreal textScale, bool arabicScript) const;
     Q_INVOKABLE qreal lineHeight(Role role, qreal textScale, bool arabicScript) const;
     Q_INVOKABLE qreal lift(Role role, qreal textScale, bool arabicScript) const;
+    Q_INVOKABLE qreal trim(Role role, qreal textScale, bool arabicScript) const;
 
 signals:
     void typeChanged();

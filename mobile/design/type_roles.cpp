@@ -84,6 +84,7 @@ TypeStyle typeStyle(ThemeChoices::Role role, bool bold, const Reading &reading)
     const double middle = reading.arabicScript ? metrics.height() / 2.0
                                                : metrics.ascent() - metrics.capHeight() / 2.0;
     style.lift = std::round(middle - style.lineHeight / 2.0);
+    style.trim = std::ceil(metrics.height()) - style.lineHeight - style.lift;
     return style;
 }
 

@@ -17,7 +17,8 @@ struct Reading {
 struct TypeStyle {
     QFont font;
     double lineHeight = 0.0; ///< px from baseline to baseline.
-    double lift = 0.0;       ///< px to move the line up, so that capitals sit in its middle.
+    double lift = 0.0;       ///< px to move the lines up, so that capitals sit in their middle.
+    double trim = 0.0;       ///< px to take off below: Qt gives the last line its natural height.
 };
 
 /// Running text grows by the scale itself; titles and button words, large already, by 62 % of it.

@@ -1,0 +1,90 @@
+#include "core/wording/caution_words.h"
+
+#include "core/wording/tag_words.h"
+
+#include <array>
+
+namespace lidlark::wording {
+
+namespace {
+
+using catalogue::Supervision;
+using catalogue::Tag;
+using catalogue::TagSet;
+
+/// What can hurt most is said first.
+constexpr std::array<Tag, catalogue::tagCount> bySeriousness{
+    Tag::Balloon, Tag::Small, Tag::Coin,  Tag::Cord,  Tag::Straw,  Tag::Elastic,
+    Tag::Band,    Tag::Sharp, Tag::Water, Tag::Foam,  Tag::Foil,   Tag::Fork,
+    Tag::Sticker, Tag::Face,  Tag::Spin,  Tag::Lift,  Tag::Breath, Tag::Pinch,
+    Tag::Dough,   Tag::Wheat, Tag::Latex, Tag::Touch, Tag::Trip,   Tag::Edge,
+    Tag::Trace,   Tag::Paper, Tag::Scent, Tag::Pet,   Tag::Noise,  Tag::Hyg};
+
+constexpr auto smallPartsUs =
+    "WARNING: CHOKING HAZARD\u2014Small parts. Not for children under 3 yrs.";
+constexpr auto balloonUs =
+    "WARNING: CHOKING HAZARD\u2014Children under 8 yrs. can choke or suffocate on uninflated or "
+    "broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard "
+    "broken balloons at once.";
+constexpr auto balloonEurope =
+    "Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. "
+    "Adult supervision required. Keep uninflated balloons from children. Discard broken balloons "
+    "at once.";
+
+} // namespace
+
+Sentence supervisionLead(Supervision supervision, const std::string &childAlias)
+{
+    switch (supervision) {
+    case Supervision::Beside:
+        return {"Right beside %1, hand within touch.", {childAlias}};
+    case Supervision::Reach:
+        return {"Within arm's reach of %1.", {childAlias}};
+    case Supervision::Near:
+        break;
+    }
+    return {"In the same room as %1, watching.", {childAlias}};
+}
+
+Sentence supervisionShort(Supervision supervision)
+{
+    switch (supervision) {
+    case Supervision::Beside:
+        return {"Right beside", {}};
+    case Supervision::Reach:
+        return {"Arm's reach", {}};
+    case Supervision::Near:
+        break;
+    }
+    return {"Same room", {}};
+}
+
+std::vector<Sentence> cautionsFor(const safety::Admitted &admitted)
+{
+    std::vector<Sentence> sentences;
+    for (const Tag tag : bySeriousness) {
+        if (admitted.cautions().has(tag))
+            sentences.push_back({std::string(tagCaution(tag)), {}});
+    }
+    for (const std::string &line : admitted.activity().stopWhen)
+        sentences.push_back({"Stop: %1", {line}});
+    return sentences;
+}
+
+std::vector<std::string> labelWords(TagSet tags, Region region)
+{
+    std::vector<std::string> words;
+    if (tags.has(Tag::Balloon))
+        words.emplace_back(region == Region::UnitedStates ? balloonUs : balloonEurope);
+    const bool small = tags.has(Tag::Small) || tags.has(Tag::Coin);
+    if (small && region == Region::UnitedStates)
+        words.emplace_back(smallPartsUs);
+    return words;
+}
+
+Sentence closingLine()
+{
+    return {"Follow your local rules and your therapist.", {}};
+}
+
+} // namespace lidlark::wording

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "core/base/part_of_day.h"
+#include "core/wording/sentence.h"
+
+#include <string>
+
+namespace lidlark::wording {
+
+/// "today", "yesterday", "Saturday" within the last six days, else "4 January".
+Sentence dayWords(Day day, Day today);
+/// "4 January".
+std::string dateWords(Day day);
+/// "Monday".
+std::string weekdayWord(Day day);
+/// "Monday evening": the head of the first screen.
+Sentence dayPartWords(DayPart when);
+/// "This evening", "Yesterday", "Sunday": a heading in the notebook.
+Sentence dayHeading(DayPart when, DayPart now);
+
+} // namespace lidlark::wording

@@ -1,0 +1,74 @@
+#include "core/wording/play_words.h"
+
+#include <array>
+
+namespace lidlark::wording {
+
+namespace {
+
+/// In the order of checkin::Kite.
+struct KiteWords {
+    const char *name;
+    const char *note;
+    const char *trade;
+    const char *advice;
+};
+
+constexpr std::array<KiteWords, 5> kites{{
+    {"Resting", "slow, floppy, or just quiet", "low alertness",
+     "Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and "
+     "get advice."},
+    {"Flying steady", "comfy and ready", "calm-alert",
+     "Follow your child's idea if it is better than ours."},
+    {"Tugging and whirling", "wiggly, fizzy, fast", "high alertness",
+     "Busy can be happy. Start beside, use few words, go slower than feels natural."},
+    {"Clouds", "that's fine", "child can't tell",
+     "Shall we look together: floppy, steady or wiggly? Or just start."},
+    {"In the bag", "that's fine", "not now", "Fine. You can offer it again another day."},
+}};
+
+const KiteWords &of(checkin::Kite kite)
+{
+    return kites[static_cast<std::size_t>(kite)];
+}
+
+} // namespace
+
+Sentence exceptionWord(box::ExceptionKind kind)
+{
+    static constexpr std::array words{"used up", "lost", "broken", "dried out", "still in use"};
+    return {words[static_cast<std::size_t>(kind)], {}};
+}
+
+Sentence phraseWords(play::Phrase phrase)
+{
+    static constexpr std::array words{"Asked for it again", "Needed help", "Found own way"};
+    return {words[static_cast<std::size_t>(phrase)], {}};
+}
+
+Sentence kiteName(checkin::Kite kite)
+{
+    return {of(kite).name, {}};
+}
+
+Sentence kiteNote(checkin::Kite kite)
+{
+    return {of(kite).note, {}};
+}
+
+Sentence kiteThanks()
+{
+    return {"Thank you for showing me.", {}};
+}
+
+Sentence kiteTradeWords(checkin::Kite kite)
+{
+    return {of(kite).trade, {}};
+}
+
+Sentence kiteAdvice(checkin::Kite kite)
+{
+    return {of(kite).advice, {}};
+}
+
+} // namespace lidlark::wording

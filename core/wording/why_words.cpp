@@ -1,0 +1,105 @@
+#include "core/wording/why_words.h"
+
+#include "core/catalogue/skill.h"
+#include "core/wording/tag_words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace lidlark::wording {
+
+namespace {
+
+using catalogue::Tag;
+using rotation::WhyCode;
+
+/// A caution an adult wants to know of before choosing something new.
+std::string newWith(catalogue::TagSet cautions)
+{
+    static constexpr std::array worthSaying{Tag::Balloon, Tag::Small,   Tag::Coin, Tag::Cord,
+                                            Tag::Straw,   Tag::Elastic, Tag::Band, Tag::Sharp,
+                                            Tag::Water,   Tag::Foam};
+    const auto *found = std::find_if(worthSaying.begin(), worthSaying.end(),
+                                     [&](Tag tag) { return cautions.has(tag); });
+    return found == worthSaying.end() ? std::string() : std::string(tagShort(*found));
+}
+
+Sentence newOne(const rotation::Offer &offer)
+{
+    const std::string caution = newWith(offer.admitted.cautions());
+    return caution.empty() ? Sentence{"Something new", {}} : Sentence{"New. %1", {caution}};
+}
+
+Sentence checkIn(WhyCode code)
+{
+    switch (code) {
+    case WhyCode::CheckinResting:
+        return {"For a resting kite", {}};
+    case WhyCode::CheckinSteady:
+        return {"For a steady kite", {}};
+    case WhyCode::CheckinWhirling:
+        return {"For a tugging kite", {}};
+    default:
+        return {"Easy to start with", {}};
+    }
+}
+
+} // namespace
+
+Sentence sentenceFor(const rotation::Offer &offer)
+{
+    switch (offer.why.empty() ? WhyCode::AllHere : offer.why.front()) {
+    case WhyCode::Goal:
+        return {"For %1", {offer.goal}};
+    case WhyCode::KnownFriend:
+        return {"Asked for before", {}};
+    case WhyCode::New:
+        return newOne(offer);
+    case WhyCode::Freshness:
+        return {"Not for a while", {}};
+    case WhyCode::UseSoon:
+        return {"Uses the dough while it is soft", {}};
+    case WhyCode::CheckinResting:
+        return checkIn(WhyCode::CheckinResting);
+    case WhyCode::CheckinSteady:
+        return checkIn(WhyCode::CheckinSteady);
+    case WhyCode::CheckinWhirling:
+        return checkIn(WhyCode::CheckinWhirling);
+    case WhyCode::CheckinClouds:
+        return checkIn(WhyCode::CheckinClouds);
+    case WhyCode::Coverage:
+        return offer.coverageSkill
+                   ? Sentence{"For %1",
+                              {std::string(catalogue::skillFamilyWords.of(*offer.coverageSkill))}}
+                   : Sentence{"Something different this week", {}};
+    case WhyCode::Waiting:
+        return {"Has waited its turn", {}};
+    case WhyCode::NoTable:
+        return {"Needs no table", {}};
+    case WhyCode::Quiet:
+        return {"Quiet", {}};
+    case WhyCode::AllHere:
+        break;
+    }
+    return {"All it needs is here", {}};
+}
+
+Sentence sentenceFor(rotation::SideCondition condition)
+{
+    using rotation::SideCondition;
+    switch (condition) {
+    case SideCondition::OneNew:
+        return {"More than one of these is new here.", {}};
+    case SideCondition::KnownFriend:
+        return {"None of these is an old favourite yet.", {}};
+    case SideCondition::WithoutTable:
+        return {"All of these need a table.", {}};
+    case SideCondition::Family:
+        return {"Some of these practise the same thing.", {}};
+    case SideCondition::OneMess:
+        break;
+    }
+    return {"More than one of these makes a mess.", {}};
+}
+
+} // namespace lidlark::wording

@@ -1,0 +1,34 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// Gallery: the three sizes of caution.
+Column {
+    width: parent ? parent.width : implicitWidth
+    spacing: Theme.gap
+
+    CautionStrip {
+        width: parent.width
+        lead: "Right beside Fin, hand within touch."
+        text: "Small parts: six lights. Wheat in the dough. Stop if anything goes to the mouth."
+    }
+
+    CautionBand {
+        width: parent.width
+        text: "Arm’s reach"
+    }
+
+    CautionButton {
+        width: parent.width
+        text: "It burst"
+    }
+
+    FullStop {
+        width: parent.width
+        height: implicitHeight
+        focus: false
+        lead: "Two eyes are missing. Look now: table, floor, clothes, dough."
+        answers: ["Found", "Floor checked"]
+    }
+}

@@ -1,0 +1,361 @@
+#include <QtTest>
+
+#include <rapidcheck.h>
+
+#include <algorithm>
+#include <random>
+
+#include "core/box/item_ledger.h"
+
+using namespace lidlark;
+using namespace lidlark::box;
+using journal::Event;
+using journal::Kind;
+using journal::Seen;
+
+namespace {
+
+const ItemId eyes{"eyes"};
+
+/// Writes events of one item as a phone would.
+class Phone
+{
+public:
+    Phone(std::string device, std::vector<Event> &log) : m_device(std::move(device)), m_log(log) {}
+
+    Event &say(Kind kind, std::string fields, std::int64_t ms)
+    {
+        Event event;
+        event.lane = {journal::LaneKind::Box, "b-fin"};
+        event.device = {m_device};
+        event.counter = ++m_counter;
+        event.instant = {ms, 0};
+        event.author = m_device;
+        event.kind = kind;
+        event.fields = std::move(fields);
+        m_log.push_back(event);
+        return m_log.back();
+    }
+
+    void outcome(const char *play, std::initializer_list<std::pair<ExceptionKind, int>> values,
+                 std::int64_t ms, bool weak = false)
+    {
+        Exceptions exceptions;
+        for (const auto &[kind, count] : values)
+            exceptions.set(kind, count);
+        say(Kind::Outcome, fieldsOf(box::Outcome{{play}, eyes, exceptions, weak}), ms);
+    }
+    void count(int inBox, int out, std::int64_t ms)
+    {
+        say(Kind::Count, fieldsOf(Counted{eyes, inBox, out}), ms);
+    }
+    void found(int pieces, std::int64_t ms) { say(Kind::Found, fieldsOf(Found{eyes, pieces}), ms); }
+    void meets(const Phone &other, std::int64_t ms)
+    {
+        say(Kind::Met, journal::metFields({{other.m_device, other.m_counter}}), ms);
+    }
+
+private:
+    std::string m_device;
+    std::vector<Event> &m_log;
+    std::uint64_t m_counter = 0;
+};
+
+ItemLedger fold(int packed, const std::vector<Event> &log)
+{
+    return foldItem(packed, log, Seen(log));
+}
+
+constexpr std::int64_t minute = 60'000;
+constexpr std::int64_t hour = 60 * minute;
+
+/// One random act on one of three phones whose clocks may be wrong.
+struct Act {
+    int phone;
+    int what;
+    int play;
+    int amount;
+    int clockMinutes;
+};
+
+std::vector<Event> historyOf(const std::vector<Act> &acts)
+{
+    std::vector<Event> log;
+    std::vector<Phone> phones{{"ruth", log}, {"gran", log}, {"aaron", log}};
+    std::int64_t now = 1000 * hour;
+    for (const Act &act : acts) {
+        now += 5 * minute;
+        Phone &phone = phones[static_cast<std::size_t>(act.phone)];
+        const std::int64_t ms = now + act.clockMinutes * minute;
+        const std::string play = "play-" + std::to_string(act.play);
+        switch (act.what) {
+        case 0:
+            phone.outcome(play.c_str(), {{ExceptionKind::UsedUp, act.amount}}, ms);
+            break;
+        case 1:
+            phone.outcome(play.c_str(), {{ExceptionKind::Lost, act.amount}}, ms);
+            break;
+        case 2:
+            phone.outcome(play.c_str(), {{ExceptionKind::StillInUse, act.amount}}, ms);
+            break;
+        case 3:
+            phone.count(act.amount, 0, ms);
+            break;
+        case 4:
+            phone.found(act.amount + 1, ms);
+            break;
+        case 5:
+            phone.outcome(play.c_str(), {}, ms, true);
+            break;
+        default:
+            phone.meets(phones[static_cast<std::size_t>((act.phone + 1) % 3)], ms);
+            break;
+        }
+    }
+    return log;
+}
+
+rc::Gen<std::vector<Act>> anyHistory()
+{
+    return rc::gen::container<std::vector<Act>>(
+        rc::gen::build<Act>(rc::gen::set(&Act::phone, rc::gen::inRange(0, 3)),
+                            rc::gen::set(&Act::what, rc::gen::inRange(0, 7)),
+                            rc::gen::set(&Act::play, rc::gen::inRange(0, 4)),
+                            rc::gen::set(&Act::amount, rc::gen::inRange(0, 4)),
+                            rc::gen::set(&Act::clockMinutes, rc::gen::inRange(-200, 200))));
+}
+
+} // namespace
+
+/// Guards the ledger of one item: events.md 5 and 6.
+class TestItemLedger : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void nothingSaidIsWhatWasPacked()
+    {
+        const ItemLedger ledger = fold(6, {});
+        QCOMPARE(ledger.low(), 6);
+        QCOMPARE(ledger.high(), 6);
+    }
+
+    void twoPlaysAreTwoFactsAndSayingOneTwiceIsOne()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour + minute);
+        QCOMPARE(fold(6, log).low(), 5);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hour);
+        QCOMPARE(fold(6, log).low(), 4);
+    }
+
+    void oneOutcomeMayHoldTwoKinds()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}, {ExceptionKind::Lost, 1}}, hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 4);
+        QCOMPARE(ledger.careful.usedUp, 1);
+        QCOMPARE(ledger.careful.lost, 1);
+    }
+
+    void anExceptionCanBeTakenBack()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        ruth.outcome("a", {}, hour + minute);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 6);
+        QVERIFY(ledger.losses.empty());
+    }
+
+    void aWeakHomeFillsOnlyAnEmptyPlace()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
+        gran.outcome("a", {}, 3 * hour, true);
+        QCOMPARE(fold(6, log).low(), 5);
+    }
+
+    void concurrentDifferentValuesOfOnePlayCarryBothEndsAndTheLossStands()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, hour);
+        gran.outcome("a", {{ExceptionKind::Lost, 1}}, hour + minute);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.high(), 5);
+        QCOMPARE(ledger.low(), 3); // two used up, and the one that may lie on the floor
+        QCOMPARE(ledger.losses.size(), std::size_t{1});
+    }
+
+    void aFullCountIsAReset()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 3}}, hour);
+        ruth.count(5, 0, 2 * hour);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 3 * hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 4);
+        QCOMPARE(ledger.careful.foundAtCount, 2);
+        QVERIFY(ledger.careful.conserved());
+    }
+
+    void aLateTallyFromBeforeTheCountChangesNothing()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, hour);
+        ruth.count(4, 0, 10 * hour); // had not seen Gran's entry, but is clearly later
+        QCOMPARE(fold(6, log).low(), 4);
+        QCOMPARE(fold(6, log).high(), 4);
+    }
+
+    void withinTheMarginNobodyGuesses()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, 10 * hour);
+        ruth.count(6, 0, 10 * hour + 30 * minute);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 4);
+        QCOMPARE(ledger.high(), 6);
+    }
+
+    void aPutRightRegisterKeepsItsPlaceInTime()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
+        ruth.count(5, 0, 2 * hour);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, 3 * hour); // about before the count
+        QCOMPARE(fold(6, log).low(), 5);
+    }
+
+    void missingAtACountOpensANoteAsLostDoes()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.count(4, 0, hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.careful.missingAtCount, 2);
+        QCOMPARE(ledger.losses.size(), std::size_t{1});
+        QCOMPARE(ledger.losses.front().pieces, 2);
+    }
+
+    /// job.md scenario 5: found 1 of 2, one still open.
+    void aFindClosesPieceByPiece()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        ruth.found(1, hour + minute);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 5);
+        QCOMPARE(ledger.losses.front().pieces, 1);
+        QVERIFY(!ledger.losses.front().closed);
+    }
+
+    void onlyAFindThatHadSeenTheLossClosesIt()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
+        gran.found(1, 2 * hour); // Gran had not heard of this loss
+        QVERIFY(!fold(6, log).losses.front().closed);
+        gran.meets(ruth, 3 * hour);
+        gran.found(1, 3 * hour + minute);
+        QVERIFY(fold(6, log).losses.front().closed);
+    }
+
+    void aCheckedFloorClosesExactlyTheLossItNames()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
+        const std::string first = journal::identityOf(log.back());
+        ruth.outcome("b", {{ExceptionKind::Lost, 1}}, 2 * hour);
+        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, first}), 3 * hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.losses.size(), std::size_t{2});
+        QVERIFY(ledger.losses[0].closed);
+        QVERIFY(!ledger.losses[1].closed);
+        QCOMPARE(ledger.low(), 4);
+    }
+
+    void belowZeroAsksForACount()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hour);
+        const ItemLedger ledger = fold(1, log);
+        QCOMPARE(ledger.low(), 0);
+        QVERIFY(ledger.pleaseCount());
+    }
+
+    void malformedFieldsHaveNoEffect_data()
+    {
+        QTest::addColumn<int>("kind");
+        QTest::addColumn<QByteArray>("fields");
+        const auto row = [](const char *name, Kind kind, const char *fields) {
+            QTest::newRow(name) << static_cast<int>(kind) << QByteArray(fields);
+        };
+        row("not JSON", Kind::Outcome, "{");
+        row("a list", Kind::Outcome, "[]");
+        row("a negative number", Kind::Count, R"({"item":"eyes","in_box":-1,"out":0})");
+        row("a thousand eyes", Kind::Count, R"({"item":"eyes","in_box":1000,"out":0})");
+        row("half an eye", Kind::Found, R"({"item":"eyes","count":0.5})");
+        row("an unknown kind of exception", Kind::Outcome,
+            R"({"item":"eyes","play":"a","exceptions":{"eaten":1}})");
+        row("text for a number", Kind::Exception, R"({"item":"eyes","kind":"lost","count":"2"})");
+    }
+
+    void malformedFieldsHaveNoEffect()
+    {
+        QFETCH(int, kind);
+        QFETCH(QByteArray, fields);
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.say(static_cast<Kind>(kind), fields.toStdString(), hour);
+        QVERIFY(fold(6, log) == fold(6, {}));
+    }
+
+    /// events.md 6.4: conservation holds for each reading of what is open.
+    void everyHistoryConservesPieces()
+    {
+        QVERIFY(rc::check("conservation", [] {
+            const ItemLedger ledger = fold(6, historyOf(*anyHistory()));
+            RC_ASSERT(ledger.careful.conserved());
+            RC_ASSERT(ledger.hopeful.conserved());
+            RC_ASSERT(ledger.low() <= ledger.high());
+        }));
+    }
+
+    /// events.md 1: the fold reads the set, not the order of arrival.
+    void anyOrderOfArrivalGivesTheSameLedger()
+    {
+        QVERIFY(rc::check("any order", [] {
+            const std::vector<Event> log = historyOf(*anyHistory());
+            std::vector<Event> shuffled = log;
+            const auto seed = *rc::gen::arbitrary<std::uint32_t>();
+            std::mt19937 random(seed);
+            std::shuffle(shuffled.begin(), shuffled.end(), random);
+            RC_ASSERT(fold(6, log) == fold(6, shuffled));
+        }));
+    }
+};
+
+QTEST_APPLESS_MAIN(TestItemLedger)
+#include "tst_item_ledger.moc"

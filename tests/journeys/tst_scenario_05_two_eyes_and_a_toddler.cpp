@@ -1,0 +1,183 @@
+#include <QtTest>
+
+#include "core/usecase/keep_box.h"
+#include "core/usecase/play_activity.h"
+
+#include "tests/support/phone.h"
+
+using namespace lidlark;
+using namespace lidlark::test;
+using usecase::MenuRequest;
+
+namespace {
+
+const ActivityId lights{"hidden-harbour-lights"};
+
+bool isHeldBack(const usecase::TodayMenu &today, const ActivityId &activity,
+                safety::ReasonCode code)
+{
+    for (const safety::HeldBack &held : today.gated.heldBack) {
+        if (held.activity->id != activity)
+            continue;
+        return std::any_of(held.reasons.begin(), held.reasons.end(),
+                           [code](const safety::Reason &reason) { return reason.code == code; });
+    }
+    return false;
+}
+
+bool isAdmitted(const usecase::TodayMenu &today, const ActivityId &activity)
+{
+    return std::any_of(
+        today.gated.admitted.begin(), today.gated.admitted.end(),
+        [&](const safety::Admitted &admitted) { return admitted.activity().id == activity; });
+}
+
+} // namespace
+
+/// job.md scenario 5: four of six eyes, and a two-year-old.
+class TestScenario05 : public QObject
+{
+    Q_OBJECT
+
+private:
+    std::unique_ptr<Phone> m_morven;
+    std::unique_ptr<Phone> m_catriona;
+
+    usecase::TodayMenu menu(bool mirrenHere)
+    {
+        MenuRequest request;
+        request.child = "Lewis";
+        request.room.present.emplace();
+        if (mirrenHere)
+            request.room.present->push_back({"p-mirren"});
+        usecase::Workplace workplace = m_catriona->workplace();
+        auto today = usecase::suggestToday(workplace, request);
+        if (!today)
+            qFatal("%s", today.error().detail.c_str());
+        return *std::move(today);
+    }
+
+    PlayId playLights()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        return *usecase::startPlay(workplace, {"Lewis", lights, "Catriona", std::nullopt});
+    }
+
+    void loseTwo()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        const PlayId play = playLights();
+        QVERIFY(usecase::putBack(workplace, play, "Catriona",
+                                 {{{"eyes"}, box::ExceptionKind::Lost, 2}})
+                    .ok());
+    }
+
+private slots:
+    void init()
+    {
+        m_morven = therapistWith({"Lewis"});
+        m_catriona = std::make_unique<Phone>("Catriona", store::Role::Parent, "h-lewis");
+        m_catriona->clock.moveTo(islandTime(15, 19, 20)); // Friday
+        QVERIFY(m_catriona->meet(*m_morven) > 0);
+    }
+
+    void asleepTheEyesMayComeOutRightBeside()
+    {
+        const auto today = menu(false);
+        QVERIFY(isAdmitted(today, lights));
+        for (const safety::Admitted &admitted : today.gated.admitted) {
+            if (admitted.activity().id == lights)
+                QCOMPARE(admitted.supervision(), catalogue::Supervision::Beside);
+        }
+    }
+
+    /// activities.md 1.4, SMALL: hidden while an under-three or a mouther is present.
+    void withMirrenInTheRoomNothingWithAHardTagIsOfferedAndEachRefusalSaysWhy()
+    {
+        const auto today = menu(true);
+        QVERIFY(today.menu.offers.size() == 3);
+        using enum catalogue::Tag;
+        const catalogue::TagSet hard{Small, Balloon, Latex, Elastic, Band, Cord, Sharp, Coin,
+                                     Foam,  Foil,    Straw, Dough,   Wheat, Sticker, Fork};
+        for (const safety::Admitted &admitted : today.gated.admitted)
+            QVERIFY2((admitted.cautions() & hard).empty(),
+                     admitted.activity().id.value.c_str());
+        for (const safety::HeldBack &held : today.gated.heldBack)
+            QVERIFY2(!held.reasons.empty(), held.activity->id.value.c_str());
+        QVERIFY(isHeldBack(today, lights, safety::ReasonCode::MoutherInRoom) ||
+                isHeldBack(today, lights, safety::ReasonCode::UnderThreeInRoom));
+    }
+
+    void lostIsNotUsedUp()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        const PlayId play = playLights();
+        QVERIFY(usecase::putBack(workplace, play, "Catriona",
+                                 {{{"eyes"}, box::ExceptionKind::UsedUp, 2}})
+                    .ok());
+        const auto family = usecase::loadFamily(workplace, "Lewis");
+        QVERIFY(family->losses.empty());
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 4);
+    }
+
+    void untilClosedEverythingSmallIsHiddenEvenWithMirrenOut()
+    {
+        loseTwo();
+        const auto today = menu(false);
+        for (const safety::Admitted &admitted : today.gated.admitted) {
+            QVERIFY(!admitted.cautions().has(catalogue::Tag::Small));
+            QVERIFY(!admitted.cautions().has(catalogue::Tag::Coin));
+        }
+        QVERIFY(isHeldBack(today, lights, safety::ReasonCode::FloorNoteOpen));
+    }
+
+    void stillHiddenTomorrow()
+    {
+        loseTwo();
+        m_catriona->clock.moveTo(islandTime(16, 19, 20));
+        QVERIFY(isHeldBack(menu(false), lights, safety::ReasonCode::FloorNoteOpen));
+    }
+
+    void foundOneLeavesOneOpen()
+    {
+        loseTwo();
+        usecase::Workplace workplace = m_catriona->workplace();
+        QVERIFY(usecase::noteFound(workplace, "Lewis", "Catriona", {"eyes"}, 1).ok());
+        const auto family = usecase::loadFamily(workplace, "Lewis");
+        QCOMPARE(family->losses.size(), std::size_t{1});
+        QCOMPARE(family->losses.front().pieces, 1);
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 5);
+        QVERIFY(isHeldBack(menu(false), lights, safety::ReasonCode::FloorNoteOpen));
+    }
+
+    void aCheckedFloorLetsThemReturnUnderTheOldConditionOnly()
+    {
+        loseTwo();
+        usecase::Workplace workplace = m_catriona->workplace();
+        QVERIFY(usecase::checkFloor(workplace, "Lewis", "Catriona").ok());
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 4);
+        // Four are too few for the entry as written: it comes back with the lids in their place.
+        const auto asleep = menu(false);
+        for (const safety::Admitted &admitted : asleep.gated.admitted) {
+            if (admitted.activity().id == lights)
+                QCOMPARE(admitted.swaps().at({"eyes"}).value, std::string("lids"));
+        }
+        QVERIFY(!isHeldBack(menu(false), lights, safety::ReasonCode::FloorNoteOpen));
+        QVERIFY(isHeldBack(menu(true), lights, safety::ReasonCode::MoutherInRoom));
+    }
+
+    void theTherapistsPhoneKnowsAfterMeeting()
+    {
+        loseTwo();
+        m_morven->clock.moveTo(islandTime(16, 9, 0));
+        QVERIFY(m_morven->meet(*m_catriona) > 0);
+        usecase::Workplace workplace = m_morven->workplace();
+        const auto family = usecase::loadFamily(workplace, "Lewis");
+        QVERIFY(family.ok());
+        QCOMPARE(family->losses.size(), std::size_t{1});
+        QVERIFY(family->plays.empty()); // how often is played stays in the home (events.md 4)
+    }
+};
+
+QTEST_APPLESS_MAIN(TestScenario05)
+#include "tst_scenario_05_two_eyes_and_a_toddler.moc"
