@@ -1,0 +1,183 @@
+#include <QtTest>
+
+#include "core/store/event_repository.h"
+#include "core/usecase/keep_box.h"
+#include "core/usecase/play_activity.h"
+#include "core/usecase/set_up_home.h"
+#include "core/usecase/suggest_today.h"
+
+#include "tests/support/phone.h"
+
+using namespace lidlark;
+using namespace lidlark::test;
+
+namespace {
+
+/// A phone nobody has set up.
+struct NewPhone {
+    store::Database database = *store::Database::open(":memory:");
+    StillClock clock{islandTime(11, 18, 0)};
+    SeededEntropy entropy{"new phone"};
+    usecase::Workplace workplace{database, realCatalogue(), clock, entropy, {}};
+};
+
+usecase::FirstAnswers answers()
+{
+    usecase::FirstAnswers said;
+    said.childAlias = "Ailsa";
+    said.age = child::ageFromBirthMonth(2021, 3);
+    said.adultAlias = "Ishbel";
+    said.latex = child::Answer::No;
+    said.wheat = child::Answer::No;
+    said.lidList = usecase::island::standardBox();
+    return said;
+}
+
+std::size_t offersAfter(const usecase::FirstAnswers &said)
+{
+    NewPhone phone;
+    const auto device = usecase::setUpHome(phone.workplace, said);
+    if (!device)
+        return 99;
+    phone.workplace.device = *device;
+    usecase::MenuRequest request;
+    request.child = said.childAlias;
+    const auto today = usecase::suggestToday(phone.workplace, request);
+    return today ? today->menu.offers.size() : 98;
+}
+
+} // namespace
+
+/// Guards the first run: three questions, no account, and a menu at once.
+class TestSetUpHome : public QObject
+{
+    Q_OBJECT
+
+private slots:
+    void aBrandNewHomeGetsThree() { QCOMPARE(offersAfter(answers()), std::size_t{3}); }
+
+    /// activities.md 2.1.1: unknown age, only floor 18 without a hard tag.
+    void anUnknownAgeStillGetsThree()
+    {
+        auto said = answers();
+        said.age.reset();
+        QCOMPARE(offersAfter(said), std::size_t{3});
+    }
+
+    void openAllergyQuestionsStillGetThree()
+    {
+        auto said = answers();
+        said.latex = child::Answer::Unanswered;
+        QCOMPARE(offersAfter(said), std::size_t{3});
+    }
+
+    void anEmptyBoxStillGetsThree()
+    {
+        auto said = answers();
+        said.lidList.clear();
+        QCOMPARE(offersAfter(said), std::size_t{3});
+    }
+
+    void aSmallBrotherIsInTheRoomUntilSomebodySaysOtherwise()
+    {
+        auto said = answers();
+        said.otherChildren.push_back(
+            {"Euan", child::ageFromMonths(20, *dayFrom({2027, 1, 11})), child::Answer::Unanswered});
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, said);
+        usecase::MenuRequest request;
+        request.child = "Ailsa";
+        const auto today = usecase::suggestToday(phone.workplace, request);
+        QVERIFY(today.ok());
+        for (const safety::Admitted &admitted : today->gated.admitted)
+            QVERIFY(!admitted.cautions().has(catalogue::Tag::Small));
+    }
+
+    void aNameIsNeeded()
+    {
+        NewPhone phone;
+        auto said = answers();
+        said.childAlias.clear();
+        const auto device = usecase::setUpHome(phone.workplace, said);
+        QVERIFY(!device.ok());
+        QCOMPARE(device.error().code, ErrorCode::Invalid);
+        QVERIFY(store::BoxRepository(phone.database).boxes()->empty());
+    }
+
+    void aBirthInTheFutureIsRefused()
+    {
+        NewPhone phone;
+        auto said = answers();
+        said.age = child::ageFromBirthMonth(2027, 6);
+        const auto device = usecase::setUpHome(phone.workplace, said);
+        QVERIFY(!device.ok());
+        QCOMPARE(device.error().code, ErrorCode::BeforeBirth);
+    }
+
+    void aMenuForADayBeforeBirthIsRefused()
+    {
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
+        usecase::MenuRequest request;
+        request.child = "Ailsa";
+        request.day = dayFrom({2020, 1, 1});
+        const auto today = usecase::suggestToday(phone.workplace, request);
+        QVERIFY(!today.ok());
+        QCOMPARE(today.error().code, ErrorCode::BeforeBirth);
+    }
+
+    void countsThatCannotBeAreRefusedAndChangeNothing_data()
+    {
+        QTest::addColumn<QByteArray>("item");
+        QTest::addColumn<int>("count");
+        QTest::newRow("a thousand eyes") << QByteArray("eyes") << 1000;
+        QTest::newRow("below zero") << QByteArray("eyes") << -1;
+        QTest::newRow("a thing this box does not have") << QByteArray("anvils") << 1;
+    }
+
+    void countsThatCannotBeAreRefusedAndChangeNothing()
+    {
+        QFETCH(QByteArray, item);
+        QFETCH(int, count);
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
+        const auto before = *store::EventRepository(phone.database).count();
+        QVERIFY(!usecase::countBox(phone.workplace, "Ailsa", {},
+                                   {{{"pegs"}, 5}, {{item.toStdString()}, count}})
+                     .ok());
+        QCOMPARE(*store::EventRepository(phone.database).count(), before);
+    }
+
+    void moreThanTheBoxHeldIsAskedAgain()
+    {
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
+        const auto play = usecase::startPlay(
+            phone.workplace, {"Ailsa", {"hidden-harbour-lights"}, {}, std::nullopt});
+        const Outcome done = usecase::putBack(phone.workplace, *play, {},
+                                              {{{"eyes"}, box::ExceptionKind::Lost, 7}});
+        QVERIFY(!done.ok());
+        QCOMPARE(done.error().code, ErrorCode::Invalid);
+        QVERIFY(!store::HomeRepository(phone.database).play(*play)->value().ending.has_value());
+    }
+
+    void anExceptionIsTakenBackWithZero()
+    {
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
+        const auto play = usecase::startPlay(
+            phone.workplace, {"Ailsa", {"hidden-harbour-lights"}, {}, std::nullopt});
+        QVERIFY(usecase::putBack(phone.workplace, *play, {},
+                                 {{{"eyes"}, box::ExceptionKind::Lost, 1}})
+                    .ok());
+        QVERIFY(usecase::putBack(phone.workplace, *play, {},
+                                 {{{"eyes"}, box::ExceptionKind::Lost, 0}})
+                    .ok());
+        const auto family = usecase::loadFamily(phone.workplace, "Ailsa");
+        QVERIFY(family->losses.empty());
+        QCOMPARE(*family->plays.front().ending, play::Ending::AllBack);
+    }
+};
+
+QTEST_APPLESS_MAIN(TestSetUpHome)
+#include "tst_set_up_home.moc"
