@@ -99,9 +99,11 @@ std::size_t ExactSearch::neededFirst(std::span<Scored> open) const
 {
     for (const AtLeastOne &need : m_menu.atLeastOne()) {
         if (need.found == 0) {
-            const auto others = std::ranges::stable_partition(
-                open, [&](const Scored &scored) { return m_menu.entry(scored.entry).*need.trait; });
-            return open.size() - others.size();
+            const auto others =
+                std::stable_partition(open.begin(), open.end(), [&](const Scored &scored) {
+                    return m_menu.entry(scored.entry).*need.trait;
+                });
+            return static_cast<std::size_t>(others - open.begin());
         }
     }
     return open.size();

@@ -42,8 +42,9 @@ void cast(std::span<const ToOrder> chosen, std::size_t role, const Casting &soFa
 
 std::vector<std::size_t> orderOffers(std::span<const ToOrder> chosen)
 {
-    Casting best{std::vector<std::size_t>(chosen.size(), noRole)};
-    cast(chosen, 0, best, best);
+    const Casting nobody{std::vector<std::size_t>(chosen.size(), noRole)};
+    Casting best = nobody;
+    cast(chosen, 0, nobody, best);
     const auto key = [&](std::size_t place) {
         return std::tuple(chosen[place].isHeldBack, best.roleOf[place], -chosen[place].worth,
                           place);

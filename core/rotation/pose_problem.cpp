@@ -34,6 +34,7 @@ std::vector<std::size_t> inOrderOfRank(std::span<const Candidate> candidates,
     }
     std::ranges::sort(placed);
     std::vector<std::size_t> places;
+    places.reserve(placed.size());
     for (const Placed &one : placed)
         places.push_back(std::get<2>(one));
     return places;

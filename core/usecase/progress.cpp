@@ -53,12 +53,17 @@ std::string textOf(const Progress &progress)
     Json home = Json::object();
     for (const auto &[item, pieces] : progress.home)
         home[item.value] = pieces;
+    Json cautions = Json::array();
+    for (const catalogue::Tag tag : progress.cautions.list())
+        cautions.push_back(catalogue::tagNames.of(tag));
     return Json{{"play", progress.play.value},
                 {"activity", progress.activity.value},
                 {"stage", stageNames.of(progress.stage)},
                 {"step", progress.step},
                 {"items", items},
                 {"swaps", swaps},
+                {"cautions", cautions},
+                {"supervision", catalogue::supervisionNames.of(progress.supervision)},
                 {"home", home},
                 {"day", toText(progress.began.day)},
                 {"part", toText(progress.began.part)}}
@@ -75,8 +80,20 @@ std::optional<Progress> progressFrom(const std::string &text)
     const auto part = partOfDayFromText(fields.text("part").value_or(""));
     if (!play || !activity || !stage || !day || !part)
         return std::nullopt;
-    Progress progress{{*play}, {*activity}, *stage, fields.whole("step", 0, 9).value_or(0),
-                      {},      {},          {},     {*day, *part}};
+    Progress progress;
+    progress.play = {*play};
+    progress.activity = {*activity};
+    progress.stage = *stage;
+    progress.step = fields.whole("step", 0, 9).value_or(0);
+    progress.began = {*day, *part};
+    progress.supervision = catalogue::supervisionNames.parse(fields.text("supervision").value_or(""))
+                               .value_or(catalogue::Supervision::Beside);
+    const Json cautions = fields.json().value("cautions", Json::array());
+    for (const Json &name : cautions) {
+        const auto tag = catalogue::tagNames.parse(name.is_string() ? name.get<std::string>() : "");
+        if (tag)
+            progress.cautions.add(*tag);
+    }
     const Json items = fields.json().value("items", Json::array());
     for (const Json &object : items) {
         if (const auto use = useFrom(object))
@@ -96,9 +113,14 @@ std::optional<Progress> progressFrom(const std::string &text)
 /// The play as its event tells it, with the activity's own items.
 Progress progressOf(const play::Play &play, const catalogue::Catalogue &catalogue)
 {
-    Progress progress{play.id, play.activity, Stage::Playing, 0, {}, {}, {}, play.when};
-    if (const catalogue::Activity *activity = catalogue.activity(play.activity))
+    Progress progress;
+    progress.play = play.id;
+    progress.activity = play.activity;
+    progress.began = play.when;
+    if (const catalogue::Activity *activity = catalogue.activity(play.activity)) {
         progress.items = activity->items;
+        progress.cautions = activity->cautions;
+    }
     return progress;
 }
 

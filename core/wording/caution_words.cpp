@@ -59,15 +59,15 @@ Sentence supervisionShort(Supervision supervision)
     return {"Same room", {}};
 }
 
-std::vector<Sentence> cautionsFor(const safety::Admitted &admitted)
+std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &activity)
 {
     std::vector<Sentence> sentences;
     for (const Tag tag : bySeriousness) {
-        if (admitted.cautions().has(tag))
+        if (cautions.has(tag))
             sentences.push_back({std::string(tagCaution(tag)), {}});
     }
-    for (const std::string &line : admitted.activity().stopWhen)
-        sentences.push_back({"Stop: %1", {line}});
+    for (const std::string &line : activity.stopWhen)
+        sentences.push_back({"%1", {line}});
     return sentences;
 }
 

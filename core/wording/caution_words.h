@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/catalogue/activity.h"
-#include "core/safety/admit.h"
 #include "core/wording/sentence.h"
 
 #include <string>
@@ -19,7 +18,7 @@ Sentence supervisionShort(catalogue::Supervision supervision);
 
 /// The cautions of what may be played here, most serious first; the stop line of the activity
 /// comes last. Callers show the first three and let the rest be opened.
-std::vector<Sentence> cautionsFor(const safety::Admitted &admitted);
+std::vector<Sentence> cautionsFor(catalogue::TagSet cautions, const catalogue::Activity &activity);
 
 /// The words a regulation prescribes for these tags, exactly, in the order of precedence of
 /// safety.md 2 (balloon words, then small parts).

@@ -86,9 +86,14 @@ bool PlayInHand::begin(const safety::Admitted &admitted)
         workplace, {toCore(m_household->child()), admitted.activity().id, {}, std::nullopt});
     if (!play)
         return report(play.error());
-    usecase::Progress progress{*play, admitted.activity().id, usecase::Stage::Playing,
-                               0,     admitted.items(),       admitted.swaps(),
-                               {},    m_household->today()};
+    usecase::Progress progress;
+    progress.play = *play;
+    progress.activity = admitted.activity().id;
+    progress.items = admitted.items();
+    progress.swaps = admitted.swaps();
+    progress.cautions = admitted.cautions();
+    progress.supervision = admitted.supervision();
+    progress.began = m_household->today();
     m_lastPlay = {};
     return keep(progress);
 }
@@ -228,6 +233,16 @@ const std::map<ItemId, ItemId> &PlayInHand::swaps() const
 {
     static const std::map<ItemId, ItemId> none;
     return m_progress ? m_progress->swaps : none;
+}
+
+catalogue::TagSet PlayInHand::cautions() const
+{
+    return m_progress ? m_progress->cautions : catalogue::TagSet{};
+}
+
+catalogue::Supervision PlayInHand::supervision() const
+{
+    return m_progress ? m_progress->supervision : catalogue::Supervision::Beside;
 }
 
 bool PlayInHand::keep(const usecase::Progress &progress)

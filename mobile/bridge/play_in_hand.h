@@ -74,6 +74,9 @@ public:
     /// What went out, swaps applied.
     [[nodiscard]] const std::vector<catalogue::ItemUse> &items() const;
     [[nodiscard]] const std::map<ItemId, ItemId> &swaps() const;
+    /// Cautions and supervision of the form that was admitted.
+    [[nodiscard]] catalogue::TagSet cautions() const;
+    [[nodiscard]] catalogue::Supervision supervision() const;
     [[nodiscard]] const catalogue::Activity *activity() const;
     [[nodiscard]] Household *household() const { return m_household; }
 

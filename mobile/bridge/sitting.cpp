@@ -142,6 +142,14 @@ void Sitting::showKite(const QString &name, bool fromAdult)
     keep();
 }
 
+void Sitting::skipKite()
+{
+    if (m_kite)
+        return;
+    ++m_notNows;
+    keep();
+}
+
 void Sitting::removeKite()
 {
     const auto family = m_household->family();

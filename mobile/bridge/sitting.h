@@ -27,6 +27,8 @@ class Sitting : public QObject
     Q_PROPERTY(bool kiteInCorner READ kiteInCorner NOTIFY changed FINAL)
     /// Turned off for good by the adult.
     Q_PROPERTY(bool kiteOff READ kiteOff WRITE setKiteOff NOTIFY changed FINAL)
+    /// A kite was shown before play, so that an after-kite would make a pair.
+    Q_PROPERTY(bool kiteToComplete READ kiteToComplete NOTIFY changed FINAL)
     Q_PROPERTY(bool roomAnswered READ roomAnswered NOTIFY changed FINAL)
     /// Minutes the family has, 0: no limit.
     Q_PROPERTY(int minutes READ minutes WRITE setMinutes NOTIFY changed FINAL)
@@ -39,6 +41,10 @@ public:
     [[nodiscard]] bool kiteInCorner() const;
     [[nodiscard]] bool kiteOff() const { return m_kiteOff; }
     void setKiteOff(bool off);
+    [[nodiscard]] bool kiteToComplete() const
+    {
+        return !m_kiteOff && !m_checkInId.empty() && m_kite && *m_kite != checkin::Kite::Bag;
+    }
     [[nodiscard]] bool roomAnswered() const { return m_room.present.has_value(); }
     [[nodiscard]] int minutes() const { return m_minutes; }
     void setMinutes(int minutes);
@@ -46,6 +52,8 @@ public:
     /// Keeps the tap (or changes the last one) as a check-in. A bag is a check-in too.
     /// @param fromAdult the adult's guess, kept apart.
     Q_INVOKABLE void showKite(const QString &kite, bool fromAdult);
+    /// Asked and gone without an answer: as good as "not now".
+    Q_INVOKABLE void skipKite();
     /// "That wasn't me."
     Q_INVOKABLE void removeKite();
     /// The after-kite of a play.

@@ -16,8 +16,7 @@ Pressable {
     text: yes.answer
     accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
     implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
-    leftPadding: Theme.largeText ? Theme.cardPadding : 22
-    rightPadding: yes.leftPadding
+    startPadding: Theme.largeText ? Theme.cardPadding : 22
     topPadding: (Theme.largeText ? Theme.gap : 14) + paper.drop
     bottomPadding: (Theme.largeText ? Theme.gap : 14) - paper.drop
 

@@ -10,8 +10,8 @@ Pressable {
     ground: Theme.OnSafety
     paperRadius: 0
     ringOutset: -3 // It runs from edge to edge: the ring goes inside.
-    leftPadding: Theme.margin + 2
-    rightPadding: Theme.margin
+    startPadding: Theme.margin + 2
+    endPadding: Theme.margin
     topPadding: 8
     bottomPadding: 8
 

@@ -26,10 +26,9 @@ Pressable {
     accessibleName: tile.note.length > 0 ? tile.text + ". " + tile.note : tile.text
     topPadding: 4 + paper.drop
     bottomPadding: 4 - paper.drop
-    leftPadding: 4
-    rightPadding: 4
-    Accessible.checkable: true
-    Accessible.checked: tile.picked
+    startPadding: 4
+    Accessible.selectable: true
+    Accessible.selected: tile.picked
     Accessible.onPressAction: tile.chosen()
     Keys.onReturnPressed: tile.chosen()
     Keys.onEnterPressed: tile.chosen()

@@ -15,15 +15,12 @@ Pressable {
     checkable: true
     accessibleName: row.note.length > 0 ? row.text + ". " + row.note : row.text
     implicitHeight: Math.max(52, row.implicitContentHeight + row.topPadding + row.bottomPadding)
-    leftPadding: Theme.cardPadding
-    rightPadding: Theme.cardPadding + 26
+    startPadding: Theme.cardPadding
+    endPadding: Theme.cardPadding + 26
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
     autoExclusive: row.exclusive
-    Accessible.role: row.exclusive ? Accessible.RadioButton : Accessible.CheckBox
-    Accessible.checkable: true
-    Accessible.checked: row.checked
-    Accessible.onToggleAction: row.click()
+    Accessible.onToggleAction: row.press()
 
     background: PaperEdge {
         id: paper

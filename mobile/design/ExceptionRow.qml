@@ -48,7 +48,7 @@ Card {
             anchors.left: picture.right
             anchors.leftMargin: Theme.cardPadding
             anchors.right: parent.right
-            anchors.verticalCenter: picture.verticalCenter
+            anchors.verticalCenter: parent.verticalCenter
             spacing: 4
 
             Words {
@@ -78,7 +78,7 @@ Card {
 
                 text: chip.modelData
                 checkable: false
-                checked: row.currentWord === chip.index
+                picked: row.currentWord === chip.index
                 onClicked: row.wordChosen(chip.index)
             }
         }
@@ -112,7 +112,7 @@ Card {
                 readonly property int count: key.index + 1
 
                 text: key.count
-                checked: row.currentCount === key.count
+                picked: row.currentCount === key.count
                 onClicked: row.countChosen(key.count)
             }
         }

@@ -8,27 +8,27 @@ import Lidlark.Design
 Pressable {
     id: chip
 
-    readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.checked ? Theme.chosenText : Theme.ink
+    /// Follows `checked`; with `checkable: false` the caller decides it.
+    property bool picked: chip.checked
+    readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.picked ? Theme.chosenText : Theme.ink
 
     checkable: true
     implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + chip.leftPadding + chip.rightPadding)
     topInset: 4
     bottomInset: 4
-    leftPadding: Theme.cardPadding
-    rightPadding: chip.checked ? Theme.cardPadding + 13 : Theme.cardPadding
+    startPadding: Theme.cardPadding
+    endPadding: chip.picked ? Theme.cardPadding + 13 : Theme.cardPadding
     topPadding: 14 - Theme.scriptRoom / 2 + paper.drop
     bottomPadding: 14 - Theme.scriptRoom / 2 - paper.drop
-    Accessible.role: Accessible.CheckBox
-    Accessible.checkable: true
-    Accessible.checked: chip.checked
-    Accessible.onToggleAction: chip.click()
+    Accessible.selected: chip.picked
+    Accessible.onToggleAction: chip.press()
 
     background: PaperEdge {
         id: paper
 
-        fill: chip.notNow ? "transparent" : chip.checked ? Theme.chosen : Theme.card
+        fill: chip.notNow ? "transparent" : chip.picked ? Theme.chosen : Theme.card
         edgeColour: chip.hovered ? Theme.ink : Theme.line
-        edgeWidth: chip.checked && !chip.hovered ? 0 : Theme.lineWidth
+        edgeWidth: chip.picked && !chip.hovered ? 0 : Theme.lineWidth
         pressed: chip.down
         dashed: chip.notNow
         flat: true
@@ -36,7 +36,7 @@ Pressable {
         PegMark {
             x: chip.mirrored ? 5 : paper.width - width - 5
             y: -10
-            clipped: chip.checked
+            clipped: chip.picked
         }
     }
 
@@ -46,7 +46,7 @@ Pressable {
 
             width: parent.width
             role: Theme.Reason
-            strong: chip.checked
+            strong: chip.picked
             color: chip.wordColour
             spoken: false
             text: chip.text

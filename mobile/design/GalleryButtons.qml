@@ -59,14 +59,15 @@ Column {
         }
     }
 
-    Row {
+    Flow {
+        width: parent.width
         spacing: Theme.gap
 
         NumberKey { text: "1" }
 
         NumberKey {
             text: "2"
-            checked: true
+            picked: true
         }
 
         SignButton {
@@ -86,7 +87,8 @@ Column {
         }
     }
 
-    Row {
+    Flow {
+        width: parent.width
         spacing: Theme.gap
 
         CountChip { text: "6" }
@@ -110,11 +112,13 @@ Column {
     }
 
     StitchedLink {
+        anchors.left: parent.left
         width: Math.min(implicitWidth, parent.width)
         text: "Anything at all"
     }
 
     StitchedLink {
+        anchors.left: parent.left
         width: Math.min(implicitWidth, parent.width)
         text: "Three others"
         notNowReason: "These are all that fit today."

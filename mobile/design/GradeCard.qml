@@ -12,8 +12,7 @@ Pressable {
 
     accessibleName: card.note.length > 0 ? card.text + ". " + card.note : card.text
     implicitHeight: Math.max(76, card.implicitContentHeight + card.topPadding + card.bottomPadding)
-    leftPadding: Theme.cardPadding
-    rightPadding: Theme.cardPadding
+    startPadding: Theme.cardPadding
     topPadding: 12 + paper.drop
     bottomPadding: 12 - paper.drop
 

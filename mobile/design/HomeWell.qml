@@ -19,7 +19,9 @@ Pressable {
     ground: Theme.OnPicture
     implicitWidth: Theme.itemLarge
     implicitHeight: Theme.largeText ? 244 : 232
-    padding: Theme.chipGap
+    startPadding: Theme.chipGap
+    topPadding: Theme.chipGap
+    bottomPadding: Theme.chipGap
     Accessible.name: well.accessibleName
 
     background: Rectangle {

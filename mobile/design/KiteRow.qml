@@ -16,8 +16,8 @@ Pressable {
     implicitHeight: Math.max(60, row.implicitContentHeight + 2 * (8 - Theme.scriptRoom))
     topPadding: row.edge + paper.drop
     bottomPadding: row.edge - paper.drop
-    leftPadding: row.edge
-    rightPadding: Theme.cardPadding
+    startPadding: row.edge
+    endPadding: Theme.cardPadding
 
     background: PaperEdge {
         id: paper

@@ -13,12 +13,12 @@ Pressable {
 
     width: parent ? parent.width : implicitWidth
     implicitHeight: Math.max(128, well.implicitContentHeight + well.topPadding + well.bottomPadding)
-    leftPadding: 20
-    rightPadding: Theme.cardPadding
+    startPadding: 20
+    endPadding: Theme.cardPadding
     topPadding: Theme.chipGap
     bottomPadding: Theme.chipGap
-    Accessible.checkable: true
-    Accessible.checked: well.home
+    Accessible.selectable: true
+    Accessible.selected: well.home
 
     background: Item {
         Rectangle {

@@ -16,8 +16,8 @@ Pressable {
 
     accessibleName: [row.text, row.note, row.endText].filter(part => part.length > 0).join(". ")
     implicitHeight: Math.max(56, row.implicitContentHeight + row.topPadding + row.bottomPadding)
-    leftPadding: Theme.cardPadding
-    rightPadding: Theme.smallGap
+    startPadding: Theme.cardPadding
+    endPadding: Theme.smallGap
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
 

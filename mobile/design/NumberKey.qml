@@ -7,27 +7,28 @@ import Lidlark.Design
 Pressable {
     id: key
 
+    property bool picked: false
+
     implicitWidth: Math.max(52, key.implicitContentWidth + key.leftPadding + key.rightPadding)
-    leftPadding: Theme.chipGap
-    rightPadding: Theme.chipGap
+    startPadding: Theme.chipGap
     topPadding: paper.drop
     bottomPadding: -paper.drop
-    Accessible.checkable: key.checkable
-    Accessible.checked: key.checked
+    Accessible.selectable: true
+    Accessible.selected: key.picked
 
     background: PaperEdge {
         id: paper
 
-        fill: key.checked ? Theme.chosen : Theme.card
+        fill: key.picked ? Theme.chosen : Theme.card
         edgeColour: key.hovered ? Theme.ink : Theme.line
-        edgeWidth: key.checked && !key.hovered ? 0 : Theme.lineWidth
+        edgeWidth: key.picked && !key.hovered ? 0 : Theme.lineWidth
         pressed: key.down
         flat: true
 
         PegMark {
             x: key.mirrored ? 1 : paper.width - width - 1
             y: -8
-            clipped: key.checked
+            clipped: key.picked
         }
     }
 
@@ -40,7 +41,7 @@ Pressable {
 
             anchors.centerIn: parent
             role: Theme.Row
-            color: key.checked ? Theme.chosenText : Theme.ink
+            color: key.picked ? Theme.chosenText : Theme.ink
             spoken: false
             text: key.text
         }

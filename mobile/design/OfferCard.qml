@@ -21,6 +21,7 @@ Pressable {
     property bool childLeftHanded: false
     readonly property bool stacked: Theme.largeText
     readonly property int pictureWidth: 112
+    readonly property int pictureHeight: 150
     readonly property real edge: Theme.cardEdgeWidth
     readonly property int wordsInset: Theme.cardPadding + 1
 
@@ -30,8 +31,7 @@ Pressable {
     implicitHeight: Math.max(126, offer.implicitContentHeight + offer.topPadding + offer.bottomPadding)
     topPadding: offer.edge + paper.drop
     bottomPadding: offer.edge - paper.drop
-    leftPadding: offer.edge
-    rightPadding: offer.edge
+    startPadding: offer.edge
 
     background: PaperEdge {
         id: paper
@@ -43,15 +43,15 @@ Pressable {
     contentItem: Item {
         id: content
 
-        implicitHeight: offer.stacked ? words.y + words.implicitHeight + Theme.cardPadding
-                                      : Math.max(words.implicitHeight + 2 * 9, band.implicitHeight + 80)
+        implicitHeight: offer.stacked ? offer.pictureHeight + band.height + words.height + Theme.gap + Theme.cardPadding
+                                      : Math.max(words.height + 2 * 9, band.height + 80)
 
         PictureGround {
             id: picture
 
             anchors.left: parent.left
             width: offer.stacked ? parent.width : offer.pictureWidth
-            height: offer.stacked ? 150 : parent.height - band.height
+            height: offer.stacked ? offer.pictureHeight : parent.height - band.height
             mirrored: offer.mirrored
             roundBottom: false
             roundEnd: offer.stacked
@@ -80,7 +80,7 @@ Pressable {
             id: words
 
             x: offer.stacked ? offer.wordsInset : offer.mirrored ? offer.wordsInset : offer.pictureWidth + offer.wordsInset
-            y: offer.stacked ? band.y + band.height + Theme.gap : (parent.height - height) / 2
+            y: offer.stacked ? offer.pictureHeight + band.height + Theme.gap : (parent.height - height) / 2
             width: parent.width - 2 * offer.wordsInset - (offer.stacked ? 0 : offer.pictureWidth)
             spacing: 7 - Theme.scriptRoom
 

@@ -13,8 +13,7 @@ Pressable {
     readonly property color wordColour: button.notNow ? Theme.inkSoft : button.patched ? Theme.chosenText : Theme.ink
 
     implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + button.leftPadding + button.rightPadding)
-    leftPadding: Theme.cardPadding + 4
-    rightPadding: Theme.cardPadding + 4
+    startPadding: Theme.cardPadding + 4
     topPadding: 10 + paper.drop
     bottomPadding: 10 - paper.drop
 
@@ -28,23 +27,32 @@ Pressable {
         dashed: button.notNow
     }
 
-    contentItem: Column {
-        SignedWords {
-            id: words
+    contentItem: Item {
+        implicitHeight: column.implicitHeight
 
+        Column {
+            id: column
+
+            anchors.verticalCenter: parent.verticalCenter
             width: parent.width
-            text: button.text
-            sign: button.sign
-            colour: button.wordColour
-            strong: !button.notNow
-        }
 
-        NotNowReason {
-            id: reason
+            SignedWords {
+                id: words
 
-            width: parent.width
-            horizontalAlignment: Text.AlignHCenter
-            text: button.notNowReason
+                width: parent.width
+                text: button.text
+                sign: button.sign
+                colour: button.wordColour
+                strong: !button.notNow
+            }
+
+            NotNowReason {
+                id: reason
+
+                width: parent.width
+                horizontalAlignment: Text.AlignHCenter
+                text: button.notNowReason
+            }
         }
     }
 }

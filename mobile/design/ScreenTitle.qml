@@ -40,7 +40,7 @@ Item {
 
         Words {
             width: parent.width
-            role: Theme.largeText ? Theme.Question : Theme.Title
+            role: Theme.largeText ? Theme.Heading : Theme.Title
             heading: true
             text: title.text
         }

@@ -14,8 +14,7 @@ Pressable {
 
     ground: Theme.OnCloth
     implicitHeight: Math.max(64, slip.implicitContentHeight + slip.topPadding + slip.bottomPadding)
-    leftPadding: Theme.cardPadding
-    rightPadding: Theme.cardPadding
+    startPadding: Theme.cardPadding
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
 

@@ -15,7 +15,6 @@ Pressable {
     implicitHeight: Math.max(56, tab.implicitContentHeight + tab.topPadding + tab.bottomPadding)
     topPadding: 5
     bottomPadding: 5
-    Accessible.role: Accessible.PageTab
     Accessible.selectable: true
     Accessible.selected: tab.current
 

@@ -14,17 +14,17 @@ Pressable {
     property string tag: ""
     property bool clickable: true
     readonly property bool asRow: Theme.largeText
-    readonly property int pictureSide: well.asRow || well.width >= 96 ? 60 : Theme.itemSmall
+    readonly property int pictureRoom: 60
+    readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: [well.text, well.count, well.tag].filter(part => part.length > 0).join(", ")
     paperRadius: Theme.radiusWell
-    leftPadding: 6
-    rightPadding: 5
+    startPadding: 6
+    endPadding: 5
     topPadding: 5
     bottomPadding: 7
     focusPolicy: well.clickable ? Qt.StrongFocus : Qt.NoFocus
     hoverEnabled: well.clickable
-    Accessible.role: well.clickable ? Accessible.Button : Accessible.ListItem
 
     background: Rectangle {
         radius: Theme.radiusWell
@@ -34,14 +34,15 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(well.pictureSide, name.height, chip.implicitHeight)
-                                   : Math.max(picture.y + picture.height, chip.implicitHeight) + name.height
+        implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height
 
         Drawing {
             id: picture
 
             anchors.left: parent.left
-            y: well.asRow ? (parent.height - height) / 2 : 1
+            y: well.asRow ? (parent.height - height) / 2 
+             : 1 + (well.pictureRoom - height) / 2
             width: well.pictureSide
             height: well.pictureSide
             name: well.drawing
@@ -71,8 +72,6 @@ Pressable {
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
             y: well.asRow ? (parent.height - height) / 2 : parent.height - height
             role: Theme.Reason
-            // Before it has a width it would break after every letter, and unsettle the height.
-            wrapMode: width > 0 ? Text.Wrap : Text.NoWrap
             color: Theme.wellText
             spoken: false
             text: well.text

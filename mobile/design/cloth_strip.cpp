@@ -8,10 +8,8 @@
 
 #include <cmath>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal toothWidth = 9.0;
 constexpr qreal toothHeight = 5.0;

@@ -3,12 +3,11 @@
 #include "ink_item.h"
 #include "theme_choices.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// A strip of woven cloth: pinked upper edge, running stitch below it, the place's weave.
 /// Between the teeth it is clear, so the page shows through. `colour` is the dye.
-class ClothStrip : public InkItem
+class ClothStrip : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

@@ -4,10 +4,8 @@
 
 #include <QtGui/QPainter>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 // look.md: dashes 4 on, 3 off in pen widths; dots as in the drawings of empty places.
 constexpr qreal dashOn = 4.0;

@@ -2,11 +2,10 @@
 
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// A rounded frame of dashes (not now) or dots (a place that is empty).
-class DashFrame : public InkItem
+class DashFrame : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

@@ -3,15 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 // Shorter than this Qt draws no dash at all, not even its round ends.
 constexpr qreal shortestDash = 0.01;
 
-}
+} // namespace
 
 Dashes fittedOpen(Dashes wish, qreal length)
 {

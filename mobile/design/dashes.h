@@ -3,8 +3,7 @@
 #include <QtGui/QPainterPath>
 #include <QtGui/QPen>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// A dash pattern in px, before it is fitted to a length.
 struct Dashes {

@@ -6,10 +6,8 @@
 #include <QtGui/QPainter>
 #include <QtSvg/QSvgRenderer>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 // The colours that the drawings are printed in (reference/look/look.md, section 5).
 constexpr const char *printedInk = "#26211B";

@@ -7,8 +7,7 @@
 #include <QtGui/QColor>
 #include <QtGui/QImage>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// The three colours of a drawing.
 struct DrawingColours {
@@ -21,8 +20,8 @@ struct DrawingColours {
 /// What part of a drawing is wanted, how large, in which colours.
 struct DrawingWish {
     QString name;
-    QRectF window;  ///< Part to show, in the drawing's own units.
-    QSize pixels;   ///< Device px it fills.
+    QRectF window; ///< Part to show, in the drawing's own units.
+    QSize pixels;  ///< Device px it fills.
     DrawingColours colours;
 };
 

@@ -2,10 +2,8 @@
 
 #include <algorithm>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 /// A Repeater is a child too, but takes no room.
 bool takesRoom(const QQuickItem *item)
@@ -15,13 +13,9 @@ bool takesRoom(const QQuickItem *item)
 
 } // namespace
 
-EvenGrid::EvenGrid(QQuickItem *parent)
-    : QQuickItem(parent)
-{
-}
+EvenGrid::EvenGrid(QQuickItem *parent) : QQuickItem(parent) {}
 
-template <typename Value>
-void EvenGrid::take(Value &member, Value value)
+template <typename Value> void EvenGrid::take(Value &member, Value value)
 {
     if (member == value)
         return;
@@ -100,7 +94,8 @@ void EvenGrid::updatePolish()
     qreal y = 0.0;
     for (qsizetype first = 0; first < all.size(); first += columns) {
         const QList<QQuickItem *> row = all.mid(first, columns);
-        y += (first > 0 ? m_spacing : 0.0) + layOutRow(row, columns, y + (first > 0 ? m_spacing : 0.0));
+        y += (first > 0 ? m_spacing : 0.0) +
+             layOutRow(row, columns, y + (first > 0 ? m_spacing : 0.0));
     }
     for (const QQuickItem *item : all)
         widest = std::max(widest, item->implicitWidth());

@@ -3,8 +3,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QtQuick/QQuickItem>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// Lays its visible children in rows of equal cells: one width for all, one height a row.
 /// Children keep their order and need no width or height of their own.
@@ -37,8 +36,7 @@ protected:
     void updatePolish() override;
 
 private:
-    template <typename Value>
-    void take(Value &member, Value value);
+    template <typename Value> void take(Value &member, Value value);
     QList<QQuickItem *> cells() const;
     qreal layOutRow(const QList<QQuickItem *> &row, int columns, qreal y);
 

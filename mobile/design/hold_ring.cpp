@@ -4,10 +4,8 @@
 
 #include <algorithm>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal ringSize = 34.0;
 // Shares of the item's half side, so that the ring rests as in the sign "press and hold".
@@ -15,10 +13,9 @@ constexpr qreal dotShare = 4.0 / 12.0;
 constexpr qreal innerShare = 8.0 / 12.0;
 constexpr qreal outerShare = 10.0 / 12.0;
 
-}
+} // namespace
 
-HoldRing::HoldRing(QQuickItem *parent)
-    : InkItem(parent)
+HoldRing::HoldRing(QQuickItem *parent) : InkItem(parent)
 {
     setImplicitSize(ringSize, ringSize);
 }

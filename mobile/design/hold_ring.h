@@ -2,11 +2,10 @@
 
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// A ring round a dot. The ring thickens evenly, inward and outward, until it meets the dot.
-class HoldRing : public InkItem
+class HoldRing : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

@@ -1,10 +1,8 @@
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
-InkItem::InkItem(QQuickItem *parent)
-    : QQuickPaintedItem(parent)
+InkItem::InkItem(QQuickItem *parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
 }

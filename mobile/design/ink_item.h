@@ -4,8 +4,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QtQuick/QQuickPaintedItem>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// Something drawn with one ink: dashes, dots, rings. Repaints when the ink changes.
 class InkItem : public QQuickPaintedItem
@@ -24,8 +23,7 @@ signals:
 
 protected:
     /// Takes on a new value, repaints, and tells whether anything changed.
-    template <typename Value>
-    bool take(Value &member, const Value &value)
+    template <typename Value> bool take(Value &member, const Value &value)
     {
         if (member == value)
             return false;

@@ -7,10 +7,8 @@
 
 #include <algorithm>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal missingSide = 96.0;
 constexpr qreal missingFrame = 2.4;
@@ -33,8 +31,7 @@ void paintMissing(QPainter &painter, const QRectF &area, const QColor &ink)
 
 } // namespace
 
-PaintedDrawing::PaintedDrawing(QQuickItem *parent)
-    : QQuickPaintedItem(parent)
+PaintedDrawing::PaintedDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
 }

@@ -5,8 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 #include <QtQuick/QQuickPaintedItem>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// Shows a drawing of the app, crisp at any size, in the three colours it is given.
 /// Never mirrors. A drawing that is missing shows as a dotted frame, so a gap is seen, not hidden.

@@ -2,10 +2,8 @@
 
 #include <array>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 struct Dye {
     QRgb cloth;

@@ -2,10 +2,8 @@
 
 #include <QtGui/QPainter>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal thickness = 2.0;
 

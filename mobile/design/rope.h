@@ -2,11 +2,11 @@
 
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
-/// A piece of washing line: taut at its ends, pulled down a little in the middle by what hangs there.
-class Rope : public InkItem
+/// A piece of washing line: taut at its ends, pulled down a little in the middle by what hangs
+/// there.
+class Rope : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

@@ -4,8 +4,7 @@
 
 #include <QtGui/QPainter>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 void StitchLine::setThickness(qreal thickness)
 {

@@ -2,11 +2,10 @@
 
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// A running stitch along the item's longer side, ending in a whole stitch.
-class StitchLine : public InkItem
+class StitchLine : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

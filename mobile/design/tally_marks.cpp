@@ -4,20 +4,17 @@
 
 #include <algorithm>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal strokeWidth = 3.0;
 constexpr qreal strokeHeight = 8.0;
 constexpr qreal step = 6.0;
 constexpr qreal corner = 1.0;
 
-}
+} // namespace
 
-TallyMarks::TallyMarks(QQuickItem *parent)
-    : InkItem(parent)
+TallyMarks::TallyMarks(QQuickItem *parent) : InkItem(parent)
 {
     setImplicitHeight(strokeHeight);
 }
@@ -35,7 +32,8 @@ void TallyMarks::paint(QPainter *painter)
     painter->setPen(Qt::NoPen);
     painter->setBrush(colour());
     for (int stroke = 0; stroke < m_count; ++stroke)
-        painter->drawRoundedRect(QRectF(step * stroke, 0.0, strokeWidth, strokeHeight), corner, corner);
+        painter->drawRoundedRect(QRectF(step * stroke, 0.0, strokeWidth, strokeHeight), corner,
+                                 corner);
 }
 
 } // namespace lidlark::design

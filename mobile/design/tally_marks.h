@@ -2,11 +2,10 @@
 
 #include "ink_item.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// One upright stroke a minute. Takes its width from the count.
-class TallyMarks : public InkItem
+class TallyMarks : public lidlark::design::InkItem
 {
     Q_OBJECT
     QML_ELEMENT

@@ -6,10 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal floorDotsPerMm = 6.3;
 // A screen that claims more than this per logical px has misread its own size.
@@ -24,11 +22,7 @@ qreal primaryDotsPerMm()
 
 } // namespace
 
-Theme::Theme(QObject *parent)
-    : ThemeColours(parent)
-    , m_screenDotsPerMm(primaryDotsPerMm())
-{
-}
+Theme::Theme(QObject *parent) : ThemeColours(parent), m_screenDotsPerMm(primaryDotsPerMm()) {}
 
 void Theme::setTextScale(qreal textScale)
 {
@@ -42,8 +36,8 @@ void Theme::setArabicScript(bool arabicScript)
 
 void Theme::read(const Reading &reading)
 {
-    if (qFuzzyCompare(reading.textScale, m_reading.textScale)
-        && reading.arabicScript == m_reading.arabicScript)
+    if (qFuzzyCompare(reading.textScale, m_reading.textScale) &&
+        reading.arabicScript == m_reading.arabicScript)
         return;
     m_reading = reading;
     m_styles.fill(std::nullopt);

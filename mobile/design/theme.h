@@ -6,12 +6,11 @@
 #include <array>
 #include <optional>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// The one place where the look is decided: colours (ThemeColours), type, space and motion.
 /// Lengths are logical px, times are ms. Source of the values: reference/look/look.md.
-class Theme : public ThemeColours
+class Theme : public lidlark::design::ThemeColours
 {
     Q_OBJECT
     QML_ELEMENT
@@ -20,7 +19,8 @@ class Theme : public ThemeColours
     Q_PROPERTY(bool arabicScript READ arabicScript WRITE setArabicScript NOTIFY typeChanged FINAL)
     Q_PROPERTY(bool largeText READ largeText NOTIFY typeChanged FINAL)
     Q_PROPERTY(int scriptRoom READ scriptRoom NOTIFY typeChanged FINAL)
-    Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged FINAL)
+    Q_PROPERTY(
+        bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged FINAL)
     Q_PROPERTY(qreal screenDotsPerMm READ screenDotsPerMm WRITE setScreenDotsPerMm NOTIFY
                    dotsPerMmChanged FINAL)

@@ -3,10 +3,10 @@
 #include <QtCore/QObject>
 #include <QtQml/qqmlregistration.h>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
-/// The closed lists that the look is chosen from. In QML they read as Theme.Dark, Theme.Away, Theme.Title.
+/// The closed lists that the look is chosen from. In QML they read as Theme.Dark, Theme.Away,
+/// Theme.Title.
 class ThemeChoices : public QObject
 {
     Q_OBJECT

@@ -1,11 +1,9 @@
 #include "theme_colours.h"
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 ThemeColours::ThemeColours(QObject *parent)
-    : ThemeChoices(parent)
-    , m_palette(paletteFor(m_scheme, m_place))
+    : ThemeChoices(parent), m_palette(paletteFor(m_scheme, m_place))
 {
 }
 

@@ -5,11 +5,10 @@
 
 #include <QtGui/QColor>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// The colours of the look in force, for QML. What each is for: palette.h.
-class ThemeColours : public ThemeChoices
+class ThemeColours : public lidlark::design::ThemeChoices
 {
     Q_OBJECT
     QML_ANONYMOUS

@@ -5,10 +5,8 @@
 #include <array>
 #include <cmath>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 enum class Grows { Running, Title };
 
@@ -21,20 +19,20 @@ struct Measure {
 
 // In the order of ThemeChoices::Role.
 constexpr std::array<Measure, 14> measures{{
-    {30, 38, true, Grows::Title},   // BigYes
-    {26, 32, true, Grows::Title},   // Title
-    {22, 32, true, Grows::Title},   // Question
-    {20, 26, true, Grows::Title},   // Heading
+    {30, 38, true, Grows::Title},    // BigYes
+    {26, 32, true, Grows::Title},    // Title
+    {22, 32, true, Grows::Title},    // Question
+    {20, 26, true, Grows::Title},    // Heading
     {21, 28, false, Grows::Running}, // Step
-    {18, 21, true, Grows::Title},   // Row
-    {17, 23, true, Grows::Title},   // Label
-    {16, 22, true, Grows::Running}, // Strong
+    {18, 21, true, Grows::Title},    // Row
+    {17, 23, true, Grows::Title},    // Label
+    {16, 22, true, Grows::Running},  // Strong
     {16, 22, false, Grows::Running}, // Body
     {15, 20, false, Grows::Running}, // Reason
-    {17, 23, true, Grows::Running}, // CautionLead
+    {17, 23, true, Grows::Running},  // CautionLead
     {14, 18, false, Grows::Running}, // Caption
-    {14, 17, false, Grows::Title},  // TabWord
-    {16, 20, true, Grows::Title},   // Number
+    {14, 17, false, Grows::Title},   // TabWord
+    {16, 20, true, Grows::Title},    // Number
 }};
 
 // Noto Naskh stacks marks above and below; measured in reference/look/look.md, section 2.

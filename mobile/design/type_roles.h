@@ -4,8 +4,7 @@
 
 #include <QtGui/QFont>
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// How the reader set the text.
 struct Reading {

@@ -3,10 +3,8 @@
 #include <QtGui/QPainter>
 #include <QtGui/QPainterPath>
 
-namespace lidlark::design
-{
-namespace
-{
+namespace lidlark::design {
+namespace {
 
 constexpr qreal twillStep = 5.0;
 constexpr qreal herringboneWidth = 14.0;

@@ -6,8 +6,7 @@
 
 class QPainter;
 
-namespace lidlark::design
-{
+namespace lidlark::design {
 
 /// Draws the threads of a place's cloth over @p area with the painter's pen.
 /// Four weaves, so that a cloth can be told without its colour: twill, herringbone, check, floats.

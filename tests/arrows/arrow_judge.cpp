@@ -1,5 +1,7 @@
 #include "tests/arrows/arrow_judge.h"
 
+#include "tests/arrows/own_file.h"
+
 #include <algorithm>
 #include <cctype>
 #include <filesystem>
@@ -50,27 +52,6 @@ std::optional<std::string> wrongLibrary(const std::string &path, const std::stri
     return std::nullopt;
 }
 
-/// The project's own file, or folder when @p target is one, that @p target means.
-std::optional<std::string> ownFile(const std::string &path, const std::string &target,
-                                   const std::set<std::string> &known)
-{
-    const auto isThere = [&known](const std::string &name) {
-        const auto at = known.lower_bound(name);
-        return at != known.end() && (*at == name || at->starts_with(name + "/"));
-    };
-    const auto here = std::filesystem::path(path).parent_path();
-    const std::string beside = (here / target).lexically_normal().generic_string();
-    if (isThere(beside))
-        return beside;
-    if (isThere(target))
-        return target;
-    const auto endsSo = [&target](const std::string &name) {
-        return !name.starts_with("core/") && name.ends_with("/" + target);
-    };
-    const auto elsewhere = std::ranges::find_if(known, endsSo);
-    return elsewhere == known.end() ? std::nullopt : std::optional(*elsewhere);
-}
-
 /// "Lidlark.PutBack" is the folder mobile/putback; a module without that prefix is a library's.
 std::optional<std::string> folderOfModule(const std::string &module)
 {
@@ -105,7 +86,7 @@ std::optional<std::string> wrongInclude(const std::string &path, const Mention &
 {
     if (const auto own = ownFile(path, mention.target, known))
         return wrongArrow(path, *own, table);
-    if (const auto library = wrongLibrary(path, mention.target))
+    if (auto library = wrongLibrary(path, mention.target))
         return library;
     if (mention.form == Form::Angled || isMadeByTheBuild(mention.target))
         return std::nullopt;

@@ -11,9 +11,7 @@
 namespace lidlark::arrows {
 
 /// Every arrow of @p file that points the wrong way.
-/// @param known the paths of all files of the project; a name is looked up there first beside
-///              @p file, then from the root, then by its last part in any folder of mobile/ or
-///              tests/, since each module puts its own folder on the include path.
+/// @param known the paths of all files of the project, by which names are understood (own_file.h).
 std::vector<Complaint> wrongArrows(const SourceFile &file, const std::set<std::string> &known,
                                    const ArrowTable &table = arrowsOfTheHouse());
 

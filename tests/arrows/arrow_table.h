@@ -19,7 +19,7 @@ const ArrowTable &arrowsAmongTheRules();
 
 /// All arrows of the house: those among the rules, and the layers above them,
 /// base <- rules <- store <- usecase <- {cli, bridge}, store and crypto <- sync <- {cli, bridge},
-/// {bridge, design} <- screens <- app.
+/// rules <- wording <- {cli, bridge, screens}, {bridge, design} <- screens <- app.
 const ArrowTable &arrowsOfTheHouse();
 
 /// The folder a path belongs to: "core/box", "mobile/today", "tests/core". A file straight in

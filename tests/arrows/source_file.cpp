@@ -8,12 +8,6 @@ namespace lidlark::arrows {
 
 namespace {
 
-std::string contentsOf(const std::filesystem::path &file)
-{
-    std::ifstream stream(file, std::ios::binary);
-    return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
-}
-
 /// Where the comment or string that opens at @p from is over.
 std::size_t endOf(std::string_view text, std::size_t from)
 {
@@ -34,6 +28,12 @@ std::size_t endOf(std::string_view text, std::size_t from)
 std::string toText(const Complaint &complaint)
 {
     return complaint.path + ":" + std::to_string(complaint.line) + ": " + complaint.reason;
+}
+
+std::string contentsOf(const std::filesystem::path &file)
+{
+    std::ifstream stream(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(stream), std::istreambuf_iterator<char>()};
 }
 
 std::vector<SourceFile> readTree(const std::filesystem::path &root,

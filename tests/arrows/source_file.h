@@ -25,6 +25,9 @@ struct Complaint {
 /// "core/box/place.h:12: reason".
 std::string toText(const Complaint &complaint);
 
+/// The whole of @p file; empty where it cannot be read.
+std::string contentsOf(const std::filesystem::path &file);
+
 /// Every text file below @p folders of @p root, sorted by path. A file is text when it holds no
 /// zero byte.
 std::vector<SourceFile> readTree(const std::filesystem::path &root,

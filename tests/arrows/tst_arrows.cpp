@@ -249,7 +249,7 @@ void TestArrows::everyArrowAmongTheRulesIsUsed()
     for (const auto &[folder, targets] : arrowsAmongTheRules()) {
         for (const std::string &target : targets) {
             if (!used[folder].contains(target))
-                stale << QString::fromStdString(folder + " -> " + target);
+                stale << QString("%1 -> %2").arg(folder.c_str(), target.c_str());
         }
     }
     QVERIFY2(stale.empty(), qPrintable("Arrows that no file needs any more:\n" + stale.join('\n')));

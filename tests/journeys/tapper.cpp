@@ -29,8 +29,10 @@ bool playOnce(usecase::Workplace &workplace, const BoxId &box)
     if (!play)
         return false;
     acknowledge("start " + play->value);
-    usecase::Progress progress{*play, {"hidden-harbour-lights"}, usecase::Stage::PuttingBack, 0,
-                               {},    {},                        {},                          {}};
+    usecase::Progress progress;
+    progress.play = *play;
+    progress.activity = {"hidden-harbour-lights"};
+    progress.stage = usecase::Stage::PuttingBack;
     progress.began = *store::todayOf(workplace.clock);
     for (int home = 1; home <= 4; ++home) {
         progress.home[{"eyes"}] = home;

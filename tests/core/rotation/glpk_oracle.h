@@ -72,8 +72,7 @@ private:
         }
         const int number = glp_add_rows(m_lp, 1);
         glp_set_row_bnds(m_lp, number, kind, bound, bound);
-        glp_set_mat_row(m_lp, number, static_cast<int>(row.size()), columns.data(),
-                        factors.data());
+        glp_set_mat_row(m_lp, number, static_cast<int>(row.size()), columns.data(), factors.data());
     }
 
     /// Filled segments of a curve together are at most the minutes of the chosen.

@@ -105,8 +105,7 @@ private slots:
         const auto candidates = shelf.candidates();
         const MenuDraft draft = draftMenu(candidates, questionFor(fin()));
         QCOMPARE(draft.picks.size(), std::size_t{3});
-        QVERIFY((draft.gaveWay ==
-                 std::vector{SideCondition::OneNew, SideCondition::KnownFriend}));
+        QVERIFY((draft.gaveWay == std::vector{SideCondition::OneNew, SideCondition::KnownFriend}));
     }
 
     void aConditionThatNothingCanSatisfyIsNamed_data()
@@ -172,8 +171,7 @@ private slots:
         question.playedToday = {{"a"}};
         question.without = {{"b"}};
         const auto candidates = shelf.candidates();
-        QCOMPARE(sorted(idsOf(draftMenu(candidates, question), candidates)),
-                 (Ids{"c", "d", "e"}));
+        QCOMPARE(sorted(idsOf(draftMenu(candidates, question), candidates)), (Ids{"c", "d", "e"}));
     }
 
     // Source: design.md 5, "the minutes the family has, for each offer by itself".
@@ -217,6 +215,16 @@ private slots:
         QCOMPARE(pegGames(), 1);
         question.stock[{"pegs"}] = 8;
         QCOMPARE(pegGames(), 2);
+    }
+
+    void whatIsOnlyNiceToHaveDoesNotKeepAnythingOut()
+    {
+        Shelf shelf;
+        shelf.add("nicer-with-pegs", [](Activity &a) {
+            a.items = {boxUse("pegs", 6)};
+            a.items.front().role = catalogue::Role::Nice;
+        });
+        QCOMPARE(draftMenu(shelf.candidates(), questionFor(fin())).picks.size(), std::size_t{1});
     }
 
     void theValueIsTheSumOfWhatTheOffersShow()

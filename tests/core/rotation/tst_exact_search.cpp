@@ -43,7 +43,8 @@ private slots:
     void findsTheFirstOptimumThatLookingAtEverySetFinds()
     {
         const bool holds = rc::check("value, ties and infeasibility as by enumeration", [] {
-            const auto problem = samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
+            const auto problem =
+                samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
             const auto offers = *rc::gen::inRange<std::size_t>(1, 6);
             const auto givenWay = *rc::gen::inRange<std::size_t>(0, 6);
             const auto heldBack = *rc::gen::inRange<std::size_t>(0, 3);
@@ -63,7 +64,8 @@ private slots:
     void givesWayStepByStepAsLookingAtEverySetDoes()
     {
         const bool holds = rc::check("the ladder as by enumeration", [] {
-            const auto problem = samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
+            const auto problem =
+                samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
             const auto offers = *rc::gen::inRange<std::size_t>(1, 5);
             const Settled settled = settle(problem, offers);
             const Choice looked = oracle::settleByLooking(problem, offers);
@@ -76,7 +78,8 @@ private slots:
     void gaveWayNamesExactlyWhatTheChoiceBreaks()
     {
         const bool holds = rc::check("what gave way is broken, what did not is kept", [] {
-            const auto problem = samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
+            const auto problem =
+                samples::randomProblem(smallShape(), *rc::gen::arbitrary<unsigned>());
             const Settled settled = settle(problem, 3);
             // The step after the last condition that is broken: everything later must hold.
             const std::size_t broken =

@@ -45,32 +45,54 @@ private slots:
         QTest::addColumn<bool>("stay");
         const auto row = [](const char *name, bool Filters::*word, const Shelf::Change &change,
                             bool stay) { QTest::newRow(name) << with(word) << change << stay; };
-        row("no table: on a mat", &Filters::noTable, [](Activity &) {}, true);
-        row("no table: at a table", &Filters::noTable,
+        row(
+            "no table: on a mat", &Filters::noTable, [](Activity &) {}, true);
+        row(
+            "no table: at a table", &Filters::noTable,
             [](Activity &a) { a.space = catalogue::Space::Table; }, false);
-        row("no mess: something to wipe", &Filters::noMess, [](Activity &a) { a.mess = 1; }, false);
-        row("quiet: ordinary sound", &Filters::quiet,
+        row(
+            "no mess: something to wipe", &Filters::noMess, [](Activity &a) { a.mess = 1; }, false);
+        row(
+            "quiet: ordinary sound", &Filters::quiet,
             [](Activity &a) { a.sound = catalogue::Sound::Ordinary; }, false);
-        row("quiet: quiet, but with the noise caution", &Filters::quiet,
+        row(
+            "quiet: quiet, but with the noise caution", &Filters::quiet,
             [](Activity &a) { a.cautions.add(Tag::Noise); }, false);
-        row("quiet: quiet", &Filters::quiet, [](Activity &) {}, true);
-        row("one hand: needs two", &Filters::oneHand, [](Activity &a) { a.hands = 2; }, false);
-        row("one hand: needs none", &Filters::oneHand, [](Activity &a) { a.hands = 0; }, true);
-        row("tired adult: high energy", &Filters::tiredAdult,
+        row(
+            "quiet: quiet", &Filters::quiet, [](Activity &) {}, true);
+        row(
+            "one hand: needs two", &Filters::oneHand, [](Activity &a) { a.hands = 2; }, false);
+        row(
+            "one hand: needs none", &Filters::oneHand, [](Activity &a) { a.hands = 0; }, true);
+        row(
+            "tired adult: high energy", &Filters::tiredAdult,
             [](Activity &a) { a.energy = catalogue::Energy::High; }, false);
-        row("tired adult: two minutes out and back", &Filters::tiredAdult,
-            [](Activity &a) { a.minutes = {1, 8, 1}; }, true);
-        row("tired adult: three minutes out and back", &Filters::tiredAdult,
-            [](Activity &a) { a.minutes = {1, 5, 2}; }, false);
-        row("away: needs nothing", &Filters::awayFromHome, [](Activity &) {}, true);
-        row("away: needs the box", &Filters::awayFromHome,
+        row(
+            "tired adult: two minutes out and back", &Filters::tiredAdult,
+            [](Activity &a) {
+                a.minutes = {1, 8, 1};
+            },
+            true);
+        row(
+            "tired adult: three minutes out and back", &Filters::tiredAdult,
+            [](Activity &a) {
+                a.minutes = {1, 5, 2};
+            },
+            false);
+        row(
+            "away: needs nothing", &Filters::awayFromHome, [](Activity &) {}, true);
+        row(
+            "away: needs the box", &Filters::awayFromHome,
             [](Activity &a) { a.items = {boxUse("pegs", 6)}; }, false);
-        row("away: needs a tray from home", &Filters::awayFromHome,
+        row(
+            "away: needs a tray from home", &Filters::awayFromHome,
             [](Activity &a) { a.noBox = false; }, false);
-        row("ill: mouth and breath skill", &Filters::someoneIsIll,
+        row(
+            "ill: mouth and breath skill", &Filters::someoneIsIll,
             [](Activity &a) { a.skillsAlso = {catalogue::Skill::Orl}; }, false);
-        row("ill: pegs", &Filters::someoneIsIll,
-            [](Activity &a) { a.items = {boxUse("pegs", 6)}; }, true);
+        row(
+            "ill: pegs", &Filters::someoneIsIll, [](Activity &a) { a.items = {boxUse("pegs", 6)}; },
+            true);
     }
     void aLifeWordLeavesOut()
     {

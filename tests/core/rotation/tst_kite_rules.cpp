@@ -58,9 +58,8 @@ std::vector<std::string> offeredBeside(const Shelf::Change &change, const Questi
 {
     Shelf shelf;
     for (int i = 0; i < 3; ++i)
-        shelf.add("plain" + std::to_string(i), [&](Activity &a) {
-            a.skillsMain = {static_cast<Skill>(i)};
-        });
+        shelf.add("plain" + std::to_string(i),
+                  [&](Activity &a) { a.skillsMain = {static_cast<Skill>(i)}; });
     shelf.add("tempting", [&](Activity &a) {
         a.skillsMain = {Skill::Att};
         change(a);

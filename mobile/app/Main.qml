@@ -1,0 +1,57 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Bridge
+import Lidlark.Design
+
+/// The window: one sheet of paper at a time.
+Window {
+    id: window
+
+    required property Household household
+    required property Sitting sitting
+    required property PlayInHand playInHand
+    required property Appearance appearance
+
+    width: 360
+    height: 740
+    minimumWidth: 320
+    minimumHeight: 320
+    visible: true
+    title: qsTr("Lidlark")
+    color: Theme.sheet
+
+    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+    LayoutMirroring.childrenInherit: true
+
+    Binding {
+        target: Theme
+        property: "textScale"
+        value: window.appearance.textScale
+    }
+    Binding {
+        target: Theme
+        property: "scheme"
+        value: window.appearance.scheme
+    }
+    Binding {
+        target: Theme
+        property: "reducedMotion"
+        value: window.appearance.reducedMotion
+    }
+    Binding {
+        target: Theme
+        property: "leftHanded"
+        value: window.appearance.leftHanded
+    }
+
+    AppScreens {
+        anchors.fill: parent
+        focus: true
+        household: window.household
+        sitting: window.sitting
+        playInHand: window.playInHand
+        appearance: window.appearance
+    }
+}

@@ -1,0 +1,43 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+
+/// A play from another part of the day (the battery was empty, the door bell rang): one question,
+/// three answers, nothing about the kite (job.md scenario 6).
+Sheet {
+    id: screen
+
+    required property PlayInHand playInHand
+
+    signal answered()
+    signal somethingDifferent()
+
+    ScreenTitle {
+        width: screen.contentWidth
+        text: qsTr("You were playing %1").arg(screen.playInHand.activityName)
+        under: screen.playInHand.beganWhen
+    }
+
+    PaperButton {
+        objectName: "stoppedEarly"
+        width: screen.contentWidth
+        text: qsTr("We stopped early")
+        onClicked: {
+            if (screen.playInHand.stop())
+                screen.answered()
+        }
+    }
+
+    foot: YesFoot {
+        question: qsTr("All back in the box?")
+        answer: qsTr("Yes, all back")
+        otherText: qsTr("Something's different")
+        onClicked: {
+            if (screen.playInHand.allBack())
+                screen.answered()
+        }
+        onOtherClicked: screen.somethingDifferent()
+    }
+}

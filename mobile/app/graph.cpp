@@ -1,0 +1,71 @@
+#include "graph.h"
+
+#include <QQmlApplicationEngine>
+
+#include "running_clock.h"
+
+#include "mobile/bridge/appearance.h"
+#include "mobile/bridge/device_clock.h"
+#include "mobile/bridge/household.h"
+#include "mobile/bridge/play_in_hand.h"
+#include "mobile/bridge/sitting.h"
+#include "mobile/bridge/text.h"
+
+namespace lidlark::mobile {
+
+namespace {
+
+std::unique_ptr<Clock> clockFrom(const QString &text)
+{
+    const auto ms = msFromText(toCore(text));
+    if (ms)
+        return std::make_unique<RunningClock>(*ms);
+    return std::make_unique<DeviceClock>();
+}
+
+Household::Places placesFrom(const StartOptions &options)
+{
+    Household::Places places;
+    places.store = options.store;
+    if (!options.catalogue.isEmpty())
+        places.catalogue = options.catalogue;
+    return places;
+}
+
+} // namespace
+
+Graph::Graph(const StartOptions &options)
+    : m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options.clock),
+                                              std::make_unique<SystemEntropy>())),
+      m_sitting(std::make_unique<Sitting>(m_household.get())),
+      m_playInHand(std::make_unique<PlayInHand>(m_household.get())),
+      m_appearance(std::make_unique<Appearance>(m_household.get())),
+      m_engine(std::make_unique<QQmlApplicationEngine>())
+{
+    if (options.textScale > 0)
+        m_appearance->setTextScale(options.textScale);
+    if (!options.scheme.isEmpty())
+        m_appearance->setScheme(options.scheme == QStringLiteral("dark")       ? 1
+                                : options.scheme == QStringLiteral("contrast") ? 2
+                                                                               : 0);
+    m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_engine->setInitialProperties({
+        {QStringLiteral("household"), QVariant::fromValue(m_household.get())},
+        {QStringLiteral("sitting"), QVariant::fromValue(m_sitting.get())},
+        {QStringLiteral("playInHand"), QVariant::fromValue(m_playInHand.get())},
+        {QStringLiteral("appearance"), QVariant::fromValue(m_appearance.get())},
+    });
+}
+
+Graph::~Graph()
+{
+    m_engine.reset(); // the screens go before what they show
+}
+
+bool Graph::show()
+{
+    m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Lidlark/App/Main.qml")));
+    return !m_engine->rootObjects().isEmpty();
+}
+
+} // namespace lidlark::mobile

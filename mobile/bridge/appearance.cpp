@@ -1,0 +1,69 @@
+#include "mobile/bridge/appearance.h"
+
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace lidlark::mobile {
+
+namespace {
+
+constexpr auto key = "appearance";
+
+}
+
+Appearance::Appearance(Household *household, QObject *parent)
+    : QObject(parent), m_household(household)
+{
+    if (!household->isOpen())
+        return;
+    const auto kept =
+        store::DeviceRepository(household->workplace().database).localState(key);
+    if (!kept || !*kept)
+        return;
+    const QJsonObject object =
+        QJsonDocument::fromJson(QByteArray::fromStdString(**kept)).object();
+    m_textScale = qBound(1.0, object[QStringLiteral("text-scale")].toDouble(1.0), 2.0);
+    m_scheme = qBound(0, object[QStringLiteral("scheme")].toInt(), 2);
+    m_reducedMotion = object[QStringLiteral("reduced-motion")].toBool();
+    m_leftHanded = object[QStringLiteral("left-handed")].toBool();
+}
+
+void Appearance::setTextScale(double scale)
+{
+    m_textScale = qBound(1.0, scale, 2.0);
+    keep();
+}
+
+void Appearance::setScheme(int scheme)
+{
+    m_scheme = qBound(0, scheme, 2);
+    keep();
+}
+
+void Appearance::setReducedMotion(bool reduced)
+{
+    m_reducedMotion = reduced;
+    keep();
+}
+
+void Appearance::setLeftHanded(bool left)
+{
+    m_leftHanded = left;
+    keep();
+}
+
+void Appearance::keep()
+{
+    emit changed();
+    if (!m_household->isOpen())
+        return;
+    const QJsonObject object{{QStringLiteral("text-scale"), m_textScale},
+                             {QStringLiteral("scheme"), m_scheme},
+                             {QStringLiteral("reduced-motion"), m_reducedMotion},
+                             {QStringLiteral("left-handed"), m_leftHanded}};
+    // A setting that could not be kept holds until the app is closed: nothing to report.
+    (void)store::DeviceRepository(m_household->workplace().database)
+        .setLocalState(key, QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,47 @@
+#pragma once
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+
+namespace lidlark::mobile {
+
+/// How this phone shows things, kept on the phone: text size, light or dark, motion, hand.
+class Appearance : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("Made by main")
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed FINAL)
+    /// 0 light, 1 dark, 2 high contrast.
+    Q_PROPERTY(int scheme READ scheme WRITE setScheme NOTIFY changed FINAL)
+    Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
+    Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
+
+public:
+    explicit Appearance(Household *household, QObject *parent = nullptr);
+
+    [[nodiscard]] double textScale() const { return m_textScale; }
+    void setTextScale(double scale);
+    [[nodiscard]] int scheme() const { return m_scheme; }
+    void setScheme(int scheme);
+    [[nodiscard]] bool reducedMotion() const { return m_reducedMotion; }
+    void setReducedMotion(bool reduced);
+    [[nodiscard]] bool leftHanded() const { return m_leftHanded; }
+    void setLeftHanded(bool left);
+
+signals:
+    void changed();
+
+private:
+    void keep();
+
+    Household *m_household;
+    double m_textScale = 1.0;
+    int m_scheme = 0;
+    bool m_reducedMotion = false;
+    bool m_leftHanded = false;
+};
+
+} // namespace lidlark::mobile

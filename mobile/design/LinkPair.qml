@@ -1,0 +1,40 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// Two quieter actions, one at each end of a line; one over the other when there is no room.
+Item {
+    id: pair
+
+    property string text: ""
+    property string otherText: ""
+    readonly property bool fits: first.implicitWidth + second.implicitWidth + Theme.sectionGap <= pair.width
+
+    signal clicked()
+    signal otherClicked()
+
+    width: parent ? parent.width : implicitWidth
+    implicitWidth: first.implicitWidth + second.implicitWidth + Theme.sectionGap
+    implicitHeight: pair.fits ? first.implicitHeight : first.implicitHeight + second.implicitHeight
+
+    StitchedLink {
+        id: first
+
+        anchors.left: parent.left
+        width: Math.min(implicitWidth, pair.width)
+        text: pair.text
+        onClicked: pair.clicked()
+    }
+
+    StitchedLink {
+        id: second
+
+        anchors.left: pair.fits ? undefined : parent.left
+        anchors.right: pair.fits ? parent.right : undefined
+        anchors.bottom: parent.bottom
+        width: Math.min(implicitWidth, pair.width)
+        text: pair.otherText
+        onClicked: pair.otherClicked()
+    }
+}

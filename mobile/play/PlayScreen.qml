@@ -1,0 +1,173 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.Play
+
+/// One activity: cautions first, one picture, one step at a time. After ten quiet seconds only the
+/// picture is left; any touch brings the words back.
+Sheet {
+    id: screen
+
+    required property Household household
+    required property PlayInHand playInHand
+    property bool quiet: false
+    property bool more: false
+    readonly property bool lastStep: play.step + 1 >= play.stepCount
+
+    signal putBackWanted()
+    signal burst()
+
+    margin: Theme.margin
+
+    PlayViewModel {
+        id: play
+
+        household: screen.household
+        playInHand: screen.playInHand
+    }
+
+    header: TitleBar {
+        text: play.name
+        backName: play.step > 0 ? qsTr("One step back") : ""
+        onBack: screen.playInHand.goToStep(play.step - 1)
+    }
+
+    FullBleed {
+        sheetMargin: screen.margin
+        sheetWidth: screen.width
+
+        CautionStrip {
+            width: parent.width
+            lead: play.lead
+            text: play.cautions
+        }
+
+        PictureGround {
+            width: parent.width
+            height: Math.min(222, screen.height * 0.36)
+
+            Drawing {
+                objectName: "picture"
+                anchors.fill: parent
+                name: play.drawing
+                alt: play.drawingAlt
+            }
+        }
+    }
+
+    StepMarks {
+        width: screen.contentWidth
+        count: play.stepCount
+        current: play.step
+        text: qsTr("Step %1 of %2").arg(play.step + 1).arg(play.stepCount)
+    }
+
+    Words {
+        width: screen.contentWidth
+        visible: play.step === 0
+        role: Theme.Body
+        soft: true
+        text: play.adultLine
+    }
+
+    Repeater {
+        model: play.swapLines
+
+        Card {
+            id: swap
+
+            required property string modelData
+
+            width: screen.contentWidth
+
+            Words {
+                width: parent.width
+                role: Theme.Label
+                text: qsTr("Here, instead")
+            }
+
+            Words {
+                width: parent.width
+                role: Theme.Body
+                text: swap.modelData
+            }
+        }
+    }
+
+    Words {
+        objectName: "stepText"
+        width: screen.contentWidth
+        role: Theme.Step
+        text: play.stepText
+    }
+
+    Pair {
+        width: screen.contentWidth
+
+        GradingCard {
+            objectName: "easier"
+            sign: "sign-easier"
+            text: qsTr("Easier")
+            lines: play.easier
+        }
+
+        GradingCard {
+            objectName: "harder"
+            sign: "sign-harder"
+            text: qsTr("Harder")
+            lines: play.harder
+        }
+    }
+
+    StitchedLink {
+        objectName: "more"
+        text: screen.more ? qsTr("Less") : qsTr("More about this")
+        onClicked: screen.more = !screen.more
+    }
+
+    PlayDetails {
+        width: screen.contentWidth
+        visible: screen.more
+        say: play.say
+        watchFor: play.watchFor
+        waysIn: play.waysIn
+        cautions: play.allCautions
+        labelWords: play.labelWords
+    }
+
+    foot: PlayFoot {
+        balloon: play.balloon
+        text: screen.lastStep ? qsTr("Put back") : qsTr("Next step")
+        onForward: {
+            if (screen.lastStep) {
+                if (screen.playInHand.startPuttingBack())
+                    screen.putBackWanted()
+            } else {
+                screen.playInHand.goToStep(play.step + 1)
+                screen.toTop()
+            }
+        }
+        onStopped: {
+            if (screen.playInHand.startPuttingBack())
+                screen.putBackWanted()
+        }
+        onBurst: screen.burst()
+    }
+
+    QuietPicture {
+        anchors.fill: parent
+        drawing: play.drawing
+        alt: play.drawingAlt
+        name: play.name
+        shown: screen.quiet
+        onWoken: screen.quiet = false
+    }
+
+    Timer {
+        running: !screen.quiet && screen.visible
+        interval: Theme.quietAfterMs
+        onTriggered: screen.quiet = true
+    }
+}

@@ -1,0 +1,195 @@
+#include "play_view_model.h"
+
+#include <QLocale>
+
+#include "core/wording/caution_words.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+namespace {
+
+constexpr qsizetype cautionsInTheStrip = 2;
+
+QStringList linesOf(const std::vector<std::string> &texts)
+{
+    QStringList lines;
+    for (const std::string &text : texts)
+        lines.append(fromCore(text));
+    return lines;
+}
+
+QStringList textsOf(const std::vector<catalogue::Grading> &gradings)
+{
+    QStringList lines;
+    for (const catalogue::Grading &grading : gradings)
+        lines.append(fromCore(grading.text));
+    return lines;
+}
+
+} // namespace
+
+void PlayViewModel::setPlayInHand(PlayInHand *playInHand)
+{
+    m_playInHand = playInHand;
+    connect(playInHand, &PlayInHand::changed, this, &PlayViewModel::changed);
+    emit changed();
+}
+
+QString PlayViewModel::name() const
+{
+    return m_playInHand->activityName();
+}
+
+QString PlayViewModel::lead() const
+{
+    return translated(wording::supervisionLead(m_playInHand->supervision(),
+                                               toCore(m_household->child())));
+}
+
+QStringList PlayViewModel::allCautions() const
+{
+    QStringList lines;
+    const catalogue::Activity *activity = m_playInHand->activity();
+    if (activity == nullptr)
+        return lines;
+    for (const wording::Sentence &line :
+         wording::cautionsFor(m_playInHand->cautions(), *activity))
+        lines.append(translated(line));
+    lines.append(translated(wording::closingLine()));
+    return lines;
+}
+
+QString PlayViewModel::cautions() const
+{
+    return allCautions().mid(0, cautionsInTheStrip).join(u' ');
+}
+
+QStringList PlayViewModel::labelWords() const
+{
+    // The words of the country the phone is set to; elsewhere those of Europe.
+    const bool american = QLocale::system().territory() == QLocale::UnitedStates;
+    return linesOf(wording::labelWords(m_playInHand->cautions(),
+                                       american ? wording::Region::UnitedStates
+                                                : wording::Region::Europe));
+}
+
+QString PlayViewModel::adultLine() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? fromCore(activity->adultLine) : QString();
+}
+
+QString PlayViewModel::invite() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? fromCore(activity->invite) : QString();
+}
+
+int PlayViewModel::stepCount() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? static_cast<int>(activity->steps.size()) : 0;
+}
+
+int PlayViewModel::step() const
+{
+    return std::clamp(m_playInHand->step(), 0, std::max(0, stepCount() - 1));
+}
+
+const catalogue::Step *PlayViewModel::currentStep() const
+{
+    return stepCount() > 0 ? &m_playInHand->activity()->steps[static_cast<std::size_t>(step())]
+                           : nullptr;
+}
+
+QString PlayViewModel::stepText() const
+{
+    const catalogue::Step *current = currentStep();
+    return current != nullptr ? fromCore(current->text) : QString();
+}
+
+QString PlayViewModel::drawing() const
+{
+    const catalogue::Step *current = currentStep();
+    if (current == nullptr)
+        return {};
+    return fromCore(current->picture ? current->picture->drawing
+                                     : m_playInHand->activity()->picture.drawing);
+}
+
+QString PlayViewModel::drawingAlt() const
+{
+    const catalogue::Step *current = currentStep();
+    if (current == nullptr)
+        return {};
+    return fromCore(current->picture ? current->picture->alt
+                                     : m_playInHand->activity()->picture.alt);
+}
+
+QStringList PlayViewModel::easier() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? textsOf(activity->easier) : QStringList();
+}
+
+QStringList PlayViewModel::harder() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? textsOf(activity->harder) : QStringList();
+}
+
+QStringList PlayViewModel::swapLines() const
+{
+    QStringList lines;
+    const catalogue::Activity *activity = m_playInHand->activity();
+    if (activity == nullptr)
+        return lines;
+    for (const catalogue::ActivitySwap &swap : activity->swaps) {
+        const auto used = m_playInHand->swaps().find(swap.item);
+        if (used != m_playInHand->swaps().end() && used->second == swap.with)
+            lines.append(fromCore(swap.text));
+    }
+    return lines;
+}
+
+QStringList PlayViewModel::say() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? linesOf(activity->say) : QStringList();
+}
+
+QStringList PlayViewModel::watchFor() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    return activity != nullptr ? linesOf(activity->watchFor) : QStringList();
+}
+
+QStringList PlayViewModel::waysIn() const
+{
+    const catalogue::Activity *activity = m_playInHand->activity();
+    if (activity == nullptr)
+        return {};
+    const catalogue::WaysIn &ways = activity->waysIn;
+    QStringList lines;
+    const auto add = [&lines](const QString &head, const std::string &text) {
+        if (!text.empty())
+            lines.append(head + QStringLiteral(": ") + fromCore(text));
+    };
+    add(tr("One hand"), ways.oneHand);
+    add(tr("Seated"), ways.seated);
+    add(tr("Low vision"), ways.lowVision);
+    add(tr("Without speech"), ways.noSpeech);
+    add(tr("Tires fast"), ways.tiresFast);
+    return lines;
+}
+
+bool PlayViewModel::balloon() const
+{
+    return m_playInHand->cautions().has(catalogue::Tag::Balloon);
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,75 @@
+#pragma once
+
+#include <QObject>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+#include "mobile/bridge/play_in_hand.h"
+
+namespace lidlark::mobile {
+
+/// The activity in hand as sentences and pictures, one step at a time.
+class PlayViewModel : public QObject
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
+    Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
+    Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)           ///< Who sits where.
+    Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL)   ///< The first few sentences.
+    Q_PROPERTY(QStringList allCautions READ allCautions NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList labelWords READ labelWords NOTIFY changed FINAL)
+    Q_PROPERTY(QString adultLine READ adultLine NOTIFY changed FINAL)
+    Q_PROPERTY(QString invite READ invite NOTIFY changed FINAL)
+    Q_PROPERTY(int stepCount READ stepCount NOTIFY changed FINAL)
+    Q_PROPERTY(int step READ step NOTIFY changed FINAL)
+    Q_PROPERTY(QString stepText READ stepText NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawing READ drawing NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawingAlt READ drawingAlt NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList easier READ easier NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList harder READ harder NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList swapLines READ swapLines NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList say READ say NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList watchFor READ watchFor NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList waysIn READ waysIn NOTIFY changed FINAL)
+    Q_PROPERTY(bool balloon READ balloon NOTIFY changed FINAL)
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] PlayInHand *playInHand() const { return m_playInHand; }
+    void setPlayInHand(PlayInHand *playInHand);
+
+    [[nodiscard]] QString name() const;
+    [[nodiscard]] QString lead() const;
+    [[nodiscard]] QString cautions() const;
+    [[nodiscard]] QStringList allCautions() const;
+    [[nodiscard]] QStringList labelWords() const;
+    [[nodiscard]] QString adultLine() const;
+    [[nodiscard]] QString invite() const;
+    [[nodiscard]] int stepCount() const;
+    [[nodiscard]] int step() const;
+    [[nodiscard]] QString stepText() const;
+    [[nodiscard]] QString drawing() const;
+    [[nodiscard]] QString drawingAlt() const;
+    [[nodiscard]] QStringList easier() const;
+    [[nodiscard]] QStringList harder() const;
+    [[nodiscard]] QStringList swapLines() const;
+    [[nodiscard]] QStringList say() const;
+    [[nodiscard]] QStringList watchFor() const;
+    [[nodiscard]] QStringList waysIn() const;
+    [[nodiscard]] bool balloon() const;
+
+signals:
+    void changed();
+
+private:
+    [[nodiscard]] const catalogue::Step *currentStep() const;
+
+    Household *m_household = nullptr;
+    PlayInHand *m_playInHand = nullptr;
+};
+
+} // namespace lidlark::mobile
