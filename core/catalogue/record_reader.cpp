@@ -1,46 +1,14 @@
 #include "core/catalogue/record_reader.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace lidlark::catalogue {
 
 namespace {
 
-bool isBlank(std::string_view text)
-{
-    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
-}
-
-/// The whole of @p text as a number, or nothing.
-template <class Number> std::optional<Number> numberFrom(const YamlNode &node)
-{
-    Number value{};
-    const char *end = node.text.data() + node.text.size();
-    const auto [stop, error] = std::from_chars(node.text.data(), end, value);
-    if (node.quoted || node.kind != YamlNode::Kind::Scalar || error != std::errc{} || stop != end)
-        return std::nullopt;
-    return value;
-}
-
-std::string rangeWords(Bounds bounds)
-{
-    return std::to_string(bounds.low) + " to " + std::to_string(bounds.high);
-}
-
 std::string lineOfList(const std::string &path, std::size_t index)
 {
     return path + "[" + std::to_string(index + 1) + "]";
-}
-
-std::string choiceWords(std::span<const std::string_view> names)
-{
-    std::string words;
-    for (const std::string_view name : names) {
-        words += words.empty() ? "" : ", ";
-        words += name;
-    }
-    return words;
 }
 
 } // namespace
@@ -65,19 +33,19 @@ bool RecordReader::has(std::string_view key) const
 std::string RecordReader::text(std::string_view key)
 {
     const YamlNode *node = required(key);
-    return node ? textOf(*node, fieldPath(key)) : std::string();
+    return node ? textIn(*node, fieldPath(key), *m_findings) : std::string();
 }
 
 std::string RecordReader::optionalText(std::string_view key)
 {
     const YamlNode *node = asked(key);
-    return node ? textOf(*node, fieldPath(key)) : std::string();
+    return node ? textIn(*node, fieldPath(key), *m_findings) : std::string();
 }
 
 int RecordReader::number(std::string_view key, Bounds bounds)
 {
     const YamlNode *node = required(key);
-    return node ? numberOf(*node, fieldPath(key), bounds) : bounds.low;
+    return node ? numberIn(*node, fieldPath(key), bounds, *m_findings) : bounds.low;
 }
 
 std::optional<int> RecordReader::optionalNumber(std::string_view key, Bounds bounds)
@@ -85,19 +53,19 @@ std::optional<int> RecordReader::optionalNumber(std::string_view key, Bounds bou
     const YamlNode *node = asked(key);
     if (!node)
         return std::nullopt;
-    return numberOf(*node, fieldPath(key), bounds);
+    return numberIn(*node, fieldPath(key), bounds, *m_findings);
 }
 
 bool RecordReader::flag(std::string_view key)
 {
     const YamlNode *node = required(key);
-    return node && flagOf(*node, fieldPath(key));
+    return node && flagIn(*node, fieldPath(key), *m_findings);
 }
 
 bool RecordReader::optionalFlag(std::string_view key)
 {
     const YamlNode *node = asked(key);
-    return node && flagOf(*node, fieldPath(key));
+    return node && flagIn(*node, fieldPath(key), *m_findings);
 }
 
 std::vector<std::string> RecordReader::texts(std::string_view key, Bounds count)
@@ -105,7 +73,7 @@ std::vector<std::string> RecordReader::texts(std::string_view key, Bounds count)
     std::vector<std::string> values;
     if (const YamlNode *node = list(key, count)) {
         for (const YamlNode &line : node->children)
-            values.push_back(textOf(line, lineOfList(fieldPath(key), values.size())));
+            values.push_back(textIn(line, lineOfList(fieldPath(key), values.size()), *m_findings));
     }
     return values;
 }
@@ -117,11 +85,8 @@ std::vector<double> RecordReader::measures(std::string_view key, Bounds count)
     if (!node)
         return values;
     for (const YamlNode &line : node->children) {
-        const auto value = numberFrom<double>(line);
-        if (!value || !(*value > 0) || *value > 10'000)
-            m_findings->add(line.line, lineOfList(fieldPath(key), values.size()),
-                            "must be a number of millimetres above 0");
-        values.push_back(value.value_or(1));
+        values.push_back(
+            millimetresIn(line, lineOfList(fieldPath(key), values.size()), *m_findings));
     }
     return values;
 }
@@ -214,43 +179,6 @@ const YamlNode *RecordReader::list(std::string_view key, Bounds count)
     return node;
 }
 
-std::string RecordReader::textOf(const YamlNode &node, const std::string &path)
-{
-    if (node.kind != YamlNode::Kind::Scalar)
-        m_findings->add(node.line, path, "must be text");
-    else if (isBlank(node.text))
-        m_findings->add(node.line, path, "must not be empty");
-    return node.text;
-}
-
-int RecordReader::numberOf(const YamlNode &node, const std::string &path, Bounds bounds)
-{
-    const auto value = numberFrom<int>(node);
-    if (!value)
-        m_findings->add(node.line, path, "must be a whole number");
-    else if (*value < bounds.low || *value > bounds.high)
-        m_findings->add(node.line, path, "must be " + rangeWords(bounds));
-    return value.value_or(bounds.low);
-}
-
-bool RecordReader::flagOf(const YamlNode &node, const std::string &path)
-{
-    const bool plain = node.kind == YamlNode::Kind::Scalar && !node.quoted;
-    if (!plain || (node.text != "true" && node.text != "false"))
-        m_findings->add(node.line, path, "must be true or false");
-    return node.text == "true";
-}
-
-std::optional<std::size_t> RecordReader::indexOf(const YamlNode &node, const std::string &path,
-                                                 std::span<const std::string_view> names)
-{
-    const auto name = std::find(names.begin(), names.end(), node.text);
-    if (node.kind == YamlNode::Kind::Scalar && name != names.end())
-        return static_cast<std::size_t>(name - names.begin());
-    m_findings->add(node.line, path, "\"" + node.text + "\" is not one of: " + choiceWords(names));
-    return std::nullopt;
-}
-
 std::vector<std::size_t>
 RecordReader::indexes(std::string_view key, std::span<const std::string_view> names, Bounds count)
 {
@@ -261,7 +189,7 @@ RecordReader::indexes(std::string_view key, std::span<const std::string_view> na
     std::size_t line = 0;
     for (const YamlNode &word : node->children) {
         const std::string path = lineOfList(fieldPath(key), line++);
-        const auto index = indexOf(word, path, names);
+        const auto index = wordIn(word, path, names, *m_findings);
         if (index && std::find(found.begin(), found.end(), *index) != found.end())
             m_findings->add(word.line, path, "\"" + word.text + "\" is written twice");
         else if (index)

@@ -1,8 +1,7 @@
 #pragma once
 
 #include "core/base/enum_names.h"
-#include "core/catalogue/findings.h"
-#include "core/catalogue/yaml_tree.h"
+#include "core/catalogue/field_values.h"
 
 #include <optional>
 #include <set>
@@ -12,12 +11,6 @@
 #include <vector>
 
 namespace lidlark::catalogue {
-
-/// Inclusive bounds of a number, or of how many lines a list may have.
-struct Bounds {
-    int low = 0;
-    int high = 0;
-};
 
 /// Reads one record (a map of named fields) of a catalogue file field by field. Whatever is
 /// missing, of the wrong type or out of bounds becomes a finding with its line, and the field gets
@@ -50,7 +43,8 @@ public:
     Enum word(std::string_view key, const EnumNames<Enum, Count> &names)
     {
         const YamlNode *node = required(key);
-        const auto index = node ? indexOf(*node, fieldPath(key), names.names) : std::nullopt;
+        const auto index =
+            node ? wordIn(*node, fieldPath(key), names.names, *m_findings) : std::nullopt;
         return static_cast<Enum>(index.value_or(0));
     }
     /// Words in the order written; one that comes twice is a finding.
@@ -74,11 +68,6 @@ private:
     const YamlNode *asked(std::string_view key);
     const YamlNode *required(std::string_view key);
     const YamlNode *list(std::string_view key, Bounds count);
-    std::string textOf(const YamlNode &node, const std::string &path);
-    int numberOf(const YamlNode &node, const std::string &path, Bounds bounds);
-    bool flagOf(const YamlNode &node, const std::string &path);
-    std::optional<std::size_t> indexOf(const YamlNode &node, const std::string &path,
-                                       std::span<const std::string_view> names);
     std::vector<std::size_t> indexes(std::string_view key, std::span<const std::string_view> names,
                                      Bounds count);
 

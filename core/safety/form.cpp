@@ -65,7 +65,7 @@ TagSet cautionsOf(const Form &form, const catalogue::Catalogue &catalogue)
     // Snips are small whatever else is swapped (activities.md 1.4, PAPER).
     if ((form.activity->cautions | kept | swappedIn).has(Tag::Sharp))
         leaving.remove(Tag::Small);
-    return (form.activity->cautions | kept).without(leaving) | swappedIn;
+    return (form.activity->cautions | kept | swappedOut).without(leaving) | swappedIn;
 }
 
 Form formAsTheBoxStands(const Activity &activity, const Facts &facts)

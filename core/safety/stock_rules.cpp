@@ -41,11 +41,17 @@ void boxRules(const ItemId &item, int needed, const BoxState &box, Refusal &refu
         refusal.push_back({.code = ReasonCode::ItemPastDate, .item = item});
 }
 
-bool boxHolds(const ItemId &item, int pieces, const BoxState &box)
+/// Whether a part that is not needed is there beside what the needed ones take.
+bool isThereToo(const Part &part, const std::map<ItemId, int> &needed, const Situation &now)
 {
-    const auto stock = box.items.find(item);
-    return box.here && stock != box.items.end() && stock->second.low >= pieces &&
-           !stock->second.pastDate;
+    if (part.kind->source == Source::Home)
+        return isOnHand(*part.kind, now);
+    const auto stock = now.box.items.find(part.kind->id);
+    if (!now.box.here || stock == now.box.items.end() || stock->second.pastDate)
+        return false;
+    const auto taken = needed.find(part.kind->id);
+    const int left = stock->second.low - (taken == needed.end() ? 0 : taken->second);
+    return left >= part.use->quantity;
 }
 
 /// A swap lives by its own rules of coming home, not by those of what it replaces: a scarf is not
@@ -94,19 +100,11 @@ void stockRules(const Form &form, const Facts &facts, Refusal &refusal)
 std::vector<ItemUse> itemsUsed(const Form &form, const Facts &facts)
 {
     const Situation &now = facts.situation;
-    std::map<ItemId, int> taken = piecesNeeded(form);
+    const std::map<ItemId, int> needed = piecesNeeded(form);
     std::vector<ItemUse> uses;
     for (const Part &part : form.parts) {
-        if (!isNeeded(part)) {
-            const int pieces = taken[part.kind->id] + part.use->quantity;
-            const bool there = part.kind->source == Source::Box
-                                   ? boxHolds(part.kind->id, pieces, now.box)
-                                   : isOnHand(*part.kind, now);
-            if (!there)
-                continue;
-            taken[part.kind->id] = pieces;
-        }
-        uses.push_back(useOf(part));
+        if (isNeeded(part) || isThereToo(part, needed, now))
+            uses.push_back(useOf(part));
     }
     return uses;
 }

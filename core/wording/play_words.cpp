@@ -32,6 +32,22 @@ const KiteWords &of(checkin::Kite kite)
     return kites[static_cast<std::size_t>(kite)];
 }
 
+/// In the order of checkin::Kite. Whole sentences, since other languages build them otherwise.
+struct PairWords {
+    const char *was;
+    const char *isNow;
+    const char *isStill;
+};
+
+constexpr std::array<PairWords, 5> pairs{{
+    {"Your kite was resting.", "Now it is resting.", "It is still resting."},
+    {"Your kite was steady.", "Now it is steady.", "It is still steady."},
+    {"Your kite was tugging.", "Now it is tugging.", "It is still tugging."},
+    {"There were clouds in the way.", "Now there are clouds in the way.",
+     "There are still clouds in the way."},
+    {"Your kite was in the bag.", "Now it is in the bag.", "It is still in the bag."},
+}};
+
 } // namespace
 
 Sentence exceptionWord(box::ExceptionKind kind)
@@ -59,6 +75,17 @@ Sentence kiteNote(checkin::Kite kite)
 Sentence kiteThanks()
 {
     return {"Thank you for showing me.", {}};
+}
+
+Sentence kiteWas(checkin::Kite before)
+{
+    return {pairs[static_cast<std::size_t>(before)].was, {}};
+}
+
+Sentence kiteIsNow(checkin::Kite before, checkin::Kite now)
+{
+    const PairWords &words = pairs[static_cast<std::size_t>(now)];
+    return {before == now ? words.isStill : words.isNow, {}};
 }
 
 Sentence kiteTradeWords(checkin::Kite kite)

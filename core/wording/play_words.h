@@ -16,6 +16,10 @@ Sentence kiteName(checkin::Kite kite);
 Sentence kiteNote(checkin::Kite kite);
 /// "Thank you for showing me.": the same for all five.
 Sentence kiteThanks();
+/// Two kites side by side, said without a judgement (checkin.md 7): "Your kite was tugging.", then
+/// "Now it is steady." or, where nothing changed, "It is still tugging."
+Sentence kiteWas(checkin::Kite before);
+Sentence kiteIsNow(checkin::Kite before, checkin::Kite now);
 /// What the adult reads (checkin.md 3.2): "low alertness".
 Sentence kiteTradeWords(checkin::Kite kite);
 /// The line for the adult beside the offers (checkin.md 4); empty English where there is none.

@@ -47,6 +47,7 @@ Window {
     }
 
     AppScreens {
+        objectName: "screens"
         anchors.fill: parent
         focus: true
         household: window.household

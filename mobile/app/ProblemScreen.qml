@@ -9,6 +9,12 @@ Sheet {
     id: screen
 
     required property Household household
+    property bool tried: false
+
+    function tryAgain() {
+        screen.tried = true // the same problem again changes nothing else on the page
+        screen.household.openAgain()
+    }
 
     ScreenTitle {
         width: screen.contentWidth
@@ -22,8 +28,16 @@ Sheet {
         text: screen.household.problem
     }
 
+    Words {
+        objectName: "stillSame"
+        width: screen.contentWidth
+        visible: screen.tried
+        soft: true
+        text: qsTr("Tried again just now: still the same.")
+    }
+
     foot: ActionFoot {
         text: qsTr("Try again")
-        onClicked: screen.household.openAgain()
+        onClicked: screen.tryAgain()
     }
 }

@@ -15,11 +15,10 @@ namespace lidlark::mobile {
 
 namespace {
 
-std::unique_ptr<Clock> clockFrom(const QString &text)
+std::unique_ptr<Clock> clockFrom(const StartOptions &options)
 {
-    const auto ms = msFromText(toCore(text));
-    if (ms)
-        return std::make_unique<RunningClock>(*ms);
+    if (options.fromMs)
+        return std::make_unique<RunningClock>(*options.fromMs);
     return std::make_unique<DeviceClock>();
 }
 
@@ -35,19 +34,16 @@ Household::Places placesFrom(const StartOptions &options)
 } // namespace
 
 Graph::Graph(const StartOptions &options)
-    : m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options.clock),
+    : m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options),
                                               std::make_unique<SystemEntropy>())),
       m_sitting(std::make_unique<Sitting>(m_household.get())),
       m_playInHand(std::make_unique<PlayInHand>(m_household.get())),
       m_appearance(std::make_unique<Appearance>(m_household.get())),
       m_engine(std::make_unique<QQmlApplicationEngine>())
 {
-    if (options.textScale > 0)
-        m_appearance->setTextScale(options.textScale);
-    if (!options.scheme.isEmpty())
-        m_appearance->setScheme(options.scheme == QStringLiteral("dark")       ? 1
-                                : options.scheme == QStringLiteral("contrast") ? 2
-                                                                               : 0);
+    if (options.textScale || options.scheme)
+        m_appearance->tryOn(options.textScale.value_or(m_appearance->textScale()),
+                            options.scheme.value_or(m_appearance->scheme()));
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->setInitialProperties({
         {QStringLiteral("household"), QVariant::fromValue(m_household.get())},

@@ -2,21 +2,26 @@
 
 #include <QString>
 
+#include <cstdint>
 #include <memory>
+#include <optional>
 
 class QQmlApplicationEngine;
 
 namespace lidlark::mobile {
 
+class Appearance;
 class Household;
+class PlayInHand;
+class Sitting;
 
 /// What the command line may ask for.
 struct StartOptions {
     QString store;
-    QString catalogue;      ///< Empty: the one built in.
-    QString clock;          ///< ISO 8601 instant to run on from; empty: the phone's own.
-    double textScale = 0;   ///< 0: as kept.
-    QString scheme;         ///< "light", "dark", "contrast"; empty: as kept.
+    QString catalogue;                ///< Empty: the one built in.
+    std::optional<std::int64_t> fromMs; ///< Run on from this instant; absent: the phone's own clock.
+    std::optional<double> textScale;  ///< 1 to 2; absent: as kept.
+    std::optional<int> scheme;        ///< 0 light, 1 dark, 2 contrast; absent: as kept.
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, screens.
@@ -25,17 +30,20 @@ class Graph
 public:
     explicit Graph(const StartOptions &options);
     ~Graph();
+    Graph(const Graph &) = delete;
+    Graph &operator=(const Graph &) = delete;
 
     /// Loads the window. @returns false when it could not be made.
     bool show();
     [[nodiscard]] QQmlApplicationEngine &engine() { return *m_engine; }
     [[nodiscard]] Household &household() { return *m_household; }
+    [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
 
 private:
     std::unique_ptr<Household> m_household;
-    std::unique_ptr<class Sitting> m_sitting;
-    std::unique_ptr<class PlayInHand> m_playInHand;
-    std::unique_ptr<class Appearance> m_appearance;
+    std::unique_ptr<Sitting> m_sitting;
+    std::unique_ptr<PlayInHand> m_playInHand;
+    std::unique_ptr<Appearance> m_appearance;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
 };
 

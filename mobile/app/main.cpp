@@ -1,9 +1,12 @@
-#include <QCommandLineParser>
 #include <QDir>
 #include <QGuiApplication>
+#include <QLocale>
+#include <QQuickStyle>
 #include <QStandardPaths>
+#include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "command_line.h"
 #include "graph.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -17,37 +20,35 @@ QString usualStore()
     return folder + QStringLiteral("/home.lidlark");
 }
 
+/// Words and reading direction of a language; English stands where a translation is missing.
+void speak(const QLocale &locale, QTranslator &translator)
+{
+    QLocale::setDefault(locale);
+    QGuiApplication::setLayoutDirection(locale.textDirection());
+    if (translator.load(locale, QStringLiteral("lidlark"), QStringLiteral("_"),
+                        QStringLiteral(":/lidlark/translations")))
+        QGuiApplication::installTranslator(&translator);
+}
+
 } // namespace
 
 int main(int argc, char **argv)
 {
+    using namespace lidlark::mobile;
+    QQuickStyle::setStyle(QStringLiteral("Basic"));
     QGuiApplication app(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("lidlark"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lidlark"));
     QGuiApplication::setApplicationVersion(QStringLiteral(LIDLARK_VERSION));
 
-    QCommandLineParser parser;
-    parser.setApplicationDescription(QStringLiteral("Short play from a child's own box."));
-    parser.addHelpOption();
-    parser.addVersionOption();
-    const QCommandLineOption store(QStringLiteral("store"), QStringLiteral("The store's file."),
-                                   QStringLiteral("file"));
-    const QCommandLineOption clock(QStringLiteral("clock"),
-                                   QStringLiteral("Run on from this moment (for the demo)."),
-                                   QStringLiteral("2027-01-11T18:25:00Z"));
-    const QCommandLineOption scale(QStringLiteral("text-scale"),
-                                   QStringLiteral("Text size, 1 to 2."), QStringLiteral("1.5"));
-    const QCommandLineOption scheme(QStringLiteral("scheme"),
-                                    QStringLiteral("light, dark or contrast."),
-                                    QStringLiteral("dark"));
-    parser.addOptions({store, clock, scale, scheme});
-    parser.process(app);
-
-    lidlark::mobile::StartOptions options;
-    options.store = parser.isSet(store) ? parser.value(store) : usualStore();
-    options.clock = parser.value(clock);
-    options.textScale = parser.value(scale).toDouble();
-    options.scheme = parser.value(scheme);
-    lidlark::mobile::Graph graph(options);
+    const CommandLine line(QGuiApplication::arguments());
+    if (const auto done = line.exitStatus())
+        return *done;
+    QTranslator translator;
+    speak(line.language().isEmpty() ? QLocale() : QLocale(line.language()), translator);
+    StartOptions options = line.options();
+    if (options.store.isEmpty())
+        options.store = usualStore();
+    Graph graph(options);
     return graph.show() ? QGuiApplication::exec() : 1;
 }

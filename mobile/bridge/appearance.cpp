@@ -52,6 +52,13 @@ void Appearance::setLeftHanded(bool left)
     keep();
 }
 
+void Appearance::tryOn(double textScale, int scheme)
+{
+    m_textScale = qBound(1.0, textScale, 2.0);
+    m_scheme = qBound(0, scheme, 2);
+    emit changed();
+}
+
 void Appearance::keep()
 {
     emit changed();

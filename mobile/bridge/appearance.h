@@ -31,6 +31,9 @@ public:
     [[nodiscard]] bool leftHanded() const { return m_leftHanded; }
     void setLeftHanded(bool left);
 
+    /// For this run only, as the command line asks; nothing is kept.
+    void tryOn(double textScale, int scheme);
+
 signals:
     void changed();
 

@@ -1,10 +1,9 @@
 #include "mobile/bridge/sitting.h"
 
-#include <QJsonArray>
 #include <QJsonDocument>
-#include <QJsonObject>
 
 #include "core/usecase/check_in.h"
+#include "mobile/bridge/sitting_record.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -13,54 +12,14 @@ namespace {
 
 constexpr int notNowsBeforeCorner = 3; // checkin.md 6
 
-/// The filters by the name they are kept under.
-struct NamedFilter {
-    const char *name;
-    bool rotation::Filters::*on;
-};
-constexpr NamedFilter namedFilters[] = {
-    {"no-table", &rotation::Filters::noTable},
-    {"no-mess", &rotation::Filters::noMess},
-    {"quiet", &rotation::Filters::quiet},
-    {"one-hand", &rotation::Filters::oneHand},
-    {"tired-adult", &rotation::Filters::tiredAdult},
-    {"away", &rotation::Filters::awayFromHome},
-    {"ill", &rotation::Filters::someoneIsIll},
-};
-
-QJsonObject roomToJson(const safety::Room &room)
+QString textOf(DayPart when)
 {
-    QJsonObject object{{QStringLiteral("under-three"), room.visitorUnderThree},
-                       {QStringLiteral("mouther"), room.visitorMouther},
-                       {QStringLiteral("quiet"), room.quietNow},
-                       {QStringLiteral("beside-said"), room.besideSaid},
-                       {QStringLiteral("adult"), static_cast<int>(room.adultCanBe)}};
-    if (room.present) {
-        QJsonArray present;
-        for (const PersonId &person : *room.present)
-            present.append(fromCore(person.value));
-        object.insert(QStringLiteral("present"), present);
-    }
-    return object;
+    return fromCore(toText(when.day)) + u' ' + fromCore(toText(when.part));
 }
 
-safety::Room roomFromJson(const QJsonObject &object)
+QString nameOf(const std::optional<KiteTap> &tap)
 {
-    safety::Room room;
-    room.visitorUnderThree = object[QStringLiteral("under-three")].toBool();
-    room.visitorMouther = object[QStringLiteral("mouther")].toBool();
-    room.quietNow = object[QStringLiteral("quiet")].toBool();
-    room.besideSaid = object[QStringLiteral("beside-said")].toBool();
-    const int adult =
-        object[QStringLiteral("adult")].toInt(static_cast<int>(catalogue::Supervision::Beside));
-    if (adult >= 0 && adult <= static_cast<int>(catalogue::Supervision::Beside))
-        room.adultCanBe = static_cast<catalogue::Supervision>(adult);
-    if (object.contains(QStringLiteral("present"))) {
-        room.present.emplace();
-        for (const QJsonValue &person : object[QStringLiteral("present")].toArray())
-            room.present->push_back({toCore(person.toString())});
-    }
-    return room;
+    return tap ? fromCore(checkin::kiteNames.of(tap->kite())) : QString();
 }
 
 } // namespace
@@ -76,9 +35,24 @@ std::string Sitting::key() const
     return "sitting." + toCore(m_household->child());
 }
 
+std::int64_t Sitting::nowMs() const
+{
+    return m_household->workplace().clock.nowMs();
+}
+
 QString Sitting::kite() const
 {
-    return m_kite ? fromCore(checkin::kiteNames.of(*m_kite)) : QString();
+    return m_kiteOff ? QString() : nameOf(m_shown);
+}
+
+QString Sitting::kiteBefore() const
+{
+    return m_shown ? fromCore(checkin::kiteNames.of(m_shown->entry.before)) : QString();
+}
+
+QString Sitting::guess() const
+{
+    return m_kiteOff ? QString() : nameOf(m_guess);
 }
 
 bool Sitting::kiteInCorner() const
@@ -86,28 +60,57 @@ bool Sitting::kiteInCorner() const
     return m_notNows >= notNowsBeforeCorner;
 }
 
+bool Sitting::kiteToComplete() const
+{
+    return !m_kiteOff && m_shown && m_shown->pairOpen &&
+           m_shown->entry.before != checkin::Kite::Bag;
+}
+
 void Sitting::setKiteOff(bool off)
 {
     m_kiteOff = off;
-    keep();
+    say();
 }
 
 void Sitting::setMinutes(int minutes)
 {
     m_minutes = minutes;
-    keep();
+    say();
 }
 
 void Sitting::setRoom(const safety::Room &room)
 {
     m_room = room;
-    keep();
+    say();
 }
 
 void Sitting::setFilters(const rotation::Filters &filters)
 {
     m_filters = filters;
+    say();
+}
+
+void Sitting::readNotice()
+{
+    m_noticeRead = true;
     keep();
+    emit changed();
+}
+
+std::optional<KiteTap> Sitting::newTap(checkin::Kite kite, checkin::ShownBy by)
+{
+    usecase::Workplace &workplace = m_household->workplace();
+    const std::string alias = toCore(m_household->child());
+    const auto box = store::BoxRepository(workplace.database).boxOf(alias);
+    const auto id = usecase::checkIn(workplace, alias, kite, by);
+    if (!box || !id) {
+        emit failed(m_household->sentenceFor(box ? id.error() : box.error()));
+        return std::nullopt;
+    }
+    KiteTap tap;
+    tap.entry = {*id, box->child, m_household->today(), kite, by, std::nullopt, {}};
+    tap.tappedMs = nowMs();
+    return tap;
 }
 
 void Sitting::showKite(const QString &name, bool fromAdult)
@@ -115,85 +118,87 @@ void Sitting::showKite(const QString &name, bool fromAdult)
     const auto kite = checkin::kiteNames.parse(toCore(name));
     if (!kite)
         return;
-    usecase::Workplace &workplace = m_household->workplace();
-    const auto by = fromAdult ? checkin::ShownBy::AdultGuess : checkin::ShownBy::Child;
-    if (!m_checkInId.empty() && m_fromAdult == fromAdult) {
-        const auto family = m_household->family();
-        if (!family) {
-            emit failed(m_household->sentenceFor(family.error()));
+    std::optional<KiteTap> &last = fromAdult ? m_guess : m_shown;
+    if (last && last->changeableAt(nowMs())) {
+        if (!report(usecase::changeCheckIn(m_household->workplace(), last->entry, *kite)))
             return;
-        }
-        checkin::CheckIn entry{m_checkInId, family->child.id, {}, *kite, by, std::nullopt, {}};
-        if (const Outcome done = usecase::changeCheckIn(workplace, entry, *kite); !done) {
-            emit failed(m_household->sentenceFor(done.error()));
-            return;
-        }
+        last->entry.before = *kite;
+        last->tappedMs = nowMs();
     } else {
-        const auto id = usecase::checkIn(workplace, toCore(m_household->child()), *kite, by);
-        if (!id) {
-            emit failed(m_household->sentenceFor(id.error()));
+        const auto tap = newTap(
+            *kite, fromAdult ? checkin::ShownBy::AdultGuess : checkin::ShownBy::Child);
+        if (!tap)
             return;
-        }
-        m_checkInId = *id;
+        last = tap;
     }
-    m_notNows = *kite == checkin::Kite::Bag ? m_notNows + (m_kite == kite ? 0 : 1) : 0;
-    m_kite = kite;
-    m_fromAdult = fromAdult;
-    keep();
+    if (!fromAdult && *kite == checkin::Kite::Bag)
+        countNotNow();
+    else if (!fromAdult)
+        m_notNows = 0;
+    say();
+}
+
+void Sitting::countNotNow()
+{
+    const DayPart now = m_household->today();
+    if (m_lastNotNow == now)
+        return;
+    m_lastNotNow = now;
+    ++m_notNows;
 }
 
 void Sitting::skipKite()
 {
-    if (m_kite)
+    if (m_shown)
         return;
-    ++m_notNows;
+    countNotNow();
     keep();
+    emit changed();
 }
 
 void Sitting::removeKite()
 {
-    const auto family = m_household->family();
-    if (!family || m_checkInId.empty())
+    if (!m_shown)
         return;
-    const Outcome done =
-        usecase::removeCheckIn(m_household->workplace(), m_checkInId, family->child.id);
-    if (!done) {
-        emit failed(m_household->sentenceFor(done.error()));
+    const checkin::CheckIn &entry = m_shown->entry;
+    if (!report(usecase::removeCheckIn(m_household->workplace(), entry.id, entry.child)))
         return;
-    }
-    m_kite.reset();
-    m_checkInId.clear();
-    keep();
+    m_shown.reset();
+    say();
 }
 
 void Sitting::showKiteAfter(const QString &name, const QString &activityId)
 {
     const auto after = checkin::kiteNames.parse(toCore(name));
-    const auto family = m_household->family();
-    if (!after || !family || !m_kite || m_checkInId.empty())
+    if (!after || !m_shown || activityId.isEmpty())
         return; // a pair is kept only when both were given (checkin.md 7)
-    const checkin::CheckIn entry{m_checkInId,
-                                 family->child.id,
-                                 {},
-                                 *m_kite,
-                                 m_fromAdult ? checkin::ShownBy::AdultGuess
-                                             : checkin::ShownBy::Child,
-                                 std::nullopt,
-                                 {}};
-    const Outcome done =
-        usecase::checkInAfter(m_household->workplace(), entry, *after, {toCore(activityId)});
-    if (!done)
-        emit failed(m_household->sentenceFor(done.error()));
-    m_kite = after; // what the child shows now; the next play begins with it
-    m_checkInId.clear();
+    const ActivityId activity{toCore(activityId)};
+    if (!report(
+            usecase::checkInAfter(m_household->workplace(), m_shown->entry, *after, activity)))
+        return;
+    m_shown->entry.after = *after; // what the child shows now
+    m_shown->entry.activity = activity;
+    m_shown->pairOpen = false;
+    say();
+}
+
+void Sitting::leaveKiteAfter()
+{
+    if (!m_shown || !m_shown->pairOpen)
+        return;
+    m_shown->pairOpen = false;
     keep();
+    emit changed();
 }
 
 usecase::MenuRequest Sitting::request() const
 {
     usecase::MenuRequest request;
     request.child = toCore(m_household->child());
-    request.kite = m_kite;
+    if (!m_kiteOff && m_shown)
+        request.kite = m_shown->kite();
+    else if (!m_kiteOff && m_guess)
+        request.kite = m_guess->kite();
     request.room = m_room;
     request.filters = m_filters;
     if (m_minutes > 0)
@@ -201,16 +206,65 @@ usecase::MenuRequest Sitting::request() const
     return request;
 }
 
+Result<usecase::TodayMenu> Sitting::menu() const
+{
+    usecase::MenuRequest asked = request();
+    asked.without = m_aside;
+    return usecase::suggestToday(m_household->workplace(), asked);
+}
+
+void Sitting::shown(const usecase::TodayMenu &menu) const
+{
+    // Forgetting that it was shown only makes an entry wait less: nothing to report.
+    (void)usecase::markOffered(m_household->workplace(), menu);
+}
+
+void Sitting::setAside(const usecase::TodayMenu &menu)
+{
+    for (const rotation::Offer &offer : menu.menu.offers)
+        m_aside.insert(offer.admitted.activity().id);
+    const auto next = this->menu();
+    if (next && next->menu.offers.empty())
+        m_aside.clear(); // all have been seen: begin again with the best
+    emit changed();
+}
+
+Result<safety::Admitted> Sitting::anything()
+{
+    usecase::MenuRequest asked = request();
+    asked.without = {m_lastAnything};
+    auto any = usecase::anythingAtAll(m_household->workplace(), asked);
+    if (!any && any.error().code == ErrorCode::NotFound) {
+        asked.without.clear(); // there is only this one
+        any = usecase::anythingAtAll(m_household->workplace(), asked);
+    }
+    if (any) {
+        m_lastAnything = any->activity().id;
+        keep();
+    }
+    return any;
+}
+
+void Sitting::freshen()
+{
+    if (m_household->isOpen() && m_household->today() != m_when)
+        load();
+}
+
 void Sitting::load()
 {
     m_room = {};
     m_filters = {};
-    m_kite.reset();
-    m_checkInId.clear();
-    m_fromAdult = false;
+    m_shown.reset();
+    m_guess.reset();
+    m_aside.clear();
+    m_lastAnything = {};
+    m_lastNotNow.reset();
     m_minutes = 0;
     m_notNows = 0;
     m_kiteOff = false;
+    m_noticeRead = false;
+    m_when = m_household->today();
     if (m_household->isOpen() && !m_household->child().isEmpty()) {
         const auto kept =
             store::DeviceRepository(m_household->workplace().database).localState(key());
@@ -224,43 +278,56 @@ void Sitting::restore(const QJsonObject &object)
 {
     m_notNows = object[QStringLiteral("not-nows")].toInt();
     m_kiteOff = object[QStringLiteral("kite-off")].toBool();
-    const DayPart now = m_household->today();
-    if (toCore(object[QStringLiteral("day")].toString()) != toText(now.day))
+    m_lastAnything = {toCore(object[QStringLiteral("last-anything")].toString())};
+    const QString when = object[QStringLiteral("when")].toString();
+    if (object[QStringLiteral("last-not-now")].toString() == textOf(m_when))
+        m_lastNotNow = m_when;
+    if (!when.startsWith(fromCore(toText(m_when.day))))
         return;
-    const QJsonObject on = object[QStringLiteral("filters")].toObject();
-    for (const NamedFilter &filter : namedFilters)
-        m_filters.*filter.on = on[QLatin1String(filter.name)].toBool();
+    m_filters = filtersFrom(object[QStringLiteral("filters")].toObject());
     m_minutes = object[QStringLiteral("minutes")].toInt();
-    if (toCore(object[QStringLiteral("part")].toString()) != toText(now.part))
+    m_noticeRead = object[QStringLiteral("notice-read")].toBool();
+    if (when != textOf(m_when))
         return; // who is here and how the body feels change faster than a day
-    m_room = roomFromJson(object[QStringLiteral("room")].toObject());
-    m_kite = checkin::kiteNames.parse(toCore(object[QStringLiteral("kite")].toString()));
-    m_checkInId = toCore(object[QStringLiteral("check-in")].toString());
-    m_fromAdult = object[QStringLiteral("from-adult")].toBool();
+    m_room = roomFrom(object[QStringLiteral("room")].toObject());
+    m_shown = kiteTapFrom(object[QStringLiteral("shown")].toObject());
+    m_guess = kiteTapFrom(object[QStringLiteral("guess")].toObject());
+}
+
+void Sitting::say()
+{
+    m_aside.clear(); // another question has another answer
+    keep();
+    emit changed();
 }
 
 void Sitting::keep()
 {
-    const DayPart now = m_household->today();
-    QJsonObject on;
-    for (const NamedFilter &filter : namedFilters)
-        on.insert(QLatin1String(filter.name), m_filters.*filter.on);
-    const QJsonObject object{{QStringLiteral("day"), fromCore(toText(now.day))},
-                             {QStringLiteral("part"), fromCore(toText(now.part))},
-                             {QStringLiteral("filters"), on},
-                             {QStringLiteral("room"), roomToJson(m_room)},
-                             {QStringLiteral("kite"), kite()},
-                             {QStringLiteral("check-in"), fromCore(m_checkInId)},
-                             {QStringLiteral("from-adult"), m_fromAdult},
-                             {QStringLiteral("minutes"), m_minutes},
-                             {QStringLiteral("not-nows"), m_notNows},
-                             {QStringLiteral("kite-off"), m_kiteOff}};
+    m_when = m_household->today();
+    QJsonObject object{{QStringLiteral("when"), textOf(m_when)},
+                       {QStringLiteral("filters"), toJson(m_filters)},
+                       {QStringLiteral("room"), toJson(m_room)},
+                       {QStringLiteral("minutes"), m_minutes},
+                       {QStringLiteral("notice-read"), m_noticeRead},
+                       {QStringLiteral("not-nows"), m_notNows},
+                       {QStringLiteral("kite-off"), m_kiteOff},
+                       {QStringLiteral("last-anything"), fromCore(m_lastAnything.value)}};
+    if (m_lastNotNow)
+        object.insert(QStringLiteral("last-not-now"), textOf(*m_lastNotNow));
+    if (m_shown)
+        object.insert(QStringLiteral("shown"), toJson(*m_shown));
+    if (m_guess)
+        object.insert(QStringLiteral("guess"), toJson(*m_guess));
     store::DeviceRepository local(m_household->workplace().database);
-    const Outcome kept = local.setLocalState(
-        key(), QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());
-    if (!kept)
-        emit failed(m_household->sentenceFor(kept.error()));
-    emit changed();
+    report(local.setLocalState(
+        key(), QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString()));
+}
+
+bool Sitting::report(const Outcome &outcome)
+{
+    if (!outcome)
+        emit failed(m_household->sentenceFor(outcome.error()));
+    return outcome.ok();
 }
 
 } // namespace lidlark::mobile

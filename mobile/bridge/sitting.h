@@ -8,6 +8,10 @@
 #include "core/usecase/suggest_today.h"
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kite_tap.h"
+
+#include <optional>
+#include <set>
 
 namespace lidlark::mobile {
 
@@ -19,53 +23,71 @@ class Sitting : public QObject
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Made by main")
-    /// "resting", "steady", "whirling", "clouds", "bag", or empty: not asked.
+    /// What the child showed: "resting", "steady", "whirling", "clouds", "bag"; empty: not asked.
     Q_PROPERTY(QString kite READ kite NOTIFY changed FINAL)
-    /// The tap is from the last minute: it can still be changed without a word.
-    Q_PROPERTY(bool kiteFromAdult READ kiteFromAdult NOTIFY changed FINAL)
+    /// What the child showed before the play that is just done.
+    Q_PROPERTY(QString kiteBefore READ kiteBefore NOTIFY changed FINAL)
+    /// The adult's own guess, kept apart; never shown in a child's view.
+    Q_PROPERTY(QString guess READ guess NOTIFY changed FINAL)
     /// After three "not now" the kite waits in the corner (checkin.md 6).
     Q_PROPERTY(bool kiteInCorner READ kiteInCorner NOTIFY changed FINAL)
     /// Turned off for good by the adult.
     Q_PROPERTY(bool kiteOff READ kiteOff WRITE setKiteOff NOTIFY changed FINAL)
-    /// A kite was shown before play, so that an after-kite would make a pair.
+    /// The child showed a kite before play, so that an after-kite would make a pair.
     Q_PROPERTY(bool kiteToComplete READ kiteToComplete NOTIFY changed FINAL)
     Q_PROPERTY(bool roomAnswered READ roomAnswered NOTIFY changed FINAL)
     /// Minutes the family has, 0: no limit.
     Q_PROPERTY(int minutes READ minutes WRITE setMinutes NOTIFY changed FINAL)
+    /// The notice "not yet checked by a clinician" was put away today.
+    Q_PROPERTY(bool noticeRead READ noticeRead NOTIFY changed FINAL)
 
 public:
     explicit Sitting(Household *household, QObject *parent = nullptr);
 
     [[nodiscard]] QString kite() const;
-    [[nodiscard]] bool kiteFromAdult() const { return m_fromAdult; }
+    [[nodiscard]] QString kiteBefore() const;
+    [[nodiscard]] QString guess() const;
     [[nodiscard]] bool kiteInCorner() const;
     [[nodiscard]] bool kiteOff() const { return m_kiteOff; }
     void setKiteOff(bool off);
-    [[nodiscard]] bool kiteToComplete() const
-    {
-        return !m_kiteOff && !m_checkInId.empty() && m_kite && *m_kite != checkin::Kite::Bag;
-    }
+    [[nodiscard]] bool kiteToComplete() const;
     [[nodiscard]] bool roomAnswered() const { return m_room.present.has_value(); }
     [[nodiscard]] int minutes() const { return m_minutes; }
     void setMinutes(int minutes);
+    [[nodiscard]] bool noticeRead() const { return m_noticeRead; }
 
-    /// Keeps the tap (or changes the last one) as a check-in. A bag is a check-in too.
+    /// Keeps the tap as a check-in; within a minute of the last one it takes its place. A bag is a
+    /// check-in too.
     /// @param fromAdult the adult's guess, kept apart.
     Q_INVOKABLE void showKite(const QString &kite, bool fromAdult);
     /// Asked and gone without an answer: as good as "not now".
     Q_INVOKABLE void skipKite();
-    /// "That wasn't me."
+    /// "That wasn't me": the child's tap goes, everywhere.
     Q_INVOKABLE void removeKite();
     /// The after-kite of a play.
     Q_INVOKABLE void showKiteAfter(const QString &kite, const QString &activityId);
+    /// The after-kite was offered and left alone: it is not offered again for this tap.
+    Q_INVOKABLE void leaveKiteAfter();
 
     [[nodiscard]] const safety::Room &room() const { return m_room; }
     void setRoom(const safety::Room &room);
     [[nodiscard]] const rotation::Filters &filters() const { return m_filters; }
     void setFilters(const rotation::Filters &filters);
+    Q_INVOKABLE void readNotice();
 
-    /// The question for the menu as it stands.
-    [[nodiscard]] usecase::MenuRequest request() const;
+    /// Today's menu as the sitting stands, without what "three others" has put aside.
+    [[nodiscard]] Result<usecase::TodayMenu> menu() const;
+    /// The offers of @p menu stand on the screen.
+    void shown(const usecase::TodayMenu &menu) const;
+    /// "Three others": the offers of @p menu stay away until something else is said, or until
+    /// nothing would be left.
+    void setAside(const usecase::TodayMenu &menu);
+    [[nodiscard]] bool hasSetAside() const { return !m_aside.empty(); }
+    /// Something at random; never the same twice running while there is another.
+    [[nodiscard]] Result<safety::Admitted> anything();
+
+    /// Forgets what has grown old, after the app has slept through a part of the day.
+    Q_INVOKABLE void freshen();
 
 signals:
     void changed();
@@ -75,18 +97,27 @@ private:
     void load();
     void restore(const QJsonObject &object);
     void keep();
+    void say();
     [[nodiscard]] std::string key() const;
+    [[nodiscard]] usecase::MenuRequest request() const;
+    [[nodiscard]] std::int64_t nowMs() const;
+    std::optional<KiteTap> newTap(checkin::Kite kite, checkin::ShownBy by);
+    bool report(const Outcome &outcome);
+    void countNotNow();
 
     Household *m_household;
     safety::Room m_room;
     rotation::Filters m_filters;
-    std::optional<checkin::Kite> m_kite;
-    std::string m_checkInId;
-    bool m_fromAdult = false;
-    bool m_kiteOff = false;
-    int m_notNows = 0;
-    int m_minutes = 0;
+    std::optional<KiteTap> m_shown; ///< By the child.
+    std::optional<KiteTap> m_guess; ///< By the adult.
+    std::set<ActivityId> m_aside;
+    ActivityId m_lastAnything;
     DayPart m_when;
+    bool m_kiteOff = false;
+    bool m_noticeRead = false;
+    int m_notNows = 0;                    ///< In a row, one a part of the day.
+    std::optional<DayPart> m_lastNotNow;
+    int m_minutes = 0;
 };
 
 } // namespace lidlark::mobile

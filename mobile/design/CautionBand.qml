@@ -13,7 +13,7 @@ Item {
     property bool roundEnd: false
 
     implicitWidth: words.implicitWidth + 2 * Theme.cardPadding
-    implicitHeight: Math.max(29, words.height + 10)
+    implicitHeight: Math.max(29, words.height + 10 - 2 * Theme.scriptRoom)
 
     PictureGround {
         anchors.fill: parent

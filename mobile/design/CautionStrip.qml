@@ -17,7 +17,7 @@ Rectangle {
     color: Theme.safety
 
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: [strip.lead, strip.text].filter(part => part.length > 0).join(" ")
+    Accessible.name: strip.lead.length > 0 && strip.text.length > 0 ? strip.lead + " " + strip.text : strip.lead + strip.text
 
     Column {
         id: column

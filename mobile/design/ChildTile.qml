@@ -23,7 +23,7 @@ Pressable {
 
     ground: Theme.OnPicture
     paperRadius: Theme.radiusTile
-    accessibleName: tile.note.length > 0 ? tile.text + ". " + tile.note : tile.text
+    accessibleName: tile.text + tile.sentence(tile.note)
     topPadding: 4 + paper.drop
     bottomPadding: 4 - paper.drop
     startPadding: 4

@@ -13,7 +13,7 @@ Pressable {
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
     checkable: true
-    accessibleName: row.note.length > 0 ? row.text + ". " + row.note : row.text
+    accessibleName: row.text + row.sentence(row.note)
     implicitHeight: Math.max(52, row.implicitContentHeight + row.topPadding + row.bottomPadding)
     startPadding: Theme.cardPadding
     endPadding: Theme.cardPadding + 26

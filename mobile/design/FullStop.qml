@@ -19,7 +19,7 @@ FocusScope {
     focus: true
 
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: [stop.lead, stop.text].filter(part => part.length > 0).join(" ")
+    Accessible.name: stop.text.length > 0 ? stop.lead + " " + stop.text : stop.lead
 
     Rectangle {
         anchors.fill: parent

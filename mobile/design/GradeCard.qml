@@ -10,7 +10,7 @@ Pressable {
     property string sign: ""
     property string note: ""
 
-    accessibleName: card.note.length > 0 ? card.text + ". " + card.note : card.text
+    accessibleName: card.text + card.sentence(card.note)
     implicitHeight: Math.max(76, card.implicitContentHeight + card.topPadding + card.bottomPadding)
     startPadding: Theme.cardPadding
     topPadding: 12 + paper.drop

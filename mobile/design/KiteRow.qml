@@ -12,7 +12,7 @@ Pressable {
     readonly property bool pictured: row.drawing.length > 0 && !Theme.largeText
     readonly property real edge: Theme.cardEdgeWidth
 
-    accessibleName: row.note.length > 0 ? row.text + ". " + row.note : row.text
+    accessibleName: row.text + row.sentence(row.note)
     implicitHeight: Math.max(60, row.implicitContentHeight + 2 * (8 - Theme.scriptRoom))
     topPadding: row.edge + paper.drop
     bottomPadding: row.edge - paper.drop

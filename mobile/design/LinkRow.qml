@@ -14,7 +14,7 @@ Pressable {
     readonly property bool beside: row.endText.length > 0 && !Theme.largeText
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : row.sign.length > 0 ? Theme.signSize : 0
 
-    accessibleName: [row.text, row.note, row.endText].filter(part => part.length > 0).join(". ")
+    accessibleName: row.text + row.sentence(row.note) + row.sentence(row.endText)
     implicitHeight: Math.max(56, row.implicitContentHeight + row.topPadding + row.bottomPadding)
     startPadding: Theme.cardPadding
     endPadding: Theme.smallGap

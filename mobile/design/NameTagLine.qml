@@ -14,7 +14,14 @@ Pressable {
     readonly property list<string> tags: line.moreText.length > 0 ? [...line.names, line.moreText] : line.names
     readonly property int drop: line.down ? 1 : 0
 
-    accessibleName: [line.names.join(", "), line.note].filter(part => part.length > 0).join(" ")
+    function together(): string {
+        let all = ""
+        for (let i = 0; i < line.names.length; ++i)
+            all += (i > 0 ? ", " : "") + line.names[i]
+        return all
+    }
+
+    accessibleName: line.note.length > 0 ? line.together() + " " + line.note : line.together()
     topPadding: line.drop
     bottomPadding: -line.drop
     rightInset: -2

@@ -26,8 +26,8 @@ Pressable {
     readonly property int wordsInset: Theme.cardPadding + 1
 
     text: offer.name
-    accessibleName: [offer.name, offer.supervision, offer.why, offer.outText, offer.playText, offer.backText]
-                    .filter(part => part.length > 0).join(". ")
+    accessibleName: offer.name + sentence(offer.supervision) + sentence(offer.why)
+                    + sentence(offer.outText) + sentence(offer.playText) + sentence(offer.backText)
     implicitHeight: Math.max(126, offer.implicitContentHeight + offer.topPadding + offer.bottomPadding)
     topPadding: offer.edge + paper.drop
     bottomPadding: offer.edge - paper.drop
@@ -61,6 +61,7 @@ Pressable {
                 name: offer.drawing
                 leftHanded: offer.childLeftHanded
                 middleOnly: true
+                cornerRadius: Theme.radiusPaper - offer.edge
             }
         }
 

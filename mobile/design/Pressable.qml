@@ -32,6 +32,11 @@ T.AbstractButton {
         control.clicked()
     }
 
+    /// A further part of an accessible name, set off from what stands before it.
+    function sentence(part: string): string {
+        return part.length > 0 ? ". " + part : ""
+    }
+
     enabled: !control.notNow
     focusPolicy: Qt.StrongFocus
     hoverEnabled: true

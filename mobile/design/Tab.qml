@@ -33,7 +33,7 @@ Pressable {
 
             anchors.verticalCenter: parent.verticalCenter
             width: parent.width
-            spacing: 6
+            spacing: 6 - Theme.scriptRoom
 
             Drawing {
                 anchors.horizontalCenter: parent.horizontalCenter

@@ -17,7 +17,7 @@ Pressable {
     readonly property int pictureRoom: 60
     readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
-    accessibleName: [well.text, well.count, well.tag].filter(part => part.length > 0).join(", ")
+    accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
     paperRadius: Theme.radiusWell
     startPadding: 6
     endPadding: 5

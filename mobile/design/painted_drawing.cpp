@@ -29,6 +29,16 @@ void paintMissing(QPainter &painter, const QRectF &area, const QColor &ink)
     painter.strokePath(frame, dashPen(ink, missingFrame, dots));
 }
 
+void roundCorners(QPainter &painter, const QRectF &area, qreal radius)
+{
+    QPainterPath outside;
+    outside.addRect(area);
+    QPainterPath inside;
+    inside.addRoundedRect(area, radius, radius);
+    painter.setCompositionMode(QPainter::CompositionMode_DestinationOut);
+    painter.fillPath(outside.subtracted(inside), Qt::black);
+}
+
 } // namespace
 
 PaintedDrawing::PaintedDrawing(QQuickItem *parent) : QQuickPaintedItem(parent)
@@ -59,6 +69,15 @@ void PaintedDrawing::setFit(Fit fit)
     m_fit = fit;
     update();
     emit fitChanged();
+}
+
+void PaintedDrawing::setCornerRadius(qreal radius)
+{
+    if (qFuzzyCompare(m_cornerRadius + 1.0, radius + 1.0))
+        return;
+    m_cornerRadius = radius;
+    update();
+    emit cornerRadiusChanged();
 }
 
 void PaintedDrawing::setInkColour(const QColor &colour)
@@ -135,6 +154,8 @@ void PaintedDrawing::paint(QPainter *painter)
         painter->setClipRect(whole);
     }
     painter->drawImage(QPointF(), picture);
+    if (m_cornerRadius > 0.0)
+        roundCorners(*painter, boundingRect(), m_cornerRadius);
 }
 
 } // namespace lidlark::design

@@ -16,6 +16,8 @@ class PaintedDrawing : public QQuickPaintedItem
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY nameChanged FINAL)
     Q_PROPERTY(Fit fit READ fit WRITE setFit NOTIFY fitChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY nameChanged FINAL)
+    Q_PROPERTY(
+        qreal cornerRadius READ cornerRadius WRITE setCornerRadius NOTIFY cornerRadiusChanged FINAL)
     Q_PROPERTY(bool missing READ missing NOTIFY nameChanged FINAL)
     Q_PROPERTY(QColor inkColour READ inkColour WRITE setInkColour NOTIFY coloursChanged FINAL)
     Q_PROPERTY(QColor tintColour READ tintColour WRITE setTintColour NOTIFY coloursChanged FINAL)
@@ -37,6 +39,9 @@ public:
     /// For a left-handed child: the drawing "<name>-left" where there is one.
     bool leftHanded() const { return m_leftHanded; }
     void setLeftHanded(bool leftHanded);
+    /// px; for a drawing that runs up to the corners of a card.
+    qreal cornerRadius() const { return m_cornerRadius; }
+    void setCornerRadius(qreal radius);
     bool missing() const { return m_area.isEmpty() && !m_name.isEmpty(); }
 
     QColor inkColour() const { return m_colours.ink; }
@@ -51,6 +56,7 @@ public:
 signals:
     void nameChanged();
     void fitChanged();
+    void cornerRadiusChanged();
     void coloursChanged();
 
 private:
@@ -62,6 +68,7 @@ private:
     QString m_name;
     Fit m_fit = Whole;
     bool m_leftHanded = false;
+    qreal m_cornerRadius = 0.0;
     DrawingColours m_colours;
     QRectF m_area;
 };

@@ -12,8 +12,10 @@ class ThemeColours : public lidlark::design::ThemeChoices
 {
     Q_OBJECT
     QML_ANONYMOUS
-    Q_PROPERTY(Scheme scheme READ scheme WRITE setScheme NOTIFY coloursChanged FINAL)
-    Q_PROPERTY(Place place READ place WRITE setPlace NOTIFY coloursChanged FINAL)
+    Q_PROPERTY(lidlark::design::ThemeChoices::Scheme scheme READ scheme WRITE setScheme NOTIFY
+                   coloursChanged FINAL)
+    Q_PROPERTY(lidlark::design::ThemeChoices::Place place READ place WRITE setPlace NOTIFY
+                   coloursChanged FINAL)
     Q_PROPERTY(QColor sheet READ sheet NOTIFY coloursChanged FINAL)
     Q_PROPERTY(QColor card READ card NOTIFY coloursChanged FINAL)
     Q_PROPERTY(QColor cardEdge READ cardEdge NOTIFY coloursChanged FINAL)

@@ -3,32 +3,43 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// The child chooses between the offers' pictures. No words in them, no way out but the held one.
+/// The child chooses between the offers' pictures. No words in them; the last tap counts, and an
+/// adult goes on from there by holding.
 FocusScope {
     id: screen
 
     /// Rows with activityId, drawing, drawingAlt and invite.
     required property QtObject offers
+    property string picked: ""
+    readonly property bool wide: screen.width > screen.height
+    readonly property real side: Theme.childMargin
+    readonly property real between: Math.min(Theme.childGap, Theme.sectionGap)
+    readonly property real footRoom: heldControl.height + 2 * Theme.gap
+    readonly property real tileWidth: screen.wide ? (screen.width - 2 * screen.side - (choices.count - 1) * screen.between) / Math.max(1, choices.count)
+                                                  : screen.width - 2 * screen.side
+    readonly property real tileHeight: screen.wide ? screen.height - screen.footRoom - 2 * screen.side
+        : Math.floor((screen.height - screen.footRoom - screen.side - (choices.count - 1) * screen.between) / Math.max(1, choices.count))
 
+    /// An adult begins what the child picked.
     signal chosen(string activityId)
+    /// An adult goes back; nothing was picked.
     signal left()
 
-    readonly property bool wide: screen.width > screen.height
-    readonly property int side: Theme.childMargin
-    readonly property int footRoom: Theme.mm(12) + 2 * Theme.gap
-    readonly property int tiles: choices.count
-    readonly property int tileHeight: screen.wide ? screen.height - screen.footRoom - 2 * screen.side
-        : Math.floor((screen.height - screen.footRoom - screen.side - (screen.tiles - 1) * Theme.sectionGap) / Math.max(1, screen.tiles))
-    property string pickedId: ""
+    function leave() {
+        if (screen.picked.length > 0)
+            screen.chosen(screen.picked)
+        else
+            screen.left()
+    }
 
     Keys.onEscapePressed: {}
     Keys.onBackPressed: {}
 
+    // The second of two touches within 600 ms is ignored, as on the kite's screen.
     Timer {
-        id: onward
+        id: pause
 
         interval: 600
-        onTriggered: screen.chosen(screen.pickedId)
     }
 
     Rectangle {
@@ -51,27 +62,28 @@ FocusScope {
             required drawing
 
             objectName: "choice-" + tile.activityId
-            x: screen.side + (screen.wide ? tile.index * (tile.width + Theme.sectionGap) : 0)
-            y: screen.side + (screen.wide ? 0 : tile.index * (screen.tileHeight + Theme.sectionGap))
-            width: screen.wide ? (screen.width - 2 * screen.side - (screen.tiles - 1) * Theme.sectionGap) / Math.max(1, screen.tiles)
-                               : screen.width - 2 * screen.side
+            x: screen.side + (screen.wide ? tile.index * (screen.tileWidth + screen.between) : 0)
+            y: screen.side + (screen.wide ? 0 : tile.index * (screen.tileHeight + screen.between))
+            width: screen.tileWidth
             height: screen.tileHeight
-            upright: true
             accessibleName: tile.invite + " " + tile.drawingAlt
-            picked: screen.pickedId === tile.activityId
+            picked: screen.picked === tile.activityId
             onChosen: {
-                if (onward.running)
+                if (pause.running)
                     return
-                screen.pickedId = tile.activityId
-                onward.start()
+                pause.restart()
+                screen.picked = tile.activityId
             }
         }
     }
 
     Words {
-        x: screen.side + 6
+        objectName: "chooseWords"
+        anchors.left: parent.left
+        anchors.leftMargin: Theme.margin + 2
+        anchors.right: heldControl.left
+        anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
-        width: heldControl.x - x - Theme.gap
         role: Theme.Label
         text: qsTr("You choose. We play together.")
     }
@@ -80,9 +92,10 @@ FocusScope {
         id: heldControl
 
         objectName: "adultHold"
-        x: screen.width - width - screen.side
+        anchors.right: parent.right
+        anchors.rightMargin: screen.side
         y: screen.height - height - Theme.gap
-        text: qsTr("adult: hold")
-        onHeld: screen.left()
+        text: screen.picked.length > 0 ? qsTr("adult: hold to begin") : qsTr("adult: hold")
+        onHeld: screen.leave()
     }
 }

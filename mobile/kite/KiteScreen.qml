@@ -6,49 +6,40 @@ import Lidlark.Design
 import Lidlark.Kite
 
 /// The child's check-in: five answers of equal worth, and the hand. Never a scroll, one tap, the
-/// same thanks for all; an adult leaves by holding.
+/// same thanks for all. Nothing leads on from here but the control an adult holds (job.md C4).
 FocusScope {
     id: screen
 
     required property Household household
     required property Sitting sitting
     property string afterActivity: ""
-    property bool adultGuess: false
+    property bool byAdult: false
+    property string picked: ""
+    readonly property bool thanked: screen.picked.length > 0 && !kites.byAdult
 
+    /// An adult goes on from this kite.
     signal shown(string kite)
     signal grownUpWanted()
+    /// An adult goes on, and nothing was shown.
     signal left()
 
-    readonly property bool wide: screen.width > screen.height
-    readonly property bool compact: !screen.wide && screen.height < 690
-    readonly property int side: Theme.childMargin
-    readonly property int gap: screen.wide ? Theme.chipGap : Theme.childGap
-    readonly property int heldHeight: screen.compact || screen.wide ? Theme.touchTarget : Theme.mm(12)
-    readonly property int questionHeight: Math.max(49, question.implicitHeight + Theme.gap)
-    readonly property int thirdRow: screen.compact || screen.wide ? Math.max(Theme.mm(12), 80) : tileHeight
-    readonly property int tileHeight: {
-        const room = screen.height - screen.questionHeight - screen.side
-        if (screen.wide)
-            return Math.max(Theme.mm(16), room - screen.thirdRow - 2 * screen.gap)
-        const below = screen.compact ? Math.max(Theme.mm(12), 80) + screen.gap + screen.heldHeight + Theme.gap
-                                     : screen.heldHeight + 2 * screen.gap
-        const most = Math.floor((room - below - 3 * screen.gap) / (screen.compact ? 3 : 4))
-        return Math.min(Theme.mm(20) + 12, most)
+    function tapped(kite: string) {
+        if (pause.running)
+            return
+        pause.restart()
+        screen.picked = kite
+        kites.show(kite)
     }
 
-    // Escape and the back key stay here: the way out is held (job.md C4).
+    function leave() {
+        if (screen.picked.length > 0)
+            screen.shown(screen.picked)
+        else
+            screen.left()
+    }
+
     Keys.onEscapePressed: {}
     Keys.onBackPressed: {}
-
-    function tapped(kite: string) {
-        if (thanks.running)
-            return
-        kites.show(kite, screen.adultGuess || kites.adultShows)
-        screen.pickedKite = kite
-        thanks.start()
-    }
-
-    property string pickedKite: ""
 
     KiteViewModel {
         id: kites
@@ -56,14 +47,29 @@ FocusScope {
         household: screen.household
         sitting: screen.sitting
         afterActivity: screen.afterActivity
+        byAdult: screen.byAdult
     }
 
-    // The second of two touches within 600 ms is ignored; then the screen goes on by itself.
+    // The second of two touches within 600 ms is ignored (checkin.md 10). What an adult taps for a
+    // child needs no hold to go on from.
     Timer {
-        id: thanks
+        id: pause
 
-        interval: 1200
-        onTriggered: screen.shown(screen.pickedKite)
+        interval: 600
+        onTriggered: {
+            if (kites.byAdult)
+                screen.leave()
+        }
+    }
+
+    KitePlaces {
+        id: places
+
+        width: screen.width
+        height: screen.height
+        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + question.y)
+        mirrored: screen.LayoutMirroring.enabled
+        held: Qt.size(heldControl.width, heldControl.height)
     }
 
     Rectangle {
@@ -74,13 +80,16 @@ FocusScope {
     Words {
         id: question
 
-        x: screen.side + 6
+        objectName: "question"
+        x: places.fromStart(Theme.margin + 2, question.width)
         y: Theme.gap
-        width: screen.width - 2 * screen.side - 12
-        role: Theme.Question
+        width: screen.width - 2 * Theme.margin - 4 - (places.heldOnTop ? heldControl.width : 0)
+        role: Theme.largeText ? Theme.Label : Theme.Question
+        strong: true
         heading: true
-        text: thanks.running ? kites.thanks()
-              : screen.afterActivity.length > 0 ? qsTr("What is your kite doing now?") : qsTr("What is your kite doing?")
+        text: screen.thanked ? kites.thanks()
+            : kites.byAdult ? qsTr("Your guess: what is the kite doing?")
+            : screen.afterActivity.length > 0 ? qsTr("What is your kite doing now?") : qsTr("What is your kite doing?")
     }
 
     Repeater {
@@ -93,16 +102,16 @@ FocusScope {
             required property int index
 
             objectName: "kite-" + tile.modelData
-            x: screen.side + (screen.wide ? tile.index * (tile.width + screen.gap) : 0)
-            y: screen.questionHeight + (screen.wide ? 0 : tile.index * (screen.tileHeight + screen.gap))
-            width: screen.wide ? (screen.width - 2 * screen.side - 2 * screen.gap) / 3 : screen.width - 2 * screen.side
-            height: screen.tileHeight
-            upright: screen.wide
+            x: places.kiteX(tile.index)
+            y: places.kiteY(tile.index)
+            width: places.kiteWidth
+            height: places.kiteHeight
+            upright: places.wide
             drawing: "kite-" + tile.modelData
             text: kites.name(tile.modelData)
-            note: screen.wide ? "" : kites.note(tile.modelData)
+            note: places.wide ? "" : kites.note(tile.modelData)
             shortText: tile.modelData === "whirling" ? qsTr("Whirling") : tile.modelData === "steady" ? qsTr("Steady") : ""
-            picked: screen.pickedKite === tile.modelData
+            picked: screen.picked === tile.modelData
             onChosen: screen.tapped(tile.modelData)
         }
     }
@@ -115,51 +124,57 @@ FocusScope {
 
             required property string modelData
             required property int index
-            readonly property int inRow: screen.compact || screen.wide ? 3 : 2
 
             objectName: "kite-" + other.modelData
-            x: screen.side + other.index * (other.width + screen.gap)
-            y: screen.questionHeight + (screen.wide ? 1 : 3) * (screen.tileHeight + screen.gap)
-            width: (screen.width - 2 * screen.side - (other.inRow - 1) * screen.gap - (screen.wide ? heldControl.width + screen.gap : 0)) / other.inRow
-            height: screen.thirdRow
+            x: places.otherX(other.index)
+            y: places.otherTop
+            width: places.otherWidth
+            height: places.otherHeight
             upright: true
             drawing: "kite-" + other.modelData
             text: kites.name(other.modelData)
-            picked: screen.pickedKite === other.modelData
+            shortText: other.modelData === "bag" ? qsTr("Bag") : ""
+            picked: screen.picked === other.modelData
             onChosen: screen.tapped(other.modelData)
         }
     }
 
     ChildTile {
-        id: hand
-
-        readonly property bool besideOthers: screen.compact || screen.wide
-
         objectName: "hand"
-        x: screen.side + (hand.besideOthers ? 2 * (hand.width + screen.gap) : 0)
-        y: hand.besideOthers ? screen.questionHeight + (screen.wide ? 1 : 3) * (screen.tileHeight + screen.gap)
-                             : screen.height - screen.side - screen.heldHeight
-        width: hand.besideOthers
-               ? (screen.width - 2 * screen.side - 2 * screen.gap - (screen.wide ? heldControl.width + screen.gap : 0)) / 3
-               : screen.width - 2 * screen.side - heldControl.width - Theme.sectionGap
-        height: hand.besideOthers ? screen.thirdRow : screen.heldHeight
-        upright: hand.besideOthers
-        wordsWidth: hand.width * 0.62
+        x: places.hand.x
+        y: places.hand.y
+        width: places.hand.width
+        height: places.hand.height
+        upright: !places.roomy
+        wordsWidth: places.hand.width * 0.6
         drawing: "hand"
-        text: hand.besideOthers ? qsTr("Grown-up") : qsTr("I need a grown-up")
+        text: places.roomy ? qsTr("I need a grown-up") : qsTr("Grown-up")
         accessibleName: qsTr("I need a grown-up")
-        onChosen: screen.grownUpWanted()
+        onChosen: {
+            if (!pause.running)
+                screen.grownUpWanted()
+        }
     }
 
     HeldAdultControl {
         id: heldControl
 
         objectName: "adultHold"
-        x: screen.width - width - screen.side
-        y: screen.wide ? hand.y + (hand.height - height) / 2
-                       : screen.height - height - (screen.compact ? 2 : screen.side)
-        beside: screen.compact
+        x: places.heldAt.x
+        y: places.heldAt.y
+        beside: places.compact && !places.heldOnTop
         text: qsTr("adult: hold")
-        onHeld: screen.left()
+        onHeld: screen.leave()
+    }
+
+    BeforeAndNow {
+        objectName: "beforeAndNow"
+        anchors.fill: parent
+        visible: screen.afterActivity.length > 0 && screen.thanked
+        before: screen.sitting.kiteBefore
+        now: screen.picked
+        text: kites.beforeAndNow(screen.sitting.kiteBefore, screen.picked)
+        thanks: kites.thanks()
+        onHeld: screen.leave()
     }
 }

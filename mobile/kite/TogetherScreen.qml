@@ -3,12 +3,12 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// The adult first: one card after a whirling or can't-tell kite (checkin.md 5). Never for the child.
+/// The adult first: after a whirling or can't-tell kite, one short card at a time (checkin.md 5).
+/// Never for the child.
 Sheet {
     id: screen
 
-    signal done()
-
+    property int card: 0
     readonly property list<string> heads: [qsTr("Me"), qsTr("The room"), qsTr("Us"), qsTr("A small skill"), qsTr("If it grows")]
     readonly property list<string> lines: [
         qsTr("Your own breath out, slowly. Shoulders down. Sit lower than your child."),
@@ -18,39 +18,36 @@ Sheet {
         qsTr("Stop the game. Stay near. Games come back later.")
     ]
 
+    signal done()
+
     ScreenTitle {
         width: screen.contentWidth
-        text: qsTr("For you, first")
-        under: qsTr("Put the phone face down when you have read it.")
+        over: qsTr("For you, before you play")
+        text: screen.heads[screen.card]
     }
 
-    Repeater {
-        model: screen.heads
+    Card {
+        width: screen.contentWidth
 
-        Card {
-            id: card
-
-            required property string modelData
-            required property int index
-
-            width: screen.contentWidth
-
-            Words {
-                width: parent.width
-                role: Theme.Label
-                text: card.modelData
-            }
-
-            Words {
-                width: parent.width
-                role: Theme.Body
-                text: screen.lines[card.index]
-            }
+        Words {
+            objectName: "togetherLine"
+            width: parent.width
+            role: Theme.Step
+            text: screen.lines[screen.card]
         }
+    }
+
+    StepMarks {
+        width: screen.contentWidth
+        count: screen.heads.length
+        current: screen.card
+        text: qsTr("%1 of %2").arg(screen.card + 1).arg(screen.heads.length)
     }
 
     foot: ActionFoot {
         text: qsTr("Choose something")
+        otherText: screen.card + 1 < screen.heads.length ? qsTr("And then?") : ""
         onClicked: screen.done()
+        onOtherClicked: screen.card += 1
     }
 }

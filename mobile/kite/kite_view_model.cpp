@@ -10,24 +10,37 @@ namespace {
 
 constexpr int childTapsFromMonths = 36; // checkin.md 10, screen time
 
+std::optional<checkin::Kite> kiteFrom(const QString &name)
+{
+    return checkin::kiteNames.parse(toCore(name));
 }
 
-bool KiteViewModel::adultShows() const
+} // namespace
+
+bool KiteViewModel::byAdult() const
 {
+    if (m_byAdult)
+        return true;
     const auto family = m_household->family();
     return family && family->child.age &&
            family->child.age->youngestMonths(m_household->today().day) < childTapsFromMonths;
 }
 
+void KiteViewModel::setByAdult(bool byAdult)
+{
+    m_byAdult = byAdult;
+    emit byAdultChanged();
+}
+
 QString KiteViewModel::name(const QString &kite) const
 {
-    const auto parsed = checkin::kiteNames.parse(toCore(kite));
+    const auto parsed = kiteFrom(kite);
     return parsed ? translated(wording::kiteName(*parsed)) : QString();
 }
 
 QString KiteViewModel::note(const QString &kite) const
 {
-    const auto parsed = checkin::kiteNames.parse(toCore(kite));
+    const auto parsed = kiteFrom(kite);
     return parsed ? translated(wording::kiteNote(*parsed)) : QString();
 }
 
@@ -36,10 +49,19 @@ QString KiteViewModel::thanks() const
     return translated(wording::kiteThanks());
 }
 
-void KiteViewModel::show(const QString &kite, bool fromAdult)
+QString KiteViewModel::beforeAndNow(const QString &before, const QString &now) const
+{
+    const auto was = kiteFrom(before);
+    const auto is = kiteFrom(now);
+    if (!was || !is)
+        return {};
+    return translated(wording::kiteWas(*was)) + u' ' + translated(wording::kiteIsNow(*was, *is));
+}
+
+void KiteViewModel::show(const QString &kite)
 {
     if (m_afterActivity.isEmpty())
-        m_sitting->showKite(kite, fromAdult);
+        m_sitting->showKite(kite, byAdult());
     else
         m_sitting->showKiteAfter(kite, m_afterActivity);
 }

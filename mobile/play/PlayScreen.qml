@@ -14,6 +14,7 @@ Sheet {
     required property PlayInHand playInHand
     property bool quiet: false
     property bool more: false
+    readonly property int quietAfterMs: 10000
     readonly property bool lastStep: play.step + 1 >= play.stepCount
 
     signal putBackWanted()
@@ -167,7 +168,7 @@ Sheet {
 
     Timer {
         running: !screen.quiet && screen.visible
-        interval: Theme.quietAfterMs
+        interval: screen.quietAfterMs
         onTriggered: screen.quiet = true
     }
 }

@@ -20,10 +20,12 @@ ChipFlow {
 
             required property string modelData
 
+            objectName: "child-" + chip.modelData
             text: chip.modelData
-            checked: chip.modelData === line.household.child
+            checkable: false
+            picked: chip.modelData === line.household.child
             accessibleName: qsTr("%1's box").arg(chip.modelData)
-            onToggled: line.chosen(chip.modelData)
+            onClicked: line.chosen(chip.modelData)
         }
     }
 }

@@ -16,28 +16,34 @@ Sheet {
     signal back()
     signal playBegun()
 
+    function begin(activityId: string) {
+        if (everything.begin(activityId))
+            screen.playBegun()
+    }
+
+    spacing: Theme.chipGap
+
     EverythingViewModel {
         id: everything
 
         household: screen.household
         sitting: screen.sitting
+        playInHand: screen.playInHand
         searched: field.text
         Component.onCompleted: everything.refresh()
     }
 
-    TodayViewModel {
-        id: today
-
-        household: screen.household
-        sitting: screen.sitting
-        playInHand: screen.playInHand
-        Component.onCompleted: today.refresh()
-    }
-
     header: TitleBar {
-        text: qsTr("Everything")
+        text: qsTr("Everything for %1").arg(screen.household.child)
         backName: qsTr("Back to today")
         onBack: screen.back()
+    }
+
+    ProblemNote {
+        width: screen.contentWidth
+        text: everything.problem
+        actionText: qsTr("Try again")
+        onAction: everything.refresh()
     }
 
     PaperField {
@@ -49,8 +55,9 @@ Sheet {
     }
 
     EmptyState {
+        objectName: "nothingFound"
         width: screen.contentWidth
-        visible: everything.count === 0
+        visible: everything.count === 0 && everything.problem.length === 0
         text: qsTr("Nothing is called that")
         note: qsTr("Try one word, such as dough or paper.")
     }
@@ -58,23 +65,15 @@ Sheet {
     Repeater {
         model: everything
 
-        LinkRow {
+        EverythingRow {
             id: entry
 
-            required property string activityId
-            required property string name
-            required property bool allowed
-            required drawing
-            required note
+            required property int index
 
-            objectName: "entry-" + entry.activityId
             width: screen.contentWidth
-            text: entry.name
-            notNowReason: entry.allowed ? "" : entry.note
-            onClicked: {
-                if (today.begin(entry.activityId))
-                    screen.playBegun()
-            }
+            head: entry.index === 0 && everything.countAllowed > 0 ? qsTr("Fits just now")
+                : entry.index === everything.countAllowed ? qsTr("Held back, and why") : ""
+            onChosen: screen.begin(entry.activityId)
         }
     }
 }

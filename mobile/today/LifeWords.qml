@@ -7,13 +7,22 @@ import Lidlark.Design
 ChipFlow {
     id: line
 
+    required property list<string> names
     required property list<string> on
 
     signal toggled(string name)
 
-    readonly property list<string> names: ["no-table", "no-mess", "quiet", "tired", "one-hand", "away", "ill"]
-    readonly property list<string> words: [qsTr("No table"), qsTr("No mess"), qsTr("Quiet"), qsTr("Tired"),
-        qsTr("One hand"), qsTr("Away from home"), qsTr("Someone is ill")]
+    function wordFor(name: string): string {
+        switch (name) {
+        case "no-table": return qsTr("No table")
+        case "no-mess": return qsTr("No mess")
+        case "quiet": return qsTr("Quiet")
+        case "tired": return qsTr("Tired")
+        case "one-hand": return qsTr("One hand")
+        case "away": return qsTr("Away from home")
+        default: return qsTr("Someone is ill")
+        }
+    }
 
     Repeater {
         model: line.names
@@ -22,12 +31,12 @@ ChipFlow {
             id: chip
 
             required property string modelData
-            required property int index
 
             objectName: "filter-" + chip.modelData
-            text: line.words[chip.index]
-            checked: line.on.includes(chip.modelData)
-            onToggled: line.toggled(chip.modelData)
+            text: line.wordFor(chip.modelData)
+            checkable: false
+            picked: line.on.includes(chip.modelData)
+            onClicked: line.toggled(chip.modelData)
         }
     }
 }

@@ -30,12 +30,11 @@ Sheet {
     }
 
     Words {
+        objectName: "roomWords"
         width: screen.contentWidth
-        role: Theme.Body
         soft: true
-        text: screen.sitting.roomAnswered
-              ? qsTr("With %1 and you. Tap whoever comes or goes.").arg(screen.household.child)
-              : qsTr("Nobody has said yet, so everyone at home counts as here.")
+        text: screen.sitting.roomAnswered ? qsTr("Here with %1. Tap whoever comes or goes.").arg(screen.household.child)
+                                          : qsTr("Nobody has said yet, so everyone at home counts as here.")
     }
 
     Repeater {
@@ -45,9 +44,9 @@ Sheet {
             id: person
 
             required property string name
-            required note
             required property bool here
             required property int index
+            required note
 
             objectName: "person-" + person.name
             width: screen.contentWidth
@@ -57,72 +56,30 @@ Sheet {
         }
     }
 
-    ChoiceRow {
-        objectName: "visitorUnderThree"
+    RoomVisitors {
         width: screen.contentWidth
-        text: qsTr("A visitor under three")
-        checked: room.visitorUnderThree
-        onToggled: room.toggleVisitorUnderThree()
+        room: room
     }
 
-    ChoiceRow {
-        objectName: "visitorMouther"
+    RoomAdult {
         width: screen.contentWidth
-        text: qsTr("A visitor who puts things in the mouth")
-        checked: room.visitorMouther
-        onToggled: room.toggleVisitorMouther()
-    }
-
-    SectionWords {
-        width: screen.contentWidth
-        text: qsTr("How close can you stay?")
-    }
-
-    Repeater {
-        model: [qsTr("Right beside"), qsTr("Within arm's reach"), qsTr("In the same room")]
-
-        ChoiceRow {
-            id: level
-
-            required property string modelData
-            required property int index
-
-            width: screen.contentWidth
-            exclusive: true
-            text: level.modelData
-            checked: room.adultCanBe === 2 - level.index
-            onToggled: room.setAdultCanBe(2 - level.index)
-        }
-    }
-
-    ChoiceRow {
-        objectName: "besideSaid"
-        width: screen.contentWidth
-        visible: room.askWater
-        text: qsTr("I stay right beside the water")
-        note: qsTr("A child under three is here.")
-        checked: room.besideSaid
-        onToggled: room.toggleBesideSaid()
-    }
-
-    ChoiceRow {
-        objectName: "quietNow"
-        width: screen.contentWidth
-        text: qsTr("Quiet now")
-        note: qsTr("Somebody sleeps, or noise is too much.")
-        checked: room.quietNow
-        onToggled: room.toggleQuietNow()
+        room: room
     }
 
     StitchedLink {
+        objectName: "homeSheet"
+        anchors.left: parent.left
         text: qsTr("Home sheet")
         onClicked: screen.homeSheetWanted()
     }
 
     foot: ActionFoot {
-        text: qsTr("That's right")
+        text: qsTr("That's who is here")
         otherText: qsTr("Nobody else")
-        onClicked: screen.done()
+        onClicked: {
+            room.confirm()
+            screen.done()
+        }
         onOtherClicked: room.nobodyElse()
     }
 }

@@ -10,6 +10,7 @@ Column {
     required property string problem
     required property bool floorNote
     required property string boxPlace
+    required property string boxPlaceSaidBy
     required property bool unchecked
 
     signal floorCheckWanted()
@@ -17,12 +18,11 @@ Column {
     signal uncheckedRead()
     signal tryAgain()
 
-    spacing: Theme.chipGap
+    spacing: Theme.gap
     visible: notes.problem.length > 0 || notes.floorNote || notes.boxPlace.length > 0 || notes.unchecked
 
     ProblemNote {
         width: notes.width
-        visible: notes.problem.length > 0
         text: notes.problem
         actionText: qsTr("Try again")
         onAction: notes.tryAgain()
@@ -41,17 +41,15 @@ Column {
         width: notes.width
         visible: notes.boxPlace.length > 0
         sign: "sign-box"
-        text: qsTr("The box is %1").arg(notes.boxPlace)
-        note: qsTr("These need nothing from it. Tap when it is here.")
+        text: qsTr("Box: %1").arg(notes.boxPlace)
+        note: qsTr("Said by %1. Tap when it is here.").arg(notes.boxPlaceSaidBy)
         onClicked: notes.boxWanted()
     }
 
-    LinkRow {
+    UncheckedNote {
         objectName: "unchecked"
         width: notes.width
         visible: notes.unchecked
-        text: qsTr("Written with care, not yet checked by a clinician")
-        note: qsTr("Follow your local rules and your therapist. Tap to put this away for today.")
-        onClicked: notes.uncheckedRead()
+        onRead: notes.uncheckedRead()
     }
 }

@@ -15,6 +15,7 @@ Sheet {
 
     signal roomWanted()
     signal kiteWanted()
+    signal guessWanted()
     signal chooseWanted()
     signal everythingWanted()
     signal floorCheckWanted()
@@ -22,8 +23,14 @@ Sheet {
     signal childChosen(string alias)
     signal playBegun()
 
-    function reload() {
-        today.refresh()
+    function begin(activityId: string) {
+        if (today.begin(activityId))
+            screen.playBegun()
+    }
+
+    function beginAnything() {
+        if (today.beginAnything())
+            screen.playBegun()
     }
 
     spacing: Theme.chipGap
@@ -34,29 +41,16 @@ Sheet {
         household: screen.household
         sitting: screen.sitting
         playInHand: screen.playInHand
-        Component.onCompleted: today.refresh()
     }
 
-    ScreenTitle {
+    TodayHead {
         width: screen.contentWidth
-        over: today.dayWords
-        text: qsTr("Play with %1").arg(screen.household.child)
-
-        NameTagLine {
-            objectName: "room"
-            names: today.roomNames.slice(0, 2)
-            moreText: today.roomNames.length > 2 ? qsTr("+%1").arg(today.roomNames.length - 2) : ""
-            note: screen.sitting.roomAnswered ? qsTr("in the room") : qsTr("who is here?")
-            accessibleName: qsTr("Who is in the room: %1").arg(today.roomNames.join(", "))
-            onClicked: screen.roomWanted()
-        }
-    }
-
-    ChildSwitch {
-        width: screen.contentWidth
-        visible: screen.household.children.length > 1
         household: screen.household
-        onChosen: alias => screen.childChosen(alias)
+        dayWords: today.dayWords
+        roomNames: today.roomNames
+        roomAnswered: screen.sitting.roomAnswered
+        onRoomWanted: screen.roomWanted()
+        onChildChosen: alias => screen.childChosen(alias)
     }
 
     TodayNotes {
@@ -64,33 +58,24 @@ Sheet {
         problem: today.problem
         floorNote: today.floorNote
         boxPlace: today.boxPlace
+        boxPlaceSaidBy: today.boxPlaceSaidBy
         unchecked: today.unchecked
         onFloorCheckWanted: screen.floorCheckWanted()
         onBoxWanted: screen.boxWanted()
-        onUncheckedRead: today.hideUnchecked()
+        onUncheckedRead: screen.sitting.readNotice()
         onTryAgain: today.refresh()
     }
 
-    KiteRow {
-        objectName: "kiteRow"
+    KiteHead {
         width: screen.contentWidth
         visible: !screen.sitting.kiteOff
-        drawing: screen.sitting.kite.length === 0 ? "kite-steady" : screen.sitting.kite === "bag"
-                 ? "kite-bag" : screen.sitting.kite === "clouds" ? "kite-clouds" : "kite-" + screen.sitting.kite
-        text: today.kiteName.length > 0 ? today.kiteName : qsTr("What is your kite doing?")
-        note: today.kiteName.length > 0
-              ? screen.sitting.kiteFromAdult ? qsTr("your own guess")
-                                             : qsTr("%1 showed us just now").arg(screen.household.child)
-              : screen.sitting.kiteInCorner ? qsTr("waits here, whenever wanted") : qsTr("one tap, or go without")
-        onClicked: screen.kiteWanted()
-    }
-
-    Words {
-        width: screen.contentWidth
-        visible: today.kiteAdvice.length > 0
-        role: Theme.Reason
-        soft: true
-        text: today.kiteAdvice + " " + qsTr("Often suits. You know best what it did.")
+        kite: screen.sitting.kite
+        inCorner: screen.sitting.kiteInCorner
+        name: today.kiteName
+        note: today.kiteNote
+        guess: today.guessName
+        caution: today.kiteCaution
+        onAsked: screen.kiteWanted()
     }
 
     Repeater {
@@ -115,81 +100,73 @@ Sheet {
             playText: qsTr("play %1").arg(offer.minutesPlay)
             backText: qsTr("back %1").arg(offer.minutesBack)
             Accessible.description: offer.drawingAlt
-            onClicked: {
-                if (today.begin(offer.activityId))
-                    screen.playBegun()
-            }
+            onClicked: screen.begin(offer.activityId)
         }
     }
 
-    EmptyState {
+    FewOffers {
         width: screen.contentWidth
-        visible: today.count === 0 && today.problem.length === 0
-        drawing: "item-box"
-        text: qsTr("Nothing fits just now")
-        note: today.filtersOn.length > 0
-              ? qsTr("Take one of the words below off, or look at everything with its reasons.")
-              : qsTr("Look at everything: each entry says what it needs.")
-        actionText: qsTr("Everything")
-        onAction: screen.everythingWanted()
-    }
-
-    Repeater {
-        model: today.gaveWay
-
-        Words {
-            required property string modelData
-
-            width: screen.contentWidth
-            role: Theme.Reason
-            soft: true
-            text: modelData
-        }
+        none: today.count === 0
+        problem: today.problem
+        help: today.help
+        gaveWay: today.gaveWay
+        onEverythingWanted: screen.everythingWanted()
     }
 
     LifeWords {
         width: screen.contentWidth
+        names: ["no-table", "no-mess", "quiet", "tired"]
         on: today.filtersOn
         onToggled: name => today.toggleFilter(name)
     }
 
-    Pair {
+    LinkPair {
+        objectName: "others"
         width: screen.contentWidth
         visible: today.count > 0
-
-        StitchedLink {
-            objectName: "threeOthers"
-            text: qsTr("Three others")
-            onClicked: {
-                today.threeOthers()
-                screen.toTop()
-            }
+        text: qsTr("Three others")
+        otherText: qsTr("Anything at all")
+        onClicked: {
+            today.threeOthers()
+            screen.toTop()
         }
-
-        StitchedLink {
-            objectName: "anything"
-            text: qsTr("Anything at all")
-            onClicked: {
-                if (today.beginAnything())
-                    screen.playBegun()
-            }
-        }
+        onOtherClicked: screen.beginAnything()
     }
 
-    Pair {
+    LifeWords {
         width: screen.contentWidth
+        names: ["one-hand", "away", "ill"]
+        on: today.filtersOn
+        onToggled: name => today.toggleFilter(name)
+    }
 
-        StitchedLink {
-            objectName: "choose"
-            visible: today.count > 1
-            text: qsTr("%1 chooses").arg(screen.household.child)
-            onClicked: screen.chooseWanted()
-        }
+    LinkPair {
+        objectName: "choosing"
+        width: screen.contentWidth
+        visible: today.count > 1
+        text: qsTr("%1 chooses").arg(screen.household.child)
+        otherText: qsTr("Everything")
+        onClicked: screen.chooseWanted()
+        onOtherClicked: screen.everythingWanted()
+    }
 
-        StitchedLink {
-            objectName: "everything"
-            text: qsTr("Everything")
-            onClicked: screen.everythingWanted()
-        }
+    StitchedLink {
+        objectName: "everything"
+        anchors.left: parent.left
+        visible: today.count === 1
+        text: qsTr("Everything")
+        onClicked: screen.everythingWanted()
+    }
+
+    KiteLines {
+        width: screen.contentWidth
+        visible: !screen.sitting.kiteOff
+        shown: screen.sitting.kite.length > 0
+        inCorner: screen.sitting.kiteInCorner
+        advice: today.kiteAdvice
+        onAsked: screen.kiteWanted()
+        onGuessWanted: screen.guessWanted()
+        onNotMe: screen.sitting.removeKite()
+        onTurnedOff: screen.sitting.kiteOff = true
     }
 }

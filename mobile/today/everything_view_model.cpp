@@ -1,6 +1,7 @@
 #include "everything_view_model.h"
 
 #include "core/catalogue/skill.h"
+#include "core/wording/caution_words.h"
 #include "core/wording/reason_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -70,25 +71,51 @@ bool EverythingViewModel::matches(const catalogue::Activity &activity) const
 void EverythingViewModel::refresh()
 {
     m_all.clear();
-    const auto today = usecase::suggestToday(m_household->workplace(), m_sitting->request());
-    if (today) {
-        for (const safety::Admitted &admitted : today->gated.admitted) {
-            const catalogue::Minutes &minutes = admitted.activity().minutes;
-            m_all.push_back(
-                {&admitted.activity(), tr("%1 minutes").arg(minutes.total()), true});
-        }
-        for (const safety::HeldBack &held : today->gated.heldBack) {
-            QStringList sentences;
-            for (const safety::Reason &reason : held.reasons) {
-                const QString sentence =
-                    translated(wording::sentenceFor(reason, m_household->catalogue()));
-                if (!sentences.contains(sentence))
-                    sentences.append(sentence);
-            }
-            m_all.push_back({held.activity, sentences.mid(0, 2).join(u' '), false});
-        }
+    m_gated = {};
+    auto today = m_sitting->menu();
+    m_problem = today ? QString() : m_household->sentenceFor(today.error());
+    if (today)
+        m_gated = std::move(today->gated);
+    for (const safety::Admitted &admitted : m_gated.admitted) {
+        const QString minutes = tr("%n minute(s)", "", admitted.activity().minutes.total());
+        const QString who = translated(wording::supervisionShort(admitted.supervision()));
+        m_all.push_back({&admitted.activity(), tr("%1. %2").arg(minutes, who), true});
     }
+    for (const safety::HeldBack &held : m_gated.heldBack)
+        m_all.push_back({held.activity, reasonsOf(held), false});
+    std::stable_sort(m_all.begin(), m_all.end(), [](const Row &left, const Row &right) {
+        return std::pair(!left.allowed, left.activity->name) <
+               std::pair(!right.allowed, right.activity->name);
+    });
     arrange();
+}
+
+QString EverythingViewModel::reasonsOf(const safety::HeldBack &held) const
+{
+    QStringList sentences;
+    for (const safety::Reason &reason : held.reasons) {
+        const QString sentence =
+            translated(wording::sentenceFor(reason, m_household->catalogue()));
+        if (!sentences.contains(sentence))
+            sentences.append(sentence);
+    }
+    return sentences.join(u' ');
+}
+
+int EverythingViewModel::countAllowed() const
+{
+    return static_cast<int>(std::count_if(m_rows.begin(), m_rows.end(),
+                                          [](const Row &row) { return row.allowed; }));
+}
+
+bool EverythingViewModel::begin(const QString &activityId)
+{
+    const auto found = std::find_if(m_gated.admitted.begin(), m_gated.admitted.end(),
+                                    [&](const safety::Admitted &admitted) {
+                                        return fromCore(admitted.activity().id.value) ==
+                                               activityId;
+                                    });
+    return found != m_gated.admitted.end() && m_playInHand->begin(*found);
 }
 
 void EverythingViewModel::arrange()

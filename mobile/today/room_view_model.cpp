@@ -46,8 +46,10 @@ QHash<int, QByteArray> RoomViewModel::roleNames() const
 
 bool RoomViewModel::askWater() const
 {
+    if (!m_child)
+        return false;
     const child::HomeSheet *home = m_sheet ? &*m_sheet : nullptr;
-    return safety::companyIn(m_room, home, m_child, m_household->today().day).underThree;
+    return safety::companyIn(m_room, home, *m_child, m_household->today().day).underThree;
 }
 
 void RoomViewModel::load()
@@ -55,16 +57,16 @@ void RoomViewModel::load()
     beginResetModel();
     m_others.clear();
     m_sheet.reset();
+    m_child.reset();
     m_room = m_sitting->room();
-    const auto family = m_household->family();
-    if (family) {
-        m_child = family->child.id;
+    if (const auto family = m_household->family()) {
+        m_child = family->child;
         m_sheet = family->sheet;
-        if (m_sheet) {
-            for (const child::Person &person : m_sheet->people) {
-                if (person.id.value != m_child.value)
-                    m_others.push_back(person);
-            }
+    }
+    if (m_sheet) {
+        for (const child::Person &person : m_sheet->people) {
+            if (person.id.value != m_child->id.value)
+                m_others.push_back(person);
         }
     }
     // Children first: they decide what may come out.
@@ -75,24 +77,48 @@ void RoomViewModel::load()
     emit changed();
 }
 
+std::vector<PersonId> RoomViewModel::peopleHere() const
+{
+    std::vector<PersonId> here;
+    for (const child::Person &person : m_others) {
+        if (isHere(person))
+            here.push_back(person.id);
+    }
+    return here;
+}
+
 void RoomViewModel::togglePerson(int row)
 {
     if (row < 0 || row >= rowCount())
         return;
-    std::vector<PersonId> here;
-    for (int i = 0; i < rowCount(); ++i) {
-        const child::Person &person = m_others[static_cast<std::size_t>(i)];
-        if (isHere(person) != (i == row))
-            here.push_back(person.id);
-    }
+    const child::Person &person = m_others[static_cast<std::size_t>(row)];
+    std::vector<PersonId> here = peopleHere();
+    const auto found = std::find(here.begin(), here.end(), person.id);
+    if (found == here.end())
+        here.push_back(person.id);
+    else
+        here.erase(found);
     m_room.present = here;
     keep();
     emit dataChanged(index(0), index(rowCount() - 1));
 }
 
+void RoomViewModel::confirm()
+{
+    if (m_room.present)
+        return;
+    m_room.present = peopleHere();
+    keep();
+}
+
 void RoomViewModel::nobodyElse()
 {
     m_room.present.emplace();
+    for (const child::Person &person : m_others) {
+        if (person.kind == child::PersonKind::Adult &&
+            person.alias == toCore(m_household->person()))
+            m_room.present->push_back(person.id);
+    }
     m_room.visitorUnderThree = false;
     m_room.visitorMouther = false;
     keep();

@@ -8,6 +8,7 @@
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/sitting.h"
 
+#include <optional>
 #include <vector>
 
 namespace lidlark::mobile {
@@ -50,7 +51,9 @@ public:
     Q_INVOKABLE void toggleBesideSaid();
     Q_INVOKABLE void toggleQuietNow();
     Q_INVOKABLE void setAdultCanBe(int level);
-    /// Only this child and one adult.
+    /// Who is shown as here is here: the answer, even when nothing was changed.
+    Q_INVOKABLE void confirm();
+    /// Only this child and the adult who holds the phone.
     Q_INVOKABLE void nobodyElse();
 
 signals:
@@ -58,13 +61,14 @@ signals:
 
 private:
     [[nodiscard]] bool isHere(const child::Person &person) const;
+    [[nodiscard]] std::vector<PersonId> peopleHere() const;
     void keep();
 
     Household *m_household = nullptr;
     Sitting *m_sitting = nullptr;
     std::optional<child::HomeSheet> m_sheet;
     std::vector<child::Person> m_others; ///< Children and adults besides the playing child.
-    ChildId m_child;
+    std::optional<child::Child> m_child;
     safety::Room m_room;
 };
 

@@ -3,8 +3,6 @@
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/set_up_home.h"
-
 #include "mobile/bridge/household.h"
 
 #include <vector>

@@ -115,28 +115,46 @@ void TestDay::monthsAreCountedInFull_data()
     QTest::addColumn<QString>("to");
     QTest::addColumn<int>("months");
     // Source: python-dateutil 2.9 relativedelta(to, from), years * 12 + months.
-    QTest::newRow("on the day") << "2020-11-11" << "2027-01-11" << 74;
-    QTest::newRow("a day short") << "2020-11-12" << "2027-01-11" << 73;
-    QTest::newRow("25 months on the day") << "2024-12-11" << "2027-01-11" << 25;
-    QTest::newRow("three years tomorrow") << "2024-01-12" << "2027-01-11" << 35;
-    QTest::newRow("three years today") << "2024-01-11" << "2027-01-11" << 36;
-    QTest::newRow("three years yesterday") << "2024-01-10" << "2027-01-11" << 36;
-    QTest::newRow("born on 29 February, a year later") << "2024-02-29" << "2025-02-28" << 12;
-    QTest::newRow("end of June, a day short") << "2022-06-30" << "2026-06-29" << 47;
-    QTest::newRow("first to last of a month") << "2022-06-01" << "2026-05-31" << 47;
-    QTest::newRow("over the new year") << "1999-12-31" << "2000-01-01" << 0;
-    QTest::newRow("the same day") << "2026-03-15" << "2026-03-15" << 0;
+    QTest::newRow("on the day") << "2020-11-11"
+                                << "2027-01-11" << 74;
+    QTest::newRow("a day short") << "2020-11-12"
+                                 << "2027-01-11" << 73;
+    QTest::newRow("25 months on the day") << "2024-12-11"
+                                          << "2027-01-11" << 25;
+    QTest::newRow("three years tomorrow") << "2024-01-12"
+                                          << "2027-01-11" << 35;
+    QTest::newRow("three years today") << "2024-01-11"
+                                       << "2027-01-11" << 36;
+    QTest::newRow("three years yesterday") << "2024-01-10"
+                                           << "2027-01-11" << 36;
+    QTest::newRow("born on 29 February, a year later") << "2024-02-29"
+                                                       << "2025-02-28" << 12;
+    QTest::newRow("end of June, a day short") << "2022-06-30"
+                                              << "2026-06-29" << 47;
+    QTest::newRow("first to last of a month") << "2022-06-01"
+                                              << "2026-05-31" << 47;
+    QTest::newRow("over the new year") << "1999-12-31"
+                                       << "2000-01-01" << 0;
+    QTest::newRow("the same day") << "2026-03-15"
+                                  << "2026-03-15" << 0;
     // Source: Dodds v Walker [1981] UKHL: four months from 30 September 1978 end on 30 January
     // 1979, the date of the same number, and not on the 31st.
-    QTest::newRow("four months from 30 September") << "1978-09-30" << "1979-01-30" << 4;
-    QTest::newRow("a day before that") << "1978-09-30" << "1979-01-29" << 3;
-    // Source: the corresponding date rule as told at alisongrahamwells.wordpress.com (2012): a month
-    // from 28, 29, 30 or 31 January ends on 28 February, in a leap year on 29 February.
-    QTest::newRow("a month from 28 January") << "2027-01-28" << "2027-02-28" << 1;
-    QTest::newRow("a month from 31 January") << "2027-01-31" << "2027-02-28" << 1;
-    QTest::newRow("not a day before") << "2027-01-31" << "2027-02-27" << 0;
-    QTest::newRow("in a leap year not on the 28th") << "2028-01-31" << "2028-02-28" << 0;
-    QTest::newRow("in a leap year on the 29th") << "2028-01-31" << "2028-02-29" << 1;
+    QTest::newRow("four months from 30 September") << "1978-09-30"
+                                                   << "1979-01-30" << 4;
+    QTest::newRow("a day before that") << "1978-09-30"
+                                       << "1979-01-29" << 3;
+    // Source: the corresponding date rule as told at alisongrahamwells.wordpress.com (2012): a
+    // month from 28, 29, 30 or 31 January ends on 28 February, in a leap year on 29 February.
+    QTest::newRow("a month from 28 January") << "2027-01-28"
+                                             << "2027-02-28" << 1;
+    QTest::newRow("a month from 31 January") << "2027-01-31"
+                                             << "2027-02-28" << 1;
+    QTest::newRow("not a day before") << "2027-01-31"
+                                      << "2027-02-27" << 0;
+    QTest::newRow("in a leap year not on the 28th") << "2028-01-31"
+                                                    << "2028-02-28" << 0;
+    QTest::newRow("in a leap year on the 29th") << "2028-01-31"
+                                                << "2028-02-29" << 1;
 }
 
 void TestDay::monthsAreCountedInFull()

@@ -73,7 +73,7 @@ void addControls()
     row("LinkRow { text: 'Pegs'; note: 'Six' }", QAccessible::Button, "Pegs. Six");
     row("OfferCard { name: 'Slow Oars'; supervision: 'Right beside'; playText: 'play 5' }",
         QAccessible::Button, "Slow Oars. Right beside. play 5");
-    row("TrayWell { text: 'pegs'; count: '6'; tag: 'low' }", QAccessible::Button, "pegs, 6, low");
+    row("TrayWell { text: 'pegs'; count: '6'; tag: 'low' }", QAccessible::Button, "pegs. 6. low");
     row("NameTagLine { names: ['Fin', 'Ruth']; note: 'in the room' }", QAccessible::Button,
         "Fin, Ruth in the room");
 }

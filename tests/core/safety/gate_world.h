@@ -10,8 +10,8 @@
 /// an activity back until a test changes it.
 struct GateWorld {
     lidlark::Day today = *lidlark::dayFrom({2027, 1, 11});
-    lidlark::child::Child child{{"child"}, "Fin", lidlark::child::ageFromMonths(120, today), false,
-                                {}};
+    lidlark::child::Child child{
+        {"child"}, "Fin", lidlark::child::ageFromMonths(120, today), false, {}};
     lidlark::child::HomeSheet home;
     bool hasHome = true;
     lidlark::safety::Room room;
@@ -49,8 +49,8 @@ struct GateWorld {
     [[nodiscard]] lidlark::safety::Admission
     judge(const lidlark::catalogue::Activity &activity) const
     {
-        const lidlark::safety::Situation situation{child,     hasHome ? &home : nullptr, room, box,
-                                                   catalogue, today};
+        const lidlark::safety::Situation situation{
+            child, hasHome ? &home : nullptr, room, box, catalogue, today};
         return lidlark::safety::admit(activity, situation);
     }
 };

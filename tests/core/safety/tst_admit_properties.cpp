@@ -8,9 +8,9 @@ using namespace lidlark;
 using namespace lidlark::catalogue;
 using child::Answer;
 
-// Random children, homes, rooms, boxes and activities, judged by the gate and by a second reading of
-// activities.md (gate_oracle.h): nothing the second reading forbids is ever let through, nothing it
-// allows is ever held back. RapidCheck is the general-purpose library that draws and shrinks.
+// Random children, homes, rooms, boxes and activities, judged by the gate and by a second reading
+// of activities.md (gate_oracle.h): nothing the second reading forbids is ever let through, nothing
+// it allows is ever held back. RapidCheck is the general-purpose library that draws and shrinks.
 
 namespace {
 
@@ -65,11 +65,11 @@ std::vector<ItemKind> items()
 
 /// The swaps of activities.md 1.3, and one that makes things worse.
 const std::vector<std::pair<std::string, std::string>> swaps{
-    {"ball", "pouch"},       {"balloon", "scarf"},   {"bands", "loops"},
-    {"coins", "lids"},       {"crayons", "chunky"},  {"dough", "ricedough"},
-    {"eyes", "lids"},        {"pegs", "onepegs"},    {"rband", "towel"},
-    {"eyes", "chunky"},      {"lids", "coins"},      {"scissors", "springscissors"},
-    {"paper", "scissors"}};
+    {"ball", "pouch"},     {"balloon", "scarf"},  {"bands", "loops"},
+    {"coins", "lids"},     {"crayons", "chunky"}, {"dough", "ricedough"},
+    {"eyes", "lids"},      {"pegs", "onepegs"},   {"rband", "towel"},
+    {"eyes", "chunky"},    {"lids", "coins"},     {"scissors", "springscissors"},
+    {"paper", "scissors"}, {"scarf", "pouch"}};
 
 Answer anAnswer(int unansweredPercent)
 {
@@ -88,11 +88,12 @@ int months()
 void addPeople(GateWorld &world)
 {
     if (chance(50))
-        world.addChild("child", chance(80) ? std::optional(months()) : std::nullopt, anAnswer(50));
+        world.addChild("child", chance(80) ? std::optional(months()) : std::nullopt, anAnswer(50))
+            .pica = chance(10);
     for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
-        child::Person &person = world.addChild(
-            "p" + std::to_string(i), chance(85) ? std::optional(months()) : std::nullopt,
-            anAnswer(40));
+        child::Person &person =
+            world.addChild("p" + std::to_string(i),
+                           chance(85) ? std::optional(months()) : std::nullopt, anAnswer(40));
         person.pica = chance(5);
         person.visits = chance(30);
         person.kind = chance(20) ? child::PersonKind::Adult : child::PersonKind::Child;
@@ -133,8 +134,8 @@ void setRoom(GateWorld &world)
     }
     room.visitorUnderThree = chance(8);
     room.visitorMouther = chance(8);
-    room.adultCanBe = oneOf<Supervision>({Supervision::Beside, Supervision::Beside,
-                                          Supervision::Reach, Supervision::Near});
+    room.adultCanBe = oneOf<Supervision>(
+        {Supervision::Beside, Supervision::Beside, Supervision::Reach, Supervision::Near});
     room.besideSaid = chance(30);
     room.quietNow = chance(10);
 }

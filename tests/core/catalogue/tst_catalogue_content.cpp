@@ -75,8 +75,8 @@ std::vector<Row> firstEighty()
 QString idOf(const QString &tableName)
 {
     static const std::map<QString, QString> ids{
-        {"lacing card", "card"},  {"short crayons", "crayons"}, {"rubber bands", "bands"},
-        {"slit ball", "ball"},    {"resistance band", "rband"}, {"pom-poms", "pompoms"},
+        {"lacing card", "card"}, {"short crayons", "crayons"}, {"rubber bands", "bands"},
+        {"slit ball", "ball"},   {"resistance band", "rband"}, {"pom-poms", "pompoms"},
         {"~soft toy", "~toy"}};
     const auto found = ids.find(tableName);
     return found == ids.end() ? tableName : found->second;
@@ -291,18 +291,17 @@ void TestCatalogueContent::whoIsInTheRoomDecidesAsCounted()
     QFETCH(QString, numbers);
     const child::Child nine{{"c"}, "Oona", child::ageFromMonths(108, m_today), false, {}};
     child::HomeSheet home;
-    home.avoidances = {child::Answer::No, child::Answer::No, child::Answer::No, child::Answer::No,
-                       {}};
+    home.avoidances = {
+        child::Answer::No, child::Answer::No, child::Answer::No, child::Answer::No, {}};
     home.likesTouch = child::Answer::Yes;
-    child::Person sibling{{"s"}, "Mirren", child::PersonKind::Child,
-                          child::ageFromMonths(25, m_today)};
+    child::Person sibling{
+        {"s"}, "Mirren", child::PersonKind::Child, child::ageFromMonths(25, m_today)};
     sibling.mouths = mouther ? child::Answer::Unanswered : child::Answer::No;
     home.people.push_back(sibling);
     safety::Room room;
     room.besideSaid = true;
     const safety::BoxState box = standardBox(m_catalogue);
-    const safety::Gated gated =
-        safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
+    const safety::Gated gated = safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
     QCOMPARE(numbersIn(gated.admitted), numbers);
 }
 
@@ -323,13 +322,12 @@ void TestCatalogueContent::aLatexFreeHomeGetsTheEntriesCounted()
     // Source: activities.md section 5, "latex-free without any swap": 72 of 80, all but these.
     const child::Child nine{{"c"}, "Anya", child::ageFromMonths(108, m_today), false, {}};
     child::HomeSheet home;
-    home.avoidances = {child::Answer::Yes, child::Answer::No, child::Answer::No, child::Answer::No,
-                       {}};
+    home.avoidances = {
+        child::Answer::Yes, child::Answer::No, child::Answer::No, child::Answer::No, {}};
     home.likesTouch = child::Answer::Yes;
     const safety::Room room;
     const safety::BoxState box = standardBox(m_catalogue);
-    const safety::Gated gated =
-        safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
+    const safety::Gated gated = safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
     std::set<QString> held;
     for (const safety::HeldBack &one : gated.heldBack)
         held.insert(QString::fromStdString(one.activity->entry));

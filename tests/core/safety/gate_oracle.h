@@ -1,12 +1,10 @@
 #pragma once
 
 #include "gate_world.h"
+#include "oracle_table.h"
 
 #include <algorithm>
 #include <map>
-#include <optional>
-#include <set>
-#include <string>
 #include <vector>
 
 /// A second reading of the gate, written straight from activities.md 1.3, 1.4 and 2.1 and safety.md
@@ -14,86 +12,10 @@
 /// speed, and answers only yes or no.
 namespace oracle {
 
-using namespace lidlark;
 using catalogue::Activity;
 using catalogue::ItemKind;
 using catalogue::Supervision;
-using child::Answer;
 using child::Person;
-using Tags = std::set<std::string>;
-
-/// One line of the table of activities.md 1.4, as far as a program reads it.
-struct TableLine {
-    const char *tag;
-    bool hard;
-    int floor; ///< 0: none.
-    bool hiddenForUnderThree;
-    bool hiddenForMouther;
-    bool fromMovement; ///< Brought by what the body does, so that no swap takes it away.
-};
-
-inline const std::vector<TableLine> &table()
-{
-    static const std::vector<TableLine> lines{
-        {"SMALL", true, 36, true, true, false},    {"BALLOON", true, 60, true, true, false},
-        {"LATEX", true, 0, false, false, false},   {"ELASTIC", true, 60, true, true, false},
-        {"BAND", true, 48, false, false, false},   {"CORD", true, 36, true, true, false},
-        {"SHARP", true, 36, false, false, false},  {"COIN", true, 48, true, true, false},
-        {"FOAM", true, 36, true, true, false},     {"FOIL", true, 36, true, true, false},
-        {"STRAW", true, 48, true, true, false},    {"DOUGH", true, 24, false, true, false},
-        {"WHEAT", true, 0, false, false, false},   {"STICKER", true, 30, false, true, false},
-        {"PAPER", false, 0, false, false, false},  {"FORK", true, 30, false, false, false},
-        {"PET", false, 0, false, false, false},    {"HYG", false, 0, false, false, false},
-        {"SCENT", false, 0, false, false, false},  {"WATER", false, 0, false, false, false},
-        {"BREATH", false, 0, false, false, true},  {"EDGE", false, 0, false, false, false},
-        {"TRACE", false, 0, false, false, false},  {"PINCH", false, 0, false, false, false},
-        {"FACE", false, 0, false, false, true},    {"TOUCH", false, 0, false, false, true},
-        {"SPIN", false, 0, false, false, true},    {"TRIP", false, 0, false, false, true},
-        {"LIFT", false, 0, false, false, true},    {"NOISE", false, 0, false, false, true}};
-    return lines;
-}
-
-inline Tags tagsOf(catalogue::TagSet set)
-{
-    Tags tags;
-    for (std::size_t i = 0; i < table().size(); ++i) {
-        if (set.has(*catalogue::tagNames.parse(table()[i].tag)))
-            tags.insert(table()[i].tag);
-    }
-    return tags;
-}
-
-/// "Under-three" and "Mouther" of one person.
-struct Smallness {
-    bool underThree = false;
-    bool mouther = false;
-
-    void join(Smallness other)
-    {
-        underThree = underThree || other.underThree;
-        mouther = mouther || other.mouther;
-    }
-};
-
-inline Smallness smallnessOf(std::optional<int> months, Answer mouths, bool pica, bool isChild)
-{
-    Smallness result;
-    if (mouths == Answer::Yes || pica)
-        result.mouther = true;
-    if (!isChild)
-        return result;
-    if (!months) {
-        result.underThree = true;
-        result.mouther = result.mouther || mouths != Answer::No;
-        return result;
-    }
-    result.underThree = *months <= 35;
-    if (*months <= 23)
-        result.mouther = true;
-    else if (*months <= 35 && mouths == Answer::Unanswered)
-        result.mouther = true;
-    return result;
-}
 
 /// Reads a world and one activity.
 class Judge
@@ -313,8 +235,8 @@ private:
     {
         const Tags tags = tagsOfWay(way);
         return isPublished() && unknownAllows(tags) && ageAllows(tags) && roomAllows(tags) &&
-               notesAllow(tags) && homeAllows(tags, way) && flagsAllow(tags) &&
-               stockAllows(way) && m_world.room.adultCanBe >= needed(way);
+               notesAllow(tags) && homeAllows(tags, way) && flagsAllow(tags) && stockAllows(way) &&
+               m_world.room.adultCanBe >= needed(way);
     }
 
     [[nodiscard]] bool isPublished() const // 2.1.2
@@ -393,8 +315,8 @@ private:
             return false;
         const bool milkIsFine = m_world.hasHome && avoids.milk == Answer::No;
         return milkIsFine || std::none_of(way.begin(), way.end(), [](const ItemKind *kind) {
-                   return kind && std::count(kind->allergens.begin(), kind->allergens.end(),
-                                             "milk") > 0;
+                   return kind &&
+                          std::count(kind->allergens.begin(), kind->allergens.end(), "milk") > 0;
                });
     }
 

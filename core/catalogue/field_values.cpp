@@ -1,0 +1,93 @@
+#include "core/catalogue/field_values.h"
+
+#include <algorithm>
+#include <charconv>
+
+namespace lidlark::catalogue {
+
+namespace {
+
+bool isBlank(std::string_view text)
+{
+    return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
+}
+
+bool isPlainScalar(const YamlNode &node)
+{
+    return node.kind == YamlNode::Kind::Scalar && !node.quoted;
+}
+
+/// The whole of the text as a number, or nothing.
+template <class Number> std::optional<Number> numberFrom(const YamlNode &node)
+{
+    Number value{};
+    const char *end = node.text.data() + node.text.size();
+    const auto [stop, error] = std::from_chars(node.text.data(), end, value);
+    if (!isPlainScalar(node) || error != std::errc{} || stop != end)
+        return std::nullopt;
+    return value;
+}
+
+std::string choiceWords(std::span<const std::string_view> names)
+{
+    std::string words;
+    for (const std::string_view name : names) {
+        words += words.empty() ? "" : ", ";
+        words += name;
+    }
+    return words;
+}
+
+} // namespace
+
+std::string rangeWords(Bounds bounds)
+{
+    return std::to_string(bounds.low) + " to " + std::to_string(bounds.high);
+}
+
+std::string textIn(const YamlNode &node, const std::string &field, Findings &findings)
+{
+    if (node.kind != YamlNode::Kind::Scalar)
+        findings.add(node.line, field, "must be text");
+    else if (isBlank(node.text))
+        findings.add(node.line, field, "must not be empty");
+    return node.text;
+}
+
+int numberIn(const YamlNode &node, const std::string &field, Bounds bounds, Findings &findings)
+{
+    const auto value = numberFrom<int>(node);
+    if (!value)
+        findings.add(node.line, field, "must be a whole number");
+    else if (*value < bounds.low || *value > bounds.high)
+        findings.add(node.line, field, "must be " + rangeWords(bounds));
+    return value.value_or(bounds.low);
+}
+
+double millimetresIn(const YamlNode &node, const std::string &field, Findings &findings)
+{
+    const double value = numberFrom<double>(node).value_or(0);
+    if (value > 0 && value <= 10'000)
+        return value;
+    findings.add(node.line, field, "must be a number of millimetres above 0");
+    return 1;
+}
+
+bool flagIn(const YamlNode &node, const std::string &field, Findings &findings)
+{
+    if (!isPlainScalar(node) || (node.text != "true" && node.text != "false"))
+        findings.add(node.line, field, "must be true or false");
+    return node.text == "true";
+}
+
+std::optional<std::size_t> wordIn(const YamlNode &node, const std::string &field,
+                                  std::span<const std::string_view> names, Findings &findings)
+{
+    const auto name = std::find(names.begin(), names.end(), node.text);
+    if (node.kind == YamlNode::Kind::Scalar && name != names.end())
+        return static_cast<std::size_t>(name - names.begin());
+    findings.add(node.line, field, "\"" + node.text + "\" is not one of: " + choiceWords(names));
+    return std::nullopt;
+}
+
+} // namespace lidlark::catalogue

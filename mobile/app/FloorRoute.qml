@@ -1,0 +1,15 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.PutBack
+
+FloorScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    onDone: route.screens.go(route.screens.playInHand.active ? "different" : "today")
+    onEmergencyWanted: route.screens.go("emergency")
+}

@@ -1,0 +1,21 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Kite
+
+KiteScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    sitting: route.screens.sitting
+    afterActivity: route.screens.afterActivity
+    onShown: route.screens.go("today")
+    onGrownUpWanted: route.screens.go("grown-up")
+    onLeft: {
+        route.screens.sitting.leaveKiteAfter()
+        route.screens.go("today")
+    }
+}

@@ -1,0 +1,20 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Kite
+
+KiteScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    sitting: route.screens.sitting
+    onShown: kite => route.screens.goOnFrom(kite)
+    onGrownUpWanted: route.screens.go("grown-up")
+    onLeft: {
+        route.screens.sitting.skipKite()
+        route.screens.go("today")
+    }
+}

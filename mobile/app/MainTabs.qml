@@ -1,0 +1,41 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Design
+
+/// The four places of the app, on the cloth.
+TabFoot {
+    id: tabs
+
+    required property AppScreens screens
+
+    Tab {
+        objectName: "tab-today"
+        text: qsTr("Today")
+        sign: "sign-today"
+        current: tabs.screens.route === "today"
+        onClicked: tabs.screens.go("today")
+    }
+    Tab {
+        objectName: "tab-box"
+        text: qsTr("Box")
+        sign: "sign-box"
+        current: tabs.screens.route === "box"
+        onClicked: tabs.screens.go("box")
+    }
+    Tab {
+        objectName: "tab-notebook"
+        text: qsTr("Notebook")
+        sign: "sign-notebook"
+        current: tabs.screens.route === "notebook"
+        onClicked: tabs.screens.go("notebook")
+    }
+    Tab {
+        objectName: "tab-crew"
+        text: qsTr("Crew")
+        sign: "sign-crew"
+        current: tabs.screens.route === "crew"
+        onClicked: tabs.screens.go("crew")
+    }
+}

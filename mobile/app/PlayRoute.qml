@@ -1,0 +1,16 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Play
+
+PlayScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    playInHand: route.screens.playInHand
+    onPutBackWanted: route.screens.go("putback")
+    onBurst: route.screens.go("burst")
+}

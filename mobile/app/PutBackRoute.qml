@@ -1,0 +1,23 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.PutBack
+
+PutBackScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    playInHand: route.screens.playInHand
+    onPlayWanted: {
+        if (route.screens.playInHand.goOnPlaying())
+            route.screens.go("play")
+    }
+    onDifferentWanted: route.screens.go("different")
+    onDone: activityId => {
+        route.screens.afterActivity = activityId
+        route.screens.go("noticed")
+    }
+}

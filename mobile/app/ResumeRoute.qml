@@ -1,0 +1,14 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+
+ResumeScreen {
+    id: route
+
+    required property AppScreens screens
+
+    playInHand: route.screens.playInHand
+    onAnswered: route.screens.begin()
+    onSomethingDifferent: route.screens.go("different")
+}

@@ -1,0 +1,30 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Today
+
+TodayScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    sitting: route.screens.sitting
+    playInHand: route.screens.playInHand
+    onRoomWanted: route.screens.go("room")
+    onKiteWanted: route.screens.go("kite")
+    onGuessWanted: route.screens.go("guess")
+    onChooseWanted: route.screens.go("choose")
+    onEverythingWanted: route.screens.go("everything")
+    onFloorCheckWanted: route.screens.go("floor")
+    onBoxWanted: route.screens.go("box")
+    onPlayBegun: route.screens.go("play")
+    onChildChosen: alias => {
+        if (alias === route.screens.household.child)
+            return
+        route.screens.household.child = alias
+        route.screens.begin()
+    }
+    foot: MainTabs { screens: route.screens }
+}

@@ -1,0 +1,66 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+
+/// Who writes on this phone, and where what is written lies.
+Sheet {
+    id: screen
+
+    required property Household household
+
+    signal homeSheetWanted()
+    signal settingsWanted()
+
+    ScreenTitle {
+        width: screen.contentWidth
+        text: qsTr("Crew")
+        under: qsTr("On this phone only")
+    }
+
+    Card {
+        width: screen.contentWidth
+
+        Words {
+            width: parent.width
+            role: Theme.Label
+            text: qsTr("%1 writes on this phone").arg(screen.household.person)
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Body
+            text: qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
+        }
+    }
+
+    LinkRow {
+        objectName: "homeSheet"
+        width: screen.contentWidth
+        sign: "sign-people"
+        text: qsTr("Home sheet")
+        note: qsTr("Who lives here, what must stay away")
+        onClicked: screen.homeSheetWanted()
+    }
+
+    LinkRow {
+        objectName: "settings"
+        width: screen.contentWidth
+        sign: "sign-settings"
+        text: qsTr("Settings")
+        note: qsTr("Text size, light and dark, the kite")
+        onClicked: screen.settingsWanted()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("What Lidlark is not")
+    }
+
+    Words {
+        width: screen.contentWidth
+        role: Theme.Body
+        text: qsTr("Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.")
+    }
+}

@@ -1,0 +1,102 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.HomeSheet
+
+/// Who lives here and what must stay away. The careful answer always counts.
+Sheet {
+    id: screen
+
+    required property Household household
+
+    signal back()
+
+    HomeSheetViewModel {
+        id: homeSheet
+
+        household: screen.household
+    }
+
+    header: TitleBar {
+        text: qsTr("Home sheet")
+        backName: qsTr("Back")
+        onBack: screen.back()
+    }
+
+    ProblemNote {
+        width: screen.contentWidth
+        visible: homeSheet.problem.length > 0
+        text: homeSheet.problem
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: homeSheet.homeName.length > 0 ? homeSheet.homeName : qsTr("Who lives here")
+    }
+
+    Repeater {
+        model: homeSheet.people
+
+        Words {
+            required property string modelData
+
+            width: screen.contentWidth
+            role: Theme.Body
+            text: modelData
+        }
+    }
+
+    Repeater {
+        model: homeSheet
+
+        Column {
+            id: question
+
+            required property string note
+            required property int answer
+            required property int index
+            required property string question
+
+            width: screen.contentWidth
+            spacing: Theme.smallGap
+
+            Rule {
+                width: question.width
+            }
+
+            Words {
+                width: question.width
+                role: Theme.Label
+                text: question.question
+            }
+
+            Words {
+                width: question.width
+                visible: question.note.length > 0
+                role: Theme.Reason
+                soft: true
+                text: question.note
+            }
+
+            ChipFlow {
+                width: question.width
+
+                FilterChip {
+                    text: qsTr("Yes")
+                    accessibleName: qsTr("Yes: %1").arg(question.question)
+                    checked: question.answer === 1
+                    onToggled: homeSheet.say(question.index, 1)
+                }
+
+                FilterChip {
+                    text: qsTr("No")
+                    accessibleName: qsTr("No: %1").arg(question.question)
+                    checked: question.answer === 2
+                    onToggled: homeSheet.say(question.index, 2)
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+#include "home_sheet_view_model.h"
+
+#include "mobile/bridge/text.h"
+
+namespace lidlark::mobile {
+
+void HomeSheetViewModel::setHousehold(Household *household)
+{
+    m_household = household;
+    connect(household, &Household::changed, this, &HomeSheetViewModel::load);
+    load();
+}
+
+void HomeSheetViewModel::load()
+{
+    beginResetModel();
+    m_rows.clear();
+    m_family.reset();
+    auto family = m_household->family();
+    if (family)
+        m_family = *std::move(family);
+    if (m_family && m_family->sheet) {
+        const child::HomeSheet &sheet = *m_family->sheet;
+        m_rows = {{"", "latex", tr("Must anyone here avoid latex?"),
+                   tr("Balloons, rubber bands, many soft balls."), sheet.avoidances.latex},
+                  {"", "wheat", tr("Is anyone here allergic to wheat?"),
+                   tr("Bought dough is mostly wheat."), sheet.avoidances.wheat},
+                  {"", "coeliac", tr("Does anyone here have coeliac disease?"), QString(),
+                   sheet.avoidances.coeliac},
+                  {"", "likes-touch", tr("Does %1 like firm touch?").arg(m_household->child()),
+                   tr("Not said counts as no."), sheet.likesTouch},
+                  {"", "pets", tr("Is there a dog or a cat?"), tr("Salty dough can poison them."),
+                   sheet.pets ? child::Answer::Yes : child::Answer::No}};
+        for (const child::Person &person : sheet.people) {
+            if (person.kind == child::PersonKind::Child)
+                m_rows.push_back({person.id.value, "mouths",
+                                  tr("Does %1 put things in the mouth?")
+                                      .arg(fromCore(person.alias)),
+                                  tr("Not said counts as yes under three."), person.mouths});
+        }
+    }
+    endResetModel();
+    emit loaded();
+}
+
+int HomeSheetViewModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant HomeSheetViewModel::data(const QModelIndex &index, int role) const
+{
+    if (index.row() < 0 || index.row() >= rowCount())
+        return {};
+    const Row &row = m_rows[static_cast<std::size_t>(index.row())];
+    switch (role) {
+    case QuestionRole:
+        return row.question;
+    case NoteRole:
+        return row.note;
+    case AnswerRole:
+        return static_cast<int>(row.answer);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> HomeSheetViewModel::roleNames() const
+{
+    return {{QuestionRole, "question"}, {NoteRole, "note"}, {AnswerRole, "answer"}};
+}
+
+QStringList HomeSheetViewModel::people() const
+{
+    QStringList lines;
+    if (!m_family || !m_family->sheet)
+        return lines;
+    for (const child::Person &person : m_family->sheet->people) {
+        const QString name = fromCore(person.alias);
+        if (person.kind == child::PersonKind::Adult) {
+            lines.append(tr("%1, grown-up").arg(name));
+            continue;
+        }
+        if (!person.age) {
+            lines.append(tr("%1, age not said: counts as under three").arg(name));
+            continue;
+        }
+        const int months = person.age->youngestMonths(m_household->today().day);
+        lines.append(months < 36 ? tr("%1, %2 months").arg(name).arg(months)
+                                 : tr("%1, %2 years").arg(name).arg(months / 12));
+    }
+    return lines;
+}
+
+QString HomeSheetViewModel::homeName() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->name) : QString();
+}
+
+void HomeSheetViewModel::say(int index, int answer)
+{
+    if (index < 0 || index >= rowCount() || answer < 1 || answer > 2 || !m_family)
+        return;
+    const Row row = m_rows[static_cast<std::size_t>(index)];
+    const Outcome done =
+        usecase::sayFact(m_household->workplace(), m_family->home,
+                         {row.person, row.fact, answer == 1 ? "yes" : "no"});
+    m_problem = done ? QString() : m_household->sentenceFor(done.error());
+    m_household->announce();
+    // The careful answer stands while somebody else still says it.
+    const auto stands = m_rows[static_cast<std::size_t>(index)].answer;
+    if (done && static_cast<int>(stands) != answer)
+        m_problem = tr("Somebody else has said otherwise; the careful answer stands until they "
+                       "change theirs.");
+    emit loaded();
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,60 @@
+#pragma once
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+
+#include <vector>
+
+namespace lidlark::mobile {
+
+/// The home sheet as questions with their careful answers. Each answer is a new statement in this
+/// phone's person's name (events.md 8).
+class HomeSheetViewModel : public QAbstractListModel
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
+    Q_PROPERTY(QStringList people READ people NOTIFY loaded FINAL)
+    Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
+
+public:
+    /// Rows: yes / no questions. `answer`: 0 not said, 1 yes, 2 no.
+    enum Role { QuestionRole = Qt::UserRole, NoteRole, AnswerRole };
+
+    using QAbstractListModel::QAbstractListModel;
+    [[nodiscard]] Household *household() const { return m_household; }
+    void setHousehold(Household *household);
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] QStringList people() const;
+    [[nodiscard]] QString homeName() const;
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    Q_INVOKABLE void say(int row, int answer);
+
+signals:
+    void loaded();
+
+private:
+    struct Row {
+        std::string person;
+        std::string fact;
+        QString question;
+        QString note;
+        child::Answer answer = child::Answer::Unanswered;
+    };
+    void load();
+
+    Household *m_household = nullptr;
+    std::optional<usecase::Family> m_family;
+    std::vector<Row> m_rows;
+    QString m_problem;
+};
+
+} // namespace lidlark::mobile

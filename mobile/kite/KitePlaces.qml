@@ -1,0 +1,69 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// Where everything lies on the kite's screen, so that it never scrolls and no target is under the
+/// sizes of checkin.md 10: kites 20 mm high (16 mm on the smallest phone), clouds and bag likewise
+/// (12 mm there, with the hand in one row), the hand 12 mm, 4 mm between.
+QtObject {
+    id: places
+
+    required property real width
+    required property real height
+    required property real questionHeight
+    required property bool mirrored
+    required property size held
+
+    readonly property real side: Theme.childMargin
+    readonly property real between: Theme.childGap
+    readonly property real small: 12 * Theme.dotsPerMm
+    readonly property real inner: places.width - 2 * places.side
+    readonly property bool wide: places.width > places.height
+    /// Fits with kites, clouds and hand in rows of their own.
+    readonly property bool roomy: !places.wide && places.roomyTile >= 19 * Theme.dotsPerMm
+    readonly property bool compact: !places.wide && !places.roomy
+    /// In large text on a small phone the held control stands beside the question.
+    readonly property bool heldOnTop: places.compact && Theme.largeText
+
+    readonly property real top: places.heldOnTop ? Math.max(places.questionHeight, places.held.height) : places.questionHeight
+    readonly property real roomyTile: Math.floor((places.height - places.questionHeight - places.side - places.small - 4 * places.between) / 4)
+    readonly property real lastRow: places.heldOnTop || places.wide ? places.side : places.held.height + 2 * Theme.smallGap
+    readonly property real compactTile: Math.floor((places.height - places.top - places.lastRow - places.smallRow - 3 * places.between) / 3)
+    readonly property real largest: 30 * Theme.dotsPerMm
+
+    readonly property real kiteHeight: places.wide ? places.height - places.top - places.side - places.smallRow - places.between
+                                     : Math.min(places.largest, places.roomy ? places.roomyTile : places.compactTile)
+    readonly property real kiteWidth: places.wide ? (places.inner - 2 * places.between) / 3 : places.inner
+    readonly property real smallRow: places.small + Theme.smallGap
+    readonly property real otherTop: places.top + (places.wide ? 1 : 3) * (places.kiteHeight + places.between)
+    readonly property real otherHeight: places.roomy ? places.kiteHeight : places.smallRow
+    readonly property real otherWidth: places.roomy ? (places.inner - places.between) / 2
+                                     : places.wide ? (places.inner - places.held.width - 3 * places.between) / 3
+                                                   : (places.inner - 2 * places.between) / 3
+    readonly property rect hand: places.roomy
+        ? Qt.rect(places.fromStart(places.side, places.handWidth), places.height - places.side - places.small, places.handWidth, places.small)
+        : Qt.rect(places.otherX(2), places.otherTop, places.otherWidth, places.otherHeight)
+    readonly property real handWidth: places.inner - places.held.width - places.between
+    readonly property point heldAt: Qt.point(
+        places.fromStart(places.width - places.side - places.held.width, places.held.width),
+        places.heldOnTop ? 0
+        : places.wide ? places.otherTop + (places.otherHeight - places.held.height) / 2
+        : places.height - places.held.height - (places.roomy ? places.side : Theme.smallGap))
+
+    function fromStart(x: real, width: real): real {
+        return places.mirrored ? places.width - x - width : x
+    }
+
+    function kiteX(index: int): real {
+        return places.wide ? places.fromStart(places.side + index * (places.kiteWidth + places.between), places.kiteWidth) : places.side
+    }
+
+    function kiteY(index: int): real {
+        return places.top + (places.wide ? 0 : index * (places.kiteHeight + places.between))
+    }
+
+    function otherX(index: int): real {
+        return places.fromStart(places.side + index * (places.otherWidth + places.between), places.otherWidth)
+    }
+}

@@ -1,0 +1,96 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.Notebook
+
+/// What was played and what was noticed; the goal in the family's own words.
+Sheet {
+    id: screen
+
+    required property Household household
+
+    NotebookViewModel {
+        id: notebook
+
+        household: screen.household
+    }
+
+    ScreenTitle {
+        width: screen.contentWidth
+        text: qsTr("Notebook")
+    }
+
+    Card {
+        width: screen.contentWidth
+        visible: notebook.goal.length > 0
+
+        Words {
+            width: parent.width
+            role: Theme.Reason
+            soft: true
+            text: qsTr("Working towards")
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Label
+            text: notebook.goal
+        }
+
+        GoalPath {
+            width: parent.width
+            nowTitle: qsTr("Now")
+            nowText: notebook.goalNow
+            nextTitle: qsTr("Next")
+            nextText: notebook.goalNext
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Caption
+            soft: true
+            text: notebook.goalDates
+        }
+    }
+
+    EmptyState {
+        width: screen.contentWidth
+        visible: notebook.count === 0
+        drawing: "item-lid"
+        text: qsTr("Nothing here yet")
+        note: qsTr("What you play together is written down here by itself.")
+    }
+
+    Repeater {
+        model: notebook
+
+        Column {
+            id: entry
+
+            required property string heading
+            required property string name
+            required property string drawing
+            required property string noticed
+            required property string note
+
+            width: screen.contentWidth
+            spacing: Theme.chipGap
+
+            SectionWords {
+                width: entry.width
+                visible: entry.heading.length > 0
+                text: entry.heading
+            }
+
+            NotebookRow {
+                width: entry.width
+                drawing: entry.drawing
+                name: entry.name
+                noticed: entry.noticed
+                note: entry.note
+            }
+        }
+    }
+}

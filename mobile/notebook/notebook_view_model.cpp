@@ -1,0 +1,143 @@
+#include "notebook_view_model.h"
+
+#include "core/wording/day_words.h"
+#include "core/wording/play_words.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+void NotebookViewModel::setHousehold(Household *household)
+{
+    m_household = household;
+    connect(household, &Household::changed, this, &NotebookViewModel::load);
+    load();
+}
+
+void NotebookViewModel::load()
+{
+    beginResetModel();
+    auto family = m_household->family();
+    m_family.reset();
+    if (family)
+        m_family = *std::move(family);
+    endResetModel();
+    emit loaded();
+}
+
+int NotebookViewModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() || !m_family ? 0 : static_cast<int>(m_family->plays.size());
+}
+
+QString NotebookViewModel::headingOf(int row) const
+{
+    const auto headingAt = [this](int at) {
+        const play::Play &play = m_family->plays[static_cast<std::size_t>(at)];
+        return translated(wording::dayHeading(play.when, m_household->today()));
+    };
+    const QString heading = headingAt(row);
+    return row > 0 && headingAt(row - 1) == heading ? QString() : heading;
+}
+
+QString NotebookViewModel::noteOf(const play::Play &play) const
+{
+    QStringList parts{fromCore(play.author)};
+    bool named = false;
+    for (const store::OutcomeRow &outcome : m_family->outcomes) {
+        if (outcome.play != play.id)
+            continue;
+        const catalogue::ItemKind *kind = m_household->catalogue().item(outcome.item);
+        for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
+            const int pieces = outcome.exceptions.counts[i];
+            if (pieces == 0)
+                continue;
+            const auto word = wording::exceptionWord(static_cast<box::ExceptionKind>(i));
+            const QString thing =
+                fromCore(kind == nullptr ? outcome.item.value : pieces == 1 ? kind->one : kind->name);
+            parts.append(tr("%1 %2 %3").arg(
+                fromCore(wording::capital(wording::numberWord(pieces))), thing, translated(word)));
+            named = true;
+        }
+    }
+    if (play.ending == play::Ending::Stopped)
+        parts.append(tr("Stopped early"));
+    if (!named && play.ending)
+        parts.append(tr("All back"));
+    return parts.join(QStringLiteral(". ")) + u'.';
+}
+
+QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
+{
+    if (index.row() < 0 || index.row() >= rowCount())
+        return {};
+    const play::Play &play = m_family->plays[static_cast<std::size_t>(index.row())];
+    const catalogue::Activity *activity = m_household->catalogue().activity(play.activity);
+    switch (role) {
+    case HeadingRole:
+        return headingOf(index.row());
+    case NameRole:
+        return fromCore(activity != nullptr ? activity->name : play.activity.value);
+    case DrawingRole:
+        return fromCore(activity != nullptr ? activity->picture.drawing : std::string());
+    case NoticedRole: {
+        QStringList phrases;
+        for (const play::Phrase phrase : play.phrases)
+            phrases.append(translated(wording::phraseWords(phrase)));
+        return phrases.join(QStringLiteral(". "));
+    }
+    case NoteRole:
+        return noteOf(play);
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> NotebookViewModel::roleNames() const
+{
+    return {{HeadingRole, "heading"},
+            {NameRole, "name"},
+            {DrawingRole, "drawing"},
+            {NoticedRole, "noticed"},
+            {NoteRole, "note"}};
+}
+
+const child::Goal *NotebookViewModel::firstGoal() const
+{
+    return m_family && !m_family->child.goals.empty() ? &m_family->child.goals.front() : nullptr;
+}
+
+QString NotebookViewModel::goal() const
+{
+    return firstGoal() != nullptr ? fromCore(firstGoal()->words) : QString();
+}
+
+QString NotebookViewModel::goalNow() const
+{
+    const child::Goal *goal = firstGoal();
+    return goal != nullptr ? fromCore(goal->levels[static_cast<std::size_t>(goal->now + 2)])
+                           : QString();
+}
+
+QString NotebookViewModel::goalNext() const
+{
+    const child::Goal *goal = firstGoal();
+    if (goal == nullptr)
+        return {};
+    const int next = std::min(goal->now + 1, 2);
+    return fromCore(goal->levels[static_cast<std::size_t>(next + 2)]);
+}
+
+QString NotebookViewModel::goalDates() const
+{
+    const child::Goal *goal = firstGoal();
+    if (goal == nullptr)
+        return {};
+    return tr("Agreed %1. We look again %2.")
+        .arg(fromCore(wording::dateWords(goal->agreedOn)),
+             fromCore(wording::dateWords(goal->reviewOn)));
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,52 @@
+#pragma once
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+
+namespace lidlark::mobile {
+
+/// What was played, newest first. Nothing about days without play.
+class NotebookViewModel : public QAbstractListModel
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
+    Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
+    Q_PROPERTY(QString goal READ goal NOTIFY loaded FINAL) ///< Empty: none agreed.
+    Q_PROPERTY(QString goalNow READ goalNow NOTIFY loaded FINAL)
+    Q_PROPERTY(QString goalNext READ goalNext NOTIFY loaded FINAL)
+    Q_PROPERTY(QString goalDates READ goalDates NOTIFY loaded FINAL)
+
+public:
+    enum Role { HeadingRole = Qt::UserRole, NameRole, DrawingRole, NoticedRole, NoteRole };
+
+    using QAbstractListModel::QAbstractListModel;
+    [[nodiscard]] Household *household() const { return m_household; }
+    void setHousehold(Household *household);
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] int count() const { return rowCount(); }
+    [[nodiscard]] QString goal() const;
+    [[nodiscard]] QString goalNow() const;
+    [[nodiscard]] QString goalNext() const;
+    [[nodiscard]] QString goalDates() const;
+
+signals:
+    void loaded();
+
+private:
+    void load();
+    [[nodiscard]] const child::Goal *firstGoal() const;
+    [[nodiscard]] QString noteOf(const play::Play &play) const;
+    [[nodiscard]] QString headingOf(int row) const;
+
+    Household *m_household = nullptr;
+    std::optional<usecase::Family> m_family;
+};
+
+} // namespace lidlark::mobile

@@ -1,0 +1,37 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.PutBack
+
+/// A small piece may lie on the floor of a home with a small child: nothing else until it is
+/// answered.
+FullStop {
+    id: screen
+
+    required property Household household
+
+    signal done()
+    signal emergencyWanted()
+
+    lead: floor.lead
+    text: [qsTr("Look now: table, floor, clothes, under the chairs."), floor.keepAway]
+          .filter(part => part.length > 0).join(" ")
+    answers: [qsTr("Found one"), qsTr("Floor checked, not found"), qsTr("May have swallowed it, or is choking")]
+    onAnswered: index => {
+        if (index === 0 && floor.foundOne())
+            screen.done()
+        else if (index === 1 && floor.floorChecked())
+            screen.done()
+        else if (index === 2)
+            screen.emergencyWanted()
+    }
+
+    FloorViewModel {
+        id: floor
+
+        household: screen.household
+        Component.onCompleted: floor.load()
+    }
+}

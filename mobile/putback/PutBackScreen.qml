@@ -1,0 +1,108 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.PutBack
+
+/// The last part of the play: the child's tray above, the adult's one large yes on the cloth.
+Sheet {
+    id: screen
+
+    required property Household household
+    required property PlayInHand playInHand
+    property bool lidOn: false
+
+    signal playWanted()
+    signal differentWanted()
+    signal done(string activityId)
+
+    margin: Theme.childMargin
+
+    PutBackViewModel {
+        id: putBack
+
+        household: screen.household
+        playInHand: screen.playInHand
+    }
+
+    header: ScreenTitle {
+        x: Theme.margin
+        width: parent.width - 2 * Theme.margin
+        text: putBack.count > 0 ? qsTr("Everything home") : qsTr("Done")
+        under: putBack.count > 0 ? qsTr("Tap each one as it comes back.") : ""
+    }
+
+    Tray {
+        width: screen.contentWidth
+        visible: putBack.count > 0
+        lined: true
+
+        WellRow {
+            columns: putBack.count > 3 ? 2 : 0
+            spacing: Theme.cardPadding
+
+            Repeater {
+                model: putBack
+
+                HomeWell {
+                    id: well
+
+                    required property string itemId
+                    required property string name
+                    required property string countText
+                    required property int index
+                    required drawing
+                    required expected
+                    required home
+
+                    objectName: "well-" + well.itemId
+                    text: well.countText
+                    accessibleName: qsTr("%1: %2 home").arg(well.name).arg(well.countText)
+                    pieceDrawings: well.itemId === "eyes" ? ["eye-home0", "eye-home1", "eye-home2", "eye-home3"] : []
+                    placeDrawing: well.itemId === "eyes" ? "eye-place" : ""
+                    onClicked: putBack.tap(well.index)
+                }
+            }
+        }
+
+        LidWell {
+            objectName: "lid"
+            text: qsTr("Lid, last of all")
+            home: screen.lidOn
+            onClicked: screen.lidOn = !screen.lidOn
+        }
+    }
+
+    Repeater {
+        model: putBack.putBackLines
+
+        Words {
+            required property string modelData
+
+            x: Theme.smallGap
+            width: screen.contentWidth - 2 * Theme.smallGap
+            role: Theme.Body
+            soft: true
+            text: modelData
+        }
+    }
+
+    StitchedLink {
+        objectName: "playMore"
+        text: qsTr("Back to the play")
+        onClicked: screen.playWanted()
+    }
+
+    foot: YesFoot {
+        question: putBack.count > 0 ? qsTr("All back in the box?") : ""
+        answer: putBack.count > 0 ? qsTr("Yes, all back") : qsTr("Done")
+        otherText: putBack.count > 0 ? qsTr("Something's different") : ""
+        onClicked: {
+            const activityId = screen.playInHand.activityId
+            if (screen.playInHand.allBack())
+                screen.done(activityId)
+        }
+        onOtherClicked: screen.differentWanted()
+    }
+}

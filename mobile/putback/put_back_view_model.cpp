@@ -1,0 +1,184 @@
+#include "put_back_view_model.h"
+
+#include "core/safety/room.h"
+#include "core/wording/play_words.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+namespace {
+
+int wordOf(const box::Exceptions &exceptions)
+{
+    for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
+        if (exceptions.counts[i] > 0)
+            return static_cast<int>(i);
+    }
+    return -1;
+}
+
+QString numbers(int number)
+{
+    return fromCore(wording::capital(wording::numberWord(number)));
+}
+
+} // namespace
+
+void PutBackViewModel::setPlayInHand(PlayInHand *playInHand)
+{
+    m_playInHand = playInHand;
+    connect(playInHand, &PlayInHand::changed, this, &PutBackViewModel::load);
+    load();
+}
+
+void PutBackViewModel::load()
+{
+    beginResetModel();
+    m_rows.clear();
+    const auto &catalogue = m_playInHand->household()->catalogue();
+    for (const catalogue::ItemUse &use : m_playInHand->items()) {
+        if (use.source != catalogue::Source::Box)
+            continue;
+        const int expected = std::max({1, use.countBack, use.quantity});
+        m_rows.push_back({catalogue.item(use.item), use.item, expected});
+    }
+    m_named = m_playInHand->exceptions();
+    endResetModel();
+    emit changed();
+}
+
+int PutBackViewModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+const PutBackViewModel::Row *PutBackViewModel::rowAt(int row) const
+{
+    return row >= 0 && row < rowCount() ? &m_rows[static_cast<std::size_t>(row)] : nullptr;
+}
+
+box::Exceptions PutBackViewModel::named(const ItemId &item) const
+{
+    const auto found = m_named.find(item);
+    return found == m_named.end() ? box::Exceptions{} : found->second;
+}
+
+QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
+{
+    const Row *row = rowAt(index.row());
+    if (row == nullptr)
+        return {};
+    const box::Exceptions gone = named(row->item);
+    const int home = m_playInHand->homePieces(row->item);
+    switch (role) {
+    case ItemIdRole:
+        return fromCore(row->item.value);
+    case NameRole:
+        return fromCore(row->kind != nullptr ? wording::capital(row->kind->name) : row->item.value);
+    case DrawingRole:
+        return fromCore(row->kind != nullptr ? row->kind->drawing : std::string());
+    case ExpectedRole:
+        return row->expected;
+    case HomeRole:
+        return home;
+    case CountTextRole:
+        return tr("%1 of %2").arg(home).arg(row->expected);
+    case NoteRole:
+        return tr("%1 went out. %2 home.")
+            .arg(numbers(row->expected), numbers(std::max(0, row->expected - gone.total())));
+    case WordRole:
+        return wordOf(gone);
+    case NamedRole:
+        return gone.total();
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> PutBackViewModel::roleNames() const
+{
+    return {{ItemIdRole, "itemId"},       {NameRole, "name"},   {DrawingRole, "drawing"},
+            {ExpectedRole, "expected"},   {HomeRole, "home"},   {CountTextRole, "countText"},
+            {NoteRole, "note"},           {WordRole, "word"},   {NamedRole, "named"}};
+}
+
+bool PutBackViewModel::allTapped() const
+{
+    return std::all_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
+        return m_playInHand->homePieces(row.item) >= row.expected;
+    });
+}
+
+QStringList PutBackViewModel::putBackLines() const
+{
+    QStringList lines;
+    const catalogue::Activity *activity = m_playInHand->activity();
+    if (activity == nullptr)
+        return lines;
+    for (const std::string &line : activity->putBack)
+        lines.append(fromCore(line));
+    return lines;
+}
+
+QStringList PutBackViewModel::words() const
+{
+    QStringList texts;
+    for (std::size_t i = 0; i < box::exceptionKindCount; ++i)
+        texts.append(translated(wording::exceptionWord(static_cast<box::ExceptionKind>(i))));
+    return texts;
+}
+
+void PutBackViewModel::tap(int index)
+{
+    const Row *row = rowAt(index);
+    if (row == nullptr)
+        return;
+    const int home = m_playInHand->homePieces(row->item);
+    m_playInHand->tapHome(row->item, home >= row->expected ? 0 : home + 1);
+}
+
+bool PutBackViewModel::nameWord(int index, int word)
+{
+    const Row *row = rowAt(index);
+    if (row == nullptr || word < 0 || word >= static_cast<int>(box::exceptionKindCount))
+        return false;
+    const box::Exceptions before = named(row->item);
+    box::Exceptions said;
+    if (wordOf(before) != word)
+        said.set(static_cast<box::ExceptionKind>(word), std::max(1, before.total()));
+    return m_playInHand->nameExceptions(row->item, said);
+}
+
+bool PutBackViewModel::nameCount(int index, int pieces)
+{
+    const Row *row = rowAt(index);
+    if (row == nullptr || pieces < 0)
+        return false;
+    const int word = wordOf(named(row->item));
+    box::Exceptions said;
+    if (word >= 0)
+        said.set(static_cast<box::ExceptionKind>(word), pieces);
+    return m_playInHand->nameExceptions(row->item, said);
+}
+
+bool PutBackViewModel::needsFloorCheck() const
+{
+    const bool lostSmall = std::any_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
+        const bool small = row.kind == nullptr || row.kind->tags.has(catalogue::Tag::Small) ||
+                           row.kind->tags.has(catalogue::Tag::Coin);
+        return small && named(row.item).of(box::ExceptionKind::Lost) > 0;
+    });
+    if (!lostSmall)
+        return false;
+    const auto family = m_household->family();
+    if (!family)
+        return true; // not knowing who lives here is reason enough to look
+    const child::HomeSheet *home = family->sheet ? &*family->sheet : nullptr;
+    const auto company = safety::companyOfHome(home, family->child, m_household->today().day);
+    return company.underThree || company.mouther;
+}
+
+} // namespace lidlark::mobile

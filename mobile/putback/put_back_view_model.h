@@ -1,0 +1,78 @@
+#pragma once
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+#include "mobile/bridge/play_in_hand.h"
+
+#include <map>
+
+namespace lidlark::mobile {
+
+/// What of the box went out for the play in hand, piece by piece: the tray, and the exceptions.
+class PutBackViewModel : public QAbstractListModel
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
+    Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
+    Q_PROPERTY(int count READ count NOTIFY changed FINAL)
+    Q_PROPERTY(bool allTapped READ allTapped NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList putBackLines READ putBackLines NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList words READ words CONSTANT FINAL) ///< The five words of an exception.
+
+public:
+    enum Role {
+        ItemIdRole = Qt::UserRole,
+        NameRole,
+        DrawingRole,
+        ExpectedRole,
+        HomeRole,
+        CountTextRole,
+        NoteRole,
+        WordRole,     ///< Index of the word that stands, -1 for none.
+        NamedRole     ///< Pieces it names.
+    };
+
+    using QAbstractListModel::QAbstractListModel;
+    [[nodiscard]] PlayInHand *playInHand() const { return m_playInHand; }
+    void setPlayInHand(PlayInHand *playInHand);
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] int count() const { return rowCount(); }
+    [[nodiscard]] bool allTapped() const;
+    [[nodiscard]] QStringList putBackLines() const;
+    [[nodiscard]] QStringList words() const;
+
+    /// The child's tap: one piece more is home; after the last, none are (it can be done again).
+    Q_INVOKABLE void tap(int row);
+    /// The word for this item; one piece until a number is said. The same word again takes it back.
+    Q_INVOKABLE bool nameWord(int row, int word);
+    Q_INVOKABLE bool nameCount(int row, int pieces);
+    /// Something small was lost, and somebody who may swallow it lives here: look at once (G2).
+    Q_INVOKABLE bool needsFloorCheck() const;
+
+signals:
+    void changed();
+
+private:
+    struct Row {
+        const catalogue::ItemKind *kind = nullptr;
+        ItemId item;
+        int expected = 1;
+    };
+    void load();
+    [[nodiscard]] const Row *rowAt(int row) const;
+    [[nodiscard]] box::Exceptions named(const ItemId &item) const;
+
+    Household *m_household = nullptr;
+    PlayInHand *m_playInHand = nullptr;
+    std::vector<Row> m_rows;
+    std::map<ItemId, box::Exceptions> m_named;
+};
+
+} // namespace lidlark::mobile

@@ -1,0 +1,117 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+
+/// How this phone shows things.
+Sheet {
+    id: screen
+
+    required property Appearance appearance
+    required property Sitting sitting
+
+    signal back()
+
+    header: TitleBar {
+        text: qsTr("Settings")
+        backName: qsTr("Back to the crew")
+        onBack: screen.back()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Text size")
+    }
+
+    Repeater {
+        model: [qsTr("Ordinary"), qsTr("Larger"), qsTr("Twice as large")]
+
+        ChoiceRow {
+            id: size
+
+            required property string modelData
+            required property int index
+
+            objectName: "size-" + size.index
+            width: screen.contentWidth
+            exclusive: true
+            text: size.modelData
+            checked: screen.appearance.textScale === 1 + size.index / 2
+            onToggled: screen.appearance.textScale = 1 + size.index / 2
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Light")
+    }
+
+    Column {
+        width: screen.contentWidth
+        spacing: Theme.gap
+
+        Repeater {
+            model: [qsTr("Light"), qsTr("Dark"), qsTr("High contrast")]
+
+            ChoiceRow {
+                id: light
+
+                required property string modelData
+                required property int index
+
+                objectName: "scheme-" + light.index
+                width: screen.contentWidth
+                exclusive: true
+                text: light.modelData
+                checked: screen.appearance.scheme === light.index
+                onToggled: screen.appearance.scheme = light.index
+            }
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Hand and motion")
+    }
+
+    Column {
+        width: screen.contentWidth
+        spacing: Theme.gap
+
+        ChoiceRow {
+            objectName: "leftHanded"
+            width: screen.contentWidth
+            text: qsTr("I hold the phone in my left hand")
+            checked: screen.appearance.leftHanded
+            onToggled: screen.appearance.leftHanded = !screen.appearance.leftHanded
+        }
+
+        ChoiceRow {
+            objectName: "stillPictures"
+            width: screen.contentWidth
+            text: qsTr("Nothing moves")
+            checked: screen.appearance.reducedMotion
+            onToggled: screen.appearance.reducedMotion = !screen.appearance.reducedMotion
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("The kite")
+    }
+
+    Column {
+        width: screen.contentWidth
+        spacing: Theme.gap
+
+        ChoiceRow {
+            objectName: "kiteOn"
+            width: screen.contentWidth
+            text: qsTr("Offer the kite before play")
+            note: qsTr("Off, it is nowhere to be seen.")
+            checked: !screen.sitting.kiteOff
+            onToggled: screen.sitting.kiteOff = !screen.sitting.kiteOff
+        }
+    }
+}
