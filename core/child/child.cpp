@@ -1,5 +1,7 @@
 #include "core/child/child.h"
 
+#include <algorithm>
+
 namespace lidlark::child {
 
 std::optional<Age> ageFromBirthMonth(int year, int month)
@@ -13,6 +15,20 @@ std::optional<Age> ageFromBirthMonth(int year, int month)
 Age ageFromMonths(int months, Day saidOn)
 {
     return {latestDayWithMonths(saidOn, months)};
+}
+
+Age ageFromYears(int years, int birthMonth, Day saidOn)
+{
+    constexpr int monthsAYear = 12;
+    const Age atLeast = ageFromMonths(years * monthsAYear, saidOn);
+    const CivilDate said = civilFrom(saidOn);
+    const bool stillToCome = birthMonth > said.month;
+    const auto byMonth = ageFromBirthMonth(said.year - years - (stillToCome ? 1 : 0), birthMonth);
+    return byMonth ? std::min(*byMonth, atLeast,
+                              [](const Age &left, const Age &right) {
+                                  return left.latestBirth < right.latestBirth;
+                              })
+                   : atLeast;
 }
 
 } // namespace lidlark::child

@@ -24,6 +24,9 @@ struct Age {
 std::optional<Age> ageFromBirthMonth(int year, int month);
 /// The age of somebody who was at least @p months old on @p saidOn.
 Age ageFromMonths(int months, Day saidOn);
+/// The age of somebody who was @p years old on @p saidOn, with the birthday in @p birthMonth: 1 to
+/// 12, or 0 when nobody said. The youngest child whom both fit.
+Age ageFromYears(int years, int birthMonth, Day saidOn);
 
 /// A goal in the family's words with its five levels, -2 to +2 (design.md 7).
 struct Goal {

@@ -18,7 +18,7 @@ ChooseScreen {
         else
             route.screens.go("today")
     }
-    onLeft: route.screens.go("today")
+    onSkipped: route.screens.go("today")
 
     TodayViewModel {
         id: today

@@ -14,5 +14,5 @@ KiteScreen {
     byAdult: true
     onShown: kite => route.screens.goOnFrom(kite)
     onGrownUpWanted: route.screens.go("grown-up")
-    onLeft: route.screens.go("today")
+    onSkipped: route.screens.go("today")
 }

@@ -14,7 +14,7 @@ KiteScreen {
     afterActivity: route.screens.afterActivity
     onShown: route.screens.go("today")
     onGrownUpWanted: route.screens.go("grown-up")
-    onLeft: {
+    onSkipped: {
         route.screens.sitting.leaveKiteAfter()
         route.screens.go("today")
     }

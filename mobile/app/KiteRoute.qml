@@ -13,7 +13,7 @@ KiteScreen {
     sitting: route.screens.sitting
     onShown: kite => route.screens.goOnFrom(kite)
     onGrownUpWanted: route.screens.go("grown-up")
-    onLeft: {
+    onSkipped: {
         route.screens.sitting.skipKite()
         route.screens.go("today")
     }

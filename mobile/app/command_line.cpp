@@ -27,9 +27,24 @@ void print(FILE *stream, const QString &text)
     std::fputs(qPrintable(text), stream);
 }
 
+QString versionText()
+{
+    return QCoreApplication::applicationName() + u' ' + QCoreApplication::applicationVersion() +
+           u'\n';
+}
+
 } // namespace
 
 CommandLine::CommandLine(const QStringList &arguments)
+{
+    const QString problem = read(arguments);
+    if (problem.isEmpty())
+        return;
+    print(stderr, problem + u'\n');
+    m_exitStatus = wrongUseStatus;
+}
+
+QString CommandLine::read(const QStringList &arguments)
 {
     const auto store = option("store", "The store's file.", "file");
     const auto catalogue = option("catalogue", "Another catalogue's folder.", "folder");
@@ -43,43 +58,33 @@ CommandLine::CommandLine(const QStringList &arguments)
     const QCommandLineOption version = parser.addVersionOption();
     parser.addOptions({store, catalogue, clock, scale, scheme, language});
     if (!parser.parse(arguments))
-        return wrongUse(parser.errorText());
+        return parser.errorText();
     if (parser.isSet(help) || parser.isSet(version)) {
-        print(stdout, parser.isSet(help) ? parser.helpText()
-                                         : QCoreApplication::applicationName() + u' ' +
-                                               QCoreApplication::applicationVersion() + u'\n');
+        print(stdout, parser.isSet(help) ? parser.helpText() : versionText());
         m_exitStatus = 0;
-        return;
+        return {};
     }
     if (!parser.positionalArguments().isEmpty())
-        return wrongUse(QStringLiteral("unknown: ") + parser.positionalArguments().constFirst());
+        return QStringLiteral("unknown: ") + parser.positionalArguments().constFirst();
     m_options.store = parser.value(store);
     m_options.catalogue = parser.value(catalogue);
     m_language = parser.value(language);
     if (parser.isSet(clock)) {
-        const auto ms = msFromText(toCore(parser.value(clock)));
-        if (!ms)
-            return wrongUse(QStringLiteral("--clock: not a moment"));
-        m_options.fromMs = *ms;
+        m_options.fromMs = msFromText(toCore(parser.value(clock)));
+        if (!m_options.fromMs)
+            return QStringLiteral("--clock: not a moment");
     }
     if (parser.isSet(scale)) {
-        const double size = parser.value(scale).toDouble();
-        if (!(size >= 1.0 && size <= 2.0))
-            return wrongUse(QStringLiteral("--text-scale: 1 to 2"));
-        m_options.textScale = size;
+        m_options.textScale = parser.value(scale).toDouble();
+        if (!(*m_options.textScale >= 1.0 && *m_options.textScale <= 2.0))
+            return QStringLiteral("--text-scale: 1 to 2");
     }
     if (parser.isSet(scheme)) {
-        const qsizetype index = schemes.indexOf(parser.value(scheme));
-        if (index < 0)
-            return wrongUse(QStringLiteral("--scheme: light, dark or contrast"));
-        m_options.scheme = static_cast<int>(index);
+        m_options.scheme = static_cast<int>(schemes.indexOf(parser.value(scheme)));
+        if (*m_options.scheme < 0)
+            return QStringLiteral("--scheme: light, dark or contrast");
     }
-}
-
-void CommandLine::wrongUse(const QString &reason)
-{
-    print(stderr, reason + u'\n');
-    m_exitStatus = wrongUseStatus;
+    return {};
 }
 
 } // namespace lidlark::mobile

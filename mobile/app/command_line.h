@@ -23,7 +23,8 @@ public:
     [[nodiscard]] QString language() const { return m_language; }
 
 private:
-    void wrongUse(const QString &reason);
+    /// @returns what is wrong with the arguments, or nothing.
+    QString read(const QStringList &arguments);
 
     StartOptions m_options;
     QString m_language;

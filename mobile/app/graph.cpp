@@ -11,6 +11,12 @@
 #include "mobile/bridge/sitting.h"
 #include "mobile/bridge/text.h"
 
+// The catalogue and the drawings lie in a library of their own, which nothing else would pull in.
+static void openAssets()
+{
+    Q_INIT_RESOURCE(lidlark_assets);
+}
+
 namespace lidlark::mobile {
 
 namespace {
@@ -24,6 +30,7 @@ std::unique_ptr<Clock> clockFrom(const StartOptions &options)
 
 Household::Places placesFrom(const StartOptions &options)
 {
+    openAssets();
     Household::Places places;
     places.store = options.store;
     if (!options.catalogue.isEmpty())

@@ -11,6 +11,7 @@ namespace lidlark::mobile {
 namespace {
 
 constexpr int notNowsBeforeCorner = 3; // checkin.md 6
+constexpr std::int64_t justNowMs = 10 * 60'000;
 
 QString textOf(DayPart when)
 {
@@ -43,6 +44,11 @@ std::int64_t Sitting::nowMs() const
 QString Sitting::kite() const
 {
     return m_kiteOff ? QString() : nameOf(m_shown);
+}
+
+bool Sitting::kiteJustNow() const
+{
+    return m_shown && m_shown->tappedMs > 0 && nowMs() - m_shown->tappedMs < justNowMs;
 }
 
 QString Sitting::kiteBefore() const

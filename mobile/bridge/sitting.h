@@ -25,6 +25,8 @@ class Sitting : public QObject
     QML_UNCREATABLE("Made by main")
     /// What the child showed: "resting", "steady", "whirling", "clouds", "bag"; empty: not asked.
     Q_PROPERTY(QString kite READ kite NOTIFY changed FINAL)
+    /// The child showed it a few minutes ago, and not before this start.
+    Q_PROPERTY(bool kiteJustNow READ kiteJustNow NOTIFY changed FINAL)
     /// What the child showed before the play that is just done.
     Q_PROPERTY(QString kiteBefore READ kiteBefore NOTIFY changed FINAL)
     /// The adult's own guess, kept apart; never shown in a child's view.
@@ -45,6 +47,7 @@ public:
     explicit Sitting(Household *household, QObject *parent = nullptr);
 
     [[nodiscard]] QString kite() const;
+    [[nodiscard]] bool kiteJustNow() const;
     [[nodiscard]] QString kiteBefore() const;
     [[nodiscard]] QString guess() const;
     [[nodiscard]] bool kiteInCorner() const;

@@ -14,8 +14,8 @@ constexpr const char *printedInk = "#26211B";
 constexpr const char *printedTint = "#EFBF72";
 constexpr const char *printedPaper = "#FFFBF2";
 
-constexpr qsizetype shelfBytes = 2 * 1024 * 1024;
-constexpr qsizetype keptUpTo = 128 * 1024;
+constexpr qsizetype shelfBytes = 2'097'152;
+constexpr qsizetype keptUpTo = 131'072;
 
 QByteArray drawingText(const QString &name)
 {

@@ -40,7 +40,7 @@ void Theme::read(const Reading &reading)
         reading.arabicScript == m_reading.arabicScript)
         return;
     m_reading = reading;
-    m_styles.fill(std::nullopt);
+    m_styles.fill({});
     emit typeChanged();
 }
 
@@ -81,8 +81,7 @@ int Theme::mm(qreal millimetres) const
 
 const TypeStyle &Theme::styleOf(Role role, bool bold) const
 {
-    const std::size_t place = 2 * static_cast<std::size_t>(role) + (bold ? 1 : 0);
-    std::optional<TypeStyle> &style = m_styles.at(place);
+    std::optional<TypeStyle> &style = m_styles.at(static_cast<std::size_t>(role)).at(bold ? 1 : 0);
     if (!style)
         style = typeStyle(role, bold, m_reading);
     return *style;

@@ -108,7 +108,8 @@ private:
     bool m_reducedMotion = false;
     bool m_leftHanded = false;
     qreal m_screenDotsPerMm = 0.0;
-    mutable std::array<std::optional<TypeStyle>, 2 * (Number + 1)> m_styles; ///< Regular, bold.
+    /// By role, then regular and bold; filled when first asked for.
+    mutable std::array<std::array<std::optional<TypeStyle>, 2>, Number + 1> m_styles;
 
     int m_holdMs = 1200;
     int m_touchTarget = 48;

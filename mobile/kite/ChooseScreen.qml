@@ -23,13 +23,13 @@ FocusScope {
     /// An adult begins what the child picked.
     signal chosen(string activityId)
     /// An adult goes back; nothing was picked.
-    signal left()
+    signal skipped()
 
     function leave() {
         if (screen.picked.length > 0)
             screen.chosen(screen.picked)
         else
-            screen.left()
+            screen.skipped()
     }
 
     Keys.onEscapePressed: {}

@@ -21,7 +21,7 @@ FocusScope {
     signal shown(string kite)
     signal grownUpWanted()
     /// An adult goes on, and nothing was shown.
-    signal left()
+    signal skipped()
 
     function tapped(kite: string) {
         if (pause.running)
@@ -35,7 +35,7 @@ FocusScope {
         if (screen.picked.length > 0)
             screen.shown(screen.picked)
         else
-            screen.left()
+            screen.skipped()
     }
 
     Keys.onEscapePressed: {}
@@ -148,7 +148,7 @@ FocusScope {
         upright: !places.roomy
         wordsWidth: places.hand.width * 0.6
         drawing: "hand"
-        text: places.roomy ? qsTr("I need a grown-up") : qsTr("Grown-up")
+        text: places.roomy ? qsTr("I need a grown\u2011up") : qsTr("Grown-up")
         accessibleName: qsTr("I need a grown-up")
         onChosen: {
             if (!pause.running)

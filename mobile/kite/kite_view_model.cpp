@@ -19,8 +19,8 @@ std::optional<checkin::Kite> kiteFrom(const QString &name)
 
 bool KiteViewModel::byAdult() const
 {
-    if (m_byAdult)
-        return true;
+    if (m_byAdult || m_household == nullptr)
+        return m_byAdult;
     const auto family = m_household->family();
     return family && family->child.age &&
            family->child.age->youngestMonths(m_household->today().day) < childTapsFromMonths;

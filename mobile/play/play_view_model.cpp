@@ -39,25 +39,34 @@ void PlayViewModel::setPlayInHand(PlayInHand *playInHand)
     emit changed();
 }
 
+/// Null until the screen has said whose play it is.
+const catalogue::Activity *PlayViewModel::activityInHand() const
+{
+    return m_playInHand != nullptr ? m_playInHand->activity() : nullptr;
+}
+
 QString PlayViewModel::name() const
 {
+    if (m_playInHand == nullptr)
+        return {};
     return m_playInHand->activityName();
 }
 
 QString PlayViewModel::lead() const
 {
-    return translated(wording::supervisionLead(m_playInHand->supervision(),
-                                               toCore(m_household->child())));
+    if (m_playInHand == nullptr || m_household == nullptr)
+        return {};
+    return translated(
+        wording::supervisionLead(m_playInHand->supervision(), toCore(m_household->child())));
 }
 
 QStringList PlayViewModel::allCautions() const
 {
     QStringList lines;
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr)
         return lines;
-    for (const wording::Sentence &line :
-         wording::cautionsFor(m_playInHand->cautions(), *activity))
+    for (const wording::Sentence &line : wording::cautionsFor(m_playInHand->cautions(), *activity))
         lines.append(translated(line));
     lines.append(translated(wording::closingLine()));
     return lines;
@@ -70,40 +79,43 @@ QString PlayViewModel::cautions() const
 
 QStringList PlayViewModel::labelWords() const
 {
+    if (m_playInHand == nullptr)
+        return {};
     // The words of the country the phone is set to; elsewhere those of Europe.
     const bool american = QLocale::system().territory() == QLocale::UnitedStates;
-    return linesOf(wording::labelWords(m_playInHand->cautions(),
-                                       american ? wording::Region::UnitedStates
-                                                : wording::Region::Europe));
+    return linesOf(wording::labelWords(m_playInHand->cautions(), american
+                                                                     ? wording::Region::UnitedStates
+                                                                     : wording::Region::Europe));
 }
 
 QString PlayViewModel::adultLine() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? fromCore(activity->adultLine) : QString();
 }
 
 QString PlayViewModel::invite() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? fromCore(activity->invite) : QString();
 }
 
 int PlayViewModel::stepCount() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? static_cast<int>(activity->steps.size()) : 0;
 }
 
 int PlayViewModel::step() const
 {
+    if (m_playInHand == nullptr)
+        return 0;
     return std::clamp(m_playInHand->step(), 0, std::max(0, stepCount() - 1));
 }
 
 const catalogue::Step *PlayViewModel::currentStep() const
 {
-    return stepCount() > 0 ? &m_playInHand->activity()->steps[static_cast<std::size_t>(step())]
-                           : nullptr;
+    return stepCount() > 0 ? &activityInHand()->steps[static_cast<std::size_t>(step())] : nullptr;
 }
 
 QString PlayViewModel::stepText() const
@@ -118,7 +130,7 @@ QString PlayViewModel::drawing() const
     if (current == nullptr)
         return {};
     return fromCore(current->picture ? current->picture->drawing
-                                     : m_playInHand->activity()->picture.drawing);
+                                     : activityInHand()->picture.drawing);
 }
 
 QString PlayViewModel::drawingAlt() const
@@ -126,26 +138,25 @@ QString PlayViewModel::drawingAlt() const
     const catalogue::Step *current = currentStep();
     if (current == nullptr)
         return {};
-    return fromCore(current->picture ? current->picture->alt
-                                     : m_playInHand->activity()->picture.alt);
+    return fromCore(current->picture ? current->picture->alt : activityInHand()->picture.alt);
 }
 
 QStringList PlayViewModel::easier() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? textsOf(activity->easier) : QStringList();
 }
 
 QStringList PlayViewModel::harder() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? textsOf(activity->harder) : QStringList();
 }
 
 QStringList PlayViewModel::swapLines() const
 {
     QStringList lines;
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr)
         return lines;
     for (const catalogue::ActivitySwap &swap : activity->swaps) {
@@ -158,19 +169,19 @@ QStringList PlayViewModel::swapLines() const
 
 QStringList PlayViewModel::say() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? linesOf(activity->say) : QStringList();
 }
 
 QStringList PlayViewModel::watchFor() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     return activity != nullptr ? linesOf(activity->watchFor) : QStringList();
 }
 
 QStringList PlayViewModel::waysIn() const
 {
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr)
         return {};
     const catalogue::WaysIn &ways = activity->waysIn;
@@ -189,7 +200,7 @@ QStringList PlayViewModel::waysIn() const
 
 bool PlayViewModel::balloon() const
 {
-    return m_playInHand->cautions().has(catalogue::Tag::Balloon);
+    return m_playInHand != nullptr && m_playInHand->cautions().has(catalogue::Tag::Balloon);
 }
 
 } // namespace lidlark::mobile

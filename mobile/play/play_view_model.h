@@ -66,6 +66,7 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] const catalogue::Activity *activityInHand() const;
     [[nodiscard]] const catalogue::Step *currentStep() const;
 
     Household *m_household = nullptr;

@@ -12,6 +12,8 @@ Sheet {
     required property Household household
     required property PlayInHand playInHand
     required property bool askKite
+    readonly property list<string> phrases: ["asked-again", "needed-help", "found-own-way"]
+    readonly property list<string> phraseWords: [qsTr("Asked for it again"), qsTr("Needed help"), qsTr("Found own way")]
 
     signal done()
     signal kiteWanted()
@@ -23,21 +25,21 @@ Sheet {
     }
 
     Repeater {
-        model: [["asked-again", qsTr("Asked for it again")], ["needed-help", qsTr("Needed help")],
-            ["found-own-way", qsTr("Found own way")]]
+        model: screen.phrases
 
         ChoiceRow {
             id: phrase
 
-            required property list<string> modelData
+            required property string modelData
+            required property int index
 
-            objectName: "phrase-" + phrase.modelData[0]
+            objectName: "phrase-" + phrase.modelData
             width: screen.contentWidth
-            text: phrase.modelData[1]
+            text: screen.phraseWords[phrase.index]
             enabled: !phrase.checked
             onToggled: {
                 if (phrase.checked)
-                    screen.playInHand.notice(phrase.modelData[0])
+                    screen.playInHand.notice(phrase.modelData)
             }
         }
     }

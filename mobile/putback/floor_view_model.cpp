@@ -21,8 +21,10 @@ void FloorViewModel::load()
         }
         const child::HomeSheet *home = family->sheet ? &*family->sheet : nullptr;
         const auto company = safety::companyOfHome(home, family->child, m_household->today().day);
-        if (!company.because.empty())
-            m_keepAway = tr("Keep %1 away until found.").arg(fromCore(company.because.front()));
+        const auto &names =
+            company.moutherNames.empty() ? company.underThreeNames : company.moutherNames;
+        if (!names.empty())
+            m_keepAway = tr("Keep %1 away until found.").arg(fromCore(names.front()));
     }
     const catalogue::ItemKind *kind = m_household->catalogue().item(m_item);
     if (m_missing == 1)
@@ -36,8 +38,8 @@ void FloorViewModel::load()
 
 bool FloorViewModel::foundOne()
 {
-    const Outcome done = usecase::noteFound(m_household->workplace(),
-                                            toCore(m_household->child()), {}, m_item, 1);
+    const Outcome done =
+        usecase::noteFound(m_household->workplace(), toCore(m_household->child()), {}, m_item, 1);
     if (!done)
         return false;
     m_household->announce();

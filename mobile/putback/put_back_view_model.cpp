@@ -100,9 +100,9 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> PutBackViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},       {NameRole, "name"},   {DrawingRole, "drawing"},
-            {ExpectedRole, "expected"},   {HomeRole, "home"},   {CountTextRole, "countText"},
-            {NoteRole, "note"},           {WordRole, "word"},   {NamedRole, "named"}};
+    return {{ItemIdRole, "itemId"},     {NameRole, "name"}, {DrawingRole, "drawing"},
+            {ExpectedRole, "expected"}, {HomeRole, "home"}, {CountTextRole, "countText"},
+            {NoteRole, "note"},         {WordRole, "word"}, {NamedRole, "named"}};
 }
 
 bool PutBackViewModel::allTapped() const
@@ -115,7 +115,8 @@ bool PutBackViewModel::allTapped() const
 QStringList PutBackViewModel::putBackLines() const
 {
     QStringList lines;
-    const catalogue::Activity *activity = m_playInHand->activity();
+    const catalogue::Activity *activity =
+        m_playInHand != nullptr ? m_playInHand->activity() : nullptr;
     if (activity == nullptr)
         return lines;
     for (const std::string &line : activity->putBack)

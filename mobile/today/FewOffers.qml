@@ -3,19 +3,18 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// Under the offers, quietly: what gave way; with fewer than three, what would bring more.
+/// Under fewer than three offers: what would bring more.
 Column {
     id: few
 
     required property bool none
     required property string problem
     required property string help
-    required property list<string> gaveWay
 
     signal everythingWanted()
 
     spacing: Theme.smallGap
-    visible: few.none || few.help.length > 0 || few.gaveWay.length > 0
+    visible: few.none || few.help.length > 0
 
     EmptyState {
         objectName: "noOffers"
@@ -35,18 +34,5 @@ Column {
         role: Theme.Reason
         soft: true
         text: few.help
-    }
-
-    Repeater {
-        model: few.gaveWay
-
-        Words {
-            required property string modelData
-
-            width: few.width
-            role: Theme.Reason
-            soft: true
-            text: modelData
-        }
     }
 }

@@ -109,7 +109,6 @@ Sheet {
         none: today.count === 0
         problem: today.problem
         help: today.help
-        gaveWay: today.gaveWay
         onEverythingWanted: screen.everythingWanted()
     }
 
@@ -131,6 +130,19 @@ Sheet {
             screen.toTop()
         }
         onOtherClicked: screen.beginAnything()
+    }
+
+    Repeater {
+        model: today.gaveWay
+
+        Words {
+            required property string modelData
+
+            width: screen.contentWidth
+            role: Theme.Reason
+            soft: true
+            text: modelData
+        }
     }
 
     LifeWords {

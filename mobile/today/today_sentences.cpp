@@ -31,13 +31,19 @@ bool needsCare(const child::Person &person, Day today)
 
 } // namespace
 
+// A screen's bindings may read these before the required properties are there.
+
 QString TodayViewModel::dayWords() const
 {
+    if (m_household == nullptr)
+        return {};
     return translated(wording::dayPartWords(m_household->today()));
 }
 
 QStringList TodayViewModel::roomNames() const
 {
+    if (m_household == nullptr || m_sitting == nullptr)
+        return {};
     QStringList names{m_household->child()};
     if (!m_today || !m_today->family.sheet)
         return names;
@@ -64,32 +70,29 @@ QStringList TodayViewModel::roomNames() const
 
 std::optional<checkin::Kite> TodayViewModel::kite() const
 {
+    if (m_sitting == nullptr)
+        return std::nullopt;
     const QString name = m_sitting->kite().isEmpty() ? m_sitting->guess() : m_sitting->kite();
     return checkin::kiteNames.parse(toCore(name));
 }
 
 QString TodayViewModel::kiteName() const
 {
-    return kiteNamed(m_sitting->kite());
+    return m_sitting != nullptr ? kiteNamed(m_sitting->kite()) : QString();
 }
 
 QString TodayViewModel::kiteNote() const
 {
+    if (m_household == nullptr || m_sitting == nullptr)
+        return {};
     const QString child = m_household->child();
-    switch (m_household->today().part) {
-    case PartOfDay::Morning:
-        return tr("%1 showed us this morning").arg(child);
-    case PartOfDay::Afternoon:
-        return tr("%1 showed us this afternoon").arg(child);
-    case PartOfDay::Evening:
-        break;
-    }
-    return tr("%1 showed us this evening").arg(child);
+    return m_sitting->kiteJustNow() ? tr("%1 showed us just now").arg(child)
+                                    : tr("%1 showed us earlier").arg(child);
 }
 
 QString TodayViewModel::guessName() const
 {
-    return kiteNamed(m_sitting->guess());
+    return m_sitting != nullptr ? kiteNamed(m_sitting->guess()) : QString();
 }
 
 QString TodayViewModel::kiteCaution() const
@@ -108,6 +111,8 @@ QString TodayViewModel::kiteAdvice() const
 QStringList TodayViewModel::filtersOn() const
 {
     QStringList names;
+    if (m_sitting == nullptr)
+        return names;
     for (const LifeWord &word : lifeWords) {
         if (m_sitting->filters().*word.filter)
             names.append(QLatin1String(word.name));

@@ -4,15 +4,16 @@ import QtQuick
 import Lidlark.Design
 import Lidlark.Welcome
 
-/// Whose box it is, how old, and who is writing.
+/// Whose box it is, and how old.
 Column {
     id: page
 
     required property WelcomeViewModel answers
-    readonly property list<string> months: [qsTr("January"), qsTr("February"), qsTr("March"), qsTr("April"), qsTr("May"),
-        qsTr("June"), qsTr("July"), qsTr("August"), qsTr("September"), qsTr("October"), qsTr("November"), qsTr("December")]
+    readonly property int oldest: 11
 
-    spacing: Theme.gap
+    spacing: Theme.sectionGap
+
+    WelcomeLine { width: page.width }
 
     PaperField {
         objectName: "childName"
@@ -23,52 +24,26 @@ Column {
         onEdited: page.answers.childName = text
     }
 
-    Words {
+    AgeKeys {
         width: page.width
-        role: Theme.Reason
-        soft: true
-        text: qsTr("No surname, no birthday. Everything stays on this phone.")
+        text: qsTr("How many years old?")
+        years: page.answers.years
+        oldest: page.oldest
+        onSaid: years => page.answers.years = years
     }
 
-    Stepper {
-        objectName: "birthYear"
+    MonthChips {
         width: page.width
-        text: qsTr("Born in the year")
-        value: page.answers.birthYear > 0 ? page.answers.birthYear : page.answers.thisYear - 5
-        valueText: page.answers.birthYear > 0 ? page.answers.birthYear.toString() : qsTr("not said")
-        from: page.answers.thisYear - 12
-        to: page.answers.thisYear
-        lessName: qsTr("A year earlier")
-        moreName: qsTr("A year later")
-        onChanged: value => page.answers.birthYear = value
-    }
-
-    Stepper {
-        objectName: "birthMonth"
-        width: page.width
-        text: qsTr("Month")
-        value: Math.max(1, page.answers.birthMonth)
-        valueText: page.answers.birthMonth > 0 ? page.months[page.answers.birthMonth - 1] : qsTr("not said")
-        from: 1
-        to: 12
-        lessName: qsTr("A month earlier")
-        moreName: qsTr("A month later")
-        onChanged: value => page.answers.birthMonth = value
+        visible: page.answers.years >= 0
+        month: page.answers.month
+        onSaid: month => page.answers.month = month
     }
 
     Words {
         width: page.width
         role: Theme.Reason
         soft: true
-        text: qsTr("Without an age only a few things are offered, the safest ones.")
-    }
-
-    PaperField {
-        objectName: "adultName"
-        width: page.width
-        label: qsTr("And what are you called here?")
-        text: page.answers.adultName
-        maximumLength: 20
-        onEdited: page.answers.adultName = text
+        text: page.answers.years < 0 ? qsTr("Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.")
+                                     : qsTr("No surname, no birth date. Everything stays on this phone.")
     }
 }

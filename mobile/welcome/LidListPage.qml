@@ -14,30 +14,21 @@ Column {
 
     Words {
         width: page.width
-        role: Theme.Body
         text: qsTr("Compare with the list inside your lid. Change what differs.")
     }
 
     Repeater {
         model: page.answers
 
-        Stepper {
+        LidListRow {
             id: item
 
             required property string itemId
-            required property string name
-            required property int pieces
             required property int index
 
             objectName: "item-" + item.itemId
             width: page.width
-            text: item.name
-            value: item.pieces
-            from: 0
-            to: 99
-            lessName: qsTr("One less: %1").arg(item.name)
-            moreName: qsTr("One more: %1").arg(item.name)
-            onChanged: value => page.answers.setPieces(item.index, value)
+            onSaid: pieces => page.answers.setPieces(item.index, pieces)
         }
     }
 }

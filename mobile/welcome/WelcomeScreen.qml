@@ -12,16 +12,24 @@ Sheet {
     required property Household household
     property int page: 0
     readonly property int lastPage: 3
+    readonly property string missing: screen.page === 0 && welcome.childName.length === 0 ? qsTr("A name first; a letter will do.")
+                                    : screen.page === 1 && welcome.adultName.length === 0 ? qsTr("Your name first; a letter will do.") : ""
 
     signal finished()
 
     function next() {
+        home.takeIn()
         if (screen.page < screen.lastPage) {
             screen.page += 1
             screen.toTop()
         } else if (welcome.finish()) {
             screen.finished()
         }
+    }
+
+    function back() {
+        screen.page -= 1
+        screen.toTop()
     }
 
     WelcomeViewModel {
@@ -35,10 +43,7 @@ Sheet {
         text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
         backName: screen.page > 0 ? qsTr("One page back") : ""
-        onBack: {
-            screen.page -= 1
-            screen.toTop()
-        }
+        onBack: screen.back()
     }
 
     StepMarks {
@@ -50,7 +55,6 @@ Sheet {
 
     ProblemNote {
         width: screen.contentWidth
-        visible: welcome.problem.length > 0
         text: welcome.problem
     }
 
@@ -61,6 +65,8 @@ Sheet {
     }
 
     HomePage {
+        id: home
+
         width: screen.contentWidth
         visible: screen.page === 1
         answers: welcome
@@ -74,14 +80,13 @@ Sheet {
 
     LidListPage {
         width: screen.contentWidth
-        visible: screen.page === 3
+        visible: screen.page === screen.lastPage
         answers: welcome
     }
 
     foot: ActionFoot {
         text: screen.page < screen.lastPage ? qsTr("Go on") : qsTr("Begin")
-        notNowReason: screen.page === 0 && (welcome.childName.length === 0 || welcome.adultName.length === 0)
-                      ? qsTr("Two names first; a letter will do.") : ""
+        notNowReason: screen.missing
         onClicked: screen.next()
     }
 }

@@ -6,8 +6,6 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr int monthsAYear = 12;
-
 child::Answer answerFrom(int index)
 {
     return index == 1   ? child::Answer::Yes
@@ -49,24 +47,17 @@ QHash<int, QByteArray> WelcomeViewModel::roleNames() const
             {PiecesRole, "pieces"}};
 }
 
-int WelcomeViewModel::thisYear() const
-{
-    return civilFrom(m_household->today().day).year;
-}
-
 QStringList WelcomeViewModel::otherChildren() const
 {
     QStringList words;
-    const Day today = m_household->today().day;
-    for (const auto &other : m_others) {
-        const int months = other.age ? other.age->youngestMonths(today) : -1;
-        const QString name = fromCore(other.alias);
-        if (months < 0)
-            words.append(tr("%1, age not said").arg(name));
-        else if (months < 2 * monthsAYear)
-            words.append(tr("%1, %2 months").arg(name).arg(months));
-        else
-            words.append(tr("%1, %2 years").arg(name).arg(months / monthsAYear));
+    for (const OtherChild &other : m_others) {
+        const QString age = other.years < 0    ? tr("age not said")
+                            : other.years == 0 ? tr("under one")
+                                               : tr("%n year(s)", "", other.years);
+        const QString who = tr("%1, %2").arg(other.name, age);
+        words.append(other.mouths == child::Answer::Yes
+                         ? tr("%1. Puts things in the mouth").arg(who)
+                         : who);
     }
     return words;
 }
@@ -90,21 +81,14 @@ void WelcomeViewModel::setPieces(int row, int pieces)
     emit dataChanged(index(row), index(row), {PiecesRole});
 }
 
-bool WelcomeViewModel::addChild(const QString &name, int years, int months, int mouths)
+bool WelcomeViewModel::addChild(const QString &name, int years, int mouths)
 {
-    if (name.trimmed().isEmpty()) {
-        m_problem = tr("Give the child a name, or a letter.");
-        emit changed();
-        return false;
-    }
-    usecase::FirstAnswers::OtherChild other{toCore(name.trimmed()), std::nullopt,
-                                            answerFrom(mouths)};
-    if (years >= 0)
-        other.age = child::ageFromMonths(years * monthsAYear + months, m_household->today().day);
-    m_others.push_back(other);
-    m_problem.clear();
+    const bool named = !name.trimmed().isEmpty();
+    m_problem = named ? QString() : tr("Give the child a name, or a letter.");
+    if (named)
+        m_others.push_back({name.trimmed(), years, answerFrom(mouths)});
     emit changed();
-    return true;
+    return named;
 }
 
 void WelcomeViewModel::removeChild(int row)
@@ -115,21 +99,31 @@ void WelcomeViewModel::removeChild(int row)
     emit changed();
 }
 
-bool WelcomeViewModel::finish()
+usecase::FirstAnswers WelcomeViewModel::answers() const
 {
+    const Day today = m_household->today().day;
+    const auto ageOf = [today](int years, int month) {
+        return years < 0 ? std::nullopt
+                         : std::optional(child::ageFromYears(years, month, today));
+    };
     usecase::FirstAnswers answers;
     answers.childAlias = toCore(m_childName.trimmed());
     answers.adultAlias = toCore(m_adultName.trimmed());
-    if (m_birthYear > 0 && m_birthMonth > 0)
-        answers.age = child::ageFromBirthMonth(m_birthYear, m_birthMonth);
-    answers.otherChildren = m_others;
+    answers.age = ageOf(m_years, m_month);
+    for (const OtherChild &other : m_others)
+        answers.otherChildren.push_back({toCore(other.name), ageOf(other.years, 0), other.mouths});
     answers.latex = answerFrom(m_latex);
     answers.wheat = answerFrom(m_wheat);
     for (const Row &row : m_rows) {
         if (row.pieces > 0)
             answers.lidList[row.kind->id] = row.pieces;
     }
-    const Outcome done = m_household->setUp(answers);
+    return answers;
+}
+
+bool WelcomeViewModel::finish()
+{
+    const Outcome done = m_household->setUp(answers());
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     emit changed();
     return done.ok();

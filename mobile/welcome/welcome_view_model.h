@@ -16,14 +16,15 @@ class WelcomeViewModel : public QAbstractListModel
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
     Q_PROPERTY(QString childName MEMBER m_childName NOTIFY changed FINAL)
+    /// Completed years; -1: not said.
+    Q_PROPERTY(int years MEMBER m_years NOTIFY changed FINAL)
+    /// Of the birthday, 1 to 12; 0: not said.
+    Q_PROPERTY(int month MEMBER m_month NOTIFY changed FINAL)
     Q_PROPERTY(QString adultName MEMBER m_adultName NOTIFY changed FINAL)
-    /// 0: not said.
-    Q_PROPERTY(int birthYear MEMBER m_birthYear NOTIFY changed FINAL)
-    Q_PROPERTY(int birthMonth MEMBER m_birthMonth NOTIFY changed FINAL)
-    Q_PROPERTY(int thisYear READ thisYear CONSTANT FINAL)
     /// 0 don't know, 1 yes, 2 no.
     Q_PROPERTY(int latex MEMBER m_latex NOTIFY changed FINAL)
     Q_PROPERTY(int wheat MEMBER m_wheat NOTIFY changed FINAL)
+    /// "Mirren, 2 years. Puts things in the mouth".
     Q_PROPERTY(QStringList otherChildren READ otherChildren NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
@@ -35,15 +36,15 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    [[nodiscard]] int thisYear() const;
     [[nodiscard]] QStringList otherChildren() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// Fills the lid list with the standard box.
     Q_INVOKABLE void load();
     Q_INVOKABLE void setPieces(int row, int pieces);
-    /// @param years completed; @param mouths 0 don't know, 1 yes, 2 no longer.
-    Q_INVOKABLE bool addChild(const QString &name, int years, int months, int mouths);
+    /// @param years completed, -1 not said; @param mouths 0 don't know, 1 yes, 2 no longer.
+    /// @returns false without a name, with `problem` said.
+    Q_INVOKABLE bool addChild(const QString &name, int years, int mouths);
     Q_INVOKABLE void removeChild(int row);
     /// Writes everything. @returns false with `problem` said.
     Q_INVOKABLE bool finish();
@@ -56,15 +57,21 @@ private:
         const catalogue::ItemKind *kind = nullptr;
         int pieces = 0;
     };
+    struct OtherChild {
+        QString name;
+        int years = -1;
+        child::Answer mouths = child::Answer::Unanswered;
+    };
+    [[nodiscard]] usecase::FirstAnswers answers() const;
 
     Household *m_household = nullptr;
     QString m_childName;
     QString m_adultName;
-    int m_birthYear = 0;
-    int m_birthMonth = 0;
+    int m_years = -1;
+    int m_month = 0;
     int m_latex = 0;
     int m_wheat = 0;
-    std::vector<usecase::FirstAnswers::OtherChild> m_others;
+    std::vector<OtherChild> m_others;
     std::vector<Row> m_rows;
     QString m_problem;
 };

@@ -1,0 +1,43 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// How old, in whole years: one tap on a key. A second tap takes it back.
+Column {
+    id: ages
+
+    required property string text
+    required property int years
+    required property int oldest
+
+    signal said(int years)
+
+    spacing: Theme.smallGap
+
+    Words {
+        width: ages.width
+        role: Theme.Label
+        text: ages.text
+    }
+
+    ChipFlow {
+        width: ages.width
+
+        Repeater {
+            model: ages.oldest + 1
+
+            NumberKey {
+                id: key
+
+                required property int index
+
+                objectName: "years-" + key.index
+                text: key.index === 0 ? qsTr("under 1") : key.index < ages.oldest ? key.index.toString()
+                                                        : qsTr("%1 or more").arg(key.index)
+                picked: ages.years === key.index
+                onClicked: ages.said(key.picked ? -1 : key.index)
+            }
+        }
+    }
+}

@@ -1,0 +1,109 @@
+#include "tests/tour/hand.h"
+
+#include <QAccessible>
+#include <QtGui/private/qguiapplication_p.h>
+#include <QtTest>
+#include <qpa/qplatformaccessibility.h>
+#include <qpa/qplatformintegration.h>
+
+#include <functional>
+
+namespace lidlark::test {
+
+namespace {
+
+constexpr int mostWaits = 50;
+
+void walk(QAccessibleInterface *node, const std::function<void(QAccessibleInterface *)> &visit)
+{
+    if (node == nullptr || node->state().invisible)
+        return;
+    visit(node);
+    for (int i = 0; i < node->childCount(); ++i)
+        walk(node->child(i), visit);
+}
+
+bool isPressable(QAccessibleInterface *node)
+{
+    switch (node->role()) {
+    case QAccessible::Button:
+    case QAccessible::CheckBox:
+    case QAccessible::RadioButton:
+    case QAccessible::PageTab:
+    case QAccessible::Link:
+    case QAccessible::ListItem:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace
+
+void wakeAccessibleTree()
+{
+    QGuiApplicationPrivate::platformIntegration()->accessibility()->setActive(true);
+}
+
+QQuickItem *Hand::find(const QString &name) const
+{
+    QQuickItem *found = nullptr;
+    walk(QAccessible::queryAccessibleInterface(m_window), [&](QAccessibleInterface *node) {
+        if (found == nullptr && isPressable(node) && node->text(QAccessible::Name).startsWith(name))
+            found = qobject_cast<QQuickItem *>(node->object());
+    });
+    return found;
+}
+
+bool Hand::tap(const QString &name)
+{
+    // A screen may still be on its way: a hand waits for it.
+    QQuickItem *item = find(name);
+    for (int waits = 0; item == nullptr && waits < mostWaits; ++waits) {
+        settle(100);
+        item = find(name);
+    }
+    if (item == nullptr)
+        return false;
+    item->forceActiveFocus(); // a sheet brings what has the focus into view
+    settle(50);
+    const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    QTest::mouseClick(m_window, Qt::LeftButton, {}, middle.toPoint());
+    settle();
+    return true;
+}
+
+bool Hand::hold(const QString &name)
+{
+    QQuickItem *item = find(name);
+    if (item == nullptr)
+        return false;
+    const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    QTest::mousePress(m_window, Qt::LeftButton, {}, middle.toPoint());
+    settle(1500);
+    QTest::mouseRelease(m_window, Qt::LeftButton, {}, middle.toPoint());
+    settle();
+    return true;
+}
+
+void Hand::settle(int ms)
+{
+    QTest::qWait(ms);
+}
+
+QStringList Hand::names() const
+{
+    QStringList names;
+    walk(QAccessible::queryAccessibleInterface(m_window), [&](QAccessibleInterface *node) {
+        if (isPressable(node))
+            names.append(node->text(QAccessible::Name));
+    });
+    return names;
+}
+
+bool Hand::picture(const QString &file) const
+{
+    return m_window->grabWindow().save(file);
+}
+
+} // namespace lidlark::test

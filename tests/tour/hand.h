@@ -1,0 +1,35 @@
+#pragma once
+
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QString>
+
+namespace lidlark::test {
+
+/// Call once, right after the application object: the offscreen platform has no screen reader to
+/// wake the accessible tree.
+void wakeAccessibleTree();
+
+/// A hand that knows controls by what a screen reader would say, and taps where they are.
+class Hand
+{
+public:
+    explicit Hand(QQuickWindow *window) : m_window(window) {}
+
+    /// The first control on screen whose accessible name begins with @p name; null: none.
+    [[nodiscard]] QQuickItem *find(const QString &name) const;
+    /// Scrolls it into view and taps it. @returns false when there is no such control.
+    bool tap(const QString &name);
+    /// Presses it for the time that a held control asks for.
+    bool hold(const QString &name);
+    /// Lets animations and timers run.
+    static void settle(int ms = 400);
+    /// All names on screen, for the account.
+    [[nodiscard]] QStringList names() const;
+    bool picture(const QString &file) const;
+
+private:
+    QQuickWindow *m_window;
+};
+
+} // namespace lidlark::test
