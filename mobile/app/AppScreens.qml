@@ -19,8 +19,8 @@ FocusScope {
     property string afterActivity: ""
     property string problem: ""
     readonly property Item current: loader.item as Item
-    /// A page is never wider than a hand can hold and an eye can follow.
-    readonly property real pageWidth: Math.min(screens.width, Theme.mm(110))
+    /// On a screen much wider than a phone lying down, a page that an eye can still follow.
+    readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
 
     function go(where: string) {
         screens.problem = ""

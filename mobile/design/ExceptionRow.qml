@@ -76,6 +76,7 @@ Card {
                 required property int index
                 required property string modelData
 
+                accessibleName: row.name + ": " + chip.modelData
                 text: chip.modelData
                 checkable: false
                 picked: row.currentWord === chip.index

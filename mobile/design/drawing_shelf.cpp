@@ -3,6 +3,7 @@
 #include <QtCore/QCache>
 #include <QtCore/QFile>
 #include <QtCore/QHash>
+#include <QtCore/QRegularExpression>
 #include <QtGui/QPainter>
 #include <QtSvg/QSvgRenderer>
 
@@ -21,6 +22,18 @@ QByteArray drawingText(const QString &name)
 {
     QFile file(drawingPath(name));
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+}
+
+/// Read from the text alone: parsing the whole drawing for it would double the work.
+QRectF viewBoxOf(const QByteArray &svg)
+{
+    static const QRegularExpression form(QStringLiteral(
+        "<svg[^>]*viewBox=\"([-\\d.]+)[ ,]+([-\\d.]+)[ ,]+([-\\d.]+)[ ,]+([-\\d.]+)\""));
+    const QRegularExpressionMatch found = form.match(QString::fromUtf8(svg));
+    if (!found.hasMatch())
+        return {};
+    return {found.captured(1).toDouble(), found.captured(2).toDouble(),
+            found.captured(3).toDouble(), found.captured(4).toDouble()};
 }
 
 QString keyOf(const DrawingWish &wish)
@@ -68,8 +81,7 @@ QRectF drawingArea(const QString &name)
     const auto known = areas.constFind(name);
     if (known != areas.constEnd())
         return *known;
-    QSvgRenderer renderer(drawingText(name));
-    return *areas.insert(name, renderer.isValid() ? renderer.viewBoxF() : QRectF());
+    return *areas.insert(name, viewBoxOf(drawingText(name)));
 }
 
 QByteArray recoloured(const QByteArray &svg, const DrawingColours &colours)

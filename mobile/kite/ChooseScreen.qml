@@ -95,6 +95,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.rightMargin: screen.side
         y: screen.height - height - Theme.gap
+        width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)
         text: screen.picked.length > 0 ? qsTr("adult: hold to begin") : qsTr("adult: hold")
         onHeld: screen.leave()
     }

@@ -81,6 +81,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.rightMargin: Theme.childMargin
         y: screen.height - height - Theme.gap
+        width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)
         text: qsTr("adult: hold")
         onHeld: screen.done()
     }

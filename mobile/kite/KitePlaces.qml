@@ -21,8 +21,10 @@ QtObject {
     readonly property real inner: places.width - 2 * places.side
     readonly property bool wide: places.width > places.height
     /// Fits with kites, clouds and hand in rows of their own.
-    readonly property bool roomy: !places.wide && places.roomyTile >= 19 * Theme.dotsPerMm
+    readonly property bool roomy: !places.wide && places.height >= (Theme.largeText ? 115 : 112) * Theme.dotsPerMm
     readonly property bool compact: !places.wide && !places.roomy
+    /// Large words would leave no room for the small pictures, which mean the same.
+    readonly property bool wordless: !places.roomy && Theme.largeText
     /// In large text on a small phone the held control stands beside the question.
     readonly property bool heldOnTop: places.compact && Theme.largeText
 
@@ -30,7 +32,7 @@ QtObject {
     readonly property real roomyTile: Math.floor((places.height - places.questionHeight - places.side - places.small - 4 * places.between) / 4)
     readonly property real lastRow: places.heldOnTop || places.wide ? places.side : places.held.height + 2 * Theme.smallGap
     readonly property real compactTile: Math.floor((places.height - places.top - places.lastRow - places.smallRow - 3 * places.between) / 3)
-    readonly property real largest: 30 * Theme.dotsPerMm
+    readonly property real largest: 40 * Theme.dotsPerMm
 
     readonly property real kiteHeight: places.wide ? places.height - places.top - places.side - places.smallRow - places.between
                                      : Math.min(places.largest, places.roomy ? places.roomyTile : places.compactTile)

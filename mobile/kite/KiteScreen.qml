@@ -132,8 +132,8 @@ FocusScope {
             height: places.otherHeight
             upright: true
             drawing: "kite-" + other.modelData
-            text: kites.name(other.modelData)
-            shortText: other.modelData === "bag" ? qsTr("Bag") : ""
+            text: places.wordless ? "" : kites.name(other.modelData)
+            accessibleName: kites.name(other.modelData)
             picked: screen.picked === other.modelData
             onChosen: screen.tapped(other.modelData)
         }
@@ -148,7 +148,7 @@ FocusScope {
         upright: !places.roomy
         wordsWidth: places.hand.width * 0.6
         drawing: "hand"
-        text: places.roomy ? qsTr("I need a grown\u2011up") : qsTr("Grown-up")
+        text: places.roomy ? qsTr("I need a grown\u2011up") : places.wordless ? "" : qsTr("Grown-up")
         accessibleName: qsTr("I need a grown-up")
         onChosen: {
             if (!pause.running)
@@ -163,7 +163,8 @@ FocusScope {
         x: places.heldAt.x
         y: places.heldAt.y
         beside: places.compact && !places.heldOnTop
-        text: qsTr("adult: hold")
+        text: Theme.largeText ? qsTr("hold") : qsTr("adult: hold")
+        Accessible.name: qsTr("adult: hold")
         onHeld: screen.leave()
     }
 

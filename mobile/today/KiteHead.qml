@@ -25,7 +25,7 @@ Column {
         width: head.width
         visible: head.shown || !head.inCorner
         drawing: head.shown ? "kite-" + head.kite : ""
-        text: head.shown ? head.name : qsTr("Kite: not asked today")
+        text: head.shown ? head.name : Theme.largeText ? qsTr("Kite: not asked") : qsTr("Kite: not asked today")
         note: head.shown ? head.note : qsTr("One tap, or play without")
         onClicked: head.asked()
     }

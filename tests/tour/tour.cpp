@@ -112,7 +112,7 @@ void playHiddenLights(Tour &tour, Hand &hand)
         hand.tap(text("Stick-on eyes"));
     tour.tap(text("Dough"), text("putback-tray"), text("Five eyes and the dough are home."));
     tour.tap(text("Something's different"), text("different"), text("What went out."));
-    tour.tap(text("used up"), text("different-used-up"),
+    tour.tap(text("Stick-on eyes: used up"), text("different-used-up"),
              text("A word and a number, kept at once."));
     tour.tap(text("The rest is back"), text("noticed"), text("What did you notice?"));
     tour.tap(text("Found own way"), text("noticed-phrase"), text("One everyday phrase."));
