@@ -8,6 +8,11 @@
 
 namespace lidlark {
 
+bool startRandomness()
+{
+    return sodium_init() >= 0;
+}
+
 std::string Entropy::freshId()
 {
     static constexpr char hexDigits[] = "0123456789abcdef";

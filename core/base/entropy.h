@@ -21,6 +21,9 @@ public:
     std::string freshId();
 };
 
+/// Makes the system's randomness ready; once, before any use. @returns false when there is none.
+bool startRandomness();
+
 /// The system's own randomness, through libsodium.
 class SystemEntropy final : public Entropy
 {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -25,7 +26,7 @@ struct YamlFault {
     std::string reason;
 };
 
-inline constexpr std::size_t yamlSizeLimit = 256 * 1024; ///< Bytes.
+inline constexpr std::size_t yamlSizeLimit = std::size_t{256} * 1024; ///< Bytes.
 
 /// Reads the small part of YAML that catalogue files use: one document of maps, lists and scalars.
 /// Anything with which a file could grow beyond its size or its reader is a fault: anchors,

@@ -14,7 +14,8 @@ std::optional<Age> ageFromBirthMonth(int year, int month)
 
 Age ageFromMonths(int months, Day saidOn)
 {
-    return {latestDayWithMonths(saidOn, months)};
+    // Nobody of whom an age is said was born later than that day.
+    return {std::min(latestDayWithMonths(saidOn, months), saidOn)};
 }
 
 Age ageFromYears(int years, int birthMonth, Day saidOn)

@@ -1,7 +1,7 @@
+#include "core/base/entropy.h"
 #include "core/cli/commands.h"
 
 #include <CLI/CLI.hpp>
-#include <sodium.h>
 
 #include <functional>
 #include <iostream>
@@ -54,7 +54,7 @@ void addInputCommand(CLI::App &app, const char *name, const char *about, std::st
 
 int main(int argc, char **argv)
 {
-    if (sodium_init() < 0) {
+    if (!lidlark::startRandomness()) {
         std::cerr << "This computer gives no randomness. Nothing was changed.\n";
         return problemInData;
     }

@@ -86,8 +86,9 @@ std::optional<Progress> progressFrom(const std::string &text)
     progress.stage = *stage;
     progress.step = fields.whole("step", 0, 9).value_or(0);
     progress.began = {*day, *part};
-    progress.supervision = catalogue::supervisionNames.parse(fields.text("supervision").value_or(""))
-                               .value_or(catalogue::Supervision::Beside);
+    progress.supervision =
+        catalogue::supervisionNames.parse(fields.text("supervision").value_or(""))
+            .value_or(catalogue::Supervision::Beside);
     const Json cautions = fields.json().value("cautions", Json::array());
     for (const Json &name : cautions) {
         const auto tag = catalogue::tagNames.parse(name.is_string() ? name.get<std::string>() : "");

@@ -24,7 +24,7 @@ struct Progress {
     int step = 0;                          ///< 0-based.
     std::vector<catalogue::ItemUse> items; ///< What went out, swaps applied.
     std::map<ItemId, ItemId> swaps;
-    catalogue::TagSet cautions;                  ///< Of the form that was admitted.
+    catalogue::TagSet cautions; ///< Of the form that was admitted.
     catalogue::Supervision supervision = catalogue::Supervision::Beside;
     std::map<ItemId, int> home; ///< Pieces the child has tapped home.
     DayPart began;

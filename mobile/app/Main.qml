@@ -6,7 +6,7 @@ import Lidlark.Bridge
 import Lidlark.Design
 
 /// The window: one sheet of paper at a time.
-Window {
+PhoneWindow {
     id: window
 
     required property Household household
@@ -14,15 +14,9 @@ Window {
     required property PlayInHand playInHand
     required property Appearance appearance
 
-    width: 360
-    height: 740
-    minimumWidth: 320
-    minimumHeight: 320
-    visible: true
     title: qsTr("Lidlark")
-    color: Theme.sheet
 
-    LayoutMirroring.enabled: Qt.application.layoutDirection === Qt.RightToLeft
+    LayoutMirroring.enabled: Application.layoutDirection === Qt.RightToLeft
     LayoutMirroring.childrenInherit: true
 
     Binding {

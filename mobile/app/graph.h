@@ -18,10 +18,11 @@ class Sitting;
 /// What the command line may ask for.
 struct StartOptions {
     QString store;
-    QString catalogue;                ///< Empty: the one built in.
-    std::optional<std::int64_t> fromMs; ///< Run on from this instant; absent: the phone's own clock.
-    std::optional<double> textScale;  ///< 1 to 2; absent: as kept.
-    std::optional<int> scheme;        ///< 0 light, 1 dark, 2 contrast; absent: as kept.
+    QString catalogue; ///< Empty: the one built in.
+    std::optional<std::int64_t>
+        fromMs;                      ///< Run on from this instant; absent: the phone's own clock.
+    std::optional<double> textScale; ///< 1 to 2; absent: as kept.
+    std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, screens.

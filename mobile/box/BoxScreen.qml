@@ -80,7 +80,7 @@ Sheet {
                     text: well.name
                     count: well.countText
                     look: well.none ? CountChip.None : well.tag.length > 0 ? CountChip.NeedsLook : CountChip.Plain
-                    accessibleName: [well.name, well.countText, well.tag].filter(part => part.length > 0).join(", ")
+                    accessibleName: well.name + ", " + well.countText + (well.tag.length > 0 ? ", " + well.tag : "")
                     onClicked: {
                         screen.opened = screen.opened === well.index ? -1 : well.index
                         careCard.head = well.name

@@ -1,6 +1,5 @@
 #include "box_view_model.h"
 
-#include "core/usecase/keep_box.h"
 #include "core/wording/day_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -14,9 +13,10 @@ namespace {
 
 /// An item keeps its well for good: this order, then anything else by name.
 constexpr std::array<const char *, 24> wells{
-    "card",    "lace",     "pegs",   "onepegs", "scissors", "springscissors", "eyes",  "lids",
-    "dough",   "ricedough", "pieces", "largeblocks", "pompoms", "fabricballs", "bands", "loops",
-    "crayons", "chunky",   "balloon", "scarf",   "straw",    "ball",          "pouch", "dropper"};
+    "card",    "lace",        "pegs",  "onepegs",   "scissors", "springscissors",
+    "eyes",    "lids",        "dough", "ricedough", "pieces",   "largeblocks",
+    "pompoms", "fabricballs", "bands", "loops",     "crayons",  "chunky",
+    "balloon", "scarf",       "straw", "ball",      "pouch",    "dropper"};
 
 std::size_t wellOf(const ItemId &item)
 {
@@ -43,8 +43,9 @@ void BoxViewModel::load()
         m_family = *std::move(family);
     m_problem = m_family ? QString() : m_household->sentenceFor(family.error());
     if (m_family) {
-        std::stable_sort(m_family->items.begin(), m_family->items.end(),
-                         [](const auto &a, const auto &b) { return wellOf(a.item) < wellOf(b.item); });
+        std::stable_sort(
+            m_family->items.begin(), m_family->items.end(),
+            [](const auto &a, const auto &b) { return wellOf(a.item) < wellOf(b.item); });
         for (const store::ItemRow &row : m_family->items)
             m_counted[row.item] = row.low;
     }
@@ -154,10 +155,8 @@ void BoxViewModel::sayPlace(const QString &place)
                           : place == QStringLiteral("away") ? tr("away from home")
                           : home.isEmpty()                  ? tr("at home")
                                                             : tr("at %1").arg(home.toLower());
-    const std::string id =
-        place == QStringLiteral("home") ? m_family->home.value : toCore(place);
-    const Outcome done = usecase::sayPlace(m_household->workplace(),
-                                           toCore(m_household->child()), id, toCore(words));
+    const std::string id = place == QStringLiteral("home") ? m_family->home.value : toCore(place);
+    const Outcome done = m_household->sayPlace(id, toCore(words));
     m_household->announce();
     if (!done) {
         m_problem = m_household->sentenceFor(done.error());
@@ -175,8 +174,7 @@ void BoxViewModel::setCounted(int row, int pieces)
 
 bool BoxViewModel::keepCount()
 {
-    const Outcome done = usecase::countBox(m_household->workplace(),
-                                           toCore(m_household->child()), {}, m_counted);
+    const Outcome done = m_household->countBox(m_counted);
     if (!done) {
         m_problem = m_household->sentenceFor(done.error());
         emit loaded();

@@ -15,7 +15,8 @@ class BoxViewModel : public QAbstractListModel
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(QString placeWords READ placeWords NOTIFY loaded FINAL) ///< "At home, says Ruth, Monday".
+    Q_PROPERTY(
+        QString placeWords READ placeWords NOTIFY loaded FINAL) ///< "At home, says Ruth, Monday".
     Q_PROPERTY(QString revisionWords READ revisionWords NOTIFY loaded FINAL) ///< "Lid list R1".
     Q_PROPERTY(bool here READ here NOTIFY loaded FINAL)
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY loaded FINAL)
@@ -28,10 +29,10 @@ public:
         NameRole,
         DrawingRole,
         CountTextRole,
-        TagRole,       ///< "low", "drying", "which?", or empty.
-        NoneRole,      ///< Nothing left.
+        TagRole,  ///< "low", "drying", "which?", or empty.
+        NoneRole, ///< Nothing left.
         ExpectedRole,
-        CountedRole,   ///< What the count screen says now.
+        CountedRole, ///< What the count screen says now.
         CareRole
     };
 

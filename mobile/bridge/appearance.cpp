@@ -16,12 +16,10 @@ Appearance::Appearance(Household *household, QObject *parent)
 {
     if (!household->isOpen())
         return;
-    const auto kept =
-        store::DeviceRepository(household->workplace().database).localState(key);
+    const auto kept = store::DeviceRepository(household->workplace().database).localState(key);
     if (!kept || !*kept)
         return;
-    const QJsonObject object =
-        QJsonDocument::fromJson(QByteArray::fromStdString(**kept)).object();
+    const QJsonObject object = QJsonDocument::fromJson(QByteArray::fromStdString(**kept)).object();
     m_textScale = qBound(1.0, object[QStringLiteral("text-scale")].toDouble(1.0), 2.0);
     m_scheme = qBound(0, object[QStringLiteral("scheme")].toInt(), 2);
     m_reducedMotion = object[QStringLiteral("reduced-motion")].toBool();

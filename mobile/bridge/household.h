@@ -63,6 +63,12 @@ public:
     /// The sentence for an error, translated.
     [[nodiscard]] QString sentenceFor(const Error &error) const;
 
+    /// Keeping the current child's box (core/usecase/keep_box.h), in this phone's person's name.
+    Outcome countBox(const std::map<ItemId, int> &counts);
+    Outcome sayPlace(const std::string &place, const std::string &words);
+    Outcome noteFound(const ItemId &item, int pieces);
+    Outcome checkFloor();
+
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);
     /// Tells every screen that the store has changed.

@@ -118,7 +118,7 @@ private:
     DayPart m_when;
     bool m_kiteOff = false;
     bool m_noticeRead = false;
-    int m_notNows = 0;                    ///< In a row, one a part of the day.
+    int m_notNows = 0; ///< In a row, one a part of the day.
     std::optional<DayPart> m_lastNotNow;
     int m_minutes = 0;
 };

@@ -33,10 +33,10 @@ void HomeSheetViewModel::load()
                    sheet.pets ? child::Answer::Yes : child::Answer::No}};
         for (const child::Person &person : sheet.people) {
             if (person.kind == child::PersonKind::Child)
-                m_rows.push_back({person.id.value, "mouths",
-                                  tr("Does %1 put things in the mouth?")
-                                      .arg(fromCore(person.alias)),
-                                  tr("Not said counts as yes under three."), person.mouths});
+                m_rows.push_back(
+                    {person.id.value, "mouths",
+                     tr("Does %1 put things in the mouth?").arg(fromCore(person.alias)),
+                     tr("Not said counts as yes under three."), person.mouths});
         }
     }
     endResetModel();
@@ -102,9 +102,8 @@ void HomeSheetViewModel::say(int index, int answer)
     if (index < 0 || index >= rowCount() || answer < 1 || answer > 2 || !m_family)
         return;
     const Row row = m_rows[static_cast<std::size_t>(index)];
-    const Outcome done =
-        usecase::sayFact(m_household->workplace(), m_family->home,
-                         {row.person, row.fact, answer == 1 ? "yes" : "no"});
+    const Outcome done = usecase::sayFact(m_household->workplace(), m_family->home,
+                                          {row.person, row.fact, answer == 1 ? "yes" : "no"});
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     m_household->announce();
     // The careful answer stands while somebody else still says it.

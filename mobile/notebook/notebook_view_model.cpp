@@ -55,10 +55,12 @@ QString NotebookViewModel::noteOf(const play::Play &play) const
             if (pieces == 0)
                 continue;
             const auto word = wording::exceptionWord(static_cast<box::ExceptionKind>(i));
-            const QString thing =
-                fromCore(kind == nullptr ? outcome.item.value : pieces == 1 ? kind->one : kind->name);
-            parts.append(tr("%1 %2 %3").arg(
-                fromCore(wording::capital(wording::numberWord(pieces))), thing, translated(word)));
+            const QString thing = fromCore(kind == nullptr ? outcome.item.value
+                                           : pieces == 1   ? kind->one
+                                                           : kind->name);
+            parts.append(tr("%1 %2 %3")
+                             .arg(fromCore(wording::capital(wording::numberWord(pieces))), thing,
+                                  translated(word)));
             named = true;
         }
     }

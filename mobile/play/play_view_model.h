@@ -17,8 +17,8 @@ class PlayViewModel : public QObject
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
-    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)           ///< Who sits where.
-    Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL)   ///< The first few sentences.
+    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)         ///< Who sits where.
+    Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL) ///< The first few sentences.
     Q_PROPERTY(QStringList allCautions READ allCautions NOTIFY changed FINAL)
     Q_PROPERTY(QStringList labelWords READ labelWords NOTIFY changed FINAL)
     Q_PROPERTY(QString adultLine READ adultLine NOTIFY changed FINAL)

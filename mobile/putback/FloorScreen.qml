@@ -16,8 +16,7 @@ FullStop {
     signal emergencyWanted()
 
     lead: floor.lead
-    text: [qsTr("Look now: table, floor, clothes, under the chairs."), floor.keepAway]
-          .filter(part => part.length > 0).join(" ")
+    text: qsTr("Look now: table, floor, clothes, under the chairs.") + " " + floor.keepAway
     answers: [qsTr("Found one"), qsTr("Floor checked, not found"), qsTr("May have swallowed it, or is choking")]
     onAnswered: index => {
         if (index === 0 && floor.foundOne())

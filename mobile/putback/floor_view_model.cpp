@@ -1,7 +1,6 @@
 #include "floor_view_model.h"
 
 #include "core/safety/room.h"
-#include "core/usecase/keep_box.h"
 #include "core/wording/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -38,8 +37,7 @@ void FloorViewModel::load()
 
 bool FloorViewModel::foundOne()
 {
-    const Outcome done =
-        usecase::noteFound(m_household->workplace(), toCore(m_household->child()), {}, m_item, 1);
+    const Outcome done = m_household->noteFound(m_item, 1);
     if (!done)
         return false;
     m_household->announce();
@@ -49,8 +47,7 @@ bool FloorViewModel::foundOne()
 
 bool FloorViewModel::floorChecked()
 {
-    const Outcome done =
-        usecase::checkFloor(m_household->workplace(), toCore(m_household->child()), {});
+    const Outcome done = m_household->checkFloor();
     m_household->announce();
     return done.ok();
 }

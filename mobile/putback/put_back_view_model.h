@@ -31,8 +31,8 @@ public:
         HomeRole,
         CountTextRole,
         NoteRole,
-        WordRole,     ///< Index of the word that stands, -1 for none.
-        NamedRole     ///< Pieces it names.
+        WordRole, ///< Index of the word that stands, -1 for none.
+        NamedRole ///< Pieces it names.
     };
 
     using QAbstractListModel::QAbstractListModel;

@@ -31,8 +31,8 @@ Column {
             names: head.roomNames.slice(0, head.tags)
             note: !head.roomAnswered ? qsTr("who is here?")
                 : head.unnamed > 0 ? qsTr("and %n more", "", head.unnamed) : qsTr("in the room")
-            accessibleName: head.roomAnswered ? qsTr("In the room: %1").arg(head.roomNames.join(", "))
-                                              : qsTr("Who is here? Perhaps %1").arg(head.roomNames.join(", "))
+            accessibleName: head.roomAnswered ? qsTr("In the room: %1").arg(Array.from(head.roomNames).join(", "))
+                                              : qsTr("Who is here? Perhaps %1").arg(Array.from(head.roomNames).join(", "))
             onClicked: head.roomWanted()
         }
     }

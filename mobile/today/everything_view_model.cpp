@@ -94,8 +94,7 @@ QString EverythingViewModel::reasonsOf(const safety::HeldBack &held) const
 {
     QStringList sentences;
     for (const safety::Reason &reason : held.reasons) {
-        const QString sentence =
-            translated(wording::sentenceFor(reason, m_household->catalogue()));
+        const QString sentence = translated(wording::sentenceFor(reason, m_household->catalogue()));
         if (!sentences.contains(sentence))
             sentences.append(sentence);
     }
@@ -104,16 +103,15 @@ QString EverythingViewModel::reasonsOf(const safety::HeldBack &held) const
 
 int EverythingViewModel::countAllowed() const
 {
-    return static_cast<int>(std::count_if(m_rows.begin(), m_rows.end(),
-                                          [](const Row &row) { return row.allowed; }));
+    return static_cast<int>(
+        std::count_if(m_rows.begin(), m_rows.end(), [](const Row &row) { return row.allowed; }));
 }
 
 bool EverythingViewModel::begin(const QString &activityId)
 {
     const auto found = std::find_if(m_gated.admitted.begin(), m_gated.admitted.end(),
                                     [&](const safety::Admitted &admitted) {
-                                        return fromCore(admitted.activity().id.value) ==
-                                               activityId;
+                                        return fromCore(admitted.activity().id.value) == activityId;
                                     });
     return found != m_gated.admitted.end() && m_playInHand->begin(*found);
 }

@@ -134,8 +134,8 @@ QString TodayViewModel::help() const
 {
     if (!m_today || count() >= usualOffers || m_sitting->hasSetAside())
         return {};
-    return translated(wording::whatWouldHelp(m_today->gated, m_sitting->filters(),
-                                             m_sitting->minutes() > 0));
+    return translated(
+        wording::whatWouldHelp(m_today->gated, m_sitting->filters(), m_sitting->minutes() > 0));
 }
 
 bool TodayViewModel::floorNote() const

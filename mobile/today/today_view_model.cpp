@@ -80,11 +80,16 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> TodayViewModel::roleNames() const
 {
-    return {{ActivityIdRole, "activityId"},   {NameRole, "name"},
-            {WhyRole, "why"},                 {SupervisionRole, "supervision"},
-            {DrawingRole, "drawing"},         {DrawingAltRole, "drawingAlt"},
-            {InviteRole, "invite"},           {MinutesOutRole, "minutesOut"},
-            {MinutesPlayRole, "minutesPlay"}, {MinutesBackRole, "minutesBack"}};
+    return {{ActivityIdRole, "activityId"},
+            {NameRole, "name"},
+            {WhyRole, "why"},
+            {SupervisionRole, "supervision"},
+            {DrawingRole, "drawing"},
+            {DrawingAltRole, "drawingAlt"},
+            {InviteRole, "invite"},
+            {MinutesOutRole, "minutesOut"},
+            {MinutesPlayRole, "minutesPlay"},
+            {MinutesBackRole, "minutesBack"}};
 }
 
 void TodayViewModel::refresh()

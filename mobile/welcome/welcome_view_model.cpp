@@ -55,9 +55,8 @@ QStringList WelcomeViewModel::otherChildren() const
                             : other.years == 0 ? tr("under one")
                                                : tr("%n year(s)", "", other.years);
         const QString who = tr("%1, %2").arg(other.name, age);
-        words.append(other.mouths == child::Answer::Yes
-                         ? tr("%1. Puts things in the mouth").arg(who)
-                         : who);
+        words.append(
+            other.mouths == child::Answer::Yes ? tr("%1. Puts things in the mouth").arg(who) : who);
     }
     return words;
 }
@@ -103,8 +102,7 @@ usecase::FirstAnswers WelcomeViewModel::answers() const
 {
     const Day today = m_household->today().day;
     const auto ageOf = [today](int years, int month) {
-        return years < 0 ? std::nullopt
-                         : std::optional(child::ageFromYears(years, month, today));
+        return years < 0 ? std::nullopt : std::optional(child::ageFromYears(years, month, today));
     };
     usecase::FirstAnswers answers;
     answers.childAlias = toCore(m_childName.trimmed());

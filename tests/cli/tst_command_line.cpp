@@ -65,8 +65,9 @@ private:
 private slots:
     void init()
     {
-        const Answer demo = ask({QStringLiteral("demo"), m_folder.filePath(QStringLiteral("island")),
-                                 QStringLiteral("--json")});
+        const Answer demo =
+            ask({QStringLiteral("demo"), m_folder.filePath(QStringLiteral("island")),
+                 QStringLiteral("--json")});
         QCOMPARE(demo.status, 0);
         QCOMPARE(demo.json()[QStringLiteral("stores")].toArray().size(), 17);
         const QJsonObject ruth = demo.json()[QStringLiteral("stores")].toArray()[1].toObject();
@@ -84,8 +85,8 @@ private slots:
 
     void menuHasTheShapeScriptsRelyOn()
     {
-        const Answer menu = askStore("fin-ruth", {QStringLiteral("menu"), QStringLiteral("--child"),
-                                                  QStringLiteral("Fin")});
+        const Answer menu = askStore(
+            "fin-ruth", {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Fin")});
         QCOMPARE(menu.status, 0);
         const QJsonObject json = menu.json();
         QCOMPARE(json[QStringLiteral("child")].toString(), QStringLiteral("Fin"));
@@ -95,8 +96,8 @@ private slots:
         QCOMPARE(json[QStringLiteral("proven")].toBool(), true);
         QCOMPARE(json[QStringLiteral("offers")].toArray().size(), 3);
         for (const QJsonValue &offer : json[QStringLiteral("offers")].toArray()) {
-            for (const char *key : {"id", "name", "minutes", "supervision", "cautions", "swaps",
-                                    "why", "sentence"})
+            for (const char *key :
+                 {"id", "name", "minutes", "supervision", "cautions", "swaps", "why", "sentence"})
                 QVERIFY2(!offer[QLatin1String(key)].isUndefined(), key);
             QVERIFY(!offer[QStringLiteral("sentence")].toString().isEmpty());
             QVERIFY(offer[QStringLiteral("minutes")][QStringLiteral("play")].toInt() >= 3);
@@ -109,16 +110,16 @@ private slots:
     void withMirrenHereNothingHardIsOffered()
     {
         const QStringList hard{
-            QStringLiteral("SMALL"), QStringLiteral("BALLOON"), QStringLiteral("LATEX"),
-            QStringLiteral("ELASTIC"), QStringLiteral("BAND"), QStringLiteral("CORD"),
-            QStringLiteral("SHARP"), QStringLiteral("COIN"), QStringLiteral("FOAM"),
-            QStringLiteral("FOIL"), QStringLiteral("STRAW"), QStringLiteral("DOUGH"),
-            QStringLiteral("WHEAT"), QStringLiteral("STICKER"), QStringLiteral("FORK")};
+            QStringLiteral("SMALL"),   QStringLiteral("BALLOON"), QStringLiteral("LATEX"),
+            QStringLiteral("ELASTIC"), QStringLiteral("BAND"),    QStringLiteral("CORD"),
+            QStringLiteral("SHARP"),   QStringLiteral("COIN"),    QStringLiteral("FOAM"),
+            QStringLiteral("FOIL"),    QStringLiteral("STRAW"),   QStringLiteral("DOUGH"),
+            QStringLiteral("WHEAT"),   QStringLiteral("STICKER"), QStringLiteral("FORK")};
         for (const char *room : {"under-three,mouther", "Mirren"}) {
             const Answer menu =
                 askStore("lewis-catriona",
-                         {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Lewis"),
-                          QStringLiteral("--room"), QLatin1String(room)});
+                         {QStringLiteral("menu"), QStringLiteral("--child"),
+                          QStringLiteral("Lewis"), QStringLiteral("--room"), QLatin1String(room)});
             QCOMPARE(menu.json()[QStringLiteral("offers")].toArray().size(), 3);
             for (const QJsonValue &offer : menu.json()[QStringLiteral("offers")].toArray()) {
                 for (const QJsonValue &tag : offer[QStringLiteral("cautions")].toArray())
@@ -193,20 +194,20 @@ private slots:
                             const QByteArray &input = {}) {
             QTest::newRow(name) << arguments << input;
         };
-        row("no such child", {QStringLiteral("menu"), QStringLiteral("--child"),
-                              QStringLiteral("Nobody")});
-        row("no such day", {QStringLiteral("menu"), QStringLiteral("--child"),
-                            QStringLiteral("Fin"), QStringLiteral("--date"),
-                            QStringLiteral("2027-02-30")});
-        row("no such kite", {QStringLiteral("menu"), QStringLiteral("--child"),
-                             QStringLiteral("Fin"), QStringLiteral("--kite"),
-                             QStringLiteral("purple")});
-        row("nobody of that name", {QStringLiteral("menu"), QStringLiteral("--child"),
-                                    QStringLiteral("Fin"), QStringLiteral("--room"),
-                                    QStringLiteral("Mirrren")});
-        row("a day before birth", {QStringLiteral("menu"), QStringLiteral("--child"),
-                                   QStringLiteral("Fin"), QStringLiteral("--date"),
-                                   QStringLiteral("2019-01-11")});
+        row("no such child",
+            {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Nobody")});
+        row("no such day",
+            {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Fin"),
+             QStringLiteral("--date"), QStringLiteral("2027-02-30")});
+        row("no such kite",
+            {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Fin"),
+             QStringLiteral("--kite"), QStringLiteral("purple")});
+        row("nobody of that name",
+            {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Fin"),
+             QStringLiteral("--room"), QStringLiteral("Mirrren")});
+        row("a day before birth",
+            {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Fin"),
+             QStringLiteral("--date"), QStringLiteral("2019-01-11")});
         row("not JSON", {QStringLiteral("play")}, "{\"child\":");
         row("no such activity", {QStringLiteral("play")},
             R"({"child":"Fin","activity":"moon-walk"})");
@@ -214,8 +215,7 @@ private slots:
         row("a thousand eyes", {QStringLiteral("count")},
             R"({"child":"Fin","counts":{"eyes":1000}})");
         row("half an eye", {QStringLiteral("count")}, R"({"child":"Fin","counts":{"eyes":0.5}})");
-        row("found none", {QStringLiteral("found")},
-            R"({"child":"Fin","item":"eyes","count":0})");
+        row("found none", {QStringLiteral("found")}, R"({"child":"Fin","item":"eyes","count":0})");
     }
 
     void mistakesInTheDataExitOneWithOneSentence()

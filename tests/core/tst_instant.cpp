@@ -18,11 +18,11 @@ private slots:
         QTest::addColumn<QByteArray>("text");
         QTest::addColumn<qint64>("ms");
         QTest::newRow("the epoch") << QByteArray("1970-01-01T00:00:00Z") << qint64(0);
-        QTest::newRow("day 1 of the island") << QByteArray("2027-01-11T18:25:00Z")
-                                             << qint64(1799691900000);
+        QTest::newRow("day 1 of the island")
+            << QByteArray("2027-01-11T18:25:00Z") << qint64(1799691900000);
         QTest::newRow("leap day") << QByteArray("2028-02-29T23:59:59Z") << qint64(1835481599000);
-        QTest::newRow("with an offset") << QByteArray("2027-07-01T00:30:00+01:00")
-                                        << qint64(1814398200000);
+        QTest::newRow("with an offset")
+            << QByteArray("2027-07-01T00:30:00+01:00") << qint64(1814398200000);
         QTest::newRow("before the epoch") << QByteArray("1969-12-31T23:59:00Z") << qint64(-60000);
     }
 
@@ -84,7 +84,8 @@ private slots:
 
     void theFirstMomentOfAPartLiesInThatPart()
     {
-        for (const PartOfDay part : {PartOfDay::Morning, PartOfDay::Afternoon, PartOfDay::Evening}) {
+        for (const PartOfDay part :
+             {PartOfDay::Morning, PartOfDay::Afternoon, PartOfDay::Evening}) {
             const DayPart when{*dayFrom({2027, 1, 11}), part};
             QVERIFY(dayPartAt(firstMomentMs(when, 60), 60) == when);
             QVERIFY(!(dayPartAt(firstMomentMs(when, 60) - 1, 60) == when));

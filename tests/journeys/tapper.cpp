@@ -3,8 +3,8 @@
 //
 //   lidlark-tapper STORE SEED
 
-#include "core/usecase/play_activity.h"
 #include "core/store/recording.h"
+#include "core/usecase/play_activity.h"
 #include "core/usecase/progress.h"
 
 #include "tests/support/phone.h"

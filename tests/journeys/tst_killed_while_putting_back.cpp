@@ -101,8 +101,8 @@ private:
         for (const play::Play &play : family->plays) {
             // Ended means wholly ended: both named items and the ending, or none of them.
             const PlayId id = play.id;
-            const bool both = stillInUse(*family, id, "eyes") == 2 &&
-                              stillInUse(*family, id, "dough") == 1;
+            const bool both =
+                stillInUse(*family, id, "eyes") == 2 && stillInUse(*family, id, "dough") == 1;
             QCOMPARE(play.ending.has_value(), both);
             QVERIFY(play.ending.has_value() || stillInUse(*family, id, "dough") == 0);
         }

@@ -67,9 +67,9 @@ private:
     {
         usecase::Workplace workplace = m_catriona->workplace();
         const PlayId play = playLights();
-        QVERIFY(usecase::putBack(workplace, play, "Catriona",
-                                 {{{"eyes"}, box::ExceptionKind::Lost, 2}})
-                    .ok());
+        QVERIFY(
+            usecase::putBack(workplace, play, "Catriona", {{{"eyes"}, box::ExceptionKind::Lost, 2}})
+                .ok());
     }
 
 private slots:
@@ -97,11 +97,10 @@ private slots:
         const auto today = menu(true);
         QVERIFY(today.menu.offers.size() == 3);
         using enum catalogue::Tag;
-        const catalogue::TagSet hard{Small, Balloon, Latex, Elastic, Band, Cord, Sharp, Coin,
+        const catalogue::TagSet hard{Small, Balloon, Latex, Elastic, Band,  Cord,    Sharp, Coin,
                                      Foam,  Foil,    Straw, Dough,   Wheat, Sticker, Fork};
         for (const safety::Admitted &admitted : today.gated.admitted)
-            QVERIFY2((admitted.cautions() & hard).empty(),
-                     admitted.activity().id.value.c_str());
+            QVERIFY2((admitted.cautions() & hard).empty(), admitted.activity().id.value.c_str());
         for (const safety::HeldBack &held : today.gated.heldBack)
             QVERIFY2(!held.reasons.empty(), held.activity->id.value.c_str());
         QVERIFY(isHeldBack(today, lights, safety::ReasonCode::MoutherInRoom) ||

@@ -27,8 +27,7 @@ private:
     std::optional<usecase::Progress> progress()
     {
         usecase::Workplace workplace = m_ruth->workplace();
-        const auto loaded =
-            usecase::loadProgress(workplace, family().box.id, family().child.id);
+        const auto loaded = usecase::loadProgress(workplace, family().box.id, family().child.id);
         return loaded ? *loaded : std::nullopt;
     }
 
@@ -40,8 +39,7 @@ private slots:
         m_ruth->clock.moveTo(islandTime(16, 17, 42));
         QVERIFY(m_ruth->meet(*morven) > 0);
         usecase::Workplace workplace = m_ruth->workplace();
-        QVERIFY(usecase::checkIn(workplace, "Fin", checkin::Kite::Whirling,
-                                 checkin::ShownBy::Child)
+        QVERIFY(usecase::checkIn(workplace, "Fin", checkin::Kite::Whirling, checkin::ShownBy::Child)
                     .ok());
         m_play = *usecase::startPlay(workplace, {"Fin", {"slow-oars"}, {}, std::nullopt});
         m_ruth->clock.moveTo(islandTime(17, 9, 30));
@@ -78,21 +76,19 @@ private slots:
         usecase::Workplace workplace = m_ruth->workplace();
         const std::vector<usecase::NamedException> broken{
             {{"rband"}, box::ExceptionKind::Broken, 1}};
-        const Outcome done = answer == 2
-                                 ? usecase::stopPlay(workplace, m_play, {}, {})
-                                 : usecase::putBack(workplace, m_play, {},
-                                                    answer == 1
-                                                        ? broken
-                                                        : std::vector<usecase::NamedException>{});
+        const Outcome done =
+            answer == 2
+                ? usecase::stopPlay(workplace, m_play, {}, {})
+                : usecase::putBack(workplace, m_play, {},
+                                   answer == 1 ? broken : std::vector<usecase::NamedException>{});
         QVERIFY(done.ok());
         QVERIFY(!progress().has_value());
         const auto plays = family().plays;
         QCOMPARE(plays.size(), std::size_t{1});
         QVERIFY(plays.front().when.day == *dayFrom({2027, 1, 16})); // no two-day-long activity
-        QCOMPARE(*plays.front().ending,
-                 answer == 0   ? play::Ending::AllBack
-                 : answer == 1 ? play::Ending::SomethingDifferent
-                               : play::Ending::Stopped);
+        QCOMPARE(*plays.front().ending, answer == 0   ? play::Ending::AllBack
+                                        : answer == 1 ? play::Ending::SomethingDifferent
+                                                      : play::Ending::Stopped);
         QCOMPARE(itemOf(*m_ruth, "Fin", "rband").low, answer == 1 ? 0 : 1);
     }
 

@@ -62,8 +62,7 @@ private slots:
         usecase::Workplace workplace = m_eoin->workplace();
         for (int day = 11; day < 14; ++day) {
             m_eoin->clock.moveTo(islandTime(day, 18, 0));
-            QVERIFY(usecase::checkIn(workplace, "Oona", checkin::Kite::Bag,
-                                     checkin::ShownBy::Child)
+            QVERIFY(usecase::checkIn(workplace, "Oona", checkin::Kite::Bag, checkin::ShownBy::Child)
                         .ok());
         }
         m_morven->clock.moveTo(islandTime(14, 9, 0));

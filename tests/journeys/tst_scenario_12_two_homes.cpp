@@ -117,8 +117,7 @@ private slots:
         QVERIFY(usecase::sayPlace(aarons, "Effie", "h-effie-dad", "at Dad's").ok());
         m_kirsty->clock.moveTo(islandTime(13, 18, 0)); // offline, logging Sunday's play
         usecase::Workplace kirstys = m_kirsty->workplace();
-        const auto play =
-            usecase::startPlay(kirstys, {"Effie", {"slow-oars"}, {}, std::nullopt});
+        const auto play = usecase::startPlay(kirstys, {"Effie", {"slow-oars"}, {}, std::nullopt});
         QVERIFY(usecase::putBack(kirstys, *play, {}, {}).ok());
         (void)m_aaron->meet(*m_kirsty);
         (void)m_kirsty->meet(*m_aaron);

@@ -55,8 +55,11 @@ struct Phone {
     SeededEntropy entropy;
 
     Phone(const std::string &person, store::Role role, const std::string &home)
-        : database(*store::Database::open(":memory:")),
-          device{{"d-" + person}, person, role, {home}}, entropy("test " + person)
+        : database(*store::Database::open(":memory:")), device{{"d-" + person},
+                                                               person,
+                                                               role,
+                                                               {home}},
+          entropy("test " + person)
     {
         (void)store::DeviceRepository(database).setDevice(device);
     }

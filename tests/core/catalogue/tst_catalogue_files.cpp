@@ -15,6 +15,8 @@ class TestCatalogueFiles : public QObject
 private slots:
     void aFileThatIsNoRecordIsNamed_data();
     void aFileThatIsNoRecordIsNamed();
+    void anyScriptIsRead_data();
+    void anyScriptIsRead();
     void noTextWhateverThrows();
 };
 
@@ -81,6 +83,28 @@ void TestCatalogueFiles::aFileThatIsNoRecordIsNamed()
     QVERIFY2(QString::fromStdString(problem.reason).contains(reason), problem.reason.c_str());
     QCOMPARE(problem.line, line);
     QVERIFY2(catalogue.activity({"pebble-post"}), "a broken file took a sound one down");
+}
+
+void TestCatalogueFiles::anyScriptIsRead_data()
+{
+    QTest::addColumn<uint>("letter");
+    // RFC 3629 section 4: the first and last letters of each length of sequence.
+    for (const uint letter :
+         {0x80U + 0x20U, 0x7FFU, 0x800U, 0xFFFU, 0x1000U, 0xD7FFU, 0xE000U, 0xFFFDU, 0x10000U,
+          0x3FFFFU, 0x40000U, 0xFFFFFU, 0x100000U, 0x10FFFFU})
+        QTest::newRow(qPrintable(QString::number(letter, 16))) << letter;
+}
+
+void TestCatalogueFiles::anyScriptIsRead()
+{
+    QFETCH(uint, letter);
+    // Qt encodes; the loader must give the same bytes back.
+    const char32_t code = letter;
+    const std::string name = "x" + QString::fromUcs4(&code, 1).toStdString() + "x";
+    const Catalogue catalogue =
+        loadActivity(replaced(soundActivity, "\"Small parts.\"", "\"" + name + "\""));
+    QVERIFY2(catalogue.problems().empty(), qPrintable(shown(catalogue.problems())));
+    QCOMPARE(catalogue.activities()[0].floorReason, name);
 }
 
 void TestCatalogueFiles::noTextWhateverThrows()

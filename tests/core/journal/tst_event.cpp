@@ -37,7 +37,9 @@ private slots:
             R"("fields":{"count":1,"item":"eyes"},"instant":1799690000000,"kind":"found",)"
             R"("lane":"box:b-fin","logical":2,"offset":0,"part":"evening"})";
         QCOMPARE(QString::fromStdString(canonicalText(sample())), QString::fromStdString(text));
-        QCOMPARE(QString::fromStdString(identityOf(sample())), QStringLiteral("35296a67efdb00ee843affeaa8436386ad763cafebaea76f6a7c29de816439bc"));
+        QCOMPARE(
+            QString::fromStdString(identityOf(sample())),
+            QStringLiteral("35296a67efdb00ee843affeaa8436386ad763cafebaea76f6a7c29de816439bc"));
     }
 
     void everyPartOfAnEventChangesItsIdentity_data()
@@ -52,17 +54,39 @@ private slots:
         QFETCH(int, part);
         Event event = sample();
         switch (part) {
-        case 0: event.lane.scope = "b-rory"; break;
-        case 1: event.lane.kind = LaneKind::Safety; break;
-        case 2: event.device.value = "d-gran"; break;
-        case 3: event.counter = 4; break;
-        case 4: event.instant.ms += 1; break;
-        case 5: event.instant.logical += 1; break;
-        case 6: event.when.day = event.when.day + 1; break;
-        case 7: event.when.part = PartOfDay::Morning; break;
-        case 8: event.offsetMinutes = 60; break;
-        case 9: event.author = "Gran"; break;
-        default: event.fields = R"({"count":2,"item":"eyes"})"; break;
+        case 0:
+            event.lane.scope = "b-rory";
+            break;
+        case 1:
+            event.lane.kind = LaneKind::Safety;
+            break;
+        case 2:
+            event.device.value = "d-gran";
+            break;
+        case 3:
+            event.counter = 4;
+            break;
+        case 4:
+            event.instant.ms += 1;
+            break;
+        case 5:
+            event.instant.logical += 1;
+            break;
+        case 6:
+            event.when.day = event.when.day + 1;
+            break;
+        case 7:
+            event.when.part = PartOfDay::Morning;
+            break;
+        case 8:
+            event.offsetMinutes = 60;
+            break;
+        case 9:
+            event.author = "Gran";
+            break;
+        default:
+            event.fields = R"({"count":2,"item":"eyes"})";
+            break;
         }
         QVERIFY(identityOf(event) != identityOf(sample()));
     }
@@ -79,17 +103,16 @@ private slots:
         QTest::addColumn<QByteArray>("from");
         QTest::addColumn<QByteArray>("to");
         QTest::addColumn<QByteArray>("field");
-        QTest::newRow("no such lane") << QByteArray("box:b-fin") << QByteArray("attic:b-fin")
-                                      << QByteArray("lane");
-        QTest::newRow("counter zero") << QByteArray("\"counter\":3") << QByteArray("\"counter\":0")
-                                      << QByteArray("counter");
-        QTest::newRow("a day that is not") << QByteArray("2027-01-11") << QByteArray("2027-02-30")
-                                           << QByteArray("day");
-        QTest::newRow("unknown kind") << QByteArray("\"found\"") << QByteArray("\"drop-table\"")
-                                      << QByteArray("kind");
-        QTest::newRow("offset of a whole day") << QByteArray("\"offset\":0")
-                                               << QByteArray("\"offset\":1440")
-                                               << QByteArray("offset");
+        QTest::newRow("no such lane")
+            << QByteArray("box:b-fin") << QByteArray("attic:b-fin") << QByteArray("lane");
+        QTest::newRow("counter zero")
+            << QByteArray("\"counter\":3") << QByteArray("\"counter\":0") << QByteArray("counter");
+        QTest::newRow("a day that is not")
+            << QByteArray("2027-01-11") << QByteArray("2027-02-30") << QByteArray("day");
+        QTest::newRow("unknown kind")
+            << QByteArray("\"found\"") << QByteArray("\"drop-table\"") << QByteArray("kind");
+        QTest::newRow("offset of a whole day")
+            << QByteArray("\"offset\":0") << QByteArray("\"offset\":1440") << QByteArray("offset");
         QTest::newRow("torn") << QByteArray("\"part\":\"evening\"}") << QByteArray("\"part\":\"e")
                               << QByteArray("not JSON");
         QTest::newRow("same values, other spelling")

@@ -152,6 +152,10 @@ void TestAdmitHousehold::flagsAndLikes()
     QVERIFY(isAdmitted(world.judge(activityWith(others))));
     world.home.permissions = {true, true, true, true, {}};
     QCOMPARE(isAdmitted(world.judge(activityWith({about}))), permissionHelps);
+    if (about == Tag::Touch) {
+        world.hasHome = false; // Unanswered too.
+        QVERIFY(refusedFor(world.judge(activityWith({about})), ReasonCode::TouchNotLiked));
+    }
 }
 
 QTEST_APPLESS_MAIN(TestAdmitHousehold)

@@ -73,6 +73,10 @@ void TestAdmitStock::aNiceItemNeverRefuses()
     world.box.items.erase({"eyes"});
     QVERIFY(isAdmitted(world.judge(activity)));
     QCOMPARE(form(world.judge(activity)).items().size(), 1U);
+    world.box.here = false;
+    world.box.items[{"eyes"}] = {3, false};
+    QCOMPARE(form(world.judge(activity)).items().size(), 1U);
+    world.box.here = true;
     world.box.items[{"eyes"}] = {3, true};
     QCOMPARE(form(world.judge(activity)).items().size(), 1U);
     world.box.items.erase({"eyes"});

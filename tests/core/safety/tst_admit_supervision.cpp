@@ -51,6 +51,7 @@ void TestAdmitSupervision::howCloseAnAdultMustBe_data()
     row("trip, a mouther here", 120, "TRIP", "", "mouther", "near");
     // SP-01: the under-three of the home is asleep or out: adult beside.
     row("small parts, a small one away", 120, "SMALL", "", "away", "beside");
+    row("small parts, a mouther of five away", 120, "SMALL", "", "mouther away", "beside");
     row("coins, a small one away", 120, "COIN", "", "away", "beside");
     row("dough, a small one away", 120, "DOUGH", "", "away", "near");
 }
@@ -69,6 +70,8 @@ void TestAdmitSupervision::howCloseAnAdultMustBe()
         world.addChild("Tam", 60, Answer::Yes);
         world.room.present->push_back({"Tam"});
     }
+    if (nearby == "mouther away")
+        world.addChild("Tam", 60, Answer::Yes);
     if (nearby == "away")
         world.addChild("Mirren", 25, Answer::Unanswered);
     Activity activity = activityWith(tags.isEmpty() ? TagSet{} : TagSet{tagNamed(tags)});

@@ -65,8 +65,7 @@ private slots:
         QCOMPARE(numberFrom(*database, "PRAGMA synchronous"), std::int64_t{2});
         QCOMPARE(numberFrom(*database, "PRAGMA foreign_keys"), std::int64_t{1});
         QCOMPARE(numberFrom(*database, "PRAGMA application_id"), std::int64_t{0x4C49444C});
-        QCOMPARE(numberFrom(*database, "PRAGMA user_version"),
-                 std::int64_t(migrations().size()));
+        QCOMPARE(numberFrom(*database, "PRAGMA user_version"), std::int64_t(migrations().size()));
         auto mode = database->prepare("PRAGMA journal_mode");
         QVERIFY(mode.ok() && mode->step().ok());
         QCOMPARE(mode->text(0), std::string("wal"));
@@ -119,7 +118,10 @@ private slots:
     void aTornStoreIsRefusedAndLeftAlone()
     {
         const QString file = path("torn.lidlark");
-        { auto database = Database::open(file.toStdString()); QVERIFY(database.ok()); }
+        {
+            auto database = Database::open(file.toStdString());
+            QVERIFY(database.ok());
+        }
         QByteArray bytes = contents(file);
         for (qsizetype i = 30; i < 4000 && i < bytes.size(); ++i)
             bytes[i] = char(0xAA); // the first page beyond the magic words
@@ -133,7 +135,10 @@ private slots:
     void aStoreOfALaterLidlarkIsRefusedAndLeftAlone()
     {
         const QString file = path("later.lidlark");
-        { auto database = Database::open(file.toStdString()); QVERIFY(database.ok()); }
+        {
+            auto database = Database::open(file.toStdString());
+            QVERIFY(database.ok());
+        }
         runBare(file, "PRAGMA user_version = 999");
         const QByteArray before = contents(file);
         const auto database = Database::open(file.toStdString());
@@ -238,7 +243,10 @@ private slots:
     void aMigrationThatFailsLeavesTheStoreAsItWas()
     {
         const QString file = path("halfway.lidlark");
-        { auto database = Database::open(file.toStdString()); QVERIFY(database.ok()); }
+        {
+            auto database = Database::open(file.toStdString());
+            QVERIFY(database.ok());
+        }
         std::vector<Migration> steps(migrations().begin(), migrations().end());
         const int next = int(steps.size()) + 1;
         steps.push_back({next, "broken", "CREATE TABLE later (a TEXT) STRICT; SELECT nonsense("});

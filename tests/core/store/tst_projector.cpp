@@ -92,8 +92,7 @@ private slots:
             Phone other("Ruth", Role::Parent, "h-fin");
             for (int time = 0; time < 2; ++time) {
                 for (const journal::Event &event : events) {
-                    auto recording =
-                        Recording::begin(other.database, other.device, other.clock);
+                    auto recording = Recording::begin(other.database, other.device, other.clock);
                     QVERIFY(recording.ok());
                     QVERIFY(recording->receive(event).ok());
                     QVERIFY(recording->commit().ok());
@@ -139,8 +138,7 @@ private slots:
         const auto before = *EventRepository(ruth.database).count();
         ruth.clock.moveTo(*msFromText(clock.toStdString()));
         usecase::Workplace workplace = ruth.workplace();
-        const auto play =
-            usecase::startPlay(workplace, {"Fin", {"slow-oars"}, {}, std::nullopt});
+        const auto play = usecase::startPlay(workplace, {"Fin", {"slow-oars"}, {}, std::nullopt});
         QVERIFY(!play.ok());
         QCOMPARE(play.error().code, ErrorCode::ClockUnset);
         QCOMPARE(*EventRepository(ruth.database).count(), before);

@@ -154,8 +154,8 @@ private slots:
         phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
         const auto play = usecase::startPlay(
             phone.workplace, {"Ailsa", {"hidden-harbour-lights"}, {}, std::nullopt});
-        const Outcome done = usecase::putBack(phone.workplace, *play, {},
-                                              {{{"eyes"}, box::ExceptionKind::Lost, 7}});
+        const Outcome done =
+            usecase::putBack(phone.workplace, *play, {}, {{{"eyes"}, box::ExceptionKind::Lost, 7}});
         QVERIFY(!done.ok());
         QCOMPARE(done.error().code, ErrorCode::Invalid);
         QVERIFY(!store::HomeRepository(phone.database).play(*play)->value().ending.has_value());
@@ -167,12 +167,12 @@ private slots:
         phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
         const auto play = usecase::startPlay(
             phone.workplace, {"Ailsa", {"hidden-harbour-lights"}, {}, std::nullopt});
-        QVERIFY(usecase::putBack(phone.workplace, *play, {},
-                                 {{{"eyes"}, box::ExceptionKind::Lost, 1}})
-                    .ok());
-        QVERIFY(usecase::putBack(phone.workplace, *play, {},
-                                 {{{"eyes"}, box::ExceptionKind::Lost, 0}})
-                    .ok());
+        QVERIFY(
+            usecase::putBack(phone.workplace, *play, {}, {{{"eyes"}, box::ExceptionKind::Lost, 1}})
+                .ok());
+        QVERIFY(
+            usecase::putBack(phone.workplace, *play, {}, {{{"eyes"}, box::ExceptionKind::Lost, 0}})
+                .ok());
         const auto family = usecase::loadFamily(phone.workplace, "Ailsa");
         QVERIFY(family->losses.empty());
         QCOMPARE(*family->plays.front().ending, play::Ending::AllBack);

@@ -24,11 +24,11 @@ QString said(const Sentence &sentence)
 const QStringList &banned()
 {
     static const QStringList words{
-        QStringLiteral("!"),         QStringLiteral("please"),    QStringLiteral("great"),
-        QStringLiteral("well done"), QStringLiteral("good job"),  QStringLiteral("calm down"),
-        QStringLiteral("regulate"),  QStringLiteral("naughty"),   QStringLiteral("improve"),
-        QStringLiteral("treatment"), QStringLiteral("diagnos"),   QStringLiteral("failed"),
-        QStringLiteral("streak"),    QStringLiteral("overdue"),   QStringLiteral("forgot")};
+        QStringLiteral("!"),         QStringLiteral("please"),   QStringLiteral("great"),
+        QStringLiteral("well done"), QStringLiteral("good job"), QStringLiteral("calm down"),
+        QStringLiteral("regulate"),  QStringLiteral("naughty"),  QStringLiteral("improve"),
+        QStringLiteral("treatment"), QStringLiteral("diagnos"),  QStringLiteral("failed"),
+        QStringLiteral("streak"),    QStringLiteral("overdue"),  QStringLiteral("forgot")};
     return words;
 }
 
@@ -80,8 +80,8 @@ private slots:
             QVERIFY(seen.insert(tagCaution(tag)).second);
             QVERIFY(!tagThing(tag).empty());
             QVERIFY(!tagShort(tag).empty());
-            const QString text = QString::fromUtf8(tagCaution(tag).data(),
-                                                   qsizetype(tagCaution(tag).size()));
+            const QString text =
+                QString::fromUtf8(tagCaution(tag).data(), qsizetype(tagCaution(tag).size()));
             checkTone(text);
             QVERIFY2(text.split(u' ').size() <= 18, qPrintable(text));
         }
