@@ -1,210 +1,16 @@
 #include <QTest>
 
 #include "gate_oracle.h"
-
-#include <rapidcheck.h>
+#include "gate_random.h"
 
 using namespace lidlark;
 using namespace lidlark::catalogue;
-using child::Answer;
 
 // Random children, homes, rooms, boxes and activities, judged by the gate and by a second reading
 // of activities.md (gate_oracle.h): nothing the second reading forbids is ever let through, nothing
-// it allows is ever held back. RapidCheck is the general-purpose library that draws and shrinks.
+// it allows is ever held back.
 
 namespace {
-
-bool chance(int percent)
-{
-    return *rc::gen::inRange(0, 100) < percent;
-}
-
-template <class Value> Value oneOf(const std::vector<Value> &values)
-{
-    return values[*rc::gen::inRange<std::size_t>(0, values.size())];
-}
-
-ItemKind kind(const std::string &id, Source source, TagSet tags)
-{
-    ItemKind item;
-    item.id = {id};
-    item.source = source;
-    item.tags = tags;
-    return item;
-}
-
-std::vector<ItemKind> items()
-{
-    std::vector<ItemKind> all{
-        kind("ball", Source::Box, {Tag::Latex}),
-        kind("balloon", Source::Box, {Tag::Balloon, Tag::Latex}),
-        kind("bands", Source::Box, {Tag::Elastic, Tag::Latex}),
-        kind("chunky", Source::Box, {}),
-        kind("coins", Source::Home, {Tag::Coin, Tag::Small}),
-        kind("crayons", Source::Box, {Tag::Small}),
-        kind("dough", Source::Box, {Tag::Dough, Tag::Wheat, Tag::Pet, Tag::Hyg}),
-        kind("eyes", Source::Box, {Tag::Small}),
-        kind("lids", Source::Home, {}),
-        kind("loops", Source::Box, {Tag::Elastic}),
-        kind("onepegs", Source::Box, {Tag::Pinch}),
-        kind("paper", Source::Home, {Tag::Paper}),
-        kind("pegs", Source::Box, {Tag::Pinch, Tag::Small}),
-        kind("pouch", Source::Box, {}),
-        kind("rband", Source::Box, {Tag::Band}),
-        kind("ricedough", Source::Box, {Tag::Dough, Tag::Pet, Tag::Hyg}),
-        kind("scarf", Source::Box, {Tag::Face}),
-        kind("scissors", Source::Box, {Tag::Sharp}),
-        kind("springscissors", Source::Box, {Tag::Sharp}),
-        kind("straw", Source::Box, {Tag::Straw, Tag::Hyg}),
-        kind("towel", Source::Home, {Tag::Face}),
-        kind("water", Source::Home, {Tag::Water}),
-        kind("yoghurt", Source::Home, {Tag::Hyg})};
-    all.back().allergens = {"milk"};
-    return all;
-}
-
-/// The swaps of activities.md 1.3, and one that makes things worse.
-const std::vector<std::pair<std::string, std::string>> swaps{
-    {"ball", "pouch"},     {"balloon", "scarf"},  {"bands", "loops"},
-    {"coins", "lids"},     {"crayons", "chunky"}, {"dough", "ricedough"},
-    {"eyes", "lids"},      {"pegs", "onepegs"},   {"rband", "towel"},
-    {"eyes", "chunky"},    {"lids", "coins"},     {"scissors", "springscissors"},
-    {"paper", "scissors"}, {"scarf", "pouch"}};
-
-Answer anAnswer(int unansweredPercent)
-{
-    if (chance(unansweredPercent))
-        return Answer::Unanswered;
-    return chance(25) ? Answer::Yes : Answer::No;
-}
-
-/// The ages at which some rule begins, a month around them, and any other.
-int months()
-{
-    const int edge = oneOf<int>({18, 24, 30, 36, 48, 60, 72, 96, 120});
-    return chance(60) ? edge + *rc::gen::inRange(-1, 2) : *rc::gen::inRange(-1, 132);
-}
-
-void addPeople(GateWorld &world)
-{
-    if (chance(50))
-        world.addChild("child", chance(80) ? std::optional(months()) : std::nullopt, anAnswer(50))
-            .pica = chance(10);
-    for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
-        child::Person &person =
-            world.addChild("p" + std::to_string(i),
-                           chance(85) ? std::optional(months()) : std::nullopt, anAnswer(40));
-        person.pica = chance(5);
-        person.visits = chance(30);
-        person.kind = chance(20) ? child::PersonKind::Adult : child::PersonKind::Child;
-    }
-}
-
-void setHome(GateWorld &world)
-{
-    child::HomeSheet &home = world.home;
-    world.hasHome = chance(93);
-    home.avoidances = {anAnswer(4), anAnswer(4), anAnswer(4), anAnswer(20), {}};
-    home.likesTouch = anAnswer(30);
-    home.reviewedOnly = chance(10);
-    for (bool *flag : {&home.flags.seizureShuntOrNeck, &home.flags.heartLungOrShunt,
-                       &home.flags.jointOrHeart, &home.flags.mouthOrSwallowing,
-                       &home.flags.brokenSkin, &home.flags.avoidScent, &home.flags.soundSensitive})
-        *flag = chance(12);
-    for (bool *yes : {&home.permissions.spin, &home.permissions.breath, &home.permissions.lift,
-                      &home.permissions.straw})
-        *yes = chance(30);
-    for (const char *extra : {"coins", "lids", "paper", "towel", "water", "yoghurt"}) {
-        if (chance(8))
-            home.missingExtras.push_back({extra});
-    }
-}
-
-void setRoom(GateWorld &world)
-{
-    safety::Room &room = world.room;
-    if (chance(75)) {
-        room.present.emplace();
-        for (const child::Person &person : world.home.people) {
-            if (chance(40))
-                room.present->push_back(person.id);
-        }
-        if (chance(3))
-            room.present->push_back({"nobody-knows"});
-    }
-    room.visitorUnderThree = chance(8);
-    room.visitorMouther = chance(8);
-    room.adultCanBe = oneOf<Supervision>(
-        {Supervision::Beside, Supervision::Beside, Supervision::Reach, Supervision::Near});
-    room.besideSaid = chance(30);
-    room.quietNow = chance(10);
-}
-
-void setBox(GateWorld &world)
-{
-    safety::BoxState &box = world.box;
-    box.here = chance(93);
-    box.floorNoteOpen = chance(15);
-    box.balloonNoteOpen = chance(10);
-    for (auto stock = box.items.begin(); stock != box.items.end();) {
-        stock->second = {chance(75) ? 8 : *rc::gen::inRange(0, 6), chance(6)};
-        stock = chance(15) ? box.items.erase(stock) : std::next(stock);
-    }
-}
-
-GateWorld aWorld()
-{
-    GateWorld world(items());
-    world.isMonthsOld(months());
-    if (chance(5))
-        world.child.age = std::nullopt;
-    addPeople(world);
-    setHome(world);
-    setRoom(world);
-    setBox(world);
-    return world;
-}
-
-void addItems(Activity &activity, const GateWorld &world)
-{
-    for (int i = *rc::gen::inRange(0, 4); i > 0; --i) {
-        const ItemKind item = oneOf(world.catalogue.items());
-        ItemUse use;
-        use.item = chance(1) ? ItemId{"buttons"} : item.id;
-        use.source = item.source;
-        use.quantity = *rc::gen::inRange(1, 5);
-        use.role = chance(75) ? Role::Must : chance(70) ? Role::Nice : Role::InsteadOf;
-        const auto same = [&use](const ItemUse &other) { return other.item == use.item; };
-        if (std::any_of(activity.items.begin(), activity.items.end(), same))
-            continue;
-        activity.items.push_back(use);
-        // A sound entry lists the tags of its items; the gate must not rely on it.
-        if (chance(85))
-            activity.cautions = activity.cautions | item.tags;
-    }
-    for (const auto &[item, with] : swaps) {
-        const auto used = [&item = item](const ItemUse &use) { return use.item.value == item; };
-        if (std::any_of(activity.items.begin(), activity.items.end(), used) && chance(70) &&
-            activity.swaps.size() < 6)
-            activity.swaps.push_back({{item}, {with}, "In another way."});
-    }
-}
-
-Activity anActivity(const GateWorld &world)
-{
-    Activity activity;
-    activity.id = {"sample"};
-    activity.skillsMain = {Skill::Pin};
-    activity.status = chance(90) ? (chance(50) ? Status::Reviewed : Status::AwaitingReview)
-                                 : (chance(50) ? Status::Draft : Status::Withdrawn);
-    activity.ageFloorMonths = oneOf<int>({12, 18, 18, 18, 19, 24, 36, 48, 60, 72});
-    activity.supervision =
-        oneOf<Supervision>({Supervision::Near, Supervision::Reach, Supervision::Beside});
-    for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
-        activity.cautions.add(static_cast<Tag>(*rc::gen::inRange<int>(0, tagCount)));
-    addItems(activity, world);
-    return activity;
-}
 
 /// How many cases of each sort were seen, so that none of them is judged in theory only.
 struct Tally {
@@ -256,8 +62,8 @@ void TestAdmitProperties::theGateAgreesWithTheTable()
 {
     Tally tally;
     QVERIFY(rc::check("admit and the second reading agree", [&tally] {
-        const GateWorld world = aWorld();
-        compare(world, anActivity(world), tally);
+        const GateWorld world = drawn::aWorld();
+        compare(world, drawn::anActivity(world), tally);
     }));
     qInfo("admitted %d, in a swapped form %d, refused %d", tally.admitted, tally.swapped,
           tally.refused);
@@ -270,10 +76,10 @@ void TestAdmitProperties::theGateAgreesWithTheTable()
 void TestAdmitProperties::nobodyWhoComesInOpensTheGate()
 {
     QVERIFY(rc::check("one more small one in the room hides more, never less", [] {
-        GateWorld world = aWorld();
-        const Activity activity = anActivity(world);
+        GateWorld world = drawn::aWorld();
+        const Activity activity = drawn::anActivity(world);
         const bool before = std::holds_alternative<safety::Admitted>(world.judge(activity));
-        world.room.visitorUnderThree = world.room.visitorUnderThree || chance(50);
+        world.room.visitorUnderThree = world.room.visitorUnderThree || drawn::chance(50);
         world.room.visitorMouther = true;
         const bool after = std::holds_alternative<safety::Admitted>(world.judge(activity));
         RC_ASSERT(before || !after);
