@@ -2,6 +2,7 @@
 
 #include "core/wording/tag_words.h"
 
+#include <algorithm>
 #include <array>
 
 namespace lidlark::wording {
@@ -66,8 +67,13 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
         if (cautions.has(tag))
             sentences.push_back({std::string(tagCaution(tag)), {}});
     }
-    for (const std::string &line : activity.stopWhen)
-        sentences.push_back({"%1", {line}});
+    // Before the second caution, so that even a strip of two says when to stop.
+    std::size_t place = std::min<std::size_t>(sentences.size(), 1);
+    for (const std::string &line : activity.stopWhen) {
+        sentences.insert(sentences.begin() + static_cast<std::ptrdiff_t>(place),
+                         Sentence{"Stop when: %1", {line}});
+        place = sentences.size();
+    }
     return sentences;
 }
 

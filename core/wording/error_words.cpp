@@ -14,19 +14,26 @@ std::string longDay(const std::string &text)
     return day ? dateWords(*day) + " " + std::to_string(civilFrom(*day).year) : text;
 }
 
+std::string detailOr(const Error &error, const char *unsaid)
+{
+    return error.detail.empty() ? unsaid : error.detail;
+}
+
 } // namespace
 
 Sentence sentenceFor(const Error &error)
 {
     switch (error.code) {
     case ErrorCode::NotFound:
-        return {"There is no %1. Nothing was changed.", {error.detail}};
+        return {"Lidlark cannot find %1. Nothing was changed. Check the name, then try again.",
+                {detailOr(error, "what was asked for")}};
     case ErrorCode::Invalid:
-        return {"That does not fit: %1. Nothing was changed.", {error.detail}};
+        return {"That does not fit: %1. Nothing was changed. Put it right, then try again.",
+                {detailOr(error, "what was typed")}};
     case ErrorCode::Unreadable:
         return {"This file is damaged or is not a Lidlark store: %1. It was left as it is. Use "
                 "another file, or ask for a copy from another phone of your crew.",
-                {error.detail}};
+                {detailOr(error, "no name")}};
     case ErrorCode::Unwritable:
         return {"The phone could not save: the storage is full, or may not be written. Nothing "
                 "that was kept before is lost. Make some room, then try again.",
@@ -42,14 +49,16 @@ Sentence sentenceFor(const Error &error)
     case ErrorCode::ClockUnset:
         return {"This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was "
                 "changed.",
-                {longDay(error.detail)}};
+                {longDay(detailOr(error, "no date"))}};
     case ErrorCode::BeforeBirth:
-        return {"On %1 your child was not born yet. Check the phone's date and the birth month.",
-                {longDay(error.detail)}};
+        return {"On %1 your child was not born yet. Nothing was changed. Check the phone's "
+                "date and the birth month.",
+                {longDay(detailOr(error, "that day"))}};
     case ErrorCode::AlreadyAnswered:
         break;
     }
-    return {"That question was answered before, by %1.", {error.detail}};
+    return {"%1 answered that question before. Nothing was lost, and that answer stands.",
+            {detailOr(error, "Somebody")}};
 }
 
 } // namespace lidlark::wording

@@ -2,6 +2,8 @@
 
 #include "core/wording/tag_words.h"
 
+#include <string_view>
+
 namespace lidlark::wording {
 
 namespace {
@@ -10,6 +12,9 @@ using catalogue::Catalogue;
 using catalogue::ItemKind;
 using safety::Reason;
 using safety::ReasonCode;
+
+/// How the gate joins several names.
+constexpr std::string_view nameSeparator = ", ";
 
 std::string thingOf(const Reason &reason)
 {
@@ -24,33 +29,61 @@ std::string itemOf(const Reason &reason, const Catalogue &catalogue)
     return kind != nullptr ? kind->name : reason.item->value;
 }
 
-/// "2 years", "2 years 6 months", "18 months".
-std::string ageWords(int months)
+/// An age in whole sentences, so that nothing but a number has to be put in another language's
+/// place: @p years, @p halfYears ("two and a half") or @p months, each with its own "%1".
+Sentence withAge(int age, const char *years, const char *halfYears, const char *months)
 {
-    if (months < 24)
-        return std::to_string(months) + " months";
-    std::string words = std::to_string(months / 12) + " years";
-    if (months % 12 != 0)
-        words += " " + std::to_string(months % 12) + " months";
-    return words;
+    if (age >= 24 && age % 12 == 0)
+        return {years, {numberWord(age / 12)}};
+    if (age >= 24 && age % 12 == 6)
+        return {halfYears, {numberWord(age / 12)}};
+    return {months, {numberWord(age)}};
+}
+
+/// One thing said of nobody in particular, of one person and of several.
+struct PeopleTemplates {
+    const char *nobody;
+    const char *one;
+    const char *several;
+};
+
+PeopleTemplates peopleTemplatesFor(ReasonCode code)
+{
+    switch (code) {
+    case ReasonCode::UnderThreeInRoom:
+        return {"Somebody under three may be here: no %1.", "%1 is under three and is here: no %2.",
+                "%1 and %2 are under three and are here: no %3."};
+    case ReasonCode::MoutherInRoom:
+        return {"Somebody here may put things in the mouth: no %1.",
+                "%1 may put things in the mouth: no %2.",
+                "%1 and %2 may put things in the mouth: no %3."};
+    default:
+        // Not "is small": a mouther of any age counts (activities.md 1.4, BALLOON).
+        return {"A small child may live here: no %1 in this home.",
+                "%1 lives here: no %2 in this home at any time.",
+                "%1 and %2 live here: no %3 in this home at any time."};
+    }
 }
 
 Sentence aboutPeople(const Reason &reason)
 {
-    const bool named = !reason.name.empty();
+    const PeopleTemplates templates = peopleTemplatesFor(reason.code);
     const std::string thing = thingOf(reason);
-    switch (reason.code) {
-    case ReasonCode::UnderThreeInRoom:
-        return named ? Sentence{"%1 is under three and is here: no %2.", {reason.name, thing}}
-                     : Sentence{"Somebody under three may be here: no %1.", {thing}};
-    case ReasonCode::MoutherInRoom:
-        return named ? Sentence{"%1 may put things in the mouth: no %2.", {reason.name, thing}}
-                     : Sentence{"Somebody here may put things in the mouth: no %1.", {thing}};
-    default:
-        return named ? Sentence{"%1 lives here and is still small: no %2 in this home.",
-                                {reason.name, thing}}
-                     : Sentence{"A small child lives here: no %1 in this home.", {thing}};
-    }
+    if (reason.name.empty())
+        return {templates.nobody, {thing}};
+    const std::size_t lastComma = reason.name.rfind(nameSeparator);
+    if (lastComma == std::string::npos)
+        return {templates.one, {reason.name, thing}};
+    return {templates.several,
+            {reason.name.substr(0, lastComma), reason.name.substr(lastComma + nameSeparator.size()),
+             thing}};
+}
+
+/// @p withItem names the item; without one the tag is the activity's own.
+Sentence aboutAvoidance(const Reason &reason, const std::string &item, const char *withItem,
+                        const char *without)
+{
+    return reason.item ? Sentence{withItem, {item}} : Sentence{without, {}};
 }
 
 Sentence aboutItems(const Reason &reason, const Catalogue &catalogue)
@@ -58,19 +91,22 @@ Sentence aboutItems(const Reason &reason, const Catalogue &catalogue)
     const std::string item = itemOf(reason, catalogue);
     switch (reason.code) {
     case ReasonCode::LatexInHome:
-        return {"Somebody at home must avoid latex: %1 stay out of the house.", {item}};
+        return aboutAvoidance(reason, item,
+                              "Somebody at home must avoid latex. Out of the house: %1.",
+                              "Somebody at home must avoid latex, and this uses it.");
     case ReasonCode::WheatInHome:
-        return {"Somebody at home must avoid wheat: not with %1.", {item}};
+        return aboutAvoidance(reason, item, "Somebody at home must avoid wheat: not with %1.",
+                              "Somebody at home must avoid wheat, and this uses it.");
     case ReasonCode::MilkInHome:
         return {"Somebody at home may have to avoid milk: not with %1.", {item}};
     case ReasonCode::ItemUsedUp:
-        return reason.number > 1 ? Sentence{"It needs %1 of the %2, and fewer are left.",
+        return reason.number > 1 ? Sentence{"It needs %1, and fewer are left: %2.",
                                             {numberWord(reason.number), item}}
                                  : Sentence{"No %1 left in the box.", {item}};
     case ReasonCode::ItemPastDate:
-        return {"The %1 is too old or has dried out.", {item}};
+        return {"Too old, or dried out: %1.", {item}};
     case ReasonCode::HomeLacksExtra:
-        return {"It needs %1 from the house, and you said there is none.", {item}};
+        return {"This home has no %1.", {item}};
     default:
         return {"This box has no %1.", {item}};
     }
@@ -94,6 +130,42 @@ Sentence aboutTouchAndBody(const Reason &reason)
     }
 }
 
+Sentence belowTagFloor(const Reason &reason)
+{
+    Sentence sentence = withAge(reason.number, "Not before %1 years, because of %2.",
+                                "Not before %1 and a half years, because of %2.",
+                                "Not before %1 months, because of %2.");
+    sentence.arguments.push_back(thingOf(reason));
+    return sentence;
+}
+
+/// What is not known is taken for the closest.
+Sentence closerAdult(catalogue::Supervision needed)
+{
+    switch (needed) {
+    case catalogue::Supervision::Near:
+        return {"Needs someone in the same room.", {}};
+    case catalogue::Supervision::Reach:
+        return {"Needs someone within arm's reach.", {}};
+    case catalogue::Supervision::Beside:
+        break;
+    }
+    return {"Needs someone right beside.", {}};
+}
+
+Sentence boxElsewhere(const Reason &reason)
+{
+    return reason.name.empty() ? Sentence{"The box is not here.", {}}
+                               : Sentence{"The box is %1.", {reason.name}};
+}
+
+Sentence floorNote(const Reason &reason)
+{
+    if (reason.tag == catalogue::Tag::Balloon)
+        return {"A piece of balloon may still lie about. Look first, then say so.", {}};
+    return {"A small piece may still lie on the floor. Look first, then say so.", {}};
+}
+
 Sentence aboutKnowing(const Reason &reason)
 {
     switch (reason.code) {
@@ -106,9 +178,10 @@ Sentence aboutKnowing(const Reason &reason)
     case ReasonCode::NotReviewed:
         return {"Your therapist shows only what a clinician has checked.", {}};
     case ReasonCode::BelowTagFloor:
-        return {"Not before %1, because of %2.", {ageWords(reason.number), thingOf(reason)}};
+        return belowTagFloor(reason);
     default:
-        return {"Offered from %1.", {ageWords(reason.number)}};
+        return withAge(reason.number, "Offered from %1 years.", "Offered from %1 and a half years.",
+                       "Offered from %1 months.");
     }
 }
 
@@ -137,14 +210,11 @@ Sentence sentenceFor(const Reason &reason, const Catalogue &catalogue)
     case ReasonCode::HomeLacksExtra:
         return aboutItems(reason, catalogue);
     case ReasonCode::NeedsCloserAdult:
-        return reason.supervision == catalogue::Supervision::Beside
-                   ? Sentence{"Needs someone right beside.", {}}
-                   : Sentence{"Needs someone within arm's reach.", {}};
+        return closerAdult(reason.supervision.value_or(catalogue::Supervision::Beside));
     case ReasonCode::BoxElsewhere:
-        return reason.name.empty() ? Sentence{"The box is not here.", {}}
-                                   : Sentence{"The box is %1.", {reason.name}};
+        return boxElsewhere(reason);
     case ReasonCode::FloorNoteOpen:
-        return {"A small piece may still lie on the floor. Look first, then say so.", {}};
+        return floorNote(reason);
     case ReasonCode::TouchNotLiked:
     case ReasonCode::NeedsTherapist:
     case ReasonCode::BrokenSkin:

@@ -50,15 +50,17 @@ Sentence sentenceFor(const rotation::Offer &offer)
 {
     switch (offer.why.empty() ? WhyCode::AllHere : offer.why.front()) {
     case WhyCode::Goal:
-        return {"For %1", {offer.goal}};
+        return offer.goal.empty() ? Sentence{"For one of your goals", {}}
+                                  : Sentence{"For %1", {offer.goal}};
     case WhyCode::KnownFriend:
-        return {"Asked for before", {}};
+        return {"Known from before", {}};
     case WhyCode::New:
         return newOne(offer);
     case WhyCode::Freshness:
         return {"Not for a while", {}};
     case WhyCode::UseSoon:
-        return {"Uses the dough while it is soft", {}};
+        return offer.admitted.cautions().has(Tag::Dough) ? Sentence{"Use the dough soon", {}}
+                                                         : Sentence{"Use some of it soon", {}};
     case WhyCode::CheckinResting:
         return checkIn(WhyCode::CheckinResting);
     case WhyCode::CheckinSteady:
@@ -69,7 +71,7 @@ Sentence sentenceFor(const rotation::Offer &offer)
         return checkIn(WhyCode::CheckinClouds);
     case WhyCode::Coverage:
         return offer.coverageSkill
-                   ? Sentence{"For %1",
+                   ? Sentence{"For a change: %1",
                               {std::string(catalogue::skillFamilyWords.of(*offer.coverageSkill))}}
                    : Sentence{"Something different this week", {}};
     case WhyCode::Waiting:
