@@ -30,7 +30,6 @@ private slots:
     void everyNameSaysSomething();
     void everyNoteSaysWhy();
     void looksStayInTheDesign();
-    void everyImportIsInstalled();
     void everyWordIsOurOwn();
 
 private:
@@ -202,25 +201,6 @@ void TestHouseRules::looksStayInTheDesign()
 }
 
 /// A bare machine has a QML module of Qt's only where packaging/setup installs its package.
-void TestHouseRules::everyImportIsInstalled()
-{
-    const auto isList = [](const SourceFile &file) {
-        return file.path == "packaging/debian-packages.txt";
-    };
-    const auto list = std::ranges::find_if(m_tree, isList);
-    QVERIFY(list != m_tree.end());
-    std::set<std::string> missing;
-    for (const SourceFile &file : m_tree) {
-        for (const Mention &mention : mentionsIn(file)) {
-            const std::string package = packageOf(mention.target);
-            const bool isQt = mention.form == Mention::Form::Module && package.find("-qt") != 0;
-            if (isQt && list->text.find("\n" + package + " ") == std::string::npos)
-                missing.insert(file.path + ": " + package);
-        }
-    }
-    QVERIFY2(missing.empty(), missing.empty() ? "" : missing.begin()->c_str());
-}
-
 void TestHouseRules::everyWordIsOurOwn()
 {
     const QFileInfo checker(m_root.filePath("../shared/tools/own-words"));

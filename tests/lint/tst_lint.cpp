@@ -211,7 +211,8 @@ void TestLint::qmllintFinds()
     const Answer unqualified = qmllint();
     QVERIFY2(unqualified.status != 0 && unqualified.output.contains("Unqualified access"),
              qPrintable(unqualified.output));
-    write("mobile/A.qml", "import QtQuick\nimport QtQuick.Templates as T\nItem {\n    width: 2\n}\n");
+    write("mobile/A.qml",
+          "import QtQuick\nimport QtQuick.Templates as T\nItem {\n    width: 2\n}\n");
     const Answer unused = qmllint();
     QVERIFY2(unused.status != 0 && unused.output.contains("Unused import"),
              qPrintable(unused.output));
