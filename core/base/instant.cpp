@@ -9,10 +9,6 @@ namespace lidlark {
 
 namespace {
 
-constexpr std::int64_t msPerMinute = 60'000;
-constexpr std::int64_t msPerDay = 86'400'000;
-constexpr std::int64_t mostAheadMs = msPerDay; // events.md 3.3
-
 std::optional<int> twoDigits(std::string_view text, std::size_t at, int largest)
 {
     if (at + 2 > text.size())

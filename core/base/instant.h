@@ -8,6 +8,11 @@
 
 namespace lidlark {
 
+inline constexpr std::int64_t msPerMinute = 60'000;
+inline constexpr std::int64_t msPerDay = 86'400'000;
+/// An instant further ahead of our own clock than this is never taken on (events.md 3.3).
+inline constexpr std::int64_t mostAheadMs = msPerDay;
+
 /// A reading of the hybrid logical clock: physical milliseconds since 1970-01-01T00:00Z, then a
 /// counter for what happens within one millisecond.
 /// Source: Kulkarni, Demirbas, Madappa, Avva, Leone 2014, "Logical Physical Clocks", section 3.

@@ -1,10 +1,11 @@
 #include "core/base/part_of_day.h"
 
+#include "core/base/instant.h"
+
 namespace lidlark {
 
 namespace {
 
-constexpr std::int64_t msPerMinute = 60'000;
 constexpr std::int64_t minutesPerDay = 1440;
 constexpr int dayStartsAt = 4 * 60;
 constexpr int afternoonStartsAt = 12 * 60;
@@ -54,28 +55,6 @@ std::int64_t firstMomentMs(DayPart dayPart, int offsetMinutes)
 {
     return (dayPart.day.number * minutesPerDay + startMinute(dayPart.part) - offsetMinutes) *
            msPerMinute;
-}
-
-std::string_view toText(PartOfDay part)
-{
-    switch (part) {
-    case PartOfDay::Morning:
-        return "morning";
-    case PartOfDay::Afternoon:
-        return "afternoon";
-    case PartOfDay::Evening:
-        break;
-    }
-    return "evening";
-}
-
-std::optional<PartOfDay> partOfDayFromText(std::string_view text)
-{
-    for (const PartOfDay part : {PartOfDay::Morning, PartOfDay::Afternoon, PartOfDay::Evening}) {
-        if (text == toText(part))
-            return part;
-    }
-    return std::nullopt;
 }
 
 } // namespace lidlark

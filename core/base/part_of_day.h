@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/day.h"
+#include "core/base/enum_names.h"
 
 #include <cstdint>
 #include <optional>
@@ -27,8 +28,16 @@ int localMinuteOfDay(std::int64_t utcMs, int offsetMinutes);
 /// First moment of the part, in UTC milliseconds: what a check-in is dated with (events.md 4).
 std::int64_t firstMomentMs(DayPart dayPart, int offsetMinutes);
 
-/// "morning", "afternoon", "evening".
-std::string_view toText(PartOfDay part);
-std::optional<PartOfDay> partOfDayFromText(std::string_view text);
+inline constexpr EnumNames<PartOfDay, 3> partOfDayNames{{"morning", "afternoon", "evening"}};
+
+inline std::string_view toText(PartOfDay part)
+{
+    return partOfDayNames.of(part);
+}
+
+inline std::optional<PartOfDay> partOfDayFromText(std::string_view text)
+{
+    return partOfDayNames.parse(text);
+}
 
 } // namespace lidlark

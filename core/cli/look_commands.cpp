@@ -49,25 +49,15 @@ std::string countWords(const Json &item)
     return low == high ? std::to_string(low) : std::to_string(low) + " or " + std::to_string(high);
 }
 
-} // namespace
-
-int runBox(const Options &options, const std::string &child)
+int showBox(const Options &options, const usecase::Family &family,
+            const catalogue::Catalogue &catalogue)
 {
-    const auto desk = Desk::open(options);
-    if (!desk)
-        return fail(desk.error());
-    const auto alias = childOrOnly((*desk)->database(), child);
-    if (!alias)
-        return fail(alias.error());
-    const auto family = usecase::loadFamily((*desk)->workplace(), *alias);
-    if (!family)
-        return fail(family.error());
-    const Json json = boxJson(*family, (*desk)->catalogue());
+    const Json json = boxJson(family, catalogue);
     if (options.json) {
         std::cout << json.dump() << '\n';
         return allWell;
     }
-    std::cout << *alias << "'s box, lid list R" << json["revision"] << ", "
+    std::cout << family.box.alias << "'s box, lid list R" << json["revision"] << ", "
               << json["place_words"].get<std::string>() << '\n';
     for (const Json &item : json["items"])
         std::cout << "  " << countWords(item) << "  " << item["name"].get<std::string>() << '\n';
@@ -78,7 +68,28 @@ int runBox(const Options &options, const std::string &child)
     return allWell;
 }
 
-int runNotebook(const Options &options, const std::string &child)
+int showNotebook(const Options &options, const usecase::Family &family,
+                 const catalogue::Catalogue &catalogue)
+{
+    Json plays = Json::array();
+    for (const play::Play &play : family.plays)
+        plays.push_back(playJson(play, family, catalogue));
+    if (options.json) {
+        std::cout << Json{{"child", family.box.alias}, {"plays", plays}}.dump() << '\n';
+        return allWell;
+    }
+    for (const Json &play : plays)
+        std::cout << play["day"].get<std::string>() << "  " << play["name"].get<std::string>()
+                  << "  (" << play["author"].get<std::string>() << ")\n";
+    if (plays.empty())
+        std::cout << "Nothing has been played yet.\n";
+    return allWell;
+}
+
+using Show = int (*)(const Options &, const usecase::Family &, const catalogue::Catalogue &);
+
+/// Opens the store, finds the child, and lets @p show do the rest.
+int withFamily(const Options &options, const std::string &child, Show show)
 {
     const auto desk = Desk::open(options);
     if (!desk)
@@ -89,19 +100,19 @@ int runNotebook(const Options &options, const std::string &child)
     const auto family = usecase::loadFamily((*desk)->workplace(), *alias);
     if (!family)
         return fail(family.error());
-    Json plays = Json::array();
-    for (const play::Play &play : family->plays)
-        plays.push_back(playJson(play, *family, (*desk)->catalogue()));
-    if (options.json) {
-        std::cout << Json{{"child", *alias}, {"plays", plays}}.dump() << '\n';
-        return allWell;
-    }
-    for (const Json &play : plays)
-        std::cout << play["day"].get<std::string>() << "  " << play["name"].get<std::string>()
-                  << "  (" << play["author"].get<std::string>() << ")\n";
-    if (plays.empty())
-        std::cout << "Nothing has been played yet.\n";
-    return allWell;
+    return show(options, *family, (*desk)->catalogue());
+}
+
+} // namespace
+
+int runBox(const Options &options, const std::string &child)
+{
+    return withFamily(options, child, showBox);
+}
+
+int runNotebook(const Options &options, const std::string &child)
+{
+    return withFamily(options, child, showNotebook);
 }
 
 int runVerify(const Options &options)

@@ -98,14 +98,14 @@ Result<std::vector<usecase::NamedException>> readExceptions(const Fields &fields
 Result<std::string> aliasOfPlay(Desk &desk, const PlayId &id)
 {
     const auto play = store::HomeRepository(desk.database()).play(id);
-    const auto boxes = store::BoxRepository(desk.database()).boxes();
-    if (!play || !boxes)
-        return play ? boxes.error() : play.error();
-    for (const store::BoxRow &box : *boxes) {
-        if (*play && box.child == (*play)->child)
-            return box.alias;
-    }
-    return Error{ErrorCode::NotFound, "this play"};
+    if (!play)
+        return play.error();
+    if (!*play)
+        return Error{ErrorCode::NotFound, "this play"};
+    const auto box = store::BoxRepository(desk.database()).boxOfChild((*play)->child);
+    if (!box)
+        return box.error();
+    return box->alias;
 }
 
 } // namespace

@@ -52,19 +52,29 @@ Result<std::vector<BoxRow>> BoxRepository::boxes()
     return collectRows<BoxRow>(*query, readBox);
 }
 
-Result<BoxRow> BoxRepository::boxOf(const std::string &childAlias)
+Result<BoxRow> BoxRepository::boxWhere(std::string_view condition, const std::string &value)
 {
-    Result<Statement> query = m_database.prepare(
-        "SELECT id, child, alias FROM box WHERE alias = ?1 COLLATE NOCASE ORDER BY id LIMIT 1");
+    Result<Statement> query = m_database.prepare("SELECT id, child, alias FROM box WHERE " +
+                                                 std::string(condition) + " ORDER BY id LIMIT 1");
     if (!query)
         return query.error();
-    query->bind(1, childAlias);
+    query->bind(1, value);
     const Result<bool> row = query->step();
     if (!row)
         return row.error();
     if (!*row)
-        return Error{ErrorCode::NotFound, "a box for " + childAlias};
+        return Error{ErrorCode::NotFound, "a box for " + value};
     return readBox(*query);
+}
+
+Result<BoxRow> BoxRepository::boxOf(const std::string &childAlias)
+{
+    return boxWhere("alias = ?1 COLLATE NOCASE", childAlias);
+}
+
+Result<BoxRow> BoxRepository::boxOfChild(const ChildId &child)
+{
+    return boxWhere("child = ?1", child.value);
 }
 
 Result<std::optional<RevisionRow>> BoxRepository::revision(const BoxId &box)

@@ -58,6 +58,8 @@ public:
     Result<std::vector<BoxRow>> boxes();
     /// @returns NotFound when no box belongs to a child of that alias.
     Result<BoxRow> boxOf(const std::string &childAlias);
+    /// @returns NotFound when that child has no box here.
+    Result<BoxRow> boxOfChild(const ChildId &child);
     Result<std::optional<RevisionRow>> revision(const BoxId &box);
     Result<std::optional<box::Place>> place(const BoxId &box);
     Result<std::vector<ItemRow>> items(const BoxId &box);
@@ -66,6 +68,7 @@ public:
     Result<std::vector<OutcomeRow>> outcomes(const BoxId &box);
 
 private:
+    Result<BoxRow> boxWhere(std::string_view condition, const std::string &value);
     Database &m_database;
 };
 

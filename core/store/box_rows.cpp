@@ -115,6 +115,14 @@ Outcome writePlace(Database &database, const std::string &box, const box::Place 
         .run();
 }
 
+Outcome clearItems(Database &database, const std::string &box)
+{
+    Result<Statement> query = database.prepare("DELETE FROM box_item WHERE box = ?1");
+    if (!query)
+        return query.error();
+    return query->bind(1, box).run();
+}
+
 Outcome writeItem(Database &database, const std::string &box, const ItemId &item, int expected,
                   const box::ItemLedger &ledger)
 {

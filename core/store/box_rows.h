@@ -15,6 +15,8 @@ Outcome writeBox(Database &database, const std::string &box, const journal::Even
 Outcome writeRevision(Database &database, const std::string &box, const box::Revision &revision,
                       Day issued);
 Outcome writePlace(Database &database, const std::string &box, const box::Place &place);
+/// Takes away the rows of every item of the box, before all are written anew.
+Outcome clearItems(Database &database, const std::string &box);
 Outcome writeItem(Database &database, const std::string &box, const ItemId &item, int expected,
                   const box::ItemLedger &ledger);
 

@@ -109,6 +109,11 @@ Outcome Projector::projectLane(const journal::Lane &lane)
     const Result<std::vector<LaneSubject>> subjects = m_events.subjectsOf(lane);
     if (!seen || !subjects)
         return seen ? subjects.error() : seen.error();
+    if (lane.kind == LaneKind::Box) {
+        // An item that nobody spoke of follows the lid list too, or leaves with it.
+        if (const Outcome cleared = clearItems(m_database, lane.scope); !cleared)
+            return cleared;
+    }
     std::vector<LaneSubject> ordered{{lane, "revision"}};
     for (const LaneSubject &subject : *subjects) {
         if (subject.subject != "revision")
@@ -145,14 +150,32 @@ Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Seen &
     return Done{};
 }
 
-Outcome Projector::project(const LaneSubject &subject)
+Outcome Projector::projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed)
 {
-    if (subject.subject == "revision" || subject.subject == "met")
-        return projectLane(subject.lane);
-    const Result<Seen> seen = seenOf(subject.lane);
+    const Result<Seen> seen = seenOf(lane);
     if (!seen)
         return seen.error();
-    return projectOne(subject, *seen);
+    for (const LaneSubject &subject : changed) {
+        if (subject.lane != lane)
+            continue;
+        if (const Outcome done = projectOne(subject, *seen); !done)
+            return done;
+    }
+    return Done{};
+}
+
+Outcome Projector::project(const std::set<LaneSubject> &changed)
+{
+    std::set<journal::Lane> lanes;
+    for (const LaneSubject &subject : changed)
+        lanes.insert(subject.lane);
+    for (const journal::Lane &lane : lanes) {
+        const bool whole = changed.contains({lane, "revision"}) || changed.contains({lane, "met"});
+        const Outcome done = whole ? projectLane(lane) : projectSome(lane, changed);
+        if (!done)
+            return done;
+    }
+    return Done{};
 }
 
 Result<std::string> Projector::dump()

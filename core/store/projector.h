@@ -3,6 +3,7 @@
 #include "core/journal/seen.h"
 #include "core/store/event_repository.h"
 
+#include <set>
 #include <span>
 
 #include <string>
@@ -16,9 +17,9 @@ class Projector
 public:
     explicit Projector(Database &database) : m_database(database), m_events(database) {}
 
-    /// Brings the rows of one subject up to date. A new lid list brings every item of the box with
-    /// it; a `met` changes who had seen what, so the whole lane is folded again.
-    Outcome project(const LaneSubject &subject);
+    /// Brings the rows of these subjects up to date. A new lid list brings every item of the box
+    /// with it, and a `met` changes who had seen what: then the whole lane is folded again, once.
+    Outcome project(const std::set<LaneSubject> &changed);
 
     /// Drops and refolds everything, in a transaction that is rolled back, and compares.
     Result<bool> matchesRefold();
@@ -26,6 +27,7 @@ public:
 private:
     Outcome projectOne(const LaneSubject &subject, const journal::Seen &seen);
     Outcome projectLane(const journal::Lane &lane);
+    Outcome projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed);
     Outcome projectUntouchedItems(const journal::Lane &lane, const journal::Seen &seen);
     Outcome projectItem(const LaneSubject &subject, std::span<const journal::Event> events,
                         const journal::Seen &seen);

@@ -99,27 +99,15 @@ Outcome Recording::receive(const journal::Event &event)
     const Result<Instant> largest = m_local.lastInstant("received");
     if (!largest)
         return largest.error();
-    const bool believable = event.instant.ms <= m_clock.nowMs() + 86'400'000; // events.md 3.3
+    const bool believable = event.instant.ms <= m_clock.nowMs() + mostAheadMs;
     return believable ? m_local.setLastInstant("received", std::max(*largest, event.instant))
                       : Outcome(Done{});
 }
 
 Outcome Recording::commit()
 {
-    Projector projector(m_database);
-    std::set<journal::Lane> whole;
-    for (const LaneSubject &subject : m_changed) {
-        if (subject.subject == "met" || subject.subject == "revision")
-            whole.insert(subject.lane);
-    }
-    for (const LaneSubject &subject : m_changed) {
-        const bool coveredByLane = whole.contains(subject.lane) && subject.subject != "revision" &&
-                                   subject.subject != "met";
-        if (coveredByLane)
-            continue;
-        if (const Outcome done = projector.project(subject); !done)
-            return done;
-    }
+    if (const Outcome done = Projector(m_database).project(m_changed); !done)
+        return done;
     return m_transaction.commit();
 }
 

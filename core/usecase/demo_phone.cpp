@@ -6,13 +6,6 @@
 
 namespace lidlark::usecase {
 
-namespace {
-
-constexpr std::int64_t msPerMinute = 60'000;
-constexpr std::int64_t msPerDay = 86'400'000;
-
-} // namespace
-
 std::string demoId(const std::string &alias)
 {
     std::string id;

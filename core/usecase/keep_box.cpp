@@ -5,8 +5,6 @@
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
 
-#include <nlohmann/json.hpp>
-
 #include <algorithm>
 #include <vector>
 
@@ -40,6 +38,24 @@ Outcome sayAll(Workplace &workplace, const store::BoxRow &box, const std::string
     return recording->commit();
 }
 
+/// A box with the rows of its items.
+struct CountableBox {
+    store::BoxRow box;
+    std::vector<store::ItemRow> items;
+};
+
+Result<CountableBox> countableBox(Workplace &workplace, const std::string &childAlias)
+{
+    store::BoxRepository boxes(workplace.database);
+    const auto box = boxes.boxOf(childAlias);
+    if (!box)
+        return box.error();
+    const auto items = boxes.items(box->id);
+    if (!items)
+        return items.error();
+    return CountableBox{*box, *items};
+}
+
 std::optional<Error> problemWith(const std::vector<store::ItemRow> &rows, const ItemId &item,
                                  int count)
 {
@@ -59,39 +75,33 @@ std::optional<Error> problemWith(const std::vector<store::ItemRow> &rows, const 
 Outcome countBox(Workplace &workplace, const std::string &childAlias, const std::string &author,
                  const std::map<ItemId, int> &counts)
 {
-    store::BoxRepository boxes(workplace.database);
-    const auto box = boxes.boxOf(childAlias);
-    if (!box)
-        return box.error();
-    const auto rows = boxes.items(box->id);
-    if (!rows)
-        return rows.error();
+    const Result<CountableBox> found = countableBox(workplace, childAlias);
+    if (!found)
+        return found.error();
+    const auto &[box, rows] = *found;
     std::vector<Saying> sayings;
     for (const auto &[item, count] : counts) {
-        if (const auto problem = problemWith(*rows, item, count))
+        if (const auto problem = problemWith(rows, item, count))
             return *problem;
-        const auto row = std::find_if(rows->begin(), rows->end(),
+        const auto row = std::find_if(rows.begin(), rows.end(),
                                       [&id = item](const auto &r) { return r.item == id; });
         sayings.push_back({Kind::Count, box::fieldsOf(box::Counted{item, count, row->out})});
     }
-    return sayAll(workplace, *box, author, sayings);
+    return sayAll(workplace, box, author, sayings);
 }
 
 Outcome noteFound(Workplace &workplace, const std::string &childAlias, const std::string &author,
                   const ItemId &item, int count)
 {
-    store::BoxRepository boxes(workplace.database);
-    const auto box = boxes.boxOf(childAlias);
-    if (!box)
-        return box.error();
-    const auto rows = boxes.items(box->id);
-    if (!rows)
-        return rows.error();
-    if (const auto problem = problemWith(*rows, item, count))
+    const Result<CountableBox> found = countableBox(workplace, childAlias);
+    if (!found)
+        return found.error();
+    const auto &[box, rows] = *found;
+    if (const auto problem = problemWith(rows, item, count))
         return *problem;
     if (count == 0)
         return Error{ErrorCode::Invalid, item.value + ": at least one"};
-    return sayAll(workplace, *box, author, {{Kind::Found, box::fieldsOf(box::Found{item, count})}});
+    return sayAll(workplace, box, author, {{Kind::Found, box::fieldsOf(box::Found{item, count})}});
 }
 
 Outcome checkFloor(Workplace &workplace, const std::string &childAlias, const std::string &author)
@@ -117,19 +127,6 @@ Outcome sayPlace(Workplace &workplace, const std::string &childAlias, const std:
     if (!box)
         return box.error();
     return sayAll(workplace, *box, {}, {{Kind::Place, box::fieldsOfPlace(place, words)}});
-}
-
-Outcome openPerishable(Workplace &workplace, const std::string &childAlias, const ItemId &item)
-{
-    store::BoxRepository boxes(workplace.database);
-    const auto box = boxes.boxOf(childAlias);
-    if (!box)
-        return box.error();
-    const auto today = store::todayOf(workplace.clock);
-    if (!today)
-        return today.error();
-    const nlohmann::json fields{{"item", item.value}, {"day", toText(today->day)}};
-    return sayAll(workplace, *box, {}, {{Kind::Opened, fields.dump()}});
 }
 
 } // namespace lidlark::usecase

@@ -23,7 +23,4 @@ Outcome checkFloor(Workplace &workplace, const std::string &childAlias, const st
 Outcome sayPlace(Workplace &workplace, const std::string &childAlias, const std::string &place,
                  const std::string &words);
 
-/// A perishable was opened today.
-Outcome openPerishable(Workplace &workplace, const std::string &childAlias, const ItemId &item);
-
 } // namespace lidlark::usecase

@@ -5,6 +5,7 @@
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/check_in.h"
+#include "core/usecase/say_one.h"
 
 #include <algorithm>
 #include <set>
@@ -33,13 +34,8 @@ Result<OpenPlay> findPlay(Workplace &workplace, const PlayId &id)
         return play.error();
     if (!*play)
         return Error{ErrorCode::NotFound, "this play"};
-    const auto all = boxes.boxes();
-    if (!all)
-        return all.error();
-    const auto box = std::find_if(all->begin(), all->end(), [&](const store::BoxRow &row) {
-        return row.child == (*play)->child;
-    });
-    if (box == all->end())
+    const auto box = boxes.boxOfChild((*play)->child);
+    if (!box)
         return Error{ErrorCode::NotFound, "the box of this play"};
     const auto items = boxes.items(box->id);
     const auto outcomes = boxes.outcomes(box->id);
@@ -196,15 +192,8 @@ Outcome stopPlay(Workplace &workplace, const PlayId &play, const std::string &au
 
 Outcome noticePhrase(Workplace &workplace, const PlayId &play, play::Phrase phrase)
 {
-    Result<store::Recording> recording =
-        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
-    if (!recording)
-        return recording.error();
-    const Outcome said = recording->say({LaneKind::Home, workplace.device.home.value},
-                                        Kind::Reaction, play::fieldsOfReaction(play, phrase));
-    if (!said)
-        return said;
-    return recording->commit();
+    return sayOne(workplace, {LaneKind::Home, workplace.device.home.value}, Kind::Reaction,
+                  play::fieldsOfReaction(play, phrase));
 }
 
 } // namespace lidlark::usecase

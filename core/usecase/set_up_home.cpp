@@ -3,6 +3,7 @@
 #include "core/box/box_events.h"
 #include "core/box/place.h"
 #include "core/store/recording.h"
+#include "core/usecase/say_one.h"
 
 #include <nlohmann/json.hpp>
 
@@ -126,15 +127,7 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
 
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)
 {
-    Result<store::Recording> recording =
-        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
-    if (!recording)
-        return recording.error();
-    const Outcome said =
-        recording->say({LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
-    if (!said)
-        return said;
-    return recording->commit();
+    return sayOne(workplace, {LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
 }
 
 } // namespace lidlark::usecase

@@ -79,7 +79,7 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
         if (const Outcome done = noticePhrase(workplace, *play, play::Phrase::AskedAgain); !done)
             return done;
     }
-    phone.clock.moveTo(demoEveningMs(day) + 7 * 60'000);
+    phone.clock.moveTo(demoEveningMs(day) + 7 * msPerMinute);
     return putBack(workplace, *play, {}, {});
 }
 
@@ -101,34 +101,23 @@ bool playsOn(const std::string &child, int day)
     return (day + shift) % 7 != 0 && (day + shift) % 2 != 0;
 }
 
+/// The evenings before @p day, on the first phone of the home where the box is.
 Outcome moveOn(const std::string &folder, const island::Family &family, int day,
                const catalogue::Catalogue &catalogue)
 {
-    for (const island::Home &home : family.homes) {
-        std::vector<DemoPerson> people = peopleOf(family);
-        std::erase_if(people, [&](const DemoPerson &p) {
-            return p.home != home.id || p.role == store::Role::Guest;
-        });
-        if (people.empty() || &home != &family.homes.front())
-            continue; // the other home has no box yet
-        auto phone = DemoPhone::open(folder, people.front(), catalogue);
-        if (!phone)
-            return phone.error();
-        Result<int> next = nextEvening(**phone);
-        if (!next)
-            return next.error();
-        for (; *next < day; ++*next) {
-            if (!playsOn(family.child, *next))
-                continue;
-            if (const Outcome done = playOneEvening(**phone, family.child, *next); !done)
-                return done;
-        }
-        const Outcome kept = store::DeviceRepository((*phone)->database)
-                                 .setLocalState(dayKey, std::to_string(*next));
-        if (!kept)
-            return kept;
+    auto phone = DemoPhone::open(folder, peopleOf(family).front(), catalogue);
+    if (!phone)
+        return phone.error();
+    Result<int> next = nextEvening(**phone);
+    if (!next)
+        return next.error();
+    for (; *next < day; ++*next) {
+        if (!playsOn(family.child, *next))
+            continue;
+        if (const Outcome done = playOneEvening(**phone, family.child, *next); !done)
+            return done;
     }
-    return Done{};
+    return store::DeviceRepository((*phone)->database).setLocalState(dayKey, std::to_string(*next));
 }
 
 /// Every phone of a family gets what the others hold, on the evening before @p day.
@@ -139,7 +128,7 @@ Outcome meet(const std::string &folder, const std::vector<DemoPerson> &people, i
         auto receiver = DemoPhone::open(folder, to, catalogue);
         if (!receiver)
             return receiver.error();
-        (*receiver)->clock.moveTo(demoEveningMs(day - 1) + 90 * 60'000);
+        (*receiver)->clock.moveTo(demoEveningMs(day - 1) + 90 * msPerMinute);
         for (const DemoPerson &from : people) {
             if (from.file == to.file)
                 continue;

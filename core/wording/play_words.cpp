@@ -10,21 +10,18 @@ namespace {
 struct KiteWords {
     const char *name;
     const char *note;
-    const char *trade;
     const char *advice;
 };
 
 constexpr std::array<KiteWords, 5> kites{{
-    {"Resting", "slow, floppy, or just quiet", "low alertness",
+    {"Resting", "slow, floppy, or just quiet",
      "Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and "
      "get advice."},
-    {"Flying steady", "comfy and ready", "calm-alert",
-     "Follow your child's idea if it is better than ours."},
-    {"Tugging and whirling", "wiggly, fizzy, fast", "high alertness",
+    {"Flying steady", "comfy and ready", "Follow your child's idea if it is better than ours."},
+    {"Tugging and whirling", "wiggly, fizzy, fast",
      "Busy can be happy. Start beside, use few words, go slower than feels natural."},
-    {"Clouds", "that's fine", "child can't tell",
-     "Shall we look together: floppy, steady or wiggly? Or just start."},
-    {"In the bag", "that's fine", "not now", "Fine. You can offer it again another day."},
+    {"Clouds", "that's fine", "Shall we look together: floppy, steady or wiggly? Or just start."},
+    {"In the bag", "that's fine", "Fine. You can offer it again another day."},
 }};
 
 const KiteWords &of(checkin::Kite kite)
@@ -86,11 +83,6 @@ Sentence kiteIsNow(checkin::Kite before, checkin::Kite now)
 {
     const PairWords &words = pairs[static_cast<std::size_t>(now)];
     return {before == now ? words.isStill : words.isNow, {}};
-}
-
-Sentence kiteTradeWords(checkin::Kite kite)
-{
-    return {of(kite).trade, {}};
 }
 
 Sentence kiteAdvice(checkin::Kite kite)

@@ -20,8 +20,6 @@ Sentence kiteThanks();
 /// "Now it is steady." or, where nothing changed, "It is still tugging."
 Sentence kiteWas(checkin::Kite before);
 Sentence kiteIsNow(checkin::Kite before, checkin::Kite now);
-/// What the adult reads (checkin.md 3.2): "low alertness".
-Sentence kiteTradeWords(checkin::Kite kite);
 /// The line for the adult beside the offers (checkin.md 4); empty English where there is none.
 Sentence kiteAdvice(checkin::Kite kite);
 

@@ -43,8 +43,8 @@ inline const catalogue::Catalogue &realCatalogue()
 /// 2027-01-DD HH:MM on the island, where winter time is UTC.
 inline std::int64_t islandTime(int dayOfJanuary, int hour, int minute)
 {
-    return (dayFrom({2027, 1, 1})->number + dayOfJanuary - 1) * std::int64_t{86'400'000} +
-           (hour * 60 + minute) * std::int64_t{60'000};
+    return (dayFrom({2027, 1, 1})->number + dayOfJanuary - 1) * msPerDay +
+           (hour * 60 + minute) * msPerMinute;
 }
 
 /// A phone of the island with a store in memory: real core, only the clock and chance are made up.

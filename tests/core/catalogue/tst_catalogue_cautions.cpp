@@ -1,6 +1,7 @@
 #include <QTest>
 
 #include "catalogue_samples.h"
+#include "tests/core/tag_floors.h"
 
 using namespace samples;
 
@@ -21,15 +22,7 @@ private slots:
 
 void TestCatalogueCautions::aFloorIsAtLeastThatOfItsTags_data()
 {
-    QTest::addColumn<QString>("tag");
-    QTest::addColumn<int>("floor");
-    // Source: activities.md 1.4, column Rule, copied by hand.
-    const std::pair<const char *, int> floors[] = {
-        {"SMALL", 36}, {"BALLOON", 60}, {"ELASTIC", 60}, {"BAND", 48}, {"CORD", 36},
-        {"SHARP", 36}, {"COIN", 48},    {"FOAM", 36},    {"FOIL", 36}, {"STRAW", 48},
-        {"DOUGH", 24}, {"STICKER", 30}, {"FORK", 30}};
-    for (const auto &[tag, floor] : floors)
-        QTest::newRow(tag) << tag << floor;
+    addTagFloorRows();
 }
 
 void TestCatalogueCautions::aFloorIsAtLeastThatOfItsTags()

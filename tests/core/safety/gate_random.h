@@ -1,5 +1,6 @@
 #pragma once
 
+#include "gate_samples.h"
 #include "gate_world.h"
 
 #include <rapidcheck.h>
@@ -24,14 +25,7 @@ template <class Value> Value oneOf(const std::vector<Value> &values)
     return values[*rc::gen::inRange<std::size_t>(0, values.size())];
 }
 
-inline ItemKind kind(const std::string &id, Source source, TagSet tags)
-{
-    ItemKind item;
-    item.id = {id};
-    item.source = source;
-    item.tags = tags;
-    return item;
-}
+using samples::kind;
 
 inline std::vector<ItemKind> items()
 {

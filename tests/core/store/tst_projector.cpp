@@ -57,6 +57,25 @@ private slots:
         QVERIFY(matches(ruth));
     }
 
+    /// A new lid list reaches items that nobody has spoken of, and takes away those it drops.
+    void aNewLidListReachesItemsNobodySpokeOf()
+    {
+        auto morven = therapistWith({"Fin"});
+        auto packed = familyOf("Fin").packed;
+        packed[{"pegs"}] = 4;
+        packed.erase({"straw"});
+        auto recording = Recording::begin(morven->database, morven->device, morven->clock);
+        QVERIFY(recording.ok());
+        QVERIFY(recording
+                    ->say({journal::LaneKind::Box, "b-fin"}, journal::Kind::Revision,
+                          box::fieldsOf(box::Revision{2, packed}))
+                    .ok());
+        QVERIFY(recording->commit().ok());
+        QCOMPARE(itemOf(*morven, "Fin", "pegs").low, 4);
+        QVERIFY(itemOf(*morven, "Fin", "straw").item.empty());
+        QVERIFY(matches(*morven));
+    }
+
     /// A check that cannot fail would be worthless: a row changed by hand must be noticed.
     void aRowThatNoEventSaysIsNoticed_data()
     {
