@@ -9,6 +9,7 @@
 namespace lidlark {
 
 inline constexpr std::int64_t msPerMinute = 60'000;
+inline constexpr std::int64_t msPerHour = 60 * msPerMinute;
 inline constexpr std::int64_t msPerDay = 86'400'000;
 /// An instant further ahead of our own clock than this is never taken on (events.md 3.3).
 inline constexpr std::int64_t mostAheadMs = msPerDay;

@@ -37,6 +37,7 @@ const Event *firstOf(const std::vector<const Event *> &events, const Seen &seen)
 Change changeOf(const std::vector<Said> &register_, const Seen &seen)
 {
     std::vector<const Event *> events;
+    events.reserve(register_.size());
     for (const Said &said : register_)
         events.push_back(said.event);
     Change change;

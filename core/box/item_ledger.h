@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/instant.h"
 #include "core/box/box_events.h"
 #include "core/journal/seen.h"
 
@@ -72,7 +73,7 @@ struct ItemLedger {
 };
 
 /// Two hours (events.md 3.5): concurrent instants closer than this are not ordered. [P]
-inline constexpr std::int64_t marginMs = 2 * 60 * 60 * 1000;
+inline constexpr std::int64_t marginMs = 2 * msPerHour;
 
 /// Folds one item (events.md 5 and 6).
 /// @param packed pieces by the lid list in force. @param events those whose subject is the item, in

@@ -42,6 +42,12 @@ struct Goal {
     bool operator==(const Goal &) const = default;
 };
 
+/// The words of @p level, -2 to +2.
+inline const std::string &levelOf(const Goal &goal, int level)
+{
+    return goal.levels[static_cast<std::size_t>(level + std::ptrdiff_t{2})];
+}
+
 /// What is known of a child for choosing play. No surname, no birth date (job.md D2).
 struct Child {
     ChildId id;

@@ -95,7 +95,7 @@ std::optional<Fact> readFact(const Event &event)
 std::optional<Fact> foldFact(std::span<const Event> events, const Seen &seen)
 {
     const Event *latest = journal::latestOf(events, Kind::Fact, seen);
-    const auto last = latest != nullptr ? readFact(*latest) : std::nullopt;
+    auto last = latest != nullptr ? readFact(*latest) : std::nullopt;
     if (!last)
         return std::nullopt;
     if (last->fact != "born-by" && carefulOrder(last->fact).empty())

@@ -3,6 +3,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include <cstdio>
+#include <exception>
 #include <functional>
 #include <iostream>
 
@@ -50,9 +52,7 @@ void addInputCommand(CLI::App &app, const char *name, const char *about, std::st
     sub->callback([&run, command] { run = command; });
 }
 
-} // namespace
-
-int main(int argc, char **argv)
+int answer(int argc, char **argv)
 {
     if (!lidlark::startRandomness()) {
         std::cerr << "This computer gives no randomness. Nothing was changed.\n";
@@ -100,4 +100,16 @@ int main(int argc, char **argv)
         return app.exit(error) == 0 ? allWell : wrongUse;
     }
     return run();
+}
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    try {
+        return answer(argc, argv);
+    } catch (const std::exception &error) { // out of memory, say: nothing half written stays
+        std::fprintf(stderr, "This could not be done (%s). Nothing was changed.\n", error.what());
+        return problemInData;
+    }
 }

@@ -20,11 +20,14 @@ using usecase::TodayMenu;
 
 std::optional<Error> readWords(const MenuOptions &menu, MenuRequest &request)
 {
-    if (!menu.date.empty() && !(request.day = dayFromText(menu.date)))
+    request.day = dayFromText(menu.date);
+    if (!menu.date.empty() && !request.day)
         return Error{ErrorCode::Invalid, "--date: not a day such as 2027-01-11"};
-    if (!menu.part.empty() && !(request.part = partOfDayFromText(menu.part)))
+    request.part = partOfDayFromText(menu.part);
+    if (!menu.part.empty() && !request.part)
         return Error{ErrorCode::Invalid, "--part: morning, afternoon or evening"};
-    if (!menu.kite.empty() && !(request.kite = checkin::kiteNames.parse(menu.kite)))
+    request.kite = checkin::kiteNames.parse(menu.kite);
+    if (!menu.kite.empty() && !request.kite)
         return Error{ErrorCode::Invalid, "--kite: resting, steady, whirling, clouds or bag"};
     if (menu.minutes > 0)
         request.minutes = menu.minutes;
@@ -66,7 +69,7 @@ Json tagsJson(catalogue::TagSet tags)
     return list;
 }
 
-Json offerJson(const rotation::Offer &offer)
+Json offerJson(const rotation::Offer &offer, const wording::Sentence &line)
 {
     const catalogue::Activity &activity = offer.admitted.activity();
     Json swaps = Json::object();
@@ -85,7 +88,7 @@ Json offerJson(const rotation::Offer &offer)
             {"cautions", tagsJson(offer.admitted.cautions())},
             {"swaps", swaps},
             {"why", why},
-            {"sentence", wording::fill(wording::sentenceFor(offer))}};
+            {"sentence", wording::fill(line)}};
 }
 
 Json heldBackJson(const safety::HeldBack &held, const catalogue::Catalogue &catalogue)
@@ -105,8 +108,9 @@ Json heldBackJson(const safety::HeldBack &held, const catalogue::Catalogue &cata
 Json menuJson(const TodayMenu &today, const catalogue::Catalogue &catalogue)
 {
     Json offers = Json::array();
-    for (const rotation::Offer &offer : today.menu.offers)
-        offers.push_back(offerJson(offer));
+    const std::vector<wording::Sentence> lines = wording::whyLines(today.menu.offers);
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        offers.push_back(offerJson(today.menu.offers[i], lines[i]));
     Json held = Json::array();
     for (const safety::HeldBack &entry : today.gated.heldBack)
         held.push_back(heldBackJson(entry, catalogue));

@@ -119,7 +119,8 @@ int runPlay(const Options &options, const std::string &input)
             return fail(child ? activity.error() : child.error());
         usecase::PlayRequest request{*child, {*activity}, fields.text("author").value_or(""), {}};
         const std::string kite = fields.text("kite").value_or("");
-        if (!kite.empty() && !(request.kite = checkin::kiteNames.parse(kite)))
+        request.kite = checkin::kiteNames.parse(kite);
+        if (!kite.empty() && !request.kite)
             return fail({ErrorCode::Invalid, "kite: resting, steady, whirling, clouds or bag"});
         const auto play = usecase::startPlay(desk.workplace(), request);
         if (!play)

@@ -78,7 +78,7 @@ Result<Event> readNumbers(const Json &object, Event event)
     const auto counter = wholeAt(object, "counter", 1, INT64_MAX);
     const auto ms = wholeAt(object, "instant", 0, largestMs);
     const auto logical = wholeAt(object, "logical", 0, UINT32_MAX);
-    const auto offset = wholeAt(object, "offset", -14 * 60, 14 * 60);
+    const auto offset = wholeAt(object, "offset", -14L * 60, 14L * 60);
     const auto day = textAt(object, "day");
     const auto parsedDay = day ? dayFromText(*day) : std::nullopt;
     const auto part = textAt(object, "part");

@@ -19,6 +19,7 @@ std::vector<std::size_t> shown(const PosedProblem &posed, const Settled &settled
                                std::span<const Candidate> candidates, const Question &question)
 {
     std::vector<ToOrder> chosen;
+    chosen.reserve(settled.entries.size());
     for (const std::size_t entry : settled.entries)
         chosen.push_back({posed.worths[entry].total(),
                           kiteRolesOf(candidates[posed.candidates[entry]], question),

@@ -31,7 +31,7 @@ Outcome clearItem(Database &database, const std::string &box, const ItemId &item
             database.prepare(std::string("DELETE FROM ") + table + " WHERE box = ?1 AND item = ?2");
         if (!query)
             return query.error();
-        if (const Outcome done = query->bind(1, box).bind(2, item.value).run(); !done)
+        if (Outcome done = query->bind(1, box).bind(2, item.value).run(); !done)
             return done;
     }
     return Done{};
@@ -52,7 +52,7 @@ Outcome writeLosses(Database &database, const std::string &box, const ItemId &it
             .bind(6, loss.author)
             .bind(7, std::int64_t{loss.when.day.number})
             .bind(8, static_cast<std::int64_t>(loss.when.part));
-        if (const Outcome done = query->run(); !done)
+        if (Outcome done = query->run(); !done)
             return done;
     }
     return Done{};
@@ -68,7 +68,7 @@ Outcome writeOutcomes(Database &database, const std::string &box, const ItemId &
         query->bind(1, box).bind(2, item.value).bind(3, outcome.play.value);
         for (std::size_t i = 0; i < box::exceptionKindCount; ++i)
             query->bind(static_cast<int>(4 + i), std::int64_t{outcome.exceptions.counts[i]});
-        if (const Outcome done = query->bind(9, outcome.author).run(); !done)
+        if (Outcome done = query->bind(9, outcome.author).run(); !done)
             return done;
     }
     return Done{};
@@ -126,7 +126,7 @@ Outcome clearItems(Database &database, const std::string &box)
 Outcome writeItem(Database &database, const std::string &box, const ItemId &item, int expected,
                   const box::ItemLedger &ledger)
 {
-    if (const Outcome done = clearItem(database, box, item); !done)
+    if (Outcome done = clearItem(database, box, item); !done)
         return done;
     Result<Statement> query = database.prepare(replaceItem);
     if (!query)
@@ -142,9 +142,9 @@ Outcome writeItem(Database &database, const std::string &box, const ItemId &item
         .bind(7, opened)
         .bind(8, std::int64_t{ledger.driedOut ? 1 : 0})
         .bind(9, std::int64_t{ledger.pleaseCount() ? 1 : 0});
-    if (const Outcome done = query->run(); !done)
+    if (Outcome done = query->run(); !done)
         return done;
-    if (const Outcome done = writeLosses(database, box, item, ledger); !done)
+    if (Outcome done = writeLosses(database, box, item, ledger); !done)
         return done;
     return writeOutcomes(database, box, item, ledger);
 }

@@ -146,7 +146,7 @@ Outcome Database::migrate()
     if (*schema == static_cast<int>(m_steps.size()))
         return Done{};
     if (*schema > 0) {
-        if (const Outcome copied = backUp(m_steps.back().number); !copied)
+        if (Outcome copied = backUp(m_steps.back().number); !copied)
             return copied;
     }
     for (const Migration &migration : m_steps) {
@@ -158,10 +158,10 @@ Outcome Database::migrate()
         const std::string after = "PRAGMA application_id = " + std::to_string(applicationId) +
                                   "; PRAGMA user_version = " + std::to_string(migration.number);
         for (const std::string_view sql : {migration.sql, std::string_view(after)}) {
-            if (const Outcome done = run(sql); !done)
+            if (Outcome done = run(sql); !done)
                 return done;
         }
-        if (const Outcome done = transaction->commit(); !done)
+        if (Outcome done = transaction->commit(); !done)
             return done;
     }
     return Done{};
@@ -182,7 +182,7 @@ Transaction::~Transaction()
 
 Outcome Transaction::commit()
 {
-    if (const Outcome done = m_database->run("COMMIT"); !done)
+    if (Outcome done = m_database->run("COMMIT"); !done)
         return done; // the destructor rolls back
     m_database = nullptr;
     return Done{};

@@ -111,7 +111,7 @@ Outcome Projector::projectLane(const journal::Lane &lane)
         return seen ? subjects.error() : seen.error();
     if (lane.kind == LaneKind::Box) {
         // An item that nobody spoke of follows the lid list too, or leaves with it.
-        if (const Outcome cleared = clearItems(m_database, lane.scope); !cleared)
+        if (Outcome cleared = clearItems(m_database, lane.scope); !cleared)
             return cleared;
     }
     std::vector<LaneSubject> ordered{{lane, "revision"}};
@@ -120,7 +120,7 @@ Outcome Projector::projectLane(const journal::Lane &lane)
             ordered.push_back(subject);
     }
     for (const LaneSubject &subject : ordered) {
-        if (const Outcome done = projectOne(subject, *seen); !done)
+        if (Outcome done = projectOne(subject, *seen); !done)
             return done;
     }
     return lane.kind == LaneKind::Box ? projectUntouchedItems(lane, *seen) : Outcome(Done{});
@@ -144,7 +144,7 @@ Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Seen &
         return row.error();
     for (const std::string &item : items) {
         const LaneSubject subject{lane, std::string(itemPrefix) + item};
-        if (const Outcome done = projectItem(subject, {}, seen); !done)
+        if (Outcome done = projectItem(subject, {}, seen); !done)
             return done;
     }
     return Done{};
@@ -158,7 +158,7 @@ Outcome Projector::projectSome(const journal::Lane &lane, const std::set<LaneSub
     for (const LaneSubject &subject : changed) {
         if (subject.lane != lane)
             continue;
-        if (const Outcome done = projectOne(subject, *seen); !done)
+        if (Outcome done = projectOne(subject, *seen); !done)
             return done;
     }
     return Done{};
@@ -171,7 +171,7 @@ Outcome Projector::project(const std::set<LaneSubject> &changed)
         lanes.insert(subject.lane);
     for (const journal::Lane &lane : lanes) {
         const bool whole = changed.contains({lane, "revision"}) || changed.contains({lane, "met"});
-        const Outcome done = whole ? projectLane(lane) : projectSome(lane, changed);
+        Outcome done = whole ? projectLane(lane) : projectSome(lane, changed);
         if (!done)
             return done;
     }

@@ -52,7 +52,7 @@ Outcome Recording::sayAs(const std::string &author, const journal::Lane &lane, j
         return own ? received.error() : own.error();
     const std::int64_t now = m_clock.nowMs();
     const Instant instant = nextInstant(now, *own, *received);
-    if (const Outcome done = m_local.setLastInstant("own", instant); !done)
+    if (Outcome done = m_local.setLastInstant("own", instant); !done)
         return done;
     const int offset = m_clock.offsetMinutes();
     return write({lane, m_device.id, 0, instant, dayPartAt(now, offset), offset, author, kind,
@@ -106,7 +106,7 @@ Outcome Recording::receive(const journal::Event &event)
 
 Outcome Recording::commit()
 {
-    if (const Outcome done = Projector(m_database).project(m_changed); !done)
+    if (Outcome done = Projector(m_database).project(m_changed); !done)
         return done;
     return m_transaction.commit();
 }

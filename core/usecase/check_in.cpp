@@ -12,7 +12,7 @@ Outcome sayOne(Workplace &workplace, std::string fields)
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
-    const Outcome said = recording->sayCheckIn(workplace.device.home.value, std::move(fields));
+    Outcome said = recording->sayCheckIn(workplace.device.home.value, std::move(fields));
     if (!said)
         return said;
     return recording->commit();

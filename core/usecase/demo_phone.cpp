@@ -22,7 +22,7 @@ std::int64_t demoEveningMs(int day)
 
 std::int64_t demoIssueMs()
 {
-    return island::issueDay().number * msPerDay + 10 * 60 * msPerMinute;
+    return island::issueDay().number * msPerDay + 10 * msPerHour;
 }
 
 DemoPhone::DemoPhone(store::Database store, store::Device owner,

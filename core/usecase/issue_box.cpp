@@ -61,13 +61,12 @@ Outcome writeHome(store::Recording &recording, const island::Family &family,
     // can correct it (events.md 8.2).
     const std::string &parent = home.phones.front().person;
     for (const Fact &fact : facts) {
-        const Outcome done = recording.sayAs(parent, safety, Kind::Fact, child::fieldsOf(fact));
+        Outcome done = recording.sayAs(parent, safety, Kind::Fact, child::fieldsOf(fact));
         if (!done)
             return done;
     }
     for (const child::Permission &permission : home.permissions) {
-        const Outcome done =
-            recording.say(safety, Kind::Permission, child::fieldsOf(permission, true));
+        Outcome done = recording.say(safety, Kind::Permission, child::fieldsOf(permission, true));
         if (!done)
             return done;
     }
@@ -87,7 +86,7 @@ Outcome writeBox(store::Recording &recording, const island::Family &family)
     if (family.packed.contains({"dough"}))
         sayings.emplace_back(Kind::Opened, opened.dump()); // tried together at the hand-over
     for (const auto &[kind, fields] : sayings) {
-        if (const Outcome done = recording.say(box, kind, fields); !done)
+        if (Outcome done = recording.say(box, kind, fields); !done)
             return done;
     }
     return Done{};
@@ -101,16 +100,16 @@ Outcome issueBox(Workplace &therapist, const island::Family &family)
         store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     if (!recording)
         return recording.error();
-    if (const Outcome done = writeBox(*recording, family); !done)
+    if (Outcome done = writeBox(*recording, family); !done)
         return done;
     for (const island::Home &home : family.homes) {
-        if (const Outcome done = writeHome(*recording, family, home); !done)
+        if (Outcome done = writeHome(*recording, family, home); !done)
             return done;
     }
     for (const child::Goal &goal : family.goals) {
         const child::ChildGoal childGoal{{"c-" + demoId(family.child)}, goal};
-        const Outcome done = recording->say({LaneKind::Goals, "b-" + demoId(family.child)},
-                                            Kind::Goal, child::fieldsOf(childGoal));
+        Outcome done = recording->say({LaneKind::Goals, "b-" + demoId(family.child)}, Kind::Goal,
+                                      child::fieldsOf(childGoal));
         if (!done)
             return done;
     }

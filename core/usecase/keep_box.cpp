@@ -32,7 +32,7 @@ Outcome sayAll(Workplace &workplace, const store::BoxRow &box, const std::string
     const Lane lane{LaneKind::Box, box.id.value};
     const std::string who = author.empty() ? workplace.device.person : author;
     for (const Saying &saying : sayings) {
-        if (const Outcome said = recording->sayAs(who, lane, saying.kind, saying.fields); !said)
+        if (Outcome said = recording->sayAs(who, lane, saying.kind, saying.fields); !said)
             return said;
     }
     return recording->commit();

@@ -80,7 +80,7 @@ Outcome writeNamed(store::Recording &recording, const OpenPlay &open, const std:
                    const std::map<ItemId, box::Exceptions> &values)
 {
     for (const auto &[item, value] : values) {
-        const Outcome said =
+        Outcome said =
             recording.sayAs(author, {LaneKind::Box, open.box.id.value}, Kind::Outcome,
                             box::fieldsOf(box::Outcome{open.play.id, item, value, false}));
         if (!said)
@@ -116,12 +116,12 @@ Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &autho
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
-    if (const Outcome said = writeNamed(*recording, *open, who, *values); !said)
+    if (Outcome said = writeNamed(*recording, *open, who, *values); !said)
         return said;
     const play::Ending how = ending.value_or(
         anythingNamed(*open, *values) ? play::Ending::SomethingDifferent : play::Ending::AllBack);
-    const Outcome said = recording->sayAs(who, {LaneKind::Home, workplace.device.home.value},
-                                          Kind::PlayEnded, play::fieldsOfEnding(id, how));
+    Outcome said = recording->sayAs(who, {LaneKind::Home, workplace.device.home.value},
+                                    Kind::PlayEnded, play::fieldsOfEnding(id, how));
     if (!said)
         return said;
     return recording->commit();
@@ -173,7 +173,7 @@ Outcome nameExceptions(Workplace &workplace, const PlayId &play, const std::stri
     if (!recording)
         return recording.error();
     const std::string who = author.empty() ? workplace.device.person : author;
-    if (const Outcome said = writeNamed(*recording, *open, who, *values); !said)
+    if (Outcome said = writeNamed(*recording, *open, who, *values); !said)
         return said;
     return recording->commit();
 }

@@ -11,7 +11,7 @@ Outcome sayOne(Workplace &workplace, const journal::Lane &lane, journal::Kind ki
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
-    if (const Outcome said = recording->say(lane, kind, std::move(fields)); !said)
+    if (Outcome said = recording->say(lane, kind, std::move(fields)); !said)
         return said;
     return recording->commit();
 }

@@ -28,15 +28,15 @@ std::optional<Error> problemWith(const std::string &field, const std::string &al
 
 std::optional<Error> problemWith(const FirstAnswers &answers, Day today)
 {
-    if (const auto problem = problemWith("name", answers.childAlias))
+    if (auto problem = problemWith("name", answers.childAlias))
         return problem;
-    if (const auto problem = problemWith("your name", answers.adultAlias))
+    if (auto problem = problemWith("your name", answers.adultAlias))
         return problem;
     // A birth month counts as its last day, which may still lie ahead; a later month cannot.
     if (answers.age && answers.age->latestBirth > today + 31)
         return Error{ErrorCode::BeforeBirth, toText(today)};
     for (const auto &other : answers.otherChildren) {
-        if (const auto problem = problemWith("name", other.alias))
+        if (auto problem = problemWith("name", other.alias))
             return problem;
     }
     return std::nullopt;
@@ -84,11 +84,11 @@ Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
         {Kind::Revision, box::fieldsOf(box::Revision{1, answers.lidList})},
         {Kind::Place, box::fieldsOfPlace(device.home.value, "at home")}};
     for (const auto &[kind, fields] : said) {
-        if (const Outcome done = recording.say(box, kind, fields); !done)
+        if (Outcome done = recording.say(box, kind, fields); !done)
             return done;
     }
     for (const child::Fact &fact : factsOf(answers, child, entropy)) {
-        const Outcome done =
+        Outcome done =
             recording.say({LaneKind::Safety, device.home.value}, Kind::Fact, child::fieldsOf(fact));
         if (!done)
             return done;

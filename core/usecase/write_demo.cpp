@@ -67,7 +67,7 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
     const Result<TodayMenu> today = suggestToday(workplace, request);
     if (!today)
         return today.error();
-    if (const Outcome done = markOffered(workplace, *today); !done)
+    if (Outcome done = markOffered(workplace, *today); !done)
         return done;
     if (today->menu.offers.empty())
         return Done{};
@@ -76,7 +76,7 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
     if (!play)
         return play.error();
     if (day % 3 == 0) {
-        if (const Outcome done = noticePhrase(workplace, *play, play::Phrase::AskedAgain); !done)
+        if (Outcome done = noticePhrase(workplace, *play, play::Phrase::AskedAgain); !done)
             return done;
     }
     phone.clock.moveTo(demoEveningMs(day) + 7 * msPerMinute);
@@ -97,7 +97,7 @@ Result<int> nextEvening(DemoPhone &phone)
 /// Four evenings a week: the children differ in which, and nobody plays every day.
 bool playsOn(const std::string &child, int day)
 {
-    const int shift = static_cast<int>(child.front());
+    const int shift = static_cast<unsigned char>(child.front());
     return (day + shift) % 7 != 0 && (day + shift) % 2 != 0;
 }
 
@@ -114,7 +114,7 @@ Outcome moveOn(const std::string &folder, const island::Family &family, int day,
     for (; *next < day; ++*next) {
         if (!playsOn(family.child, *next))
             continue;
-        if (const Outcome done = playOneEvening(**phone, family.child, *next); !done)
+        if (Outcome done = playOneEvening(**phone, family.child, *next); !done)
             return done;
     }
     return store::DeviceRepository((*phone)->database).setLocalState(dayKey, std::to_string(*next));
@@ -164,7 +164,7 @@ Outcome writeTherapist(const std::string &folder, const catalogue::Catalogue &ca
     (*phone)->clock.moveTo(demoIssueMs());
     for (const island::Family &family : island::families()) {
         Workplace workplace = (*phone)->workplace();
-        if (const Outcome done = issueBox(workplace, family); !done)
+        if (Outcome done = issueBox(workplace, family); !done)
             return done;
     }
     return Done{};

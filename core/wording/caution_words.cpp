@@ -71,7 +71,7 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
     std::size_t place = std::min<std::size_t>(sentences.size(), 1);
     for (const std::string &line : activity.stopWhen) {
         sentences.insert(sentences.begin() + static_cast<std::ptrdiff_t>(place),
-                         Sentence{"Stop when: %1", {line}});
+                         Sentence{"Stop when %1", {uncapital(line)}});
         place = sentences.size();
     }
     return sentences;

@@ -39,4 +39,11 @@ std::string capital(std::string text)
     return text;
 }
 
+std::string uncapital(std::string text)
+{
+    if (!text.empty())
+        text.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(text.front())));
+    return text;
+}
+
 } // namespace lidlark::wording

@@ -21,5 +21,7 @@ std::string numberWord(int number);
 
 /// The first letter as a capital.
 std::string capital(std::string text);
+/// The first letter small: a line that goes on inside another.
+std::string uncapital(std::string text);
 
 } // namespace lidlark::wording

@@ -44,11 +44,9 @@ Sentence checkIn(WhyCode code)
     }
 }
 
-} // namespace
-
-Sentence sentenceFor(const rotation::Offer &offer)
+Sentence lineFor(const rotation::Offer &offer, WhyCode code)
 {
-    switch (offer.why.empty() ? WhyCode::AllHere : offer.why.front()) {
+    switch (code) {
     case WhyCode::Goal:
         return offer.goal.empty() ? Sentence{"For one of your goals", {}}
                                   : Sentence{"For %1", {offer.goal}};
@@ -84,6 +82,27 @@ Sentence sentenceFor(const rotation::Offer &offer)
         break;
     }
     return {"All it needs is here", {}};
+}
+
+Sentence firstUnsaid(const rotation::Offer &offer, const std::vector<Sentence> &said)
+{
+    for (const WhyCode code : offer.why) {
+        Sentence line = lineFor(offer, code);
+        if (std::ranges::find(said, line) == said.end())
+            return line;
+    }
+    return lineFor(offer, offer.why.empty() ? WhyCode::AllHere : offer.why.front());
+}
+
+} // namespace
+
+std::vector<Sentence> whyLines(std::span<const rotation::Offer> offers)
+{
+    std::vector<Sentence> lines;
+    lines.reserve(offers.size());
+    for (const rotation::Offer &offer : offers)
+        lines.push_back(firstUnsaid(offer, lines));
+    return lines;
 }
 
 Sentence sentenceFor(rotation::SideCondition condition)

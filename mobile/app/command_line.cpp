@@ -68,7 +68,7 @@ QString CommandLine::read(const QStringList &arguments)
         return QStringLiteral("unknown: ") + parser.positionalArguments().constFirst();
     m_options.store = parser.value(store);
     m_options.catalogue = parser.value(catalogue);
-    m_language = parser.value(language);
+    m_options.language = parser.value(language);
     if (parser.isSet(clock)) {
         m_options.fromMs = msFromText(toCore(parser.value(clock)));
         if (!m_options.fromMs)

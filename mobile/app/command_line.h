@@ -19,15 +19,12 @@ public:
     /// reason on standard error.
     [[nodiscard]] std::optional<int> exitStatus() const { return m_exitStatus; }
     [[nodiscard]] const StartOptions &options() const { return m_options; }
-    /// "ur"; empty: the system's.
-    [[nodiscard]] QString language() const { return m_language; }
 
 private:
     /// @returns what is wrong with the arguments, or nothing.
     QString read(const QStringList &arguments);
 
     StartOptions m_options;
-    QString m_language;
     std::optional<int> m_exitStatus;
 };
 

@@ -41,7 +41,8 @@ Household::Places placesFrom(const StartOptions &options)
 } // namespace
 
 Graph::Graph(const StartOptions &options)
-    : m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options),
+    : m_language(options.language),
+      m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options),
                                               std::make_unique<SystemEntropy>())),
       m_sitting(std::make_unique<Sitting>(m_household.get())),
       m_playInHand(std::make_unique<PlayInHand>(m_household.get())),

@@ -2,6 +2,8 @@
 
 #include <QString>
 
+#include "language.h"
+
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -23,6 +25,7 @@ struct StartOptions {
         fromMs;                      ///< Run on from this instant; absent: the phone's own clock.
     std::optional<double> textScale; ///< 1 to 2; absent: as kept.
     std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
+    QString language;                ///< "ur"; empty: the system's.
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, screens.
@@ -41,6 +44,7 @@ public:
     [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
 
 private:
+    Language m_language; ///< First: what comes after it already speaks.
     std::unique_ptr<Household> m_household;
     std::unique_ptr<Sitting> m_sitting;
     std::unique_ptr<PlayInHand> m_playInHand;

@@ -1,9 +1,7 @@
 #include <QDir>
 #include <QGuiApplication>
-#include <QLocale>
 #include <QQuickStyle>
 #include <QStandardPaths>
-#include <QTranslator>
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "command_line.h"
@@ -20,16 +18,6 @@ QString usualStore()
     return folder + QStringLiteral("/home.lidlark");
 }
 
-/// Words and reading direction of a language; English stands where a translation is missing.
-void speak(const QLocale &locale, QTranslator &translator)
-{
-    QLocale::setDefault(locale);
-    QGuiApplication::setLayoutDirection(locale.textDirection());
-    if (translator.load(locale, QStringLiteral("lidlark"), QStringLiteral("_"),
-                        QStringLiteral(":/lidlark/translations")))
-        QGuiApplication::installTranslator(&translator);
-}
-
 } // namespace
 
 int main(int argc, char **argv)
@@ -44,8 +32,6 @@ int main(int argc, char **argv)
     const CommandLine line(QGuiApplication::arguments());
     if (const auto done = line.exitStatus())
         return *done;
-    QTranslator translator;
-    speak(line.language().isEmpty() ? QLocale() : QLocale(line.language()), translator);
     StartOptions options = line.options();
     if (options.store.isEmpty())
         options.store = usualStore();

@@ -46,13 +46,15 @@ Sheet {
 
             required property string itemId
             required property string name
+            required drawing
             required property int counted
             required property int expected
             required property int index
 
             objectName: "count-" + item.itemId
             width: screen.contentWidth
-            text: qsTr("%1 (%2 on the lid list)").arg(item.name).arg(item.expected)
+            text: item.name
+            note: qsTr("%1 on the lid list").arg(item.expected)
             value: item.counted
             from: 0
             to: 99

@@ -40,8 +40,8 @@ void BoxViewModel::load()
     m_counted.clear();
     auto family = m_household->family();
     if (family)
-        m_family = *std::move(family);
-    m_problem = m_family ? QString() : m_household->sentenceFor(family.error());
+        m_family = *family;
+    m_problem = family ? QString() : m_household->sentenceFor(family.error());
     if (m_family) {
         std::stable_sort(
             m_family->items.begin(), m_family->items.end(),

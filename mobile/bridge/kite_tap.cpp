@@ -33,7 +33,7 @@ QJsonObject toJson(const KiteTap &tap)
 
 std::optional<KiteTap> kiteTapFrom(const QJsonObject &object)
 {
-    const auto text = [&object](QLatin1String key) { return toCore(object[key].toString()); };
+    const auto text = [&object](QLatin1String field) { return toCore(object[field].toString()); };
     const auto before = checkin::kiteNames.parse(text(QLatin1String("before")));
     const auto by = checkin::shownByNames.parse(text(QLatin1String("by")));
     KiteTap tap;

@@ -2,6 +2,7 @@
 
 #include <QJsonDocument>
 
+#include "core/base/instant.h"
 #include "core/usecase/check_in.h"
 #include "mobile/bridge/sitting_record.h"
 #include "mobile/bridge/text.h"
@@ -11,7 +12,7 @@ namespace lidlark::mobile {
 namespace {
 
 constexpr int notNowsBeforeCorner = 3; // checkin.md 6
-constexpr std::int64_t justNowMs = 10 * 60'000;
+constexpr std::int64_t justNowMs = 10 * msPerMinute;
 
 QString nameOf(const std::optional<KiteTap> &tap)
 {

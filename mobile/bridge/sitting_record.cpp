@@ -36,7 +36,8 @@ safety::Room roomFrom(const QJsonObject &object)
         room.adultCanBe = static_cast<catalogue::Supervision>(adult);
     if (object.contains(QStringLiteral("present"))) {
         room.present.emplace();
-        for (const QJsonValue &person : object[QStringLiteral("present")].toArray())
+        const QJsonArray present = object[QStringLiteral("present")].toArray();
+        for (const auto &person : present)
             room.present->push_back({toCore(person.toString())});
     }
     return room;

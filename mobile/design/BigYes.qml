@@ -10,13 +10,14 @@ Pressable {
     property string question: ""
     property string answer: ""
     property string drawing: "item-box"
-    readonly property int drawingSide: Theme.largeText ? 64 : 78
+    readonly property bool narrow: yes.width < 320
+    readonly property int drawingSide: yes.narrow || Theme.largeText ? 64 : 78
 
     ground: Theme.OnCloth
     text: yes.answer
     accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
     implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
-    startPadding: Theme.largeText ? Theme.cardPadding : 22
+    startPadding: yes.narrow || Theme.largeText ? Theme.smallGap : 22
     topPadding: (Theme.largeText ? Theme.gap : 14) + paper.drop
     bottomPadding: (Theme.largeText ? Theme.gap : 14) - paper.drop
 

@@ -14,6 +14,7 @@ Column {
 
     TallyMarks {
         anchors.left: parent.left
+        width: Math.max(1, implicitWidth) // none out: the words still stand in line with the others
         count: part.minutes
         colour: Theme.accent
     }

@@ -34,6 +34,7 @@ Item {
         width: Theme.itemSmall
         height: Theme.itemSmall
         name: row.drawing
+        middleOnly: true
     }
 
     Column {

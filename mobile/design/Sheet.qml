@@ -16,6 +16,8 @@ FocusScope {
     readonly property real contentWidth: column.width
     readonly property int teeth: 5
     readonly property real footHeight: Math.min(footHolder.childrenRect.height, sheet.height * 0.4)
+    /// What the head and the foot leave of the height.
+    readonly property real middleHeight: scroller.height - (sheet.footHeight > 0 ? sheet.teeth : 0)
     readonly property Item focused: Window.activeFocusItem
 
     function toTop() {
@@ -31,17 +33,25 @@ FocusScope {
             scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + Theme.gap)
     }
 
-    function holds(item: Item): bool {
+    /// On a phone lying down the foot may be cut: it scrolls by itself.
+    function showOnCloth(item: Item) {
+        const y = item.mapToItem(cloth.contentItem, 0, 0).y
+        cloth.contentY = Math.max(0, Math.min(y, cloth.contentHeight - cloth.height))
+    }
+
+    function isIn(item: Item, holder: Item): bool {
         for (let above = item; above; above = above.parent) {
-            if (above === column)
+            if (above === holder)
                 return true
         }
         return false
     }
 
     onFocusedChanged: {
-        if (sheet.focused && sheet.holds(sheet.focused))
+        if (sheet.isIn(sheet.focused, column))
             sheet.showItem(sheet.focused)
+        else if (sheet.isIn(sheet.focused, footHolder))
+            sheet.showOnCloth(sheet.focused)
     }
 
     Rectangle {

@@ -45,6 +45,7 @@ Item {
             role: Theme.Caption
             soft: true
             spoken: false
+            visible: !Theme.largeText // the marks say it, and the step needs the room
             text: marks.text
         }
     }

@@ -8,6 +8,8 @@ Item {
     id: stepper
 
     property string text: ""
+    property string note: ""
+    property string drawing: ""
     property int value: 0
     property int from: 0
     property int to: 99
@@ -15,27 +17,55 @@ Item {
     property string moreName: ""
     property string valueText: stepper.value.toString()
     readonly property bool stacked: Theme.largeText
+    readonly property bool mirrored: LayoutMirroring.enabled
 
     signal changed(int value)
 
-    implicitWidth: label.implicitWidth + keys.width + Theme.gap
+    implicitWidth: picture.width + label.implicitWidth + keys.width + Theme.gap
     implicitHeight: stepper.stacked ? label.height + keys.height + Theme.smallGap
-                                    : Math.max(label.height, keys.height)
+                                    : Math.max(label.height, keys.height, picture.height)
 
-    Words {
-        id: label
+    Drawing {
+        id: picture
 
         anchors.left: parent.left
-        y: stepper.stacked ? 0 : (parent.height - height) / 2
-        width: parent.width - (stepper.stacked ? 0 : keys.width + Theme.gap)
-        text: stepper.text
+        y: (label.height - height) / 2 + label.y
+        width: stepper.drawing.length > 0 ? Theme.itemSmall : 0
+        height: width
+        name: stepper.drawing
     }
 
+    Column {
+        id: label
+
+        anchors.left: picture.right
+        anchors.leftMargin: picture.width > 0 ? Theme.gap : 0
+        y: stepper.stacked ? 0 : (parent.height - height) / 2
+        width: parent.width - picture.width - anchors.leftMargin - (stepper.stacked ? 0 : keys.width + Theme.gap)
+        spacing: 2
+
+        Words {
+            width: parent.width
+            strong: stepper.note.length > 0
+            text: stepper.text
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Caption
+            soft: true
+            visible: text.length > 0
+            text: stepper.note
+        }
+    }
+
+    // Less lies left of more in every script: counts keep their order.
     Row {
         id: keys
 
-        anchors.right: stepper.stacked ? undefined : parent.right
-        anchors.left: stepper.stacked ? parent.left : undefined
+        LayoutMirroring.enabled: false
+        layoutDirection: Qt.LeftToRight
+        x: stepper.mirrored === stepper.stacked ? parent.width - width : 0
         anchors.bottom: parent.bottom
         spacing: Theme.gap
 

@@ -36,15 +36,20 @@ Sheet {
         text: homeSheet.homeName.length > 0 ? homeSheet.homeName : qsTr("Who lives here")
     }
 
-    Repeater {
-        model: homeSheet.people
+    Card {
+        width: screen.contentWidth
+        visible: homeSheet.people.length > 0
 
-        Words {
-            required property string modelData
+        Repeater {
+            model: homeSheet.people
 
-            width: screen.contentWidth
-            role: Theme.Body
-            text: modelData
+            Words {
+                required property string modelData
+
+                width: screen.contentWidth - 2 * Theme.cardPadding
+                role: Theme.Body
+                text: modelData
+            }
         }
     }
 

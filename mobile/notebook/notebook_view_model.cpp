@@ -9,6 +9,18 @@
 
 namespace lidlark::mobile {
 
+namespace {
+
+/// A whole scene cannot be read at the size of a row: the thing played with can.
+QString smallDrawingOf(const catalogue::Activity &activity, const catalogue::Catalogue &catalogue)
+{
+    const catalogue::ItemKind *first =
+        activity.items.empty() ? nullptr : catalogue.item(activity.items.front().item);
+    return fromCore(first != nullptr ? first->drawing : activity.picture.drawing);
+}
+
+} // namespace
+
 void NotebookViewModel::setHousehold(Household *household)
 {
     m_household = household;
@@ -83,7 +95,8 @@ QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return fromCore(activity != nullptr ? activity->name : play.activity.value);
     case DrawingRole:
-        return fromCore(activity != nullptr ? activity->picture.drawing : std::string());
+        return activity != nullptr ? smallDrawingOf(*activity, m_household->catalogue())
+                                   : QString();
     case NoticedRole: {
         QStringList phrases;
         for (const play::Phrase phrase : play.phrases)
@@ -119,8 +132,7 @@ QString NotebookViewModel::goal() const
 QString NotebookViewModel::goalNow() const
 {
     const child::Goal *goal = firstGoal();
-    return goal != nullptr ? fromCore(goal->levels[static_cast<std::size_t>(goal->now + 2)])
-                           : QString();
+    return goal != nullptr ? fromCore(child::levelOf(*goal, goal->now)) : QString();
 }
 
 QString NotebookViewModel::goalNext() const
@@ -128,8 +140,7 @@ QString NotebookViewModel::goalNext() const
     const child::Goal *goal = firstGoal();
     if (goal == nullptr)
         return {};
-    const int next = std::min(goal->now + 1, 2);
-    return fromCore(goal->levels[static_cast<std::size_t>(next + 2)]);
+    return fromCore(child::levelOf(*goal, std::min(goal->now + 1, 2)));
 }
 
 QString NotebookViewModel::goalDates() const

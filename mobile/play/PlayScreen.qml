@@ -40,37 +40,12 @@ Sheet {
         sheetWidth: screen.width
 
         CautionStrip {
+            id: strip
+
             width: parent.width
             lead: play.lead
             text: play.cautions
         }
-
-        PictureGround {
-            width: parent.width
-            height: Math.min(222, screen.height * 0.36)
-
-            Drawing {
-                objectName: "picture"
-                anchors.fill: parent
-                name: play.drawing
-                alt: play.drawingAlt
-            }
-        }
-    }
-
-    StepMarks {
-        width: screen.contentWidth
-        count: play.stepCount
-        current: play.step
-        text: qsTr("Step %1 of %2").arg(play.step + 1).arg(play.stepCount)
-    }
-
-    Words {
-        width: screen.contentWidth
-        visible: play.step === 0
-        role: Theme.Body
-        soft: true
-        text: play.adultLine
     }
 
     Repeater {
@@ -97,10 +72,15 @@ Sheet {
         }
     }
 
-    Words {
-        objectName: "stepText"
+    StepPage {
         width: screen.contentWidth
-        role: Theme.Step
+        margin: screen.margin
+        lift: play.swapLines.length > 0 ? 0 : screen.spacing
+        room: screen.middleHeight - strip.height
+        drawing: play.drawing
+        drawingAlt: play.drawingAlt
+        step: play.step
+        stepCount: play.stepCount
         text: play.stepText
     }
 
@@ -120,6 +100,14 @@ Sheet {
             text: qsTr("Harder")
             lines: play.harder
         }
+    }
+
+    Words {
+        width: screen.contentWidth
+        visible: play.step === 0
+        role: Theme.Body
+        soft: true
+        text: play.adultLine
     }
 
     StitchedLink {

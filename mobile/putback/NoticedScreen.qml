@@ -48,7 +48,7 @@ Sheet {
         objectName: "kiteAfter"
         width: screen.contentWidth
         visible: screen.askKite
-        drawing: "kite-steady"
+        sign: "sign-today"
         text: qsTr("What is the kite doing now?")
         note: qsTr("For %1 to show, once, or not at all.").arg(screen.household.child)
         onClicked: screen.kiteWanted()

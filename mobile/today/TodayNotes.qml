@@ -11,15 +11,13 @@ Column {
     required property bool floorNote
     required property string boxPlace
     required property string boxPlaceSaidBy
-    required property bool unchecked
 
     signal floorCheckWanted()
     signal boxWanted()
-    signal uncheckedRead()
     signal tryAgain()
 
     spacing: Theme.gap
-    visible: notes.problem.length > 0 || notes.floorNote || notes.boxPlace.length > 0 || notes.unchecked
+    visible: notes.problem.length > 0 || notes.floorNote || notes.boxPlace.length > 0
 
     ProblemNote {
         width: notes.width
@@ -44,12 +42,5 @@ Column {
         text: qsTr("Box: %1").arg(notes.boxPlace)
         note: qsTr("Said by %1. Tap when it is here.").arg(notes.boxPlaceSaidBy)
         onClicked: notes.boxWanted()
-    }
-
-    UncheckedNote {
-        objectName: "unchecked"
-        width: notes.width
-        visible: notes.unchecked
-        onRead: notes.uncheckedRead()
     }
 }

@@ -59,10 +59,8 @@ Sheet {
         floorNote: today.floorNote
         boxPlace: today.boxPlace
         boxPlaceSaidBy: today.boxPlaceSaidBy
-        unchecked: today.unchecked
         onFloorCheckWanted: screen.floorCheckWanted()
         onBoxWanted: screen.boxWanted()
-        onUncheckedRead: screen.sitting.readNotice()
         onTryAgain: today.refresh()
     }
 
@@ -143,6 +141,13 @@ Sheet {
             soft: true
             text: modelData
         }
+    }
+
+    UncheckedNote {
+        objectName: "unchecked"
+        width: screen.contentWidth
+        visible: today.unchecked
+        onRead: screen.sitting.readNotice()
     }
 
     LifeWords {

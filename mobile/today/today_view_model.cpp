@@ -58,7 +58,7 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return fromCore(activity.name);
     case WhyRole:
-        return translated(wording::sentenceFor(*offer));
+        return translated(m_whyLines[static_cast<std::size_t>(index.row())]);
     case SupervisionRole:
         return translated(wording::supervisionShort(offer->admitted.supervision()));
     case DrawingRole:
@@ -97,10 +97,9 @@ void TodayViewModel::refresh()
     m_refreshComing = false;
     auto menu = m_sitting->menu();
     beginResetModel();
-    if (menu)
-        m_today = *std::move(menu);
-    else
-        m_today.reset();
+    m_today = menu ? std::optional(*menu) : std::nullopt;
+    m_whyLines =
+        m_today ? wording::whyLines(m_today->menu.offers) : std::vector<wording::Sentence>();
     endResetModel();
     m_problem = menu ? QString() : m_household->sentenceFor(menu.error());
     if (m_today)

@@ -55,7 +55,7 @@ private:
 
     static QJsonObject itemIn(const QJsonObject &box, const char *id)
     {
-        for (const QJsonValue &item : box[QStringLiteral("items")].toArray()) {
+        for (const auto &item : box[QStringLiteral("items")].toArray()) {
             if (item[QStringLiteral("id")].toString() == QLatin1String(id))
                 return item.toObject();
         }
@@ -95,14 +95,14 @@ private slots:
         QVERIFY(json[QStringLiteral("value")].isDouble());
         QCOMPARE(json[QStringLiteral("proven")].toBool(), true);
         QCOMPARE(json[QStringLiteral("offers")].toArray().size(), 3);
-        for (const QJsonValue &offer : json[QStringLiteral("offers")].toArray()) {
+        for (const auto &offer : json[QStringLiteral("offers")].toArray()) {
             for (const char *key :
                  {"id", "name", "minutes", "supervision", "cautions", "swaps", "why", "sentence"})
                 QVERIFY2(!offer[QLatin1String(key)].isUndefined(), key);
             QVERIFY(!offer[QStringLiteral("sentence")].toString().isEmpty());
             QVERIFY(offer[QStringLiteral("minutes")][QStringLiteral("play")].toInt() >= 3);
         }
-        for (const QJsonValue &held : json[QStringLiteral("held_back")].toArray())
+        for (const auto &held : json[QStringLiteral("held_back")].toArray())
             QVERIFY(!held[QStringLiteral("reasons")].toArray().isEmpty());
     }
 
@@ -121,8 +121,8 @@ private slots:
                          {QStringLiteral("menu"), QStringLiteral("--child"),
                           QStringLiteral("Lewis"), QStringLiteral("--room"), QLatin1String(room)});
             QCOMPARE(menu.json()[QStringLiteral("offers")].toArray().size(), 3);
-            for (const QJsonValue &offer : menu.json()[QStringLiteral("offers")].toArray()) {
-                for (const QJsonValue &tag : offer[QStringLiteral("cautions")].toArray())
+            for (const auto &offer : menu.json()[QStringLiteral("offers")].toArray()) {
+                for (const auto &tag : offer[QStringLiteral("cautions")].toArray())
                     QVERIFY(!hard.contains(tag.toString()));
             }
         }

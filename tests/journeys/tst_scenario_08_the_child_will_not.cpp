@@ -14,6 +14,7 @@ namespace {
 std::vector<std::string> idsOf(const rotation::Menu &menu)
 {
     std::vector<std::string> ids;
+    ids.reserve(menu.offers.size());
     for (const rotation::Offer &offer : menu.offers)
         ids.push_back(offer.admitted.activity().id.value);
     return ids;

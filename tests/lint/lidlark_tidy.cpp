@@ -104,6 +104,7 @@ int run(const std::filesystem::path &program, const std::filesystem::path &root,
 
     Round round(tidy, freshness, batchesOf(changed, filesAtOnce));
     std::vector<std::thread> threads;
+    threads.reserve(workers);
     for (int worker = 0; worker < workers; ++worker)
         threads.emplace_back([&round] { round.work(); });
     for (std::thread &thread : threads)

@@ -55,7 +55,7 @@ QQuickItem *Hand::find(const QString &name) const
     return found;
 }
 
-bool Hand::tap(const QString &name)
+bool Hand::tap(const QString &name) const
 {
     // A screen may still be on its way: a hand waits for it.
     QQuickItem *item = find(name);
@@ -73,7 +73,7 @@ bool Hand::tap(const QString &name)
     return true;
 }
 
-bool Hand::hold(const QString &name)
+bool Hand::hold(const QString &name) const
 {
     QQuickItem *item = find(name);
     if (item == nullptr)

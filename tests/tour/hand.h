@@ -16,12 +16,14 @@ class Hand
 public:
     explicit Hand(QQuickWindow *window) : m_window(window) {}
 
+    [[nodiscard]] QQuickWindow *window() const { return m_window; }
+
     /// The first control on screen whose accessible name begins with @p name; null: none.
     [[nodiscard]] QQuickItem *find(const QString &name) const;
     /// Scrolls it into view and taps it. @returns false when there is no such control.
-    bool tap(const QString &name);
+    bool tap(const QString &name) const;
     /// Presses it for the time that a held control asks for.
-    bool hold(const QString &name);
+    bool hold(const QString &name) const;
     /// Lets animations and timers run.
     static void settle(int ms = 400);
     /// All names on screen, for the account.

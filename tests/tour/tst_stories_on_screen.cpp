@@ -25,7 +25,7 @@ namespace {
 /// The app started on a store at a moment, and a hand in front of it.
 struct OpenApp {
     OpenApp(const QString &store, const char *clock)
-        : graph({store, {}, msFromText(clock), std::nullopt, std::nullopt})
+        : graph({store, {}, msFromText(clock), std::nullopt, std::nullopt, {}})
     {
         if (!graph.show())
             qFatal("no window");
@@ -50,7 +50,7 @@ private:
     /// A family's phone, as handed over on 4 January.
     QString storeOf(const std::string &child, const std::string &person, const std::string &home)
     {
-        const QString file =
+        QString file =
             m_folder.filePath(QString::fromStdString(child) + QStringLiteral(".lidlark"));
         QFile::remove(file);
         auto morven = therapistWith({child});

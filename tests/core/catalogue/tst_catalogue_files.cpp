@@ -52,7 +52,8 @@ void TestCatalogueFiles::aFileThatIsNoRecordIsNamed_data()
                    6),
         0, "not plain UTF-8");
     row("a zero byte", QByteArray("a: \0b\n", 6), 0, "not plain UTF-8");
-    row("a byte too large", "a: " + QByteArray(256 * 1024, 'x') + "\n", 0, "larger than 256 KiB");
+    row("a byte too large", "a: " + QByteArray(qsizetype{256} * 1024, 'x') + "\n", 0,
+        "larger than 256 KiB");
     // The shape of the well-known "billion laughs" file, which grows tenfold a line.
     row("aliases that multiply",
         "a: &a [x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]\n", 1,

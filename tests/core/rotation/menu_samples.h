@@ -34,6 +34,7 @@ public:
     [[nodiscard]] std::vector<Candidate> candidates() const
     {
         std::vector<Candidate> all;
+        all.reserve(m_activities.size());
         for (const catalogue::Activity &activity : m_activities)
             all.push_back({&activity, activity.cautions, activity.items});
         return all;
@@ -97,6 +98,7 @@ inline Record playedOnce()
 inline std::vector<std::string> idsOf(const MenuDraft &draft, std::span<const Candidate> candidates)
 {
     std::vector<std::string> ids;
+    ids.reserve(draft.picks.size());
     for (const Pick &pick : draft.picks)
         ids.push_back(candidates[pick.candidate].activity->id.value);
     return ids;

@@ -50,9 +50,9 @@ inline const std::vector<TableLine> &table()
 inline Tags tagsOf(catalogue::TagSet set)
 {
     Tags tags;
-    for (std::size_t i = 0; i < table().size(); ++i) {
-        if (set.has(*catalogue::tagNames.parse(table()[i].tag)))
-            tags.insert(table()[i].tag);
+    for (const auto &line : table()) {
+        if (set.has(*catalogue::tagNames.parse(line.tag)))
+            tags.insert(line.tag);
     }
     return tags;
 }
@@ -82,9 +82,7 @@ inline Smallness smallnessOf(std::optional<int> months, Answer mouths, bool pica
         return result;
     }
     result.underThree = *months <= 35;
-    if (*months <= 23)
-        result.mouther = true;
-    else if (*months <= 35 && mouths == Answer::Unanswered)
+    if (*months <= 23 || (*months <= 35 && mouths == Answer::Unanswered))
         result.mouther = true;
     return result;
 }

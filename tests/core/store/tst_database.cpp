@@ -185,7 +185,7 @@ private slots:
         getrlimit(RLIMIT_FSIZE, &before);
         signal(SIGXFSZ, SIG_IGN);
         rlimit small = before;
-        small.rlim_cur = 64 * 1024;
+        small.rlim_cur = 64UL * 1024;
         setrlimit(RLIMIT_FSIZE, &small);
         Outcome last = Done{};
         {

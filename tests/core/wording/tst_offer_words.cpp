@@ -39,6 +39,12 @@ rotation::Offer offerOf(const catalogue::Activity &activity, std::vector<WhyCode
     return {facts, std::get<safety::Admitted>(GateWorld({}).judge(activity))};
 }
 
+/// Its line when nothing stands above it.
+Sentence lineOf(const rotation::Offer &offer)
+{
+    return whyLines({&offer, 1}).front();
+}
+
 } // namespace
 
 /// Guards what stands on an offer and in its caution strip.
@@ -53,40 +59,54 @@ private slots:
         const catalogue::Activity activity = doughPlay();
         std::set<QString> seen;
         for (std::size_t i = 0; i < rotation::whyNames.names.size(); ++i) {
-            const Sentence sentence = sentenceFor(offerOf(activity, {static_cast<WhyCode>(i)}));
+            const Sentence sentence = lineOf(offerOf(activity, {static_cast<WhyCode>(i)}));
             const QString text = said(sentence);
             QVERIFY2(!text.isEmpty() && text.size() <= 30, qPrintable(text));
             QVERIFY2(seen.insert(text).second, qPrintable(text));
         }
     }
 
+    /// Three offers for one goal: only the first says so, the last has nothing else to say.
+    void oneThingIsNotSaidTwiceWhereThereIsAnother()
+    {
+        const catalogue::Activity activity = doughPlay();
+        const std::vector<rotation::Offer> offers{
+            offerOf(activity, {WhyCode::Goal, WhyCode::KnownFriend}),
+            offerOf(activity, {WhyCode::Goal, WhyCode::Freshness}),
+            offerOf(activity, {WhyCode::Goal})};
+        const std::vector<Sentence> lines = whyLines(offers);
+        QCOMPARE(lines.size(), std::size_t{3});
+        QCOMPARE(said(lines[0]), QStringLiteral("For opening his lunch tub"));
+        QCOMPARE(said(lines[1]), QStringLiteral("Not for a while"));
+        QCOMPARE(said(lines[2]), QStringLiteral("For opening his lunch tub"));
+    }
+
     void aNewOneNamesItsCaution()
     {
         catalogue::Activity activity = doughPlay();
-        QCOMPARE(said(sentenceFor(offerOf(activity, {WhyCode::New}))),
+        QCOMPARE(said(lineOf(offerOf(activity, {WhyCode::New}))),
                  QStringLiteral("New. Small parts"));
         activity.cautions = {};
-        QCOMPARE(said(sentenceFor(offerOf(activity, {WhyCode::New}))),
-                 QStringLiteral("Something new"));
+        QCOMPARE(said(lineOf(offerOf(activity, {WhyCode::New}))), QStringLiteral("Something new"));
     }
 
     void doughIsNamedOnlyWhereThereIsDough()
     {
         catalogue::Activity activity = doughPlay();
-        QCOMPARE(said(sentenceFor(offerOf(activity, {WhyCode::UseSoon}))),
+        QCOMPARE(said(lineOf(offerOf(activity, {WhyCode::UseSoon}))),
                  QStringLiteral("Use the dough soon"));
         activity.cautions = {};
-        QVERIFY(!said(sentenceFor(offerOf(activity, {WhyCode::UseSoon})))
-                     .contains(QStringLiteral("dough")));
+        QVERIFY(
+            !said(lineOf(offerOf(activity, {WhyCode::UseSoon}))).contains(QStringLiteral("dough")));
     }
 
     void anOfferWithoutGoalWordsStillReads()
     {
         const catalogue::Activity activity = doughPlay();
         rotation::Offer offer = offerOf(activity, {WhyCode::Goal});
-        QCOMPARE(said(sentenceFor(offer)), QStringLiteral("For opening his lunch tub"));
+        QCOMPARE(said(lineOf(offer)), QStringLiteral("For opening his lunch tub"));
         offer.goal.clear();
-        QCOMPARE(said(sentenceFor(offer)), QStringLiteral("For one of your goals"));
+        QCOMPARE(said(lineOf(offer)), QStringLiteral("For one of your goals"));
     }
 
     /// look.md 7: "lead sentence says who sits where, then what and when to stop". The strip shows
@@ -97,15 +117,15 @@ private slots:
         const auto sentences = cautionsFor(activity.cautions, activity);
         QCOMPARE(sentences.size(), std::size_t{4});
         QVERIFY(said(sentences[0]).startsWith(QStringLiteral("Small parts")));
-        QCOMPARE(said(sentences[1]), QStringLiteral("Stop when: A piece goes to the mouth."));
+        QCOMPARE(said(sentences[1]), QStringLiteral("Stop when a piece goes to the mouth."));
         QVERIFY(said(sentences[2]).startsWith(QStringLiteral("Dough")));
-        QCOMPARE(said(sentences[3]), QStringLiteral("Stop when: The hand cramps."));
+        QCOMPARE(said(sentences[3]), QStringLiteral("Stop when the hand cramps."));
     }
 
     void withoutTagsTheStopLineComesFirst()
     {
         const auto sentences = cautionsFor({}, doughPlay());
-        QCOMPARE(said(sentences.at(0)), QStringLiteral("Stop when: A piece goes to the mouth."));
+        QCOMPARE(said(sentences.at(0)), QStringLiteral("Stop when a piece goes to the mouth."));
     }
 
     void noTagIsLeftUnsaid()

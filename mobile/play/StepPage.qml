@@ -1,0 +1,69 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// The step in hand: its picture from edge to edge, how far along, its words. On a phone lying down
+/// the picture stands beside the words.
+Item {
+    id: page
+
+    required property real margin
+    required property real room
+    /// How far up the picture lies, to meet the caution strip without a gap.
+    required property real lift
+    required property string drawing
+    required property string drawingAlt
+    required property int step
+    required property int stepCount
+    required property string text
+    readonly property bool beside: page.width > 480 && page.width > 1.5 * page.room
+    readonly property bool mirrored: LayoutMirroring.enabled
+    readonly property int mostPicture: 222
+    readonly property int leastPicture: Theme.largeText ? 88 : 110
+    readonly property real pictureWidth: page.beside ? page.width * 0.4 + page.margin : page.width + 2 * page.margin
+    /// The step marks and four lines, so that a step is read before anything is scrolled.
+    readonly property real roomForWords: 48 + 4 * Theme.lineHeight(Theme.Step, Theme.textScale, Theme.arabicScript)
+    readonly property real roomForPicture: page.beside ? page.room : page.room - page.roomForWords
+
+    implicitHeight: page.beside ? Math.max(ground.height - page.lift, words.height) : ground.height - page.lift + Theme.gap + words.height
+
+    PictureGround {
+        id: ground
+
+        x: page.beside && page.mirrored ? page.width + page.margin - width : -page.margin
+        y: -page.lift
+        width: page.pictureWidth
+        height: Math.max(page.leastPicture, Math.min(page.mostPicture, page.roomForPicture))
+
+        Drawing {
+            objectName: "picture"
+            anchors.fill: parent
+            name: page.drawing
+            alt: page.drawingAlt
+        }
+    }
+
+    Column {
+        id: words
+
+        x: page.beside && !page.mirrored ? ground.width - page.margin + Theme.gap : 0
+        y: page.beside ? 0 : ground.height - page.lift + Theme.gap
+        width: page.beside ? page.width + page.margin - ground.width - Theme.gap : page.width
+        spacing: Theme.gap
+
+        StepMarks {
+            width: words.width
+            count: page.stepCount
+            current: page.step
+            text: qsTr("Step %1 of %2").arg(page.step + 1).arg(page.stepCount)
+        }
+
+        Words {
+            objectName: "stepText"
+            width: words.width
+            role: Theme.Step
+            text: page.text
+        }
+    }
+}

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "tests/tour/hand.h"
+
+#include <QDir>
+
+namespace lidlark::test {
+
+/// What is kept of a walk through the app: a numbered picture of each page, one line about it, and
+/// what on it could not be read. A tap that finds no control ends the walk; later taps do nothing.
+class Account
+{
+public:
+    Account(const QDir &folder, QQuickWindow *window) : m_folder(folder), m_hand(window) {}
+
+    /// One tap, one picture, one line.
+    void tap(const char *name, const char *picture, const char *line);
+    /// Like tap, for a control that asks to be held.
+    void hold(const char *name, const char *picture, const char *line);
+    /// A tap that is not worth a picture.
+    void pass(const char *name);
+    void show(const char *picture, const char *line);
+    void add(const QString &text) { m_text += text; }
+
+    [[nodiscard]] const Hand &hand() const { return m_hand; }
+    [[nodiscard]] const QString &text() const { return m_text; }
+    /// Why the walk ended early; empty: it did not.
+    [[nodiscard]] const QString &failed() const { return m_failed; }
+    /// "07-play-1: cut short: ..."
+    [[nodiscard]] const QStringList &hardToRead() const { return m_hardToRead; }
+
+private:
+    void missing(const char *name);
+
+    QDir m_folder;
+    Hand m_hand;
+    QString m_text;
+    QString m_failed;
+    QStringList m_hardToRead;
+    int m_number = 0;
+};
+
+} // namespace lidlark::test

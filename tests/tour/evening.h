@@ -1,0 +1,33 @@
+#pragma once
+
+#include "tests/tour/account.h"
+
+#include <QSize>
+#include <QString>
+
+#include <optional>
+
+namespace lidlark::test {
+
+/// How the phone is held and set up while the evening is walked.
+struct PhoneInHand {
+    QSize size{360, 740};
+    std::optional<double> textScale;
+    std::optional<int> scheme; ///< 0 light, 1 dark, 2 contrast.
+    bool rightToLeft = false;
+};
+
+/// What a walk left: its account, and where it went wrong.
+struct Evening {
+    QString text;
+    QString failed;         ///< Empty: walked to the end, and the store tells the same evening.
+    QStringList hardToRead; ///< Words cut, controls too small; see page_reading.h.
+};
+
+/// Walks one evening with Fin on the real screens, tapping by accessible name: who is here, kite,
+/// menu, play, put-back with an exception, box, notebook, crew, home sheet, settings, count. Makes
+/// the demo island in @p folder, leaves NN-name.png there, and ends with what `lidlark-cli box` and
+/// `verify` read from the store. One application object must exist.
+[[nodiscard]] Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone);
+
+} // namespace lidlark::test
