@@ -11,6 +11,13 @@ namespace {
 constexpr int firstYear = 2020;
 constexpr int lastYear = 2099;
 
+/// The date a person reads on the phone: ours begins in the small hours, theirs at midnight.
+std::string shownDate(const Clock &clock)
+{
+    const std::int64_t localMs = clock.nowMs() + clock.offsetMinutes() * msPerMinute;
+    return textFromMs(localMs).substr(0, std::string_view("1970-01-01").size());
+}
+
 } // namespace
 
 Result<DayPart> todayOf(const Clock &clock)
@@ -18,7 +25,7 @@ Result<DayPart> todayOf(const Clock &clock)
     const DayPart now = dayPartAt(clock.nowMs(), clock.offsetMinutes());
     const int year = civilFrom(now.day).year;
     if (year < firstYear || year > lastYear)
-        return Error{ErrorCode::ClockUnset, toText(now.day)};
+        return Error{ErrorCode::ClockUnset, shownDate(clock)};
     return now;
 }
 

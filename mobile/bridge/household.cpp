@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "core/store/recording.h"
+#include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -107,6 +108,12 @@ void Household::setChild(const QString &alias)
     (void)store::DeviceRepository(*m_database).setLocalState(childKey, toCore(alias));
     emit childChanged();
     emit changed();
+}
+
+QString Household::catalogueNote() const
+{
+    const auto missing = wording::missingFrom(m_catalogue);
+    return missing ? translated(*missing) : QString();
 }
 
 QString Household::person() const

@@ -31,6 +31,8 @@ class Household : public QObject
     /// The first run is still to come.
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
+    /// What of the catalogue could not be read; empty: all could.
+    Q_PROPERTY(QString catalogueNote READ catalogueNote CONSTANT FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
 
 public:
@@ -50,6 +52,7 @@ public:
     [[nodiscard]] QString person() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
     [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
+    [[nodiscard]] QString catalogueNote() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// False when the store could not be opened: then only `problem` can be shown.

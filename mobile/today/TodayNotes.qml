@@ -8,6 +8,7 @@ Column {
     id: notes
 
     required property string problem
+    required property string catalogueNote
     required property bool floorNote
     required property string boxPlace
     required property string boxPlaceSaidBy
@@ -17,13 +18,19 @@ Column {
     signal tryAgain()
 
     spacing: Theme.gap
-    visible: notes.problem.length > 0 || notes.floorNote || notes.boxPlace.length > 0
+    visible: notes.problem.length > 0 || notes.catalogueNote.length > 0 || notes.floorNote || notes.boxPlace.length > 0
 
     ProblemNote {
         width: notes.width
         text: notes.problem
         actionText: qsTr("Try again")
         onAction: notes.tryAgain()
+    }
+
+    ProblemNote {
+        objectName: "catalogueNote"
+        width: notes.width
+        text: notes.catalogueNote
     }
 
     CautionButton {

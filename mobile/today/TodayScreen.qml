@@ -56,6 +56,7 @@ Sheet {
     TodayNotes {
         width: screen.contentWidth
         problem: today.problem
+        catalogueNote: screen.household.catalogueNote
         floorNote: today.floorNote
         boxPlace: today.boxPlace
         boxPlaceSaidBy: today.boxPlaceSaidBy

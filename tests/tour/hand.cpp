@@ -80,7 +80,7 @@ bool Hand::hold(const QString &name) const
         return false;
     const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
     QTest::mousePress(m_window, Qt::LeftButton, {}, middle.toPoint());
-    settle(1500);
+    settle(1300);
     QTest::mouseRelease(m_window, Qt::LeftButton, {}, middle.toPoint());
     settle();
     return true;
@@ -99,6 +99,38 @@ QStringList Hand::names() const
             names.append(node->text(QAccessible::Name));
     });
     return names;
+}
+
+QStringList Hand::words() const
+{
+    QStringList words;
+    walk(QAccessible::queryAccessibleInterface(m_window), [&](QAccessibleInterface *node) {
+        if (!node->text(QAccessible::Name).isEmpty())
+            words.append(node->text(QAccessible::Name));
+    });
+    return words;
+}
+
+bool Hand::reads(const QString &words) const
+{
+    return !this->words().filter(words).isEmpty();
+}
+
+bool Hand::write(const QString &name, const QString &text) const
+{
+    QQuickItem *field = nullptr;
+    walk(QAccessible::queryAccessibleInterface(m_window), [&](QAccessibleInterface *node) {
+        if (field == nullptr && node->role() == QAccessible::EditableText &&
+            node->text(QAccessible::Name).startsWith(name))
+            field = qobject_cast<QQuickItem *>(node->object());
+    });
+    if (field == nullptr)
+        return false;
+    field->forceActiveFocus();
+    for (const QChar letter : text)
+        QTest::keyClick(m_window, letter.toLatin1());
+    settle();
+    return true;
 }
 
 bool Hand::picture(const QString &file) const

@@ -25,7 +25,13 @@ public:
     /// Presses it for the time that a held control asks for.
     bool hold(const QString &name) const;
     /// Lets animations and timers run.
-    static void settle(int ms = 400);
+    static void settle(int ms = 260);
+    /// Whether some words on screen, a control's name among them, hold @p words.
+    [[nodiscard]] bool reads(const QString &words) const;
+    /// Everything a screen reader would say, for a message.
+    [[nodiscard]] QStringList words() const;
+    /// Types @p text into the field whose accessible name begins with @p name.
+    bool write(const QString &name, const QString &text) const;
     /// All names on screen, for the account.
     [[nodiscard]] QStringList names() const;
     bool picture(const QString &file) const;

@@ -1,43 +1,14 @@
 #include <QtTest>
 
-#include <QQmlApplicationEngine>
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
 
-#include "core/base/instant.h"
-#include "core/usecase/play_activity.h"
-#include "mobile/app/graph.h"
-#include "mobile/bridge/household.h"
-#include "mobile/bridge/play_in_hand.h"
-
-#include "tests/support/phone.h"
-#include "tests/tour/hand.h"
-
-#include <functional>
+#include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
 using namespace lidlark;
 using namespace lidlark::test;
-
-namespace {
-
-/// The app started on a store at a moment, and a hand in front of it.
-struct OpenApp {
-    OpenApp(const QString &store, const char *clock)
-        : graph({store, {}, msFromText(clock), std::nullopt, std::nullopt, {}})
-    {
-        if (!graph.show())
-            qFatal("no window");
-        window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
-        Hand::settle(600);
-    }
-    mobile::Graph graph;
-    QQuickWindow *window = nullptr;
-    [[nodiscard]] Hand hand() const { return Hand(window); }
-};
-
-} // namespace
 
 /// Guards job.md scenarios 6 and 8 through the real screens.
 class TestStoriesOnScreen : public QObject
@@ -47,22 +18,11 @@ class TestStoriesOnScreen : public QObject
 private:
     QTemporaryDir m_folder;
 
-    /// A family's phone, as handed over on 4 January.
     QString storeOf(const std::string &child, const std::string &person, const std::string &home)
     {
         QString file =
             m_folder.filePath(QString::fromStdString(child) + QStringLiteral(".lidlark"));
-        QFile::remove(file);
-        auto morven = therapistWith({child});
-        auto database = store::Database::open(file.toStdString());
-        const store::Device device{{"d-" + person}, person, store::Role::Parent, {home}};
-        (void)store::DeviceRepository(*database).setDevice(device);
-        StillClock clock(islandTime(4, 12, 0));
-        SeededEntropy entropy("story");
-        usecase::Workplace workplace{*database, realCatalogue(), clock, entropy, device};
-        (void)usecase::takeEventsFrom(morven->database, workplace, [&home](const auto &lane) {
-            return lane.kind != journal::LaneKind::Safety || lane.scope == home;
-        });
+        writeStore(file, child, person, home);
         return file;
     }
 
