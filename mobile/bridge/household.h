@@ -25,7 +25,7 @@ class Household : public QObject
     /// Alias of the child whose box the screens are about. Empty: none yet.
     Q_PROPERTY(QString child READ child WRITE setChild NOTIFY childChanged FINAL)
     /// Aliases of all children with a box on this phone.
-    Q_PROPERTY(QStringList children READ children NOTIFY childrenChanged FINAL)
+    Q_PROPERTY(QList<QString> children READ children NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
     /// The first run is still to come.

@@ -16,7 +16,7 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(QStringList people READ people NOTIFY loaded FINAL)
+    Q_PROPERTY(QList<QString> people READ people NOTIFY loaded FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 

@@ -19,8 +19,8 @@ class PlayViewModel : public QObject
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)         ///< Who sits where.
     Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL) ///< The first few sentences.
-    Q_PROPERTY(QStringList allCautions READ allCautions NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList labelWords READ labelWords NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> allCautions READ allCautions NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> labelWords READ labelWords NOTIFY changed FINAL)
     Q_PROPERTY(QString adultLine READ adultLine NOTIFY changed FINAL)
     Q_PROPERTY(QString invite READ invite NOTIFY changed FINAL)
     Q_PROPERTY(int stepCount READ stepCount NOTIFY changed FINAL)
@@ -28,12 +28,12 @@ class PlayViewModel : public QObject
     Q_PROPERTY(QString stepText READ stepText NOTIFY changed FINAL)
     Q_PROPERTY(QString drawing READ drawing NOTIFY changed FINAL)
     Q_PROPERTY(QString drawingAlt READ drawingAlt NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList easier READ easier NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList harder READ harder NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList swapLines READ swapLines NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList say READ say NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList watchFor READ watchFor NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList waysIn READ waysIn NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> easier READ easier NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> harder READ harder NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> swapLines READ swapLines NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> say READ say NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> watchFor READ watchFor NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> waysIn READ waysIn NOTIFY changed FINAL)
     Q_PROPERTY(bool balloon READ balloon NOTIFY changed FINAL)
 
 public:

@@ -19,8 +19,8 @@ class PutBackViewModel : public QAbstractListModel
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
     Q_PROPERTY(bool allTapped READ allTapped NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList putBackLines READ putBackLines NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList words READ words CONSTANT FINAL) ///< The five words of an exception.
+    Q_PROPERTY(QList<QString> putBackLines READ putBackLines NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> words READ words CONSTANT FINAL) ///< The five words of an exception.
 
 public:
     enum Role {

@@ -28,7 +28,7 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand MEMBER m_playInHand REQUIRED)
     Q_PROPERTY(QString dayWords READ dayWords NOTIFY refreshed FINAL) ///< "Monday evening".
     /// Who is in the room: the child, then those for whom something stays away, then the others.
-    Q_PROPERTY(QStringList roomNames READ roomNames NOTIFY refreshed FINAL)
+    Q_PROPERTY(QList<QString> roomNames READ roomNames NOTIFY refreshed FINAL)
     Q_PROPERTY(QString kiteName READ kiteName NOTIFY refreshed FINAL)   ///< Empty: not asked.
     Q_PROPERTY(QString kiteNote READ kiteNote NOTIFY refreshed FINAL)   ///< Who showed it, when.
     Q_PROPERTY(QString guessName READ guessName NOTIFY refreshed FINAL) ///< The adult's own guess.
@@ -36,9 +36,9 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     Q_PROPERTY(QString kiteCaution READ kiteCaution NOTIFY refreshed FINAL)
     /// What an adult may want to read beside the offers.
     Q_PROPERTY(QString kiteAdvice READ kiteAdvice NOTIFY refreshed FINAL)
-    Q_PROPERTY(QStringList filtersOn READ filtersOn NOTIFY refreshed FINAL)
+    Q_PROPERTY(QList<QString> filtersOn READ filtersOn NOTIFY refreshed FINAL)
     /// What gave way, a sentence each.
-    Q_PROPERTY(QStringList gaveWay READ gaveWay NOTIFY refreshed FINAL)
+    Q_PROPERTY(QList<QString> gaveWay READ gaveWay NOTIFY refreshed FINAL)
     /// With fewer than three offers: what would bring more.
     Q_PROPERTY(QString help READ help NOTIFY refreshed FINAL)
     /// A small piece may lie on a floor.

@@ -25,7 +25,7 @@ class WelcomeViewModel : public QAbstractListModel
     Q_PROPERTY(int latex MEMBER m_latex NOTIFY changed FINAL)
     Q_PROPERTY(int wheat MEMBER m_wheat NOTIFY changed FINAL)
     /// "Mirren, 2 years. Puts things in the mouth".
-    Q_PROPERTY(QStringList otherChildren READ otherChildren NOTIFY changed FINAL)
+    Q_PROPERTY(QList<QString> otherChildren READ otherChildren NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:

@@ -11,7 +11,11 @@ namespace lidlark::test {
 class Account
 {
 public:
-    Account(const QDir &folder, QQuickWindow *window) : m_folder(folder), m_hand(window) {}
+    /// @param pictures that the folder holds already.
+    Account(const QDir &folder, QQuickWindow *window, int pictures = 0)
+        : m_folder(folder), m_hand(window), m_number(pictures)
+    {
+    }
 
     /// One tap, one picture, one line.
     void tap(const char *name, const char *picture, const char *line);
@@ -24,6 +28,7 @@ public:
 
     [[nodiscard]] const Hand &hand() const { return m_hand; }
     [[nodiscard]] const QString &text() const { return m_text; }
+    [[nodiscard]] int pictures() const { return m_number; }
     /// Why the walk ended early; empty: it did not.
     [[nodiscard]] const QString &failed() const { return m_failed; }
     /// "07-play-1: cut short: ..."
@@ -37,7 +42,7 @@ private:
     QString m_text;
     QString m_failed;
     QStringList m_hardToRead;
-    int m_number = 0;
+    int m_number;
 };
 
 } // namespace lidlark::test

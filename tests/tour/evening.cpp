@@ -90,13 +90,14 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     ask({QStringLiteral("demo"), folder.filePath(QStringLiteral("island"))});
     const QString store = folder.filePath(QStringLiteral("island/fin-ruth.lidlark"));
 
-    QGuiApplication::setLayoutDirection(phone.rightToLeft ? Qt::RightToLeft : Qt::LeftToRight);
     mobile::StartOptions options;
     options.store = store;
     options.fromMs = msFromText(clock.toStdString());
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
     mobile::Graph graph(options);
+    if (phone.rightToLeft)
+        QGuiApplication::setLayoutDirection(Qt::RightToLeft);
     if (!graph.show())
         return {{}, QStringLiteral("The window could not be made."), {}};
     auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());

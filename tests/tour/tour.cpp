@@ -1,8 +1,10 @@
 // One whole evening on the real screens: kite, menu, play, put-back with an exception, box.
 //
-//   lidlark-tour FOLDER [--size 320x568] [--text-scale 2] [--scheme dark] [--right-to-left]
+//   lidlark-tour FOLDER [--other-ways] [--size 320x568] [--text-scale 2] [--scheme dark]
+//   [--right-to-left]
 //
-// leaves NN-name.png and account.txt in FOLDER; exit 1 where the evening could not be walked.
+// With --other-ways: what an ordinary evening does not show. Both leave NN-name.png and account.txt
+// in FOLDER; exit 1 where the evening could not be walked.
 
 #include <QCommandLineParser>
 #include <QDir>
@@ -10,7 +12,7 @@
 #include <QTextStream>
 #include <QtQml/qqmlextensionplugin.h>
 
-#include "tests/tour/evening.h"
+#include "tests/tour/other_ways.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -29,6 +31,8 @@ void describe(QCommandLineParser &parser)
     parser.addOption({QStringLiteral("scheme"), QStringLiteral("light, dark or contrast"),
                       QStringLiteral("name"), QStringLiteral("light")});
     parser.addOption({QStringLiteral("right-to-left"), QStringLiteral("mirrored")});
+    parser.addOption(
+        {QStringLiteral("other-ways"), QStringLiteral("first run, clouds, burst, lost")});
 }
 
 std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
@@ -49,7 +53,9 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
     return phone;
 }
 
-int walk(const QString &where, const PhoneInHand &phone)
+using Walk = lidlark::test::Evening (*)(const QDir &, const PhoneInHand &);
+
+int walk(const QString &where, const PhoneInHand &phone, Walk way)
 {
     QDir folder(where);
     folder.removeRecursively();
@@ -57,7 +63,7 @@ int walk(const QString &where, const PhoneInHand &phone)
         QTextStream(stderr) << "Cannot write to " << where << ".\n";
         return 1;
     }
-    lidlark::test::Evening evening = lidlark::test::walkAnEvening(folder, phone);
+    lidlark::test::Evening evening = way(folder, phone);
     for (const QString &finding : std::as_const(evening.hardToRead))
         evening.text += QStringLiteral("Hard to read: %1\n").arg(finding);
     if (!evening.failed.isEmpty())
@@ -81,5 +87,7 @@ int main(int argc, char **argv)
     const std::optional<PhoneInHand> phone = phoneFrom(parser);
     if (parser.positionalArguments().size() != 1 || !phone)
         parser.showHelp(2);
-    return walk(parser.positionalArguments().constFirst(), *phone);
+    return walk(parser.positionalArguments().constFirst(), *phone,
+                parser.isSet(QStringLiteral("other-ways")) ? lidlark::test::walkOtherWays
+                                                           : lidlark::test::walkAnEvening);
 }

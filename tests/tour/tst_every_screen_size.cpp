@@ -3,7 +3,7 @@
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
 
-#include "tests/tour/evening.h"
+#include "tests/tour/other_ways.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -15,6 +15,18 @@ using namespace lidlark::test;
 class TestEveryScreenSize : public QObject
 {
     Q_OBJECT
+
+private:
+    void walkAndRead(Evening (*walk)(const QDir &, const PhoneInHand &))
+    {
+        QFETCH(QSize, size);
+        QFETCH(double, textScale);
+        QFETCH(bool, rightToLeft);
+        const QTemporaryDir folder;
+        const Evening evening = walk(QDir(folder.path()), {size, textScale, 0, rightToLeft});
+        QVERIFY2(evening.failed.isEmpty(), qPrintable(evening.failed));
+        QVERIFY2(evening.hardToRead.isEmpty(), qPrintable(evening.hardToRead.join(u'\n')));
+    }
 
 private slots:
     void initTestCase() { wakeAccessibleTree(); }
@@ -32,17 +44,9 @@ private slots:
         QTest::newRow("lying down") << QSize(740, 360) << 1.0 << false;
         QTest::newRow("a tablet") << QSize(800, 1200) << 1.0 << false;
     }
-    void anEveningCanBeWalkedAndRead()
-    {
-        QFETCH(QSize, size);
-        QFETCH(double, textScale);
-        QFETCH(bool, rightToLeft);
-        const QTemporaryDir folder;
-        const Evening evening =
-            walkAnEvening(QDir(folder.path()), {size, textScale, 0, rightToLeft});
-        QVERIFY2(evening.failed.isEmpty(), qPrintable(evening.failed));
-        QVERIFY2(evening.hardToRead.isEmpty(), qPrintable(evening.hardToRead.join(u'\n')));
-    }
+    void otherWaysCanBeWalkedAndRead_data() { anEveningCanBeWalkedAndRead_data(); }
+    void anEveningCanBeWalkedAndRead() { walkAndRead(walkAnEvening); }
+    void otherWaysCanBeWalkedAndRead() { walkAndRead(walkOtherWays); }
 };
 
 QTEST_MAIN(TestEveryScreenSize)

@@ -1,0 +1,145 @@
+#include "tests/tour/other_ways.h"
+
+#include <QGuiApplication>
+#include <QProcess>
+#include <QQmlApplicationEngine>
+
+#include "core/base/instant.h"
+#include "mobile/app/graph.h"
+
+#include <functional>
+
+namespace lidlark::test {
+
+namespace {
+
+/// One start of the app after another, in one account.
+class Ways
+{
+public:
+    Ways(const QDir &folder, const PhoneInHand &phone) : m_folder(folder), m_phone(phone) {}
+
+    /// Starts the app on a store of the folder and walks; later starts are left out once one
+    /// failed.
+    void start(const char *store, const char *clock, const std::function<void(Account &)> &walk)
+    {
+        if (!m_evening.failed.isEmpty())
+            return;
+        mobile::StartOptions options;
+        options.store = m_folder.filePath(QString::fromUtf8(store));
+        options.fromMs = msFromText(clock);
+        options.textScale = m_phone.textScale;
+        options.scheme = m_phone.scheme;
+        mobile::Graph graph(options);
+        if (m_phone.rightToLeft)
+            QGuiApplication::setLayoutDirection(Qt::RightToLeft);
+        if (!graph.show()) {
+            m_evening.failed = QStringLiteral("The window could not be made.");
+            return;
+        }
+        auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
+        window->resize(m_phone.size);
+        Hand::settle(800);
+        Account account(m_folder, window, m_pictures);
+        walk(account);
+        m_pictures = account.pictures();
+        m_evening.text += account.text();
+        m_evening.failed = account.failed();
+        m_evening.hardToRead += account.hardToRead();
+    }
+
+    [[nodiscard]] const Evening &evening() const { return m_evening; }
+
+private:
+    QDir m_folder;
+    PhoneInHand m_phone;
+    Evening m_evening;
+    int m_pictures = 0;
+};
+
+void setUpHome(Account &account)
+{
+    account.show("welcome-child", "First run: whose box is it?");
+    (void)account.hand().write(QStringLiteral("Whose box is it"), QStringLiteral("Kit"));
+    account.tap("4", "welcome-age", "Four years old.");
+    account.tap("Go on", "welcome-home", "Who else is at home?");
+    (void)account.hand().write(QStringLiteral("What are you called"), QStringLiteral("Ada"));
+    account.tap("Go on", "welcome-away", "What must stay away?");
+    account.tap("Go on", "welcome-box", "What lies in the box?");
+    account.tap("Begin", "welcome-today", "Three offers for a new home.");
+}
+
+void showClouds(Account &account)
+{
+    account.tap("Kite: not asked", "kite", "The phone goes to Fin.");
+    account.pass("Clouds");
+    Hand::settle(800);
+    account.hold("adult: hold", "together", "Calm first, before anything is offered.");
+    account.tap("Choose something", "today-clouds", "Then the menu, easy to start with.");
+}
+
+void askForAGrownUp(Account &account)
+{
+    account.pass("Clouds");
+    account.tap("I need a grown-up", "grown-up", "Play can wait.");
+    account.hold("adult: hold", "after-grown-up", "Back with Ruth.");
+}
+
+void burstABalloon(Account &account)
+{
+    account.pass("Everything");
+    account.tap("Slow-Sky Taps", "balloon", "The balloon's own caution.");
+    account.tap("It burst", "burst", "Every piece, before anything else.");
+    account.tap("Can't find a piece", "burst-missing", "A piece is missing.");
+}
+
+/// Lewis and his mother, Mirren asleep (job.md scenario 5).
+void loseASmallPart(Account &account)
+{
+    account.pass("Who is here");
+    account.pass("Nobody else");
+    account.pass("Right beside");
+    account.pass("That's");
+    account.pass("Everything");
+    account.pass("Hidden Harbour Lights");
+    account.pass("Stop here");
+    account.pass("Something's different");
+    account.pass("Stick-on eyes: lost");
+    account.tap("2", "lost-two", "Two eyes lost.");
+    account.tap("The rest is back", "floor", "A toddler lives here: look now.");
+    account.tap("May have swallowed", "emergency", "Words for an emergency.");
+    account.pass("Back to the floor check");
+    account.tap("Floor checked", "after-floor", "Not found: small things stay away.");
+}
+
+void beginAndDie(Account &account)
+{
+    account.pass("Everything");
+    account.tap("Torn-Paper Coast", "died-in", "Then the battery is empty.");
+}
+
+void comeBack(Account &account)
+{
+    account.show("resume", "The next day: one question.");
+    account.tap("We stopped early", "after-resume", "Today.");
+}
+
+} // namespace
+
+Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
+{
+    QProcess::execute(QStringLiteral(LIDLARK_CLI),
+                      {QStringLiteral("demo"), folder.filePath(QStringLiteral("island"))});
+    Ways ways(folder, phone);
+    constexpr const char *evening = "2027-01-11T18:25:00Z";
+    ways.start("new-home.lidlark", evening, setUpHome);
+    ways.start("island/fin-ruth.lidlark", evening, showClouds);
+    ways.start("island/fin-ruth.lidlark", evening, askForAGrownUp);
+    ways.start("island/fin-ruth.lidlark", evening, burstABalloon);
+    ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
+    ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
+    ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
+    return ways.evening();
+}
+
+} // namespace lidlark::test
