@@ -21,6 +21,23 @@ FocusScope {
     Accessible.role: Accessible.AlertMessage
     Accessible.name: stop.text.length > 0 ? stop.lead + " " + stop.text : stop.lead
 
+    readonly property Item focused: Window.activeFocusItem
+
+    function showItem(item: Item) {
+        const y = item.mapToItem(scroller.contentItem, 0, 0).y
+        if (y < scroller.contentY)
+            scroller.contentY = y
+        else if (y + item.height > scroller.contentY + scroller.height)
+            scroller.contentY = Math.min(scroller.contentHeight - scroller.height, y + item.height - scroller.height + Theme.gap)
+    }
+
+    onFocusedChanged: {
+        for (let above = stop.focused; above; above = above.parent) {
+            if (above === column)
+                stop.showItem(stop.focused)
+        }
+    }
+
     Rectangle {
         anchors.fill: parent
         color: Theme.safety
@@ -30,6 +47,8 @@ FocusScope {
     MouseArea { anchors.fill: parent }
 
     Flickable {
+        id: scroller
+
         anchors.fill: parent
         contentHeight: Math.max(stop.height, column.height)
         boundsBehavior: Flickable.StopAtBounds

@@ -25,6 +25,13 @@ Item {
     implicitHeight: stepper.stacked ? label.height + keys.height + Theme.smallGap
                                     : Math.max(label.height, keys.height, picture.height)
 
+    Rectangle {
+        anchors.fill: picture
+        visible: picture.width > 0 && Theme.scheme === Theme.Dark
+        radius: Theme.radiusPaper
+        color: Theme.picture
+    }
+
     Drawing {
         id: picture
 

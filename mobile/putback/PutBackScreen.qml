@@ -53,10 +53,11 @@ Sheet {
                     required property string countText
                     required property int index
                     required drawing
-                    required expected
+                    required property int due
                     required home
 
                     objectName: "well-" + well.itemId
+                    expected: well.due
                     text: well.countText
                     accessibleName: qsTr("%1: %2 home").arg(well.name).arg(well.countText)
                     pieceDrawings: well.itemId === "eyes" ? ["eye-home0", "eye-home1", "eye-home2", "eye-home3"] : []

@@ -66,6 +66,11 @@ box::Exceptions PutBackViewModel::named(const ItemId &item) const
     return found == m_named.end() ? box::Exceptions{} : found->second;
 }
 
+int PutBackViewModel::dueOf(const Row &row) const
+{
+    return std::max(0, row.expected - named(row.item).total());
+}
+
 QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
 {
     const Row *row = rowAt(index.row());
@@ -82,13 +87,14 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
         return fromCore(row->kind != nullptr ? row->kind->drawing : std::string());
     case ExpectedRole:
         return row->expected;
+    case DueRole:
+        return dueOf(*row);
     case HomeRole:
         return home;
     case CountTextRole:
-        return tr("%1 of %2").arg(home).arg(row->expected);
+        return dueOf(*row) > 0 ? tr("%1 of %2").arg(home).arg(dueOf(*row)) : tr("none to come");
     case NoteRole:
-        return tr("%1 went out. %2 home.")
-            .arg(numbers(row->expected), numbers(std::max(0, row->expected - gone.total())));
+        return tr("%1 went out. %2 home.").arg(numbers(row->expected), numbers(dueOf(*row)));
     case WordRole:
         return wordOf(gone);
     case NamedRole:
@@ -102,13 +108,14 @@ QHash<int, QByteArray> PutBackViewModel::roleNames() const
 {
     return {{ItemIdRole, "itemId"},     {NameRole, "name"}, {DrawingRole, "drawing"},
             {ExpectedRole, "expected"}, {HomeRole, "home"}, {CountTextRole, "countText"},
-            {NoteRole, "note"},         {WordRole, "word"}, {NamedRole, "named"}};
+            {DueRole, "due"},           {NoteRole, "note"}, {WordRole, "word"},
+            {NamedRole, "named"}};
 }
 
 bool PutBackViewModel::allTapped() const
 {
     return std::all_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
-        return m_playInHand->homePieces(row.item) >= row.expected;
+        return m_playInHand->homePieces(row.item) >= dueOf(row);
     });
 }
 
@@ -138,7 +145,7 @@ void PutBackViewModel::tap(int index)
     if (row == nullptr)
         return;
     const int home = m_playInHand->homePieces(row->item);
-    m_playInHand->tapHome(row->item, home >= row->expected ? 0 : home + 1);
+    m_playInHand->tapHome(row->item, home >= dueOf(*row) ? 0 : home + 1);
 }
 
 bool PutBackViewModel::nameWord(int index, int word)

@@ -27,7 +27,8 @@ public:
         ItemIdRole = Qt::UserRole,
         NameRole,
         DrawingRole,
-        ExpectedRole,
+        ExpectedRole, ///< Went out.
+        DueRole,      ///< Went out and is not used up, lost, broken ...
         HomeRole,
         CountTextRole,
         NoteRole,
@@ -67,6 +68,7 @@ private:
     };
     void load();
     [[nodiscard]] const Row *rowAt(int row) const;
+    [[nodiscard]] int dueOf(const Row &row) const;
     [[nodiscard]] box::Exceptions named(const ItemId &item) const;
 
     Household *m_household = nullptr;

@@ -20,15 +20,22 @@ Column {
     Repeater {
         model: page.answers
 
-        LidListRow {
+        Stepper {
             id: item
 
             required property string itemId
+            required property string name
+            required property int pieces
             required property int index
+            required drawing
 
             objectName: "item-" + item.itemId
             width: page.width
-            onSaid: pieces => page.answers.setPieces(item.index, pieces)
+            text: item.name
+            value: item.pieces
+            lessName: qsTr("One less: %1").arg(item.name)
+            moreName: qsTr("One more: %1").arg(item.name)
+            onChanged: value => page.answers.setPieces(item.index, value)
         }
     }
 }

@@ -68,6 +68,8 @@ bool Hand::tap(const QString &name) const
     item->forceActiveFocus(); // a sheet brings what has the focus into view
     settle(50);
     const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    if (!QRectF(QPointF(), m_window->size()).contains(middle))
+        return false; // it could not be brought into view
     QTest::mouseClick(m_window, Qt::LeftButton, {}, middle.toPoint());
     settle();
     return true;
