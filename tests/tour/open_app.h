@@ -13,6 +13,14 @@
 
 namespace lidlark::test {
 
+/// Day 1 of the island, when the demo's families play.
+inline constexpr const char *mondayEvening = "2027-01-11T18:25:00Z";
+
+inline QString text(const char *words)
+{
+    return QString::fromUtf8(words);
+}
+
 /// The app started on a store at a moment, and a hand in front of it.
 struct OpenApp {
     OpenApp(const QString &store, const char *clock, const QString &catalogue = {})

@@ -10,17 +10,6 @@ Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 using namespace lidlark;
 using namespace lidlark::test;
 
-namespace {
-
-constexpr const char *evening = "2027-01-11T18:25:00Z";
-
-QString text(const char *words)
-{
-    return QString::fromUtf8(words);
-}
-
-} // namespace
-
 /// Guards that what a family says about box, room, home and phone on the real screens is kept and
 /// acts at once (job.md F1, F5, S1, S2, A3).
 class TestBoxAndHomeOnScreen : public QObject
@@ -36,7 +25,7 @@ private:
     void start()
     {
         m_app.reset();
-        m_app = std::make_unique<OpenApp>(m_file, evening);
+        m_app = std::make_unique<OpenApp>(m_file, mondayEvening);
     }
     [[nodiscard]] int eyesInTheBox() const
     {

@@ -10,17 +10,6 @@ Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 using namespace lidlark;
 using namespace lidlark::test;
 
-namespace {
-
-constexpr const char *evening = "2027-01-11T18:25:00Z";
-
-QString text(const char *words)
-{
-    return QString::fromUtf8(words);
-}
-
-} // namespace
-
 /// Guards Play and Put back on the real screens (job.md F3, F4, F6, C3; look.md 6).
 class TestPlayOnScreen : public QObject
 {
@@ -61,7 +50,7 @@ private slots:
         m_app.reset();
         const QString file = m_folder.filePath(text("fin.lidlark"));
         writeStore(file, "Fin", "Ruth", "h-fin");
-        m_app = std::make_unique<OpenApp>(file, evening);
+        m_app = std::make_unique<OpenApp>(file, mondayEvening);
         QVERIFY(hand().tap(text("Who is here")));
         QVERIFY(hand().tap(text("Nobody else")));
         QVERIFY(hand().tap(text("That's")));

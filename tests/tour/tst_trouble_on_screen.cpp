@@ -16,8 +16,6 @@ using namespace lidlark::test;
 
 namespace {
 
-constexpr const char *evening = "2027-01-11T18:25:00Z";
-
 QByteArray contentsOf(const QString &file)
 {
     QFile opened(file);
@@ -119,7 +117,7 @@ private slots:
         } else {
             write(file, bytes);
         }
-        OpenApp app(file, evening);
+        OpenApp app(file, mondayEvening);
         const Hand hand = app.hand();
         QVERIFY2(hand.reads(QStringLiteral("is damaged or is not a Lidlark store")),
                  qPrintable(hand.words().join(u'|')));
@@ -146,7 +144,7 @@ private slots:
                      qPrintable(app.hand().words().join(u'|')));
             QVERIFY2(app.hand().reads(year), qPrintable(app.hand().words().join(u'|')));
         }
-        OpenApp put(file, evening);
+        OpenApp put(file, mondayEvening);
         QCOMPARE(offersOn(put.hand()), 3);
     }
 
@@ -156,7 +154,7 @@ private slots:
     {
         const QString file = finsPhone();
         {
-            OpenApp app(file, evening);
+            OpenApp app(file, mondayEvening);
             const Hand hand = app.hand();
             QVERIFY(hand.tap(QStringLiteral("Everything")));
             QVERIFY(hand.tap(QStringLiteral("Slow Oars")));
@@ -173,7 +171,7 @@ private slots:
             QVERIFY(hand.tap(QStringLiteral("All back in the box")));
             QVERIFY(!app.graph.playInHand().active());
         }
-        OpenApp again(file, evening);
+        OpenApp again(file, mondayEvening);
         const auto family = again.graph.household().family();
         QCOMPARE(family->plays.size(), std::size_t{1});
         QVERIFY(family->plays.front().ending.has_value());
@@ -183,7 +181,7 @@ private slots:
     {
         const QString copy = catalogueCopy("one-broken");
         write(copy + QStringLiteral("/activities/slow-oars.yaml"), "name: [Slow Oars\n  broken: {");
-        OpenApp app(finsPhone(), evening, copy);
+        OpenApp app(finsPhone(), mondayEvening, copy);
         QVERIFY2(app.hand().reads(QStringLiteral("One page of the catalogue cannot be read")),
                  qPrintable(app.hand().words().join(u'|')));
         QVERIFY(app.hand().reads(QStringLiteral("slow-oars")));
@@ -192,7 +190,7 @@ private slots:
 
     void noCatalogueAtAllIsSaid()
     {
-        OpenApp app(finsPhone(), evening, path("nowhere"));
+        OpenApp app(finsPhone(), mondayEvening, path("nowhere"));
         QVERIFY2(app.hand().reads(QStringLiteral("activities of Lidlark cannot be read")),
                  qPrintable(app.hand().words().join(u'|')));
         QCOMPARE(offersOn(app.hand()), 0);
@@ -201,7 +199,7 @@ private slots:
     /// job.md A: a home set up tonight, with an age nobody said and nothing in the box, gets three.
     void aNewHomeOfUnknownAgeAndAnEmptyBoxGetsThree()
     {
-        OpenApp app(path("new.lidlark"), evening);
+        OpenApp app(path("new.lidlark"), mondayEvening);
         const Hand hand = app.hand();
         QVERIFY(hand.write(QStringLiteral("Whose box is it"), QStringLiteral("Kit")));
         QVERIFY(hand.tap(QStringLiteral("Go on")));
