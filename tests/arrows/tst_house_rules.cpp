@@ -4,6 +4,8 @@
 #include <QtCore/QDir>
 #include <QtCore/QFileInfo>
 #include <QtCore/QProcess>
+#include <QtCore/QRegularExpression>
+#include <QtCore/QSet>
 #include <QtTest/QtTest>
 
 using namespace lidlark::arrows;
@@ -31,6 +33,7 @@ private slots:
     void everyNoteSaysWhy();
     void looksStayInTheDesign();
     void everyWordIsOurOwn();
+    void everyQtImportHasItsPackage();
 
 private:
     using Rule = std::vector<Complaint> (*)(const SourceFile &);
@@ -56,6 +59,29 @@ SourceFile screenWith(const QString &line)
 }
 
 } // namespace
+
+/// On a bare machine a Qt module that no package brings is missed only when its screen opens.
+void TestHouseRules::everyQtImportHasItsPackage()
+{
+    QFile list(m_root.filePath("packaging/debian-packages.txt"));
+    QVERIFY(list.open(QIODevice::ReadOnly));
+    const QString packages = "\n" + QString::fromUtf8(list.readAll());
+    static const QRegularExpression form("^import (Qt[A-Za-z.]*)",
+                                         QRegularExpression::MultilineOption);
+    QSet<QString> modules;
+    for (const SourceFile &file : m_tree) {
+        if (!file.path.ends_with(".qml"))
+            continue;
+        auto found = form.globalMatch(QString::fromStdString(file.text));
+        while (found.hasNext())
+            modules.insert(found.next().captured(1));
+    }
+    QVERIFY(modules.contains("QtQuick"));
+    for (const QString &module : std::as_const(modules)) {
+        const QString package = "qml6-module-" + module.toLower().replace('.', '-');
+        QVERIFY2(packages.contains("\n" + package + " "), qPrintable(package));
+    }
+}
 
 void TestHouseRules::initTestCase()
 {

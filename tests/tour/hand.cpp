@@ -137,6 +137,8 @@ bool Hand::write(const QString &name, const QString &text) const
 
 bool Hand::picture(const QString &file) const
 {
+    QTest::mouseMove(m_window, {1, 1}); // a finger leaves nothing hovered
+    settle(50);
     return m_window->grabWindow().save(file);
 }
 
