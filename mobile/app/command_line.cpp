@@ -52,11 +52,13 @@ QString CommandLine::read(const QStringList &arguments)
     const auto scale = option("text-scale", "Text size, 1 to 2, for this run.", "1.5");
     const auto scheme = option("scheme", "light, dark or contrast, for this run.", "dark");
     const auto language = option("language", "Words and reading direction.", "ur");
+    const QCommandLineOption still(QStringLiteral("reduced-motion"),
+                                   QStringLiteral("Nothing moves in this run."));
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("Short play from a child's own box."));
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({store, catalogue, clock, scale, scheme, language});
+    parser.addOptions({store, catalogue, clock, scale, scheme, language, still});
     if (!parser.parse(arguments))
         return parser.errorText();
     if (parser.isSet(help) || parser.isSet(version)) {
@@ -69,6 +71,7 @@ QString CommandLine::read(const QStringList &arguments)
     m_options.store = parser.value(store);
     m_options.catalogue = parser.value(catalogue);
     m_options.language = parser.value(language);
+    m_options.reducedMotion = parser.isSet(still);
     if (parser.isSet(clock)) {
         m_options.fromMs = msFromText(toCore(parser.value(clock)));
         if (!m_options.fromMs)

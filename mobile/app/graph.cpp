@@ -49,9 +49,10 @@ Graph::Graph(const StartOptions &options)
       m_appearance(std::make_unique<Appearance>(m_household.get())),
       m_engine(std::make_unique<QQmlApplicationEngine>())
 {
-    if (options.textScale || options.scheme)
+    if (options.textScale || options.scheme || options.reducedMotion)
         m_appearance->tryOn(options.textScale.value_or(m_appearance->textScale()),
-                            options.scheme.value_or(m_appearance->scheme()));
+                            options.scheme.value_or(m_appearance->scheme()),
+                            options.reducedMotion || m_appearance->reducedMotion());
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->setInitialProperties({
         {QStringLiteral("household"), QVariant::fromValue(m_household.get())},

@@ -25,6 +25,7 @@ struct StartOptions {
         fromMs;                      ///< Run on from this instant; absent: the phone's own clock.
     std::optional<double> textScale; ///< 1 to 2; absent: as kept.
     std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
+    bool reducedMotion = false;      ///< True: nothing moves in this run; false: as kept.
     QString language;                ///< "ur"; empty: the system's.
 };
 

@@ -50,10 +50,11 @@ void Appearance::setLeftHanded(bool left)
     keep();
 }
 
-void Appearance::tryOn(double textScale, int scheme)
+void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
 {
     m_textScale = qBound(1.0, textScale, 2.0);
     m_scheme = qBound(0, scheme, 2);
+    m_reducedMotion = reducedMotion;
     emit changed();
 }
 

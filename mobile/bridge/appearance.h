@@ -32,7 +32,7 @@ public:
     void setLeftHanded(bool left);
 
     /// For this run only, as the command line asks; nothing is kept.
-    void tryOn(double textScale, int scheme);
+    void tryOn(double textScale, int scheme, bool reducedMotion);
 
 signals:
     void changed();

@@ -21,14 +21,14 @@ QString ask(const QStringList &arguments)
 
 void walkToTheChoice(Account &account)
 {
-    Hand::settle(800);
+    Hand::settle(700);
     account.show("today", "Today: three offers for a tired Monday evening.");
     account.tap("Who is here", "room", "Who is here.");
     account.tap("Nobody else", "room-nobody-else", "Only Fin and Ruth.");
     account.tap("That's", "today-room", "Back on Today.");
     account.tap("Kite: not asked", "kite", "The phone goes to Fin.");
     account.tap("Flying steady", "kite-thanks", "Fin taps his kite; the thanks.");
-    Hand::settle(800);
+    Hand::settle(700);
     account.hold("adult: hold", "today-steady", "The menu follows the kite.");
     account.tap("Fin chooses", "choose", "Three pictures, no words.");
     account.hold("adult: hold", "today-chosen", "Back with Ruth.");
@@ -95,6 +95,7 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     options.fromMs = msFromText(clock.toStdString());
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
+    options.reducedMotion = phone.reducedMotion;
     mobile::Graph graph(options);
     if (phone.rightToLeft)
         QGuiApplication::setLayoutDirection(Qt::RightToLeft);

@@ -15,6 +15,7 @@ struct PhoneInHand {
     std::optional<double> textScale;
     std::optional<int> scheme; ///< 0 light, 1 dark, 2 contrast.
     bool rightToLeft = false;
+    bool reducedMotion = false;
 };
 
 /// What a walk left: its account, and where it went wrong.

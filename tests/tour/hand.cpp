@@ -13,6 +13,7 @@ namespace lidlark::test {
 namespace {
 
 constexpr int mostWaits = 50;
+int patienceMs = 260;
 
 void walk(QAccessibleInterface *node, const std::function<void(QAccessibleInterface *)> &visit)
 {
@@ -86,6 +87,16 @@ bool Hand::hold(const QString &name) const
     QTest::mouseRelease(m_window, Qt::LeftButton, {}, middle.toPoint());
     settle();
     return true;
+}
+
+void Hand::settle()
+{
+    QTest::qWait(patienceMs);
+}
+
+void Hand::beQuick()
+{
+    patienceMs = 60;
 }
 
 void Hand::settle(int ms)

@@ -24,8 +24,11 @@ public:
     bool tap(const QString &name) const;
     /// Presses it for the time that a held control asks for.
     bool hold(const QString &name) const;
-    /// Lets animations and timers run.
-    static void settle(int ms = 260);
+    /// Lets animations and timers run; without @p ms as long as the longest of them.
+    static void settle();
+    static void settle(int ms);
+    /// From here on nothing moves (reduced motion), so a tap needs no time to settle.
+    static void beQuick();
     /// Whether some words on screen, a control's name among them, hold @p words.
     [[nodiscard]] bool reads(const QString &words) const;
     /// Everything a screen reader would say, for a message.

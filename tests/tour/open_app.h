@@ -24,7 +24,7 @@ inline QString text(const char *words)
 /// The app started on a store at a moment, and a hand in front of it.
 struct OpenApp {
     OpenApp(const QString &store, const char *clock, const QString &catalogue = {})
-        : graph({store, catalogue, msFromText(clock), std::nullopt, std::nullopt, {}})
+        : graph({store, catalogue, msFromText(clock), std::nullopt, std::nullopt, true, {}})
     {
         if (!graph.show())
             qFatal("no window");

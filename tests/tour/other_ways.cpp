@@ -30,6 +30,7 @@ public:
         options.fromMs = msFromText(clock);
         options.textScale = m_phone.textScale;
         options.scheme = m_phone.scheme;
+        options.reducedMotion = m_phone.reducedMotion;
         mobile::Graph graph(options);
         if (m_phone.rightToLeft)
             QGuiApplication::setLayoutDirection(Qt::RightToLeft);
@@ -39,7 +40,7 @@ public:
         }
         auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
         window->resize(m_phone.size);
-        Hand::settle(800);
+        Hand::settle(700);
         Account account(m_folder, window, m_pictures);
         walk(account);
         m_pictures = account.pictures();
@@ -73,7 +74,7 @@ void showClouds(Account &account)
 {
     account.tap("Kite: not asked", "kite", "The phone goes to Fin.");
     account.pass("Clouds");
-    Hand::settle(800);
+    Hand::settle(700);
     account.hold("adult: hold", "together", "Calm first, before anything is offered.");
     account.tap("Choose something", "today-clouds", "Then the menu, easy to start with.");
 }

@@ -46,6 +46,7 @@ private slots:
     void initTestCase()
     {
         wakeAccessibleTree();
+        Hand::beQuick();
         m_file = m_folder.filePath(text("fin.lidlark"));
     }
     void init()

@@ -23,13 +23,17 @@ private:
         QFETCH(double, textScale);
         QFETCH(bool, rightToLeft);
         const QTemporaryDir folder;
-        const Evening evening = walk(QDir(folder.path()), {size, textScale, 0, rightToLeft});
+        const Evening evening = walk(QDir(folder.path()), {size, textScale, 0, rightToLeft, true});
         QVERIFY2(evening.failed.isEmpty(), qPrintable(evening.failed));
         QVERIFY2(evening.hardToRead.isEmpty(), qPrintable(evening.hardToRead.join(u'\n')));
     }
 
 private slots:
-    void initTestCase() { wakeAccessibleTree(); }
+    void initTestCase()
+    {
+        wakeAccessibleTree();
+        Hand::beQuick();
+    }
 
     void anEveningCanBeWalkedAndRead_data()
     {

@@ -44,7 +44,11 @@ private:
     }
 
 private slots:
-    void initTestCase() { wakeAccessibleTree(); }
+    void initTestCase()
+    {
+        wakeAccessibleTree();
+        Hand::beQuick();
+    }
     void init()
     {
         m_app.reset();

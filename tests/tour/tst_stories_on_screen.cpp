@@ -27,7 +27,11 @@ private:
     }
 
 private slots:
-    void initTestCase() { wakeAccessibleTree(); }
+    void initTestCase()
+    {
+        wakeAccessibleTree();
+        Hand::beQuick();
+    }
 
     /// Scenario 6: started on Saturday at 17:42, the battery out, the phone back on Sunday.
     void thePhoneDiesAndSundayAsksOneQuestion()

@@ -89,7 +89,11 @@ private:
     }
 
 private slots:
-    void initTestCase() { wakeAccessibleTree(); }
+    void initTestCase()
+    {
+        wakeAccessibleTree();
+        Hand::beQuick();
+    }
 
     void aStoreThatIsNoneIsLeftAsItIs_data()
     {
