@@ -44,12 +44,15 @@ enum class Tag {
 };
 
 inline constexpr std::size_t tagCount = 30;
+static_assert(static_cast<std::size_t>(Tag::Noise) + 1 == tagCount);
+static_assert(tagCount <= 32, "TagSet holds a bit a tag");
 
 /// As written in the catalogue and on the command line.
 inline constexpr EnumNames<Tag, tagCount> tagNames{
     {"SMALL",  "BALLOON", "LATEX", "ELASTIC", "BAND",  "CORD",  "SHARP", "COIN", "FOAM",  "FOIL",
      "STRAW",  "DOUGH",   "WHEAT", "STICKER", "PAPER", "FORK",  "PET",   "HYG",  "SCENT", "WATER",
      "BREATH", "EDGE",    "TRACE", "PINCH",   "FACE",  "TOUCH", "SPIN",  "TRIP", "LIFT",  "NOISE"}};
+static_assert(!tagNames.names.back().empty(), "every tag has a name");
 
 /// A set of tags; small enough to pass by value.
 class TagSet

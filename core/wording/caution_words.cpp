@@ -21,6 +21,15 @@ constexpr std::array<Tag, catalogue::tagCount> bySeriousness{
     Tag::Dough,   Tag::Wheat, Tag::Latex, Tag::Touch, Tag::Trip,   Tag::Edge,
     Tag::Trace,   Tag::Paper, Tag::Scent, Tag::Pet,   Tag::Noise,  Tag::Hyg};
 
+constexpr TagSet spokenOf()
+{
+    TagSet tags;
+    for (const Tag tag : bySeriousness)
+        tags.add(tag);
+    return tags;
+}
+static_assert(spokenOf().size() == static_cast<int>(catalogue::tagCount), "a caution left unsaid");
+
 constexpr auto smallPartsUs =
     "WARNING: CHOKING HAZARD\u2014Small parts. Not for children under 3 yrs.";
 constexpr auto balloonUs =

@@ -49,6 +49,7 @@ constexpr std::array<TagWords, catalogue::tagCount> words{{
     {"lifting", "Lifting", "Light things, two hands, close to the body."},
     {"noise", "Noise", "It can be loud. Stop when anyone covers their ears."},
 }};
+static_assert(!words.back().caution.empty(), "every tag has its words");
 
 const TagWords &of(catalogue::Tag tag)
 {

@@ -12,11 +12,11 @@ namespace lidlark::mobile {
 namespace {
 
 /// An item keeps its well for good: this order, then anything else by name.
-constexpr std::array<const char *, 24> wells{
-    "card",    "lace",        "pegs",  "onepegs",   "scissors", "springscissors",
-    "eyes",    "lids",        "dough", "ricedough", "pieces",   "largeblocks",
-    "pompoms", "fabricballs", "bands", "loops",     "crayons",  "chunky",
-    "balloon", "scarf",       "straw", "ball",      "pouch",    "dropper"};
+constexpr std::array wells{"card",           "lace",        "pegs",    "onepegs",     "scissors",
+                           "springscissors", "eyes",        "lids",    "dough",       "ricedough",
+                           "pieces",         "largeblocks", "pompoms", "fabricballs", "bands",
+                           "loops",          "crayons",     "chunky",  "balloon",     "scarf",
+                           "straw",          "ball",        "pouch",   "dropper",     "rband"};
 
 std::size_t wellOf(const ItemId &item)
 {

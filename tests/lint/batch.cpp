@@ -1,7 +1,5 @@
 #include "tests/lint/batch.h"
 
-#include "tests/arrows/source_file.h"
-
 #include <algorithm>
 #include <map>
 #include <regex>
@@ -10,10 +8,11 @@ namespace lidlark::lint {
 
 namespace {
 
-bool hasMain(const std::filesystem::path &file)
+/// What moc makes for a target lies in a folder of its own; a test knows where it lies.
+const std::regex &ownToTheTarget()
 {
-    static const std::regex form(R"(\n(int main\(|Q[A-Z_]*MAIN))");
-    return std::regex_search(arrows::contentsOf(file), form);
+    static const std::regex form(R"( -I\S+_autogen/include| -DQT_TESTCASE_(BUILD|SOURCE)DIR=\S+)");
+    return form;
 }
 
 } // namespace
@@ -23,11 +22,8 @@ std::vector<Batch> batchesOf(const std::vector<CompileCommand> &commands, std::s
     std::vector<Batch> batches;
     std::map<std::string, Batch> open;
     for (const CompileCommand &command : commands) {
-        if (hasMain(command.file)) {
-            batches.push_back({command});
-            continue;
-        }
-        Batch &batch = open[command.flags + "\n" + command.file.parent_path().string()];
+        const std::string flags = std::regex_replace(command.flags, ownToTheTarget(), "");
+        Batch &batch = open[flags + "\n" + command.file.parent_path().string()];
         batch.push_back(command);
         if (batch.size() == most)
             batches.push_back(std::exchange(batch, {}));
@@ -46,11 +42,27 @@ std::pair<Batch, Batch> halvesOf(const Batch &batch)
     return {Batch(batch.begin(), middle), Batch(middle, batch.end())};
 }
 
+std::string flagsOf(const Batch &batch)
+{
+    std::string flags = batch.front().flags;
+    for (std::size_t i = 1; i < batch.size(); ++i) {
+        const std::string &others = batch[i].flags;
+        for (std::sregex_iterator own(others.begin(), others.end(), ownToTheTarget()), end;
+             own != end; ++own) {
+            if (own->str().starts_with(" -I"))
+                flags += own->str();
+        }
+    }
+    return flags;
+}
+
 std::string sourceOf(const Batch &batch)
 {
     std::string text;
+    int program = 0;
     for (const CompileCommand &command : batch)
-        text += "#include \"" + command.file.string() +
+        text += "#undef main\n#define main mainOf" + std::to_string(++program) + "\n#include \"" +
+                command.file.string() +
                 "\" // NOLINT(bugprone-suspicious-include): read together for speed\n";
     return text;
 }

@@ -12,15 +12,18 @@ namespace lidlark::lint {
 /// libraries, so a dozen files at once take little longer than one.
 using Batch = std::vector<CompileCommand>;
 
-/// @p commands in batches of at most @p most files with the same flags and folder; the largest
-/// first, so that two workers end at about the same time. A file with a main() stands alone.
+/// @p commands in batches of at most @p most files with the same folder and flags, apart from what
+/// is each target's own; the largest first, so that two workers end at about the same time.
 std::vector<Batch> batchesOf(const std::vector<CompileCommand> &commands, std::size_t most);
 
 /// The two halves of a batch of more than one file: files that cannot be read together, because
 /// each has something of the same name to itself, are parted until they can.
 std::pair<Batch, Batch> halvesOf(const Batch &batch);
 
-/// C++ text that includes every file of @p batch.
+/// Flags under which each file of @p batch finds what moc made for it.
+std::string flagsOf(const Batch &batch);
+
+/// C++ text that includes every file of @p batch, each main() under a name of its own.
 std::string sourceOf(const Batch &batch);
 
 } // namespace lidlark::lint

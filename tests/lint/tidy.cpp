@@ -61,7 +61,7 @@ Tidy::Verdict Tidy::read(const Batch &batch) const
     std::ofstream(source) << text;
     const nlohmann::json entry{{"directory", batch.front().directory},
                                {"file", source.string()},
-                               {"command", batch.front().flags + " -c " + source.string()}};
+                               {"command", flagsOf(batch) + " -c " + source.string()}};
     std::ofstream(folder / "compile_commands.json") << nlohmann::json::array({entry});
 
     // GCC's own warning options mean nothing to clang; what the build generates is not ours.

@@ -19,6 +19,7 @@ private slots:
     void init();
     void commandsAreRead();
     void likeFilesAreReadTogether();
+    void testsAreReadTogether();
     void aBatchIsHalved();
     void findingsAreToldApart();
     void tidyFindsAndRemembers();
@@ -119,15 +120,26 @@ void TestLint::commandsAreRead()
 
 void TestLint::likeFilesAreReadTogether()
 {
-    write("core/main.cpp", "\nint main() {}\n");
     const CompileCommand a{"/p/core/a.cpp", "/b", "c++"};
     const CompileCommand b{"/p/core/b.cpp", "/b", "c++"};
     const CompileCommand c{"/p/core/c.cpp", "/b", "c++"};
     const CompileCommand otherFlags{"/p/core/d.cpp", "/b", "c++ -g"};
     const CompileCommand otherFolder{"/p/more/e.cpp", "/b", "c++"};
-    const CompileCommand program{at("core/main.cpp").toStdString(), "/b", "c++"};
-    QCOMPARE(batchesOf({a, otherFlags, program, b, c, otherFolder}, 2),
-             (std::vector<Batch>{{a, b}, {program}, {c}, {otherFolder}, {otherFlags}}));
+    QCOMPARE(batchesOf({a, otherFlags, b, c, otherFolder}, 2),
+             (std::vector<Batch>{{a, b}, {c}, {otherFolder}, {otherFlags}}));
+}
+
+/// Each test has a main() and a folder of moc's: neither keeps two apart.
+void TestLint::testsAreReadTogether()
+{
+    const CompileCommand a{"/p/t/a.cpp", "/b", "c++ -I/b/a_autogen/include -I/p"};
+    const CompileCommand b{"/p/t/b.cpp", "/b", "c++ -I/b/b_autogen/include -I/p"};
+    QCOMPARE(batchesOf({a, b}, 2), (std::vector<Batch>{{a, b}}));
+    QCOMPARE(flagsOf({a, b}),
+             std::string("c++ -I/b/a_autogen/include -I/p -I/b/b_autogen/include"));
+    const std::string source = sourceOf({a, b});
+    QVERIFY(source.find("main mainOf1\n#include \"/p/t/a.cpp\"") != std::string::npos);
+    QVERIFY(source.find("main mainOf2\n#include \"/p/t/b.cpp\"") != std::string::npos);
 }
 
 void TestLint::aBatchIsHalved()

@@ -55,13 +55,13 @@ inline QStringList fieldsOf(const QString &line)
 /// One row of the table, its fields by their names.
 using Row = std::map<QString, QString>;
 
-inline std::vector<Row> firstEighty()
+inline std::vector<Row> rowsOf(const QString &table)
 {
-    QFile file(source("tests/data/first_eighty.csv"));
+    QFile file(source(table));
     std::vector<Row> rows;
     if (!file.open(QIODevice::ReadOnly))
         return rows;
-    const QStringList lines = QString::fromUtf8(file.readAll()).trimmed().split('\n');
+    const QStringList lines = QString::fromUtf8(file.readAll()).remove('\r').trimmed().split('\n');
     const QStringList names = fieldsOf(lines.first());
     for (const QString &line : lines.mid(1)) {
         const QStringList fields = fieldsOf(line);
@@ -71,6 +71,11 @@ inline std::vector<Row> firstEighty()
         rows.push_back(row);
     }
     return rows;
+}
+
+inline std::vector<Row> firstEighty()
+{
+    return rowsOf("tests/data/first_eighty.csv");
 }
 
 } // namespace shipped

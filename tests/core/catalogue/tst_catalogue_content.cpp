@@ -1,3 +1,4 @@
+#include <QFile>
 #include <QTest>
 
 #include "shipped_catalogue.h"
@@ -88,6 +89,7 @@ class TestCatalogueContent : public QObject
 private slots:
     void initTestCase();
     void everyFileIsSound();
+    void everyDrawingIsThere();
     void everyEntryIsOneOfTheTable();
     void anEntryIsAsInTheTable_data();
     void anEntryIsAsInTheTable();
@@ -125,6 +127,26 @@ QString TestCatalogueContent::thatAreThere(const QString &numbers) const
             there << number;
     }
     return there.join(' ');
+}
+
+/// A name that no file has would show as a dotted frame.
+void TestCatalogueContent::everyDrawingIsThere()
+{
+    QStringList names;
+    for (const ItemKind &item : m_catalogue.items())
+        names << QString::fromStdString(item.drawing);
+    for (const Activity &activity : m_catalogue.activities()) {
+        names << QString::fromStdString(activity.picture.drawing);
+        for (const Step &step : activity.steps) {
+            if (step.picture)
+                names << QString::fromStdString(step.picture->drawing);
+        }
+    }
+    names.removeDuplicates();
+    QVERIFY(names.size() > 80);
+    const QString folder = qEnvironmentVariable("LIDLARK_SOURCE_DIR") + "/assets/drawings/";
+    for (const QString &name : std::as_const(names))
+        QVERIFY2(name.isEmpty() || QFile::exists(folder + name + ".svg"), qPrintable(name));
 }
 
 void TestCatalogueContent::everyFileIsSound()
