@@ -18,12 +18,22 @@ struct MenuOptions {
     bool shown = false; ///< Keep that this menu was shown.
 };
 
+/// What `fit` is asked about: one solid, or a table of them.
+struct FitOptions {
+    std::string shape;
+    std::vector<double> mm;
+    std::string csv; ///< File with the columns name,shape,dim1_mm,dim2_mm,dim3_mm.
+};
+
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
 int runBox(const Options &options, const std::string &child);
 int runNotebook(const Options &options, const std::string &child);
 int runVerify(const Options &options);
+/// Size check. A table is answered as CSV; a bad row goes to standard error with its line and
+/// field, and the others are answered all the same.
+int runFit(const Options &options, const FitOptions &fit);
 /// @param input JSON text, a file's name, or "-" for standard input.
 int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);

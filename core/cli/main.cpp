@@ -34,6 +34,25 @@ void addMenu(CLI::App &app, const Options &options, MenuOptions &menu, Run &run)
     });
 }
 
+void addFit(CLI::App &app, const Options &options, FitOptions &fit, Run &run)
+{
+    CLI::App *command = app.add_subcommand("fit", "Whether a thing is a small part");
+    CLI::Option *shape =
+        command->add_option("--shape", fit.shape, "sphere, disc, cylinder, box or ellipsoid");
+    CLI::Option *mm = command->add_option("--mm", fit.mm, "Its sizes in millimetres: 20,30,40");
+    mm->delimiter(',');
+    shape->needs(mm);
+    mm->needs(shape);
+    command
+        ->add_option("--csv", fit.csv,
+                     "A table name,shape,dim1_mm,dim2_mm,dim3_mm; the answer is CSV too")
+        ->excludes(shape)
+        ->excludes(mm);
+    command->require_option(1, 2);
+    command->callback(
+        [&options, &fit, &run] { run = [&options, &fit] { return runFit(options, fit); }; });
+}
+
 /// A command that is about one child.
 void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
                      Run &run, const std::function<int()> &command)
@@ -69,11 +88,13 @@ int answer(int argc, char **argv)
 
     Run run;
     MenuOptions menu;
+    FitOptions fit;
     std::string child;
     std::string input = "-";
     std::string folder;
     int day = 1;
     addMenu(app, options, menu, run);
+    addFit(app, options, fit, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
     addChildCommand(app, "notebook", "What was played", child, run,
