@@ -14,7 +14,7 @@ namespace {
 constexpr double precision = 8e-4;
 /// A pose that cuts less at the scale aimed at is nearly as good as the best can be.
 constexpr double worthTryingMm = 0.005;
-/// More were never met (some hundreds are usual). A phone must not be kept busy for ever.
+/// Some hundreds are usual. A phone must not be kept busy for ever by a solid nobody thought of.
 constexpr std::size_t mostCells = 50000;
 constexpr double quarterTurn = std::numbers::pi / 2;
 
@@ -81,7 +81,8 @@ public:
         std::vector<Cell> cells = whole();
         while (!cells.empty() && m_best * (1 + precision) < m_most) {
             if (cells.size() > mostCells)
-                return m_best * (1 + precision); // the careful end of what is still open
+                return m_best *
+                       (1 + precision); // what may still be open near the best, as if found
             std::vector<Cell> next;
             for (const Cell &cell : cells)
                 look(cell, next);

@@ -19,7 +19,8 @@ inline constexpr double doubtMm = 0.2;
 /// How far @p solid could grow (above 1) or must shrink (below 1) to lie just wholly inside the
 /// test cylinder, nothing above the rim, in the orientation that suits it best.
 /// @returns a factor at most 0.1 % from the true one. It belongs to a pose that was found, so it is
-/// never above the true factor by more than rounding.
+/// not above the true factor by more than rounding; save where the search had to be cut short, when
+/// it is the found one and 0.08 %, and nothing is certain any more.
 double largestScaleInTestCylinder(const Solid &solid);
 
 /// Whether @p solid is a small part: it fits as it is, or would if it were smaller by less than the

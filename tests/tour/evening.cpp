@@ -5,7 +5,6 @@
 #include <QQmlApplicationEngine>
 
 #include "core/base/instant.h"
-#include "mobile/app/graph.h"
 
 namespace lidlark::test {
 
@@ -84,19 +83,24 @@ QString readTheStore(Account &account, const QString &store, const QString &cloc
 
 } // namespace
 
-Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
+mobile::StartOptions startOn(const PhoneInHand &phone, const QString &store, const QString &clock)
 {
-    const QString clock = QStringLiteral("2027-01-11T18:25:00Z");
-    ask({QStringLiteral("demo"), folder.filePath(QStringLiteral("island"))});
-    const QString store = folder.filePath(QStringLiteral("island/fin-ruth.lidlark"));
-
     mobile::StartOptions options;
     options.store = store;
     options.fromMs = msFromText(clock.toStdString());
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
     options.reducedMotion = phone.reducedMotion;
-    mobile::Graph graph(options);
+    return options;
+}
+
+Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
+{
+    const QString clock = QStringLiteral("2027-01-11T18:25:00Z");
+    ask({QStringLiteral("demo"), folder.filePath(QStringLiteral("island"))});
+    const QString store = folder.filePath(QStringLiteral("island/fin-ruth.lidlark"));
+
+    mobile::Graph graph(startOn(phone, store, clock));
     if (phone.rightToLeft)
         QGuiApplication::setLayoutDirection(Qt::RightToLeft);
     if (!graph.show())

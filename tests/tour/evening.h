@@ -1,5 +1,6 @@
 #pragma once
 
+#include "mobile/app/graph.h"
 #include "tests/tour/account.h"
 
 #include <QSize>
@@ -17,6 +18,10 @@ struct PhoneInHand {
     bool rightToLeft = false;
     bool reducedMotion = false;
 };
+
+/// How the app is started on @p store at @p clock for that phone.
+[[nodiscard]] mobile::StartOptions startOn(const PhoneInHand &phone, const QString &store,
+                                           const QString &clock);
 
 /// What a walk left: its account, and where it went wrong.
 struct Evening {

@@ -4,9 +4,6 @@
 #include <QProcess>
 #include <QQmlApplicationEngine>
 
-#include "core/base/instant.h"
-#include "mobile/app/graph.h"
-
 #include <functional>
 
 namespace lidlark::test {
@@ -25,13 +22,8 @@ public:
     {
         if (!m_evening.failed.isEmpty())
             return;
-        mobile::StartOptions options;
-        options.store = m_folder.filePath(QString::fromUtf8(store));
-        options.fromMs = msFromText(clock);
-        options.textScale = m_phone.textScale;
-        options.scheme = m_phone.scheme;
-        options.reducedMotion = m_phone.reducedMotion;
-        mobile::Graph graph(options);
+        mobile::Graph graph(startOn(m_phone, m_folder.filePath(QString::fromUtf8(store)),
+                                    QString::fromUtf8(clock)));
         if (m_phone.rightToLeft)
             QGuiApplication::setLayoutDirection(Qt::RightToLeft);
         if (!graph.show()) {
