@@ -1,7 +1,7 @@
 #include "core/cli/commands.h"
 #include "core/cli/csv_table.h"
 
-#include "core/safety/test_cylinder.h"
+#include "core/measure/test_cylinder.h"
 
 #include <nlohmann/json.hpp>
 
@@ -24,10 +24,10 @@ struct Fit {
     std::optional<bool> smallBall;
 };
 
-Fit fitOf(const safety::Solid &solid)
+Fit fitOf(const measure::Solid &solid)
 {
-    const double scale = safety::largestScaleInTestCylinder(solid);
-    return {safety::fitsTestCylinder(solid, scale), scale, safety::isSmallBall(solid)};
+    const double scale = measure::largestScaleInTestCylinder(solid);
+    return {measure::fitsTestCylinder(solid, scale), scale, measure::isSmallBall(solid)};
 }
 
 /// The sentence of `fail` begins "That does not fit", which would read as an answer here.
@@ -56,7 +56,7 @@ void printPlain(const Fit &fit)
 
 int fitOne(const Options &options, const FitOptions &asked)
 {
-    const Result<safety::Solid> solid = safety::solidFrom(asked.shape, asked.mm);
+    const Result<measure::Solid> solid = measure::solidFrom(asked.shape, asked.mm);
     if (!solid)
         return noAnswer(solid.error().detail);
     const Fit fit = fitOf(*solid);
@@ -115,12 +115,12 @@ Result<double> sizeFrom(std::string_view cell)
     if (failed != std::errc() || stopped != end)
         return Error{ErrorCode::Invalid, "not a number: " + std::string(cell)};
     // A sphere has one size: so each is judged by itself, and the message can name its column.
-    if (const auto alone = safety::solidFrom("sphere", {mm}); !alone)
+    if (const auto alone = measure::solidFrom("sphere", {mm}); !alone)
         return Error{ErrorCode::Invalid, reasonOf(alone.error())};
     return mm;
 }
 
-Result<safety::Solid> solidOf(const CsvRow &row, const FitColumns &columns, std::size_t width)
+Result<measure::Solid> solidOf(const CsvRow &row, const FitColumns &columns, std::size_t width)
 {
     if (row.torn)
         return Error{ErrorCode::Invalid, "a quote is in the wrong place or not closed"};
@@ -138,7 +138,7 @@ Result<safety::Solid> solidOf(const CsvRow &row, const FitColumns &columns, std:
                          std::string(sizeNames[i]) + ": " + size.error().detail};
         sizes.push_back(*size);
     }
-    return safety::solidFrom(row.cell(columns.shape), sizes);
+    return measure::solidFrom(row.cell(columns.shape), sizes);
 }
 
 std::string smallBallText(const std::optional<bool> &smallBall)
@@ -156,7 +156,7 @@ int fitTable(const CsvTable &table)
     int status = allWell;
     std::cout << "name,fits,scale,small_ball\n";
     for (const CsvRow &row : table.rows) {
-        const Result<safety::Solid> solid = solidOf(row, *columns, table.header.cells.size());
+        const Result<measure::Solid> solid = solidOf(row, *columns, table.header.cells.size());
         if (!solid) {
             status = noAnswer("line " + std::to_string(row.line) + ", " + solid.error().detail);
             continue;

@@ -88,13 +88,14 @@ const ArrowTable &arrowsAmongTheRules()
         return in("core", names);
     };
     static const ArrowTable table{
-        {"core/catalogue", core({"base"})},
+        {"core/measure", core({"base"})},
+        {"core/catalogue", core({"base", "measure"})},
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
         {"core/play", core({"journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
-        {"core/safety", core({"base", "catalogue", "child"})},
+        {"core/safety", core({"base", "catalogue", "child", "measure"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
     };
     return table;

@@ -1,5 +1,5 @@
-#include "core/safety/test_cylinder.h"
-#include "tests/core/safety/random_solid.h"
+#include "core/measure/test_cylinder.h"
+#include "tests/core/measure/random_solid.h"
 
 #include <benchmark/benchmark.h>
 
@@ -14,7 +14,7 @@
 /// solids, of each solid's mean over the passes.
 namespace {
 
-using lidlark::safety::Solid;
+using lidlark::measure::Solid;
 
 /// A row of objects.csv, which has no quoted cells.
 std::optional<Solid> solidOf(const std::string &line)
@@ -30,7 +30,7 @@ std::optional<Solid> solidOf(const std::string &line)
         if (!size.empty())
             mm.push_back(std::stod(size));
     }
-    const auto solid = lidlark::safety::solidFrom(shape, mm);
+    const auto solid = lidlark::measure::solidFrom(shape, mm);
     return solid ? std::optional(*solid) : std::nullopt;
 }
 
@@ -54,7 +54,7 @@ std::vector<Solid> madeUp()
     std::vector<Solid> solids;
     solids.reserve(number);
     for (int i = 0; i < number; ++i)
-        solids.push_back(lidlark::safety::samples::randomSolid(i, random).solid());
+        solids.push_back(lidlark::measure::samples::randomSolid(i, random).solid());
     return solids;
 }
 
@@ -69,7 +69,7 @@ void measure(benchmark::State &state, const std::vector<Solid> &solids)
     for ([[maybe_unused]] const auto pass : state) {
         for (std::size_t i = 0; i < solids.size(); ++i) {
             const auto begin = Clock::now();
-            benchmark::DoNotOptimize(lidlark::safety::largestScaleInTestCylinder(solids[i]));
+            benchmark::DoNotOptimize(lidlark::measure::largestScaleInTestCylinder(solids[i]));
             taken[i] += std::chrono::duration<double, std::milli>(Clock::now() - begin).count();
         }
     }

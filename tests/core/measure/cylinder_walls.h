@@ -1,11 +1,11 @@
 #pragma once
 
-#include "tests/core/safety/solid_points.h"
+#include "tests/core/measure/solid_points.h"
 
 #include <algorithm>
 
 /// The small parts cylinder as the oracle sees it: walls that points are inside of or not.
-namespace lidlark::safety::oracle {
+namespace lidlark::measure::oracle {
 
 // 16 CFR 1501.4 figure 1, copied here so that a slip in the core's own figures is seen: diameter
 // 1.25 in, depth 1.00 in (from memory) and 2.25 in, millimetres at 25.4 to the inch.
@@ -91,4 +91,4 @@ inline double scaleAt(const std::vector<Vec> &points, const Vec &middle)
     return scale;
 }
 
-} // namespace lidlark::safety::oracle
+} // namespace lidlark::measure::oracle

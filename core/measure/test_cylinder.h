@@ -1,10 +1,10 @@
 #pragma once
 
-#include "core/safety/solid.h"
+#include "core/measure/solid.h"
 
 #include <optional>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 /// The small parts cylinder. Source: 16 CFR 1501.4, figure 1, in whose test the inches govern:
 /// inside diameter 1.25 in, bottom slanted at 45 degrees, depth 1.00 in (this one from memory) to
@@ -37,4 +37,4 @@ inline constexpr double smallBallHoleMm = 44.5;
 /// a sphere or an ellipsoid is one.
 std::optional<bool> isSmallBall(const Solid &solid);
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -1,12 +1,12 @@
-#include "core/safety/test_cylinder.h"
+#include "core/measure/test_cylinder.h"
 
-#include "core/safety/pose_program.h"
+#include "core/measure/pose_program.h"
 
 #include <algorithm>
 #include <numbers>
 #include <vector>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 namespace {
 
@@ -182,4 +182,4 @@ std::optional<bool> isSmallBall(const Solid &solid)
     return sizes[1] <= smallBallHoleMm; // falls through the way that is easiest
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

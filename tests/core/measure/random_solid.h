@@ -1,13 +1,13 @@
 #pragma once
 
-#include "core/safety/solid.h"
+#include "core/measure/solid.h"
 
 #include <random>
 #include <string>
 #include <vector>
 
 /// Made-up solids for what has to hold for every solid.
-namespace lidlark::safety::samples {
+namespace lidlark::measure::samples {
 
 /// A shape's word and its sizes, as `solidFrom` reads them.
 struct Measured {
@@ -60,4 +60,4 @@ inline Measured randomSolid(int number, std::mt19937_64 &random)
     }
 }
 
-} // namespace lidlark::safety::samples
+} // namespace lidlark::measure::samples

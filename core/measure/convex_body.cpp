@@ -1,8 +1,8 @@
-#include "core/safety/convex_body.h"
+#include "core/measure/convex_body.h"
 
 #include <algorithm>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 ConvexBody::ConvexBody(const Solid &solid) : m_shape(solid.shape())
 {
@@ -35,4 +35,4 @@ Vector3 ConvexBody::furthest(Vector3 direction) const
     }
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/safety/solid.h"
-#include "core/safety/vector3.h"
+#include "core/measure/solid.h"
+#include "core/measure/vector3.h"
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 /// A solid about its middle, by what touches a wall first. Box and ellipsoid stand on their longest
 /// size (z), with the shortest along x; a cylinder stands on its disc, and a lentil lies flat.
@@ -30,4 +30,4 @@ private:
     Vector3 m_half;
 };
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -1,9 +1,9 @@
-#include "core/safety/solid.h"
+#include "core/measure/solid.h"
 
 #include <cmath>
 #include <optional>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 namespace {
 
@@ -59,4 +59,4 @@ Result<Solid> solidFrom(std::string_view shape, const std::vector<double> &mm)
     }
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

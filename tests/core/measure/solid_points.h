@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/safety/solid.h"
+#include "core/measure/solid.h"
 
 #include <array>
 #include <cmath>
@@ -9,7 +9,7 @@
 #include <vector>
 
 /// Points on the surface of a solid that is turned any way: what the cylinder's oracle looks at.
-namespace lidlark::safety::oracle {
+namespace lidlark::measure::oracle {
 
 using Vec = std::array<double, 3>;
 /// Where the solid's own axes point. The cylinder's rim lies in z = 0, its deep side towards +x.
@@ -93,4 +93,4 @@ inline std::vector<Vec> surface(const Solid &solid, const Frame &frame, std::siz
     return points;
 }
 
-} // namespace lidlark::safety::oracle
+} // namespace lidlark::measure::oracle

@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/safety/convex_body.h"
+#include "core/measure/convex_body.h"
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 /// How far a body may be turned on from an orientation.
 struct TurnLimits {
@@ -45,4 +45,4 @@ LeastCut leastCut(const ConvexBody &body, const Turn &about, double scale, const
 /// @param least below this the answer is not of interest, and may be 0.
 double scaleInPose(const ConvexBody &body, const Turn &about, double most, double least);
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

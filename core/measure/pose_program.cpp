@@ -1,12 +1,12 @@
-#include "core/safety/pose_program.h"
+#include "core/measure/pose_program.h"
 
-#include "core/safety/cut_basis.h"
-#include "core/safety/test_cylinder.h"
+#include "core/measure/cut_basis.h"
+#include "core/measure/test_cylinder.h"
 
 #include <algorithm>
 #include <numbers>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 namespace {
 
@@ -201,4 +201,4 @@ double scaleInPose(const ConvexBody &body, const Turn &about, double most, doubl
     return 0;
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -1,10 +1,10 @@
-#include "core/safety/cut_basis.h"
+#include "core/measure/cut_basis.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 namespace {
 
@@ -143,4 +143,4 @@ double CutBasis::meanOf(double Constraint::*what) const
     return sum;
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -3,7 +3,7 @@
 #include <array>
 #include <cmath>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 struct Vector3 {
     double x = 0;
@@ -68,4 +68,4 @@ inline Turn turned(const Turn &by, Vector3 about)
     return {turn(by.ex), turn(by.ey), turn(by.ez)};
 }
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 /// The simple solids by which a rigid thing is measured.
 enum class Shape : std::uint8_t { Sphere, Cylinder, Box, Ellipsoid };
@@ -44,4 +44,4 @@ inline constexpr double mostMm = 2000;
 /// slip of units more often than a thing that is played with.
 Result<Solid> solidFrom(std::string_view shape, const std::vector<double> &mm);
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

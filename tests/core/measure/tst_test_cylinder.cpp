@@ -1,11 +1,11 @@
 #include <QTest>
 
-#include "core/safety/test_cylinder.h"
+#include "core/measure/test_cylinder.h"
 #include "tests/core/catalogue/shipped_catalogue.h"
 
 #include <cmath>
 
-using namespace lidlark::safety;
+using namespace lidlark::measure;
 
 // The cylinder's own figures: 16 CFR 1501.4, figure 1 (1.25 in wide, 45 degrees, 1.00 to 2.25 in
 // deep; the 1.00 in from memory), as safety.md 0 has them, at 25.4 mm to the inch.

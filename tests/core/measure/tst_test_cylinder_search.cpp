@@ -1,10 +1,10 @@
 #include <QTest>
 
-#include "core/safety/test_cylinder.h"
-#include "tests/core/safety/cylinder_oracle.h"
-#include "tests/core/safety/random_solid.h"
+#include "core/measure/test_cylinder.h"
+#include "tests/core/measure/cylinder_oracle.h"
+#include "tests/core/measure/random_solid.h"
 
-using namespace lidlark::safety;
+using namespace lidlark::measure;
 using samples::Measured;
 
 namespace {

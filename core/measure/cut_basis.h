@@ -1,12 +1,12 @@
 #pragma once
 
-#include "core/safety/pose_program.h"
+#include "core/measure/pose_program.h"
 
 #include <array>
 #include <cstdint>
 #include <optional>
 
-namespace lidlark::safety {
+namespace lidlark::measure {
 
 constexpr std::size_t unknowns = 7;
 constexpr std::size_t firstTurn = 3;
@@ -62,4 +62,4 @@ private:
     Row m_unknown{};
 };
 
-} // namespace lidlark::safety
+} // namespace lidlark::measure

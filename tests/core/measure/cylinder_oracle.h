@@ -1,6 +1,6 @@
 #pragma once
 
-#include "tests/core/safety/cylinder_walls.h"
+#include "tests/core/measure/cylinder_walls.h"
 
 #include <random>
 
@@ -15,7 +15,7 @@
 /// points, and by 2.6e-5 in thin discs, whose scale has a closed form. Shifting and turning 24
 /// solids blindly found none larger than the gaps between the points of that check explain. A solid
 /// takes about 25 ms.
-namespace lidlark::safety::oracle {
+namespace lidlark::measure::oracle {
 
 struct Effort {
     std::size_t groups = 16;     ///< Climbs, each from the best of its starts.
@@ -182,4 +182,4 @@ inline double largestScale(const Solid &solid, const Effort &effort = {})
     return Search(solid, effort).largest();
 }
 
-} // namespace lidlark::safety::oracle
+} // namespace lidlark::measure::oracle

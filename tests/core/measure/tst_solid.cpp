@@ -1,11 +1,11 @@
 #include <QTest>
 
-#include "core/safety/solid.h"
+#include "core/measure/solid.h"
 
 #include <limits>
 
 using namespace lidlark;
-using namespace lidlark::safety;
+using namespace lidlark::measure;
 
 using Sizes = std::vector<double>;
 Q_DECLARE_METATYPE(Sizes)
