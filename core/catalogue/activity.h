@@ -114,7 +114,17 @@ inline constexpr int swapLimit = 6;
 struct ActivitySwap {
     ItemId item;
     ItemId with;
+    TagSet cautions;        ///< At least all tags of `with`.
+    int ageFloorMonths = 0; ///< Where the swap asks for more than the activity; 0: it does not.
     std::string text;
+};
+
+/// A piece that comes into being while playing: a snip, a foil pebble, a crumb. Torn or soft ones
+/// are measured as if they were stiff.
+struct MadePiece {
+    std::string name; ///< "snips".
+    ItemId of;        ///< What it is made of.
+    std::optional<measure::Solid> solid;
 };
 
 /// Notes for other ways of taking part; empty text: none written.
@@ -157,6 +167,8 @@ struct Activity {
     std::vector<Grading> easier;
     std::vector<Grading> harder;
     WaysIn waysIn;
+    std::optional<std::vector<MadePiece>> makes; ///< Absent: the file does not say.
+    TagSet madeTags; ///< What the measures of `makes` say; the loader sets it.
     TagSet cautions;
     std::vector<std::string> watchFor;
     std::vector<std::string> stopWhen;

@@ -1,7 +1,8 @@
 #include "core/catalogue/check_activity.h"
 
-#include "core/catalogue/item_tags.h"
-#include "core/catalogue/tag_floor.h"
+#include "core/catalogue/check_cautions.h"
+#include "core/catalogue/check_matters.h"
+#include "core/catalogue/list_path.h"
 
 #include <algorithm>
 #include <cctype>
@@ -10,21 +11,6 @@
 namespace lidlark::catalogue {
 
 namespace {
-
-std::string lineOf(std::string_view list, std::size_t index, std::string_view field)
-{
-    std::string path(list);
-    path += '[';
-    path += std::to_string(index + 1);
-    path += "].";
-    path += field;
-    return path;
-}
-
-std::string name(Tag tag)
-{
-    return std::string(tagNames.of(tag));
-}
 
 /// Runs of letters and digits, marks inside them (child's, finger-tip) included.
 int wordsIn(std::string_view text)
@@ -120,25 +106,6 @@ void checkSwaps(const Activity &activity, const std::map<ItemId, ItemKind> &item
     }
 }
 
-void checkCautions(const Activity &activity, const std::map<ItemId, ItemKind> &items,
-                   Findings &findings)
-{
-    for (const ItemUse &use : activity.items) {
-        const auto kind = items.find(use.item);
-        if (kind == items.end())
-            continue;
-        for (const Tag tag : tagsBroughtBy(kind->second).without(activity.cautions).list())
-            findings.addAt("cautions",
-                           name(tag) + " is missing: " + use.item.value + " carries it");
-    }
-    for (const Tag tag : activity.cautions.list()) {
-        if (activity.ageFloorMonths < floorMonthsOf(tag))
-            findings.addAt("age_floor_months", "must be at least " +
-                                                   std::to_string(floorMonthsOf(tag)) + " for " +
-                                                   name(tag));
-    }
-}
-
 bool canBe(const Activity &activity, Position position)
 {
     return std::find(activity.positions.begin(), activity.positions.end(), position) !=
@@ -153,11 +120,6 @@ void checkAccess(const Activity &activity, Findings &findings)
         findings.addAt("position", "needs a seated way: lap, chair, wheelchair or floor");
     if (activity.hands < 2 && activity.waysIn.oneHand.empty())
         findings.addAt("ways_in.one_hand", "must be written for an entry of one hand or none");
-    // Seated the whole time: activities.md 1.4, SHARP, STRAW and FORK.
-    for (const Tag tag : (activity.cautions & TagSet{Tag::Sharp, Tag::Straw, Tag::Fork}).list()) {
-        if (canBe(activity, Position::Standing))
-            findings.addAt("position", "standing is not for " + name(tag));
-    }
 }
 
 bool trains(const std::vector<Skill> &skills, Skill skill)
@@ -193,6 +155,7 @@ void checkActivity(const Activity &activity, const std::map<ItemId, ItemKind> &i
     checkItems(activity, items, findings);
     checkSwaps(activity, items, findings);
     checkCautions(activity, items, findings);
+    checkMatters(activity, findings);
     checkAccess(activity, findings);
     checkPurpose(activity, findings);
     checkPutBack(activity, findings);

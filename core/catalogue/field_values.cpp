@@ -1,6 +1,7 @@
 #include "core/catalogue/field_values.h"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 
 namespace lidlark::catalogue {
@@ -38,6 +39,14 @@ std::string choiceWords(std::span<const std::string_view> names)
     return words;
 }
 
+/// "0.1", "2000".
+std::string written(double number)
+{
+    std::array<char, 32> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), number);
+    return {text.data(), end.ptr};
+}
+
 } // namespace
 
 std::string rangeWords(Bounds bounds)
@@ -64,13 +73,27 @@ int numberIn(const YamlNode &node, const std::string &field, Bounds bounds, Find
     return value.value_or(bounds.low);
 }
 
-double millimetresIn(const YamlNode &node, const std::string &field, Findings &findings)
+double sizeIn(const YamlNode &node, const std::string &field, Findings &findings)
 {
-    const double value = numberFrom<double>(node).value_or(0);
-    if (value > 0 && value <= 10'000)
-        return value;
-    findings.add(node.line, field, "must be a number of millimetres above 0");
-    return 1;
+    const auto value = numberFrom<double>(node);
+    if (!value)
+        findings.add(node.line, field, "must be a number of millimetres");
+    return value.value_or(1);
+}
+
+double millimetresIn(const YamlNode &node, const std::string &field, SizeBounds bounds,
+                     Findings &findings)
+{
+    const auto value = numberFrom<double>(node);
+    if (!value || !(*value > 0)) {
+        findings.add(node.line, field, "must be a number of millimetres above 0");
+        return bounds.high;
+    }
+    if (*value < bounds.low || *value > bounds.high)
+        findings.add(node.line, field,
+                     "are these millimetres? It must be " + written(bounds.low) + " to " +
+                         written(bounds.high));
+    return *value;
 }
 
 bool flagIn(const YamlNode &node, const std::string &field, Findings &findings)

@@ -25,8 +25,16 @@ std::string rangeWords(Bounds bounds);
 std::string textIn(const YamlNode &node, const std::string &field, Findings &findings);
 /// A whole number without quotes.
 int numberIn(const YamlNode &node, const std::string &field, Bounds bounds, Findings &findings);
-/// A size above 0 and at most 10 m.
-double millimetresIn(const YamlNode &node, const std::string &field, Findings &findings);
+/// A number as it is written, of whatever size.
+double sizeIn(const YamlNode &node, const std::string &field, Findings &findings);
+/// A size within @p bounds; what lies outside is a slip of units more often than a thing to play
+/// with.
+struct SizeBounds {
+    double low = 0;
+    double high = 0;
+};
+double millimetresIn(const YamlNode &node, const std::string &field, SizeBounds bounds,
+                     Findings &findings);
 /// `true` or `false` without quotes; the many other words of old YAML are refused.
 bool flagIn(const YamlNode &node, const std::string &field, Findings &findings);
 /// @returns the place of the word among @p names, or nothing (and a finding).

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/measured_hazards.h"
 #include "core/catalogue/tag.h"
 
 #include <optional>
@@ -14,17 +15,6 @@ inline constexpr EnumNames<Source, 2> sourceNames{{"box", "home"}};
 
 enum class ComesBack { Yes, Counted, PartUsed, UsedUp };
 inline constexpr EnumNames<ComesBack, 4> comesBackNames{{"yes", "counted", "part-used", "used-up"}};
-
-enum class Shape { Sphere, Disc, Cylinder, Box, Ellipsoid };
-inline constexpr EnumNames<Shape, 5> shapeNames{{"sphere", "disc", "cylinder", "box", "ellipsoid"}};
-
-/// Outer measures of one piece, in millimetres: sphere (diameter), disc and cylinder (diameter,
-/// length), box and ellipsoid (three edges or axes).
-struct Measures {
-    Shape shape = Shape::Box;
-    std::vector<double> mm;
-    bool operator==(const Measures &) const = default;
-};
 
 /// What goes into the box instead; once chosen, the original is never offered.
 struct ItemSwap {
@@ -50,10 +40,13 @@ struct ItemKind {
     Source source = Source::Box;
     int lidCount = 0; ///< Pieces in a standard box; 0 for swaps and household extras.
     ComesBack comesBack = ComesBack::Yes;
-    TagSet tags;
+    TagSet tags; ///< Never less than the measures say.
     std::optional<ItemSwap> swap;
     std::vector<std::string> allergens;
-    std::optional<Measures> measures;
+    Measures measures;
+    MeasuredHazards hazards; ///< What the measures say; the loader sets it.
+    bool divides = false;    ///< Cut, torn, pinched or pressed into pieces: paper, foil, dough.
+    bool seatedOnly = false; ///< Sharp or pointed, or in a mouth: never walked about with.
     std::vector<std::string> care;
     Life life;
     std::string drawing;

@@ -1,10 +1,21 @@
 #include "core/catalogue/read_activity.h"
 
-#include "core/catalogue/record_reader.h"
+#include "core/catalogue/measured_hazards.h"
+#include "core/catalogue/read_measures.h"
 
 namespace lidlark::catalogue {
 
 namespace {
+
+constexpr Bounds allTags{0, static_cast<int>(tagCount)};
+
+TagSet tagSet(const std::vector<Tag> &tags)
+{
+    TagSet set;
+    for (const Tag tag : tags)
+        set.add(tag);
+    return set;
+}
 
 Picture readPicture(RecordReader &record)
 {
@@ -53,8 +64,25 @@ void readItems(RecordReader &record, Activity &activity)
     if (!record.has("swaps"))
         return;
     for (RecordReader &line : record.records("swaps", {0, swapLimit})) {
-        activity.swaps.push_back({{line.text("item")}, {line.text("with")}, line.text("text")});
+        ActivitySwap swap{{line.text("item")}, {line.text("with")}, {}, 0, line.text("text")};
+        swap.cautions = tagSet(line.words("cautions", tagNames, allTags));
+        swap.ageFloorMonths = line.optionalNumber("age_floor_months", {12, 132}).value_or(0);
+        activity.swaps.push_back(std::move(swap));
         line.finish();
+    }
+}
+
+void readMakes(RecordReader &record, Activity &activity)
+{
+    if (!record.has("makes"))
+        return;
+    activity.makes.emplace();
+    for (RecordReader &line : record.records("makes", {0, 6})) {
+        MadePiece piece{line.text("piece"), {line.text("of")}, readSolid(line)};
+        line.finish();
+        if (piece.solid && isSmall(*piece.solid))
+            activity.madeTags.add(Tag::Small);
+        activity.makes->push_back(std::move(piece));
     }
 }
 
@@ -111,8 +139,7 @@ void readSetting(RecordReader &record, Activity &activity)
 
 void readCare(RecordReader &record, Activity &activity)
 {
-    for (const Tag tag : record.words("cautions", tagNames, {0, static_cast<int>(tagCount)}))
-        activity.cautions.add(tag);
+    activity.cautions = tagSet(record.words("cautions", tagNames, allTags));
     activity.watchFor = record.texts("watch_for", {1, 2});
     activity.stopWhen = record.texts("stop_when", {1, 2});
     activity.say = record.texts("say", {1, 2});
@@ -135,6 +162,7 @@ Activity readActivity(const YamlNode &node, Findings &findings)
     readPictures(record, activity);
     readMinutes(record, activity);
     readItems(record, activity);
+    readMakes(record, activity);
     readPurpose(record, activity);
     readSetting(record, activity);
     activity.easier = readGradings(record, "easier");

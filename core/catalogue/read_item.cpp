@@ -1,5 +1,6 @@
 #include "core/catalogue/read_item.h"
 
+#include "core/catalogue/read_measures.h"
 #include "core/catalogue/record_reader.h"
 
 #include <algorithm>
@@ -12,21 +13,6 @@ namespace {
 /// Source: safety.md AL-01.
 constexpr std::array<std::string_view, 8> allergenNames{"wheat", "egg",   "milk",     "nut",
                                                         "soy",   "latex", "adhesive", "dye"};
-
-int measureCount(Shape shape)
-{
-    switch (shape) {
-    case Shape::Sphere:
-        return 1;
-    case Shape::Disc:
-    case Shape::Cylinder:
-        return 2;
-    case Shape::Box:
-    case Shape::Ellipsoid:
-        return 3;
-    }
-    return 0;
-}
 
 void readSwap(RecordReader &record, ItemKind &item)
 {
@@ -41,17 +27,28 @@ void readSwap(RecordReader &record, ItemKind &item)
     swap->finish();
 }
 
-void readMeasures(RecordReader &record, ItemKind &item)
+/// Tags may be added by hand, never left out: the measures have the last word.
+void readSizes(RecordReader &record, ItemKind &item)
 {
-    if (!record.has("measures"))
-        return;
     auto measures = record.record("measures");
     if (!measures)
         return;
-    const Shape shape = measures->word("shape", shapeNames);
-    const int count = measureCount(shape);
-    item.measures = Measures{shape, measures->measures("mm", {count, count})};
-    measures->finish();
+    item.measures = readMeasures(*measures);
+    item.hazards = hazardsOf(item.measures);
+    for (const MeasuredTag &measured : measuredTags(item.measures)) {
+        if (!item.tags.has(measured.tag))
+            record.complain("tags", std::string(tagNames.of(measured.tag)) +
+                                        " is missing: " + measured.because);
+    }
+}
+
+/// Every item answers for each of the things that never go into a box.
+void readHolds(RecordReader &record)
+{
+    for (const Banned banned :
+         record.words("holds", bannedNames, {0, static_cast<int>(bannedNames.names.size())}))
+        record.complain("holds", "nothing with \"" + std::string(bannedNames.of(banned)) +
+                                     "\" goes into a box");
 }
 
 void readLife(RecordReader &record, ItemKind &item)
@@ -102,11 +99,14 @@ ItemKind readItem(const YamlNode &node, Findings &findings)
     for (const Tag tag : record.words("tags", tagNames, {0, static_cast<int>(tagCount)}))
         item.tags.add(tag);
     item.allergens = record.texts("allergens", {0, 8});
+    item.divides = record.optionalFlag("divides");
+    item.seatedOnly = record.optionalFlag("seated_only");
     item.care = record.texts("care", {0, 8});
     item.drawing = record.text("drawing");
     item.alt = record.text("alt");
     readSwap(record, item);
-    readMeasures(record, item);
+    readSizes(record, item);
+    readHolds(record);
     readLife(record, item);
     record.finish();
 

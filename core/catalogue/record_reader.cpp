@@ -85,10 +85,26 @@ std::vector<double> RecordReader::measures(std::string_view key, Bounds count)
     if (!node)
         return values;
     for (const YamlNode &line : node->children) {
-        values.push_back(
-            millimetresIn(line, lineOfList(fieldPath(key), values.size()), *m_findings));
+        values.push_back(sizeIn(line, lineOfList(fieldPath(key), values.size()), *m_findings));
     }
     return values;
+}
+
+double RecordReader::millimetres(std::string_view key)
+{
+    const YamlNode *node = required(key);
+    return node ? millimetresIn(*node, fieldPath(key), {0.1, 2000}, *m_findings) : 1;
+}
+
+double RecordReader::optionalMillimetres(std::string_view key)
+{
+    return has(key) ? millimetres(key) : 0;
+}
+
+double RecordReader::thickness(std::string_view key)
+{
+    const YamlNode *node = required(key);
+    return node ? millimetresIn(*node, fieldPath(key), {0.001, 10}, *m_findings) : 1;
 }
 
 std::vector<RecordReader> RecordReader::records(std::string_view key, Bounds count)

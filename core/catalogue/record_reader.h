@@ -33,8 +33,14 @@ public:
     /// False when the field is not there.
     bool optionalFlag(std::string_view key);
     std::vector<std::string> texts(std::string_view key, Bounds count);
-    /// Numbers above zero.
+    /// Sizes as written; what they may be is judged by the solid they make.
     std::vector<double> measures(std::string_view key, Bounds count);
+    /// One size, 0.1 to 2000 mm.
+    double millimetres(std::string_view key);
+    /// 0 when the field is not there.
+    double optionalMillimetres(std::string_view key);
+    /// A thickness of film, 0.001 to 10 mm.
+    double thickness(std::string_view key);
     std::vector<RecordReader> records(std::string_view key, Bounds count);
     /// A required record; nothing (and a finding) when it is missing or no record.
     std::optional<RecordReader> record(std::string_view key);

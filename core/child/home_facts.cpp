@@ -21,6 +21,12 @@ std::vector<std::string_view> carefulOrder(std::string_view fact)
                                         "wheat",
                                         "coeliac",
                                         "milk",
+                                        "latex-risk",
+                                        "egg",
+                                        "nut",
+                                        "soy",
+                                        "adhesive",
+                                        "dye",
                                         "mouths",
                                         "pica",
                                         "energy-limited",
@@ -111,9 +117,13 @@ std::optional<Fact> foldFact(std::span<const Event> events, const Seen &seen)
 
 std::string fieldsOf(const Permission &permission, bool allowed)
 {
-    return nlohmann::json{
-        {"name", permission.name}, {"words", permission.words}, {"allowed", allowed}}
-        .dump();
+    nlohmann::json fields{
+        {"name", permission.name}, {"words", permission.words}, {"allowed", allowed}};
+    if (permission.version != 0) {
+        fields["months"] = permission.months;
+        fields["version"] = permission.version;
+    }
+    return fields.dump();
 }
 
 std::optional<Permission> foldPermission(std::span<const Event> events, const Seen &seen)
@@ -131,7 +141,9 @@ std::optional<Permission> foldPermission(std::span<const Event> events, const Se
         const auto name = fields.text("name");
         if (!name || !fields.isTrue("allowed"))
             return std::nullopt;
-        standing = Permission{*name, fields.text("words").value_or("")};
+        standing = Permission{*name, fields.text("words").value_or(""),
+                              fields.whole("months", 0, 240).value_or(0),
+                              fields.whole("version", 0, 1'000'000).value_or(0)};
     }
     return standing;
 }

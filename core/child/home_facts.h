@@ -12,9 +12,10 @@ namespace lidlark::child {
 
 /// One standing value of the home sheet. Person empty: about the home as a whole.
 /// Facts of a person: alias, kind (child, adult), lives (yes, visits, no), born-by (ISO day),
-/// mouths, pica, energy-limited (yes, no). Facts of a home: name, latex, wheat, coeliac, milk,
-/// others, likes-touch, pets, high-storage, bedtime (minute of the day), reviewed-only, the
-/// therapist's flags (seizure-shunt-or-neck ...), lacks-<item> for a household extra.
+/// mouths, pica, energy-limited (yes, no). Facts of a home: name, latex, latex-risk, wheat,
+/// coeliac, milk, egg, nut, soy, adhesive, dye, others, likes-touch, pets, high-storage, bedtime
+/// (minute of the day), reviewed-only, the therapist's flags (seizure-shunt-or-neck ...),
+/// lacks-<item> for a household extra.
 struct Fact {
     std::string person;
     std::string fact;
@@ -33,8 +34,11 @@ std::optional<Fact> foldFact(std::span<const journal::Event> events, const journ
 
 /// One yes of the therapist, with its condition in words.
 struct Permission {
-    std::string name; ///< spin, breath, lift, straw, small-when-away.
+    /// spin, breath, lift, straw, small-when-away, or floor-<activity> for a lower floor.
+    std::string name;
     std::string words;
+    int months = 0;  ///< The lower floor.
+    int version = 0; ///< Of the activity for which it was said.
     bool operator==(const Permission &) const = default;
 };
 

@@ -3,6 +3,7 @@
 #include "core/base/id.h"
 #include "core/child/child.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -35,6 +36,12 @@ struct Avoidances {
     Answer coeliac = Answer::Unanswered;
     Answer milk = Answer::Unanswered;
     std::string others; ///< In the family's words; shown beside household containers.
+    /// Spina bifida, many operations, or a reaction to banana, avocado, kiwi or chestnut: latex is
+    /// avoided as with an allergy (safety.md LA-01, LA-02; activities.md 1.4, LATEX).
+    Answer latexRisk = Answer::Unanswered;
+    /// Of the other allergens an item may name (safety.md AL-01): "egg", "nut", "soy", "adhesive",
+    /// "dye". Absent: nobody has said.
+    std::map<std::string, Answer> more = {};
     bool operator==(const Avoidances &) const = default;
 };
 
@@ -50,6 +57,14 @@ struct MedicalFlags {
     bool operator==(const MedicalFlags &) const = default;
 };
 
+/// A lower floor for one activity, for skill reasons. It ends when the activity's version rises
+/// (events.md 8.3), and no tag's own floor gives way to it (activities.md 2.1.3).
+struct LoweredFloor {
+    int months = 0;
+    int version = 0; ///< Of the activity for which it was said.
+    bool operator==(const LoweredFloor &) const = default;
+};
+
 /// What the therapist has allowed for this home, until withdrawn.
 struct Permissions {
     bool spin = false;
@@ -59,6 +74,7 @@ struct Permissions {
     /// Why small parts may be in this home although a small child lives here: "asleep or out, high
     /// storage". Empty: not recorded.
     std::string smallWhenAway;
+    std::map<ActivityId, LoweredFloor> floors = {};
     bool operator==(const Permissions &) const = default;
 };
 

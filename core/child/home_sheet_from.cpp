@@ -1,5 +1,7 @@
 #include "core/child/home_facts.h"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
 #include <functional>
 #include <map>
@@ -87,13 +89,21 @@ bool setAvoidances(HomeSheet &sheet, const Fact &fact)
         {"latex", sheet.avoidances.latex},
         {"wheat", sheet.avoidances.wheat},
         {"coeliac", sheet.avoidances.coeliac},
-        {"milk", sheet.avoidances.milk}};
+        {"milk", sheet.avoidances.milk},
+        {"latex-risk", sheet.avoidances.latexRisk}};
     const auto answer = answers.find(fact.fact);
-    if (answer == answers.end())
-        return false;
+    if (answer == answers.end()) {
+        constexpr std::array<std::string_view, 5> more{"egg", "nut", "soy", "adhesive", "dye"};
+        if (std::find(more.begin(), more.end(), fact.fact) == more.end())
+            return false;
+        setAvoidance(sheet.avoidances.more[fact.fact], fact);
+        return true;
+    }
     setAvoidance(answer->second.get(), fact);
     return true;
 }
+
+constexpr std::string_view floorOf = "floor-";
 
 void setPermission(Permissions &permissions, const Permission &permission)
 {
@@ -107,6 +117,9 @@ void setPermission(Permissions &permissions, const Permission &permission)
         permissions.straw = true;
     else if (permission.name == "small-when-away")
         permissions.smallWhenAway = permission.words;
+    else if (permission.name.starts_with(floorOf))
+        permissions.floors[{permission.name.substr(floorOf.size())}] = {permission.months,
+                                                                        permission.version};
 }
 
 } // namespace

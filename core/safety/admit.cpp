@@ -34,7 +34,7 @@ Admitted Gate::admitted(const Form &form) const
     Admitted result;
     result.m_activity = form.activity;
     for (const Part &part : form.parts) {
-        if (part.swapped)
+        if (part.swapped())
             result.m_swaps.emplace(part.use->item, part.kind->id);
     }
     result.m_cautions = form.tags;

@@ -17,26 +17,31 @@ using catalogue::TagSet;
 namespace {
 
 /// The swaps the activity lists for one item; more than the loader lets through are not tried.
-std::vector<const ItemKind *> swapsFor(const ItemUse &use, const Activity &activity,
-                                       const catalogue::Catalogue &catalogue)
+std::vector<Part> swapsFor(const ItemUse &use, const Activity &activity,
+                           const catalogue::Catalogue &catalogue)
 {
-    std::vector<const ItemKind *> kinds;
+    std::vector<Part> parts;
     int tried = 0;
     for (const ActivitySwap &swap : activity.swaps) {
         if (++tried > catalogue::swapLimit)
             break;
         const ItemKind *kind = swap.item == use.item ? catalogue.item(swap.with) : nullptr;
         if (kind)
-            kinds.push_back(kind);
+            parts.push_back({&use, kind, &swap});
     }
-    return kinds;
+    return parts;
 }
 
 void finish(Form &form, const Facts &facts)
 {
     form.tags = cautionsOf(form, facts.situation.catalogue);
     form.swaps = static_cast<int>(std::count_if(form.parts.begin(), form.parts.end(),
-                                                [](const Part &part) { return part.swapped; }));
+                                                [](const Part &part) { return part.swapped(); }));
+    form.floorMonths = form.activity->ageFloorMonths;
+    for (const Part &part : form.parts) {
+        if (part.swapped())
+            form.floorMonths = std::max(form.floorMonths, part.swap->ageFloorMonths);
+    }
 }
 
 bool isGone(const ItemKind *kind, const Facts &facts)
@@ -52,19 +57,17 @@ TagSet cautionsOf(const Form &form, const catalogue::Catalogue &catalogue)
     TagSet swappedOut;
     TagSet swappedIn;
     for (const Part &part : form.parts) {
-        const ItemKind *original = part.swapped ? catalogue.item(part.use->item) : part.kind;
+        const ItemKind *original = part.swapped() ? catalogue.item(part.use->item) : part.kind;
         const TagSet brought = original ? catalogue::tagsBroughtBy(*original) : TagSet{};
-        if (part.swapped) {
+        if (part.swapped()) {
             swappedOut = swappedOut | brought;
-            swappedIn = swappedIn | part.kind->tags;
+            swappedIn = swappedIn | part.kind->tags | part.swap->cautions;
         } else {
             kept = kept | brought;
         }
     }
-    TagSet leaving = swappedOut.without(kept).without(movementTags);
-    // Snips are small whatever else is swapped (activities.md 1.4, PAPER).
-    if ((form.activity->cautions | kept | swappedIn).has(Tag::Sharp))
-        leaving.remove(Tag::Small);
+    kept = kept | form.activity->madeTags;
+    const TagSet leaving = swappedOut.without(kept).without(movementTags);
     return (form.activity->cautions | kept | swappedOut).without(leaving) | swappedIn;
 }
 
@@ -74,11 +77,11 @@ Form formAsTheBoxStands(const Activity &activity, const Facts &facts)
     Form form;
     form.activity = &activity;
     for (const ItemUse &use : activity.items) {
-        Part part{&use, catalogue.item(use.item), false};
+        Part part{&use, catalogue.item(use.item)};
         if (isGone(part.kind, facts)) {
-            for (const ItemKind *swap : swapsFor(use, activity, catalogue)) {
-                if (!part.swapped && isOnHand(*swap, facts.situation))
-                    part = {&use, swap, true};
+            for (const Part &swapped : swapsFor(use, activity, catalogue)) {
+                if (!part.swapped() && isOnHand(*swapped.kind, facts.situation))
+                    part = swapped;
             }
         }
         form.parts.push_back(part);
@@ -96,11 +99,11 @@ std::vector<Form> formsOf(const Activity &activity, const Facts &facts)
     for (const ItemUse &use : activity.items) {
         std::vector<Form> longer;
         for (Form &form : forms) {
-            for (const ItemKind *swap : swapsFor(use, activity, catalogue)) {
+            for (const Part &swapped : swapsFor(use, activity, catalogue)) {
                 longer.push_back(form);
-                longer.back().parts.push_back({&use, swap, true});
+                longer.back().parts.push_back(swapped);
             }
-            form.parts.push_back({&use, catalogue.item(use.item), false});
+            form.parts.push_back({&use, catalogue.item(use.item)});
         }
         forms.insert(forms.end(), std::make_move_iterator(longer.begin()),
                      std::make_move_iterator(longer.end()));

@@ -1,7 +1,5 @@
 #include "core/safety/rules.h"
 
-#include <algorithm>
-
 namespace lidlark::safety {
 
 namespace {
@@ -9,9 +7,32 @@ namespace {
 using catalogue::ItemKind;
 using catalogue::Tag;
 
-bool holdsMilk(const ItemKind &kind)
+using child::Answer;
+
+/// What the home has said of an allergen that has no tag of its own.
+Answer saidOf(const std::string &allergen, const Facts &facts)
 {
-    return std::find(kind.allergens.begin(), kind.allergens.end(), "milk") != kind.allergens.end();
+    const child::HomeSheet *home = facts.situation.home;
+    if (!home)
+        return Answer::Unanswered;
+    const auto said = home->avoidances.more.find(allergen);
+    return said == home->avoidances.more.end() ? Answer::Unanswered : said->second;
+}
+
+/// AL-01: an allergen nobody has spoken of keeps its item away. Latex and wheat have their tags.
+void allergenRules(const ItemKind &kind, const Facts &facts, Refusal &refusal)
+{
+    for (const std::string &allergen : kind.allergens) {
+        if (allergen == "latex" || allergen == "wheat")
+            continue;
+        if (allergen == "milk") {
+            if (facts.milk != Answer::No)
+                refusal.push_back({.code = ReasonCode::MilkInHome, .item = kind.id});
+        } else if (saidOf(allergen, facts) != Answer::No) {
+            refusal.push_back(
+                {.code = ReasonCode::AllergenInHome, .item = kind.id, .name = allergen});
+        }
+    }
 }
 
 /// Names the items that carry the tag; without one, the tag is the activity's own.
@@ -36,14 +57,14 @@ void householdRules(const Form &form, const Facts &facts, Refusal &refusal)
 {
     if (const child::HomeSheet *home = facts.situation.home) {
         const child::Avoidances &avoid = home->avoidances;
-        if (avoid.latex == child::Answer::Yes)
+        if (avoid.latex == Answer::Yes || avoid.latexRisk == Answer::Yes)
             refuseTag(form, Tag::Latex, ReasonCode::LatexInHome, refusal);
-        if (avoid.wheat == child::Answer::Yes || avoid.coeliac == child::Answer::Yes)
+        if (avoid.wheat == Answer::Yes || avoid.coeliac == Answer::Yes)
             refuseTag(form, Tag::Wheat, ReasonCode::WheatInHome, refusal);
     }
     for (const Part &part : form.parts) {
-        if (part.kind && holdsMilk(*part.kind) && facts.milk != child::Answer::No)
-            refusal.push_back({.code = ReasonCode::MilkInHome, .item = part.kind->id});
+        if (part.kind)
+            allergenRules(*part.kind, facts, refusal);
     }
 }
 

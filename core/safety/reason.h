@@ -34,7 +34,12 @@ enum class ReasonCode {
     BrokenSkin,        ///< FOAM: not with broken skin.
     ScentAvoided,      ///< SCENT: eczema, asthma or a scent dislike.
     QuietNow,          ///< NOISE: a sleeping baby, or a sound-sensitive child.
-    WaterUnderThree    ///< WATER: needs "beside now".
+    WaterUnderThree,   ///< WATER: needs "beside now".
+    StiffHollow,       ///< item: may stick over a small face; name = who.
+    SmallInHome,       ///< tag: a small child lives here; the therapist has noted no condition.
+    NoHighPlace,       ///< tag: a small child lives here, and there is no high place for the box.
+    AllergenInHome,    ///< item, name = allergen: somebody avoids it, or nobody has said.
+    PermissionOutdated ///< The therapist's yes was for an earlier version.
 };
 
 struct Reason {

@@ -7,7 +7,7 @@
 /// of an activity; none of them ever takes a reason away.
 namespace lidlark::safety {
 
-/// What may be shown at all. Source: activities.md 2.1.2.
+/// What may be shown at all, and what the therapist's yes was for. Source: activities.md 2.1.2.
 void publicationRules(const Form &form, const Facts &facts, Refusal &refusal);
 
 /// What is offered when the age or the allergies are not known. Source: activities.md 2.1.1.
@@ -16,10 +16,12 @@ void unknownRules(const Form &form, const Facts &facts, Refusal &refusal);
 /// Floors of the entry and of its tags. Source: activities.md 2.1.3, 1.4.
 void ageRules(const Form &form, const Facts &facts, Refusal &refusal);
 
-/// Everyone in the room and in the home. Source: activities.md 1.4 (the two facts), 2.1.7.
+/// Everyone in the room and in the home. Source: activities.md 1.4 (the two facts), 2.1.7;
+/// safety.md SP-01, HM-01.
 void companyRules(const Form &form, const Facts &facts, Refusal &refusal);
 
-/// What anybody at home must avoid. Source: activities.md 1.4, LATEX, WHEAT; 1.3, foam (milk).
+/// What anybody at home must avoid. Source: activities.md 1.4, LATEX, WHEAT; 1.3, foam (milk);
+/// safety.md AL-01, LA-01, LA-02.
 void householdRules(const Form &form, const Facts &facts, Refusal &refusal);
 
 /// The therapist's flags, what this child likes, and quiet. Source: activities.md 1.4, TOUCH, SPIN,

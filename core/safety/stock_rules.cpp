@@ -16,7 +16,7 @@ using catalogue::Source;
 /// nice items can be missing.
 bool isNeeded(const Part &part)
 {
-    return part.swapped || part.use->role == Role::Must;
+    return part.swapped() || part.use->role == Role::Must;
 }
 
 /// Pieces needed of each item; two parts may be played with the same swap.
@@ -59,7 +59,7 @@ bool isThereToo(const Part &part, const std::map<ItemId, int> &needed, const Sit
 ItemUse useOf(const Part &part)
 {
     ItemUse use = *part.use;
-    if (!part.swapped)
+    if (!part.swapped())
         return use;
     use.item = part.kind->id;
     use.source = part.kind->source;

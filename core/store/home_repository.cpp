@@ -64,8 +64,8 @@ Result<std::optional<child::HomeSheet>> HomeRepository::sheet(const HomeId &home
 {
     Result<Statement> query = m_database.prepare(
         "SELECT person, fact, value FROM fact WHERE home = ?1 ORDER BY person, fact");
-    Result<Statement> allowed =
-        m_database.prepare("SELECT name, words FROM permission WHERE home = ?1 ORDER BY name");
+    Result<Statement> allowed = m_database.prepare(
+        "SELECT name, words, months, version FROM permission WHERE home = ?1 ORDER BY name");
     if (!query || !allowed)
         return query ? allowed.error() : query.error();
     query->bind(1, home.value);
@@ -74,7 +74,8 @@ Result<std::optional<child::HomeSheet>> HomeRepository::sheet(const HomeId &home
         return child::Fact{row.text(0), row.text(1), row.text(2)};
     });
     const auto permissions = collectRows<child::Permission>(*allowed, [](const Statement &row) {
-        return child::Permission{row.text(0), row.text(1)};
+        return child::Permission{row.text(0), row.text(1), static_cast<int>(row.number(2)),
+                                 static_cast<int>(row.number(3))};
     });
     if (!facts || !permissions)
         return facts ? permissions.error() : facts.error();

@@ -61,9 +61,17 @@ Outcome writePermission(Database &database, const LaneSubject &subject,
     if (!permission)
         return runWith(database, "DELETE FROM permission WHERE home = ?1 AND name = ?2",
                        {subject.lane.scope, partsOf(subject).first});
-    return runWith(database,
-                   "INSERT OR REPLACE INTO permission (home, name, words) VALUES (?1, ?2, ?3)",
-                   {subject.lane.scope, permission->name, permission->words});
+    Result<Statement> query =
+        database.prepare("INSERT OR REPLACE INTO permission (home, name, words, months, version) "
+                         "VALUES (?1, ?2, ?3, ?4, ?5)");
+    if (!query)
+        return query.error();
+    return query->bind(1, subject.lane.scope)
+        .bind(2, permission->name)
+        .bind(3, permission->words)
+        .bind(4, std::int64_t{permission->months})
+        .bind(5, std::int64_t{permission->version})
+        .run();
 }
 
 Outcome writePlay(Database &database, const LaneSubject &subject,

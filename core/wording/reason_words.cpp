@@ -99,6 +99,11 @@ Sentence aboutItems(const Reason &reason, const Catalogue &catalogue)
                               "Somebody at home must avoid wheat, and this uses it.");
     case ReasonCode::MilkInHome:
         return {"Somebody at home may have to avoid milk: not with %1.", {item}};
+    case ReasonCode::AllergenInHome:
+        return {"Somebody at home may have to avoid %1: not with %2.", {reason.name, item}};
+    case ReasonCode::StiffHollow:
+        return {"Can stick over a small child's nose and mouth: no %1 near an under-three.",
+                {item}};
     case ReasonCode::ItemUsedUp:
         return reason.number > 1 ? Sentence{"It needs %1, and fewer are left: %2.",
                                             {numberWord(reason.number), item}}
@@ -153,6 +158,22 @@ Sentence closerAdult(catalogue::Supervision needed)
     return {"Needs someone right beside.", {}};
 }
 
+/// What the home itself asks for, and what the therapist has noted of it.
+Sentence aboutThisHome(const Reason &reason)
+{
+    switch (reason.code) {
+    case ReasonCode::SmallInHome:
+        return {"A small child lives here: %1 only as your therapist has noted, for example asleep "
+                "or out. Ask your therapist.",
+                {thingOf(reason)}};
+    case ReasonCode::NoHighPlace:
+        return {"A small child lives here: %1 need a box kept up high. Say so on the home sheet.",
+                {thingOf(reason)}};
+    default:
+        return {"This game has changed since your therapist's yes. Ask your therapist.", {}};
+    }
+}
+
 Sentence boxElsewhere(const Reason &reason)
 {
     return reason.name.empty() ? Sentence{"The box is not here.", {}}
@@ -204,6 +225,8 @@ Sentence sentenceFor(const Reason &reason, const Catalogue &catalogue)
     case ReasonCode::LatexInHome:
     case ReasonCode::WheatInHome:
     case ReasonCode::MilkInHome:
+    case ReasonCode::AllergenInHome:
+    case ReasonCode::StiffHollow:
     case ReasonCode::ItemMissing:
     case ReasonCode::ItemUsedUp:
     case ReasonCode::ItemPastDate:
@@ -211,6 +234,10 @@ Sentence sentenceFor(const Reason &reason, const Catalogue &catalogue)
         return aboutItems(reason, catalogue);
     case ReasonCode::NeedsCloserAdult:
         return closerAdult(reason.supervision.value_or(catalogue::Supervision::Beside));
+    case ReasonCode::SmallInHome:
+    case ReasonCode::NoHighPlace:
+    case ReasonCode::PermissionOutdated:
+        return aboutThisHome(reason);
     case ReasonCode::BoxElsewhere:
         return boxElsewhere(reason);
     case ReasonCode::FloorNoteOpen:

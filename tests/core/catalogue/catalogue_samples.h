@@ -12,6 +12,12 @@ namespace samples {
 using namespace lidlark;
 using namespace lidlark::catalogue;
 
+/// A sphere that is a small part where the tags say so, and one that is none.
+inline std::string sizeFor(const std::string &tags)
+{
+    return tags.find("SMALL") != std::string::npos ? "20" : "80";
+}
+
 inline std::string item(const std::string &id, const std::string &source, const std::string &tags,
                         const std::string &more = {})
 {
@@ -20,7 +26,8 @@ inline std::string item(const std::string &id, const std::string &source, const 
     text += source == "box" ? "\nlid_count: 6" : "\nlid_count: 0";
     text += "\ncomes_back: \"yes\"\ntags: [" + tags + "]\nallergens: [";
     text += tags.find("LATEX") != std::string::npos ? "latex" : "";
-    text += "]\ncare: [\"Wipe.\"]\ndrawing: item-" + id + "\nalt: \"A thing.\"\n" + more;
+    text += "]\nmeasures: {whole: {shape: sphere, mm: [" + sizeFor(tags) + "]}}\nholds: []";
+    text += "\ncare: [\"Wipe.\"]\ndrawing: item-" + id + "\nalt: \"A thing.\"\n" + more;
     return text;
 }
 
@@ -81,7 +88,7 @@ video_ok: true
 view: hands
 claim: customary
 swaps:
-  - {item: beads, with: blocks, text: "Blocks instead."}
+  - {item: beads, with: blocks, cautions: [], text: "Blocks instead."}
 )";
 
 inline const std::vector<SourceFile> &items()

@@ -26,7 +26,7 @@ void TestCatalogueItems::aMistakeInAnItemIsNamed_data()
         QTest::newRow(name) << QString::fromStdString(text) << line << field << reason;
     };
     const std::string sound = item("cone", "box", "SMALL");
-    row("unknown tag", replaced(sound, "[SMALL]", "[WET]"), 8, "tags[1]", "is not one of");
+    row("unknown tag", replaced(sound, "[SMALL]", "[SMALL, WET]"), 8, "tags[2]", "is not one of");
     row("unknown way of coming back", replaced(sound, "\"yes\"", "maybe"), 7, "comes_back",
         "is not one of");
     row("a home item on the lid list", replaced(sound, "source: box", "source: home"), 6,
@@ -37,21 +37,36 @@ void TestCatalogueItems::aMistakeInAnItemIsNamed_data()
         "the tag LATEX and the allergen latex go together");
     row("wheat without its tag", replaced(sound, "allergens: []", "allergens: [wheat]"), 8, "tags",
         "the tag WHEAT and the allergen wheat go together");
-    row("a sphere of two measures", sound + "measures: {shape: sphere, mm: [10, 5]}\n", 13,
-        "measures.mm", "must have 1 to 1 lines, not 2");
-    row("a measure below zero", sound + "measures: {shape: sphere, mm: [-1]}\n", 13,
-        "measures.mm[1]", "must be a number of millimetres above 0");
-    row("a measure that is no number", sound + "measures: {shape: sphere, mm: [wide]}\n", 13,
-        "measures.mm[1]", "must be a number of millimetres above 0");
-    row("a measure that is not a number at all", sound + "measures: {shape: sphere, mm: [nan]}\n",
-        13, "measures.mm[1]", "must be a number of millimetres above 0");
-    row("a swap for itself", sound + "swap: {with: cone, note: x}\n", 13, "swap.with",
+    const auto sized = [&sound](const std::string &whole) {
+        return replaced(sound, "{shape: sphere, mm: [20]}", whole);
+    };
+    row("a sphere of two measures", sized("{shape: sphere, mm: [10, 5]}"), 10, "measures.whole.mm",
+        "a sphere has 1 size");
+    row("a measure below zero", sized("{shape: sphere, mm: [-1]}"), 10, "measures.whole.mm",
+        "above zero");
+    row("a measure of zero", sized("{shape: box, mm: [10, 0, 10]}"), 10, "measures.whole.mm",
+        "above zero");
+    row("a measure that is no number", sized("{shape: sphere, mm: [wide]}"), 10,
+        "measures.whole.mm[1]", "must be a number of millimetres");
+    row("a measure that is not a number at all", sized("{shape: sphere, mm: [nan]}"), 10,
+        "measures.whole.mm", "above zero");
+    row("a measure without end", sized("{shape: sphere, mm: [inf]}"), 10, "measures.whole.mm",
+        "above zero");
+    row("metres for millimetres", sized("{shape: sphere, mm: [0.02]}"), 10, "measures.whole.mm",
+        "millimetres?");
+    row("micrometres for millimetres", sized("{shape: box, mm: [3000, 20, 20]}"), 10,
+        "measures.whole.mm", "millimetres?");
+    row("an unknown shape", sized("{shape: cone, mm: [20, 20]}"), 10, "measures.whole.shape",
+        "sphere, disc, cylinder, box or ellipsoid");
+    row("a disc the wrong way round", sized("{shape: disc, mm: [5, 30]}"), 10, "measures.whole.mm",
+        "swapped");
+    row("a swap for itself", sound + "swap: {with: cone, note: x}\n", 15, "swap.with",
         "cannot stand in for itself");
-    row("a swap nobody knows", sound + "swap: {with: moon, note: x}\n", 13, "swap.with",
+    row("a swap nobody knows", sound + "swap: {with: moon, note: x}\n", 15, "swap.with",
         "there is no sound item \"moon\"");
-    row("a life of no days", sound + "life: {opened_days: 0}\n", 13, "life.opened_days",
+    row("a life of no days", sound + "life: {opened_days: 0}\n", 15, "life.opened_days",
         "must be 1 to 3650");
-    row("an unknown life", sound + "life: {lasts: 3}\n", 13, "life.lasts", "not a field");
+    row("an unknown life", sound + "life: {lasts: 3}\n", 15, "life.lasts", "not a field");
     row("no drawing", replaced(sound, "drawing: item-cone\n", ""), 1, "drawing", "is missing");
     row("another id", replaced(sound, "id: cone", "id: crown"), 1, "id", "must be the file's name");
 }

@@ -8,8 +8,8 @@
 #include <vector>
 
 /// A second reading of the gate, written straight from activities.md 1.3, 1.4 and 2.1 and safety.md
-/// SP-01, SV-01 and SV-02 for tests. It shares no code with core/safety, prefers plain loops over
-/// speed, and answers only yes or no.
+/// SP-01, HM-01, AL-01, LA-01, SV-01 and SV-02 for tests. It shares no code with core/safety,
+/// prefers plain loops over speed, and answers only yes or no.
 namespace oracle {
 
 using catalogue::Activity;
@@ -153,6 +153,16 @@ private:
         return way[line] && way[line]->id != m_activity.items[line].item;
     }
 
+    [[nodiscard]] const catalogue::ActivitySwap *swapOf(const Way &way, std::size_t line) const
+    {
+        for (const auto &swap : m_activity.swaps) {
+            if (isSwapped(way, line) && swap.item == m_activity.items[line].item &&
+                swap.with == way[line]->id)
+                return &swap;
+        }
+        return nullptr;
+    }
+
     [[nodiscard]] static Tags broughtBy(const ItemKind *kind)
     {
         Tags tags = kind ? tagsOf(kind->tags) : Tags{};
@@ -164,7 +174,9 @@ private:
     [[nodiscard]] Tags tagsOfWay(const Way &way) const
     {
         Tags all = tagsOf(m_activity.cautions);
-        Tags staying;
+        // 1.4, PAPER: "an entry that makes smaller ones (snips) carries SMALL".
+        Tags staying = tagsOf(m_activity.madeTags);
+        all.insert(staying.begin(), staying.end());
         for (std::size_t i = 0; i < way.size(); ++i) {
             const Tags original = broughtBy(m_world.catalogue.item(m_activity.items[i].item));
             all.insert(original.begin(), original.end());
@@ -183,12 +195,9 @@ private:
                 continue;
             const Tags own = tagsOf(way[i]->tags);
             result.insert(own.begin(), own.end());
-            if (own.contains("SHARP") && all.contains("SMALL"))
-                result.insert("SMALL");
+            const Tags written = tagsOf(swapOf(way, i)->cautions);
+            result.insert(written.begin(), written.end());
         }
-        // 1.4, PAPER: "an entry that makes smaller ones (snips) carries SMALL".
-        if (all.contains("SHARP") && all.contains("SMALL"))
-            result.insert("SMALL");
         return result;
     }
 
@@ -234,13 +243,18 @@ private:
     [[nodiscard]] bool wayIsAllowed(const Way &way) const
     {
         const Tags tags = tagsOfWay(way);
-        return isPublished() && unknownAllows(tags) && ageAllows(tags) && roomAllows(tags) &&
-               notesAllow(tags) && homeAllows(tags, way) && flagsAllow(tags) && stockAllows(way) &&
+        return isPublished() && unknownAllows(tags) && ageAllows(way, tags) &&
+               roomAllows(way, tags) && conditionAllows(tags) && notesAllow(tags) &&
+               homeAllows(tags, way) && flagsAllow(tags) && stockAllows(way) &&
                m_world.room.adultCanBe >= needed(way);
     }
 
     [[nodiscard]] bool isPublished() const // 2.1.2
     {
+        const auto yes = m_world.home.permissions.floors.find(m_activity.id);
+        if (m_world.hasHome && yes != m_world.home.permissions.floors.end() &&
+            m_activity.version > yes->second.version)
+            return false;
         if (m_activity.status == catalogue::Status::Reviewed)
             return true;
         return m_activity.status == catalogue::Status::AwaitingReview &&
@@ -267,19 +281,52 @@ private:
                !written.contains("TOUCH");
     }
 
-    [[nodiscard]] bool ageAllows(const Tags &tags) const // 2.1.3
+    /// The floor of a way: the entry's, which a therapist may lower for this version of it (2.1.3),
+    /// or more where a swap is written for older children.
+    [[nodiscard]] int floorOf(const Way &way) const
+    {
+        int swapFloor = 0;
+        for (std::size_t i = 0; i < way.size(); ++i) {
+            if (const auto *swap = swapOf(way, i))
+                swapFloor = std::max(swapFloor, swap->ageFloorMonths);
+        }
+        const int own = m_activity.ageFloorMonths;
+        if (swapFloor > own)
+            return swapFloor;
+        const auto yes = m_world.home.permissions.floors.find(m_activity.id);
+        const bool lowered = m_world.hasHome && yes != m_world.home.permissions.floors.end() &&
+                             yes->second.version == m_activity.version && yes->second.months < own;
+        return lowered ? yes->second.months : own;
+    }
+
+    [[nodiscard]] bool ageAllows(const Way &way, const Tags &tags) const // 2.1.3
     {
         if (!m_months)
             return true;
-        if (*m_months < m_activity.ageFloorMonths)
+        if (*m_months < floorOf(way))
             return false;
         return std::none_of(table().begin(), table().end(), [&](const TableLine &line) {
             return tags.contains(line.tag) && *m_months < line.floor;
         });
     }
 
-    [[nodiscard]] bool roomAllows(const Tags &tags) const // 1.4, "everyone who will be in the room"
+    /// SP-01: another small child of the home, and nobody has noted "asleep or out, high storage".
+    [[nodiscard]] bool conditionAllows(const Tags &tags) const
     {
+        const bool small = tags.contains("SMALL") || tags.contains("COIN");
+        if (!small || (!m_home.underThree && !m_home.mouther))
+            return true;
+        return m_world.hasHome && m_world.home.highStorage &&
+               !m_world.home.permissions.smallWhenAway.empty();
+    }
+
+    /// 1.4, "everyone who will be in the room"; HM-01.
+    [[nodiscard]] bool roomAllows(const Way &way, const Tags &tags) const
+    {
+        for (const ItemKind *used : way) {
+            if (used && used->hazards.sealsAFace && m_room.underThree)
+                return false;
+        }
         for (const TableLine &line : table()) {
             if (!tags.contains(line.tag))
                 continue;
@@ -308,16 +355,31 @@ private:
     [[nodiscard]] bool homeAllows(const Tags &tags, const Way &way) const // 1.4 LATEX, WHEAT
     {
         const auto &avoids = m_world.home.avoidances;
-        if (m_world.hasHome && avoids.latex == Answer::Yes && tags.contains("LATEX"))
+        const bool latex = avoids.latex == Answer::Yes || avoids.latexRisk == Answer::Yes; // LA-01
+        if (m_world.hasHome && latex && tags.contains("LATEX"))
             return false;
         if (m_world.hasHome && tags.contains("WHEAT") &&
             (avoids.wheat == Answer::Yes || avoids.coeliac == Answer::Yes))
             return false;
-        const bool milkIsFine = m_world.hasHome && avoids.milk == Answer::No;
-        return milkIsFine || std::none_of(way.begin(), way.end(), [](const ItemKind *kind) {
-                   return kind &&
-                          std::count(kind->allergens.begin(), kind->allergens.end(), "milk") > 0;
-               });
+        for (const ItemKind *kind : way) { // AL-01, and 1.3 for milk
+            if (kind && !std::all_of(kind->allergens.begin(), kind->allergens.end(),
+                                     [this](const std::string &a) { return isFine(a); }))
+                return false;
+        }
+        return true;
+    }
+
+    /// Whether somebody has said that nobody at home avoids it. Latex and wheat have tags.
+    [[nodiscard]] bool isFine(const std::string &allergen) const
+    {
+        if (allergen == "latex" || allergen == "wheat")
+            return true;
+        if (!m_world.hasHome)
+            return false;
+        const auto &avoids = m_world.home.avoidances;
+        if (allergen == "milk")
+            return avoids.milk == Answer::No;
+        return avoids.more.contains(allergen) && avoids.more.at(allergen) == Answer::No;
     }
 
     [[nodiscard]] bool flagsAllow(const Tags &tags) const // 1.4, soft tags, STRAW, FOAM

@@ -50,10 +50,18 @@ inline std::vector<ItemKind> items()
         kind("scissors", Source::Box, {Tag::Sharp}),
         kind("springscissors", Source::Box, {Tag::Sharp}),
         kind("straw", Source::Box, {Tag::Straw, Tag::Hyg}),
+        kind("tape", Source::Home, {}),
+        kind("tin", Source::Home, {Tag::Edge, Tag::Trace}),
         kind("towel", Source::Home, {Tag::Face}),
         kind("water", Source::Home, {Tag::Water}),
         kind("yoghurt", Source::Home, {Tag::Hyg})};
     all.back().allergens = {"milk"};
+    std::find_if(all.begin(), all.end(), [](const ItemKind &k) {
+        return k.id.value == "tape";
+    })->allergens = {"adhesive", "latex"};
+    std::find_if(all.begin(), all.end(), [](const ItemKind &k) {
+        return k.id.value == "tin";
+    })->hazards.sealsAFace = true;
     return all;
 }
 
@@ -63,7 +71,7 @@ inline const std::vector<std::pair<std::string, std::string>> swaps{
     {"coins", "lids"},     {"crayons", "chunky"}, {"dough", "ricedough"},
     {"eyes", "lids"},      {"pegs", "onepegs"},   {"rband", "towel"},
     {"eyes", "chunky"},    {"lids", "coins"},     {"scissors", "springscissors"},
-    {"paper", "scissors"}, {"scarf", "pouch"}};
+    {"paper", "scissors"}, {"scarf", "pouch"},    {"tin", "lids"}};
 
 inline Answer anAnswer(int unansweredPercent)
 {
@@ -99,6 +107,14 @@ inline void setHome(GateWorld &world)
     child::HomeSheet &home = world.home;
     world.hasHome = chance(93);
     home.avoidances = {anAnswer(4), anAnswer(4), anAnswer(4), anAnswer(20), {}};
+    home.avoidances.latexRisk = chance(5) ? Answer::Yes : Answer::No;
+    if (chance(80))
+        home.avoidances.more["adhesive"] = anAnswer(10);
+    home.highStorage = chance(80);
+    if (chance(70))
+        home.permissions.smallWhenAway = "asleep or out";
+    if (chance(30))
+        home.permissions.floors[{"sample"}] = {months(), *rc::gen::inRange(1, 4)};
     home.likesTouch = anAnswer(30);
     home.reviewedOnly = chance(10);
     for (bool *flag : {&home.flags.seizureShuntOrNeck, &home.flags.heartLungOrShunt,
@@ -166,6 +182,8 @@ inline void addItems(Activity &activity, const GateWorld &world)
         ItemUse use;
         use.item = chance(1) ? ItemId{"buttons"} : item.id;
         use.source = item.source;
+        if (item.id.value == "paper" && chance(30))
+            activity.madeTags.add(Tag::Small);
         use.quantity = *rc::gen::inRange(1, 5);
         use.role = chance(75) ? Role::Must : chance(70) ? Role::Nice : Role::InsteadOf;
         const auto same = [&use](const ItemUse &other) { return other.item == use.item; };
@@ -180,7 +198,11 @@ inline void addItems(Activity &activity, const GateWorld &world)
         const auto used = [&item = item](const ItemUse &use) { return use.item.value == item; };
         if (std::any_of(activity.items.begin(), activity.items.end(), used) && chance(70) &&
             activity.swaps.size() < 6)
-            activity.swaps.push_back({{item}, {with}, "In another way."});
+            activity.swaps.push_back({{item},
+                                      {with},
+                                      chance(10) ? TagSet{Tag::Trip, Tag::Foil} : TagSet{},
+                                      chance(10) ? 60 : 0,
+                                      "In another way."});
     }
 }
 
@@ -189,6 +211,7 @@ inline Activity anActivity(const GateWorld &world)
     Activity activity;
     activity.id = {"sample"};
     activity.skillsMain = {Skill::Pin};
+    activity.version = *rc::gen::inRange(1, 4);
     activity.status = chance(90) ? (chance(50) ? Status::Reviewed : Status::AwaitingReview)
                                  : (chance(50) ? Status::Draft : Status::Withdrawn);
     activity.ageFloorMonths = oneOf<int>({12, 18, 18, 18, 19, 24, 36, 48, 60, 72});

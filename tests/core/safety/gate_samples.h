@@ -86,7 +86,7 @@ inline void use(Activity &activity, const std::string &item, int quantity, Role 
 
 inline void allowSwap(Activity &activity, const std::string &item, const std::string &with)
 {
-    activity.swaps.push_back({{item}, {with}, "The same with something else."});
+    activity.swaps.push_back({{item}, {with}, {}, 0, "The same with something else."});
 }
 
 inline bool isAdmitted(const Admission &admission)

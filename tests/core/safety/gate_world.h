@@ -30,6 +30,13 @@ struct GateWorld {
         }
     }
 
+    /// The therapist's condition of safety.md SP-01 stands, and there is a high place for the box.
+    void mayHoldSmallParts()
+    {
+        home.permissions.smallWhenAway = "asleep or out, high shelf";
+        home.highStorage = true;
+    }
+
     void isMonthsOld(int months) { child.age = lidlark::child::ageFromMonths(months, today); }
 
     /// Somebody who lives in the home, and is in the room unless the room says otherwise.

@@ -65,6 +65,8 @@ void TestAdmit::everyReasonIsCollected()
         {.code = ReasonCode::UnderThreeInRoom, .tag = Tag::Elastic, .name = "Mirren"},
         {.code = ReasonCode::MoutherInRoom, .tag = Tag::Small, .name = "Mirren"},
         {.code = ReasonCode::MoutherInRoom, .tag = Tag::Elastic, .name = "Mirren"},
+        {.code = ReasonCode::SmallInHome, .tag = Tag::Small},
+        {.code = ReasonCode::NoHighPlace, .tag = Tag::Small},
         {.code = ReasonCode::LatexInHome, .item = ItemId{"bands"}},
         {.code = ReasonCode::QuietNow, .tag = Tag::Noise},
         {.code = ReasonCode::NeedsCloserAdult, .supervision = Supervision::Beside},

@@ -74,6 +74,7 @@ void TestAdmitSupervision::howCloseAnAdultMustBe()
         world.addChild("Tam", 60, Answer::Yes);
     if (nearby == "away")
         world.addChild("Mirren", 25, Answer::Unanswered);
+    world.mayHoldSmallParts();
     Activity activity = activityWith(tags.isEmpty() ? TagSet{} : TagSet{tagNamed(tags)});
     if (!item.isEmpty())
         use(activity, item.toStdString(), 1);

@@ -156,6 +156,8 @@ void TestAdmitSwaps::aSwapKeepsWhatItDoesNotReplace()
     Activity activity = activityWith(tags);
     for (const QString &item : items.split(' '))
         use(activity, item.toStdString(), 1);
+    if (items.contains("scissors"))
+        activity.madeTags.add(Tag::Small);
     allowSwap(activity, "pegs", "onepegs");
     GateWorld world(::items());
     world.room.visitorUnderThree = true;
@@ -163,11 +165,12 @@ void TestAdmitSwaps::aSwapKeepsWhatItDoesNotReplace()
     QCOMPARE(isAdmitted(admission), admitted);
     if (admitted)
         QCOMPARE(form(admission).cautions(), tags | TagSet{Tag::Pinch});
-    // An entry whose cautions forgot the SMALL of its eyes: the snips may have been forgotten too.
+    // An entry whose cautions forgot the SMALL of its eyes and of its snips.
     Activity forgetful = activityWith({});
     use(forgetful, "eyes", 1);
     use(forgetful, "scissors", 1);
     forgetful.cautions = {Tag::Sharp};
+    forgetful.madeTags = {Tag::Small};
     allowSwap(forgetful, "eyes", "lids");
     QVERIFY(!isAdmitted(world.judge(forgetful)));
     // What a body does stays when the thing goes: a scarf game keeps its FACE with a pouch.
