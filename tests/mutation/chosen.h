@@ -35,6 +35,18 @@ template <class Tag> Tag untagged(int mutant, Tag tag)
     return is(mutant) ? static_cast<Tag>(31) : tag;
 }
 
+/// A value for which there is no label, where @p value is the one whose label is left out.
+template <class Value> Value unlabelled(int mutant, Value label, Value value)
+{
+    return is(mutant) && value == label ? static_cast<Value>(31) : value;
+}
+
+/// The code after the one the source names.
+template <class Code> Code nextCode(int mutant, Code code)
+{
+    return is(mutant) ? static_cast<Code>(static_cast<int>(code) + 1) : code;
+}
+
 inline bool flipped(int mutant, bool value)
 {
     return is(mutant) != value;
@@ -51,6 +63,12 @@ template <class Value> Value other(int next, int nextButOne, Value value)
 template <class... Given> auto skipped(int mutant, void (*rule)(Given...)) -> void (*)(Given...)
 {
     return is(mutant) ? [](Given...) {} : rule;
+}
+
+/// `a & b`, or one of the two alone.
+template <class Set> Set both(int onlySecond, int onlyFirst, const Set &a, const Set &b)
+{
+    return is(onlySecond) ? b : is(onlyFirst) ? a : a & b;
 }
 
 /// `a < b`, or `a <= b`.

@@ -14,12 +14,21 @@ void mutateConditions(MutatedCopy &copy);
 /// `a && b`, `a || b`: either operand left out.
 void mutateOperands(MutatedCopy &copy);
 
+/// `a | b`: an operand left out, nothing in its place; `a & b`: one of them alone.
+void mutateSets(MutatedCopy &copy);
+
 /// `<` and `<=`, `>` and `>=`, `==` and `!=`: the other of the two.
 void mutateComparisons(MutatedCopy &copy);
 
-/// `Tag::X`: none. `Supervision::X`: the two others. `true` and `false`: the other. Whole numbers:
-/// one less, one more, and 0 where one is returned.
+/// `Tag::X`: none. `Supervision::X`: the two others. `ReasonCode::X`: the next. `true` and `false`:
+/// the other. Whole numbers: one less, one more, and 0 where one is returned.
 void mutateValues(MutatedCopy &copy);
+
+/// `case X::Y:`: left out, so that the default holds.
+void mutateLabels(MutatedCopy &copy);
+
+/// `{.name = value}`: the field left empty.
+void mutateFields(MutatedCopy &copy);
 
 /// A call whose value is not used, or a setting of something: skipped.
 void mutateStatements(MutatedCopy &copy);

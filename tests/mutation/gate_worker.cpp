@@ -19,8 +19,9 @@ constexpr std::uint64_t seeds[] = {1, 20, 300, 4000};
 
 const char *firstDisagreement(std::uint64_t seed, int cases, comparison::Tally &tally)
 {
-    const drawn::WithDice dice(seed);
+    drawn::WithDice dice(seed);
     for (int i = 0; i < cases; ++i) {
+        dice.begin(i);
         const GateWorld world = drawn::aWorld();
         if (const char *what = comparison::disagreement(world, drawn::anActivity(world), tally))
             return what;

@@ -45,7 +45,10 @@ std::string mutated(const CppSource &source, const std::set<std::string> &functi
     mutateConditions(copy);
     mutateOperands(copy);
     mutateComparisons(copy);
+    mutateSets(copy);
     mutateValues(copy);
+    mutateLabels(copy);
+    mutateFields(copy);
     mutateStatements(copy);
     mutateRuleLists(copy, functions);
     return copy.text();

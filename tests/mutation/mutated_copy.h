@@ -16,7 +16,7 @@ struct Mutant {
 };
 
 /// Which of two wraps of the same span is the outer one.
-enum class Layer { Statement, Condition, Either, Both, Comparison, Value };
+enum class Layer { Statement, Condition, Either, Both, Comparison, Field, Union, Overlap, Value };
 
 /// A copy of one source in which mutants lie dormant.
 class MutatedCopy

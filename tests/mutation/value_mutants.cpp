@@ -39,6 +39,13 @@ void mutateSupervision(MutatedCopy &copy, Span name)
     copy.wrap(name, Layer::Value, spoken + "other(" + next + ", " + nextButOne + ", ", ")");
 }
 
+void mutateCode(MutatedCopy &copy, Span name)
+{
+    const std::string number =
+        copy.mutant(name.first, "the next code for " + copy.source().textOf(name));
+    copy.wrap(name, Layer::Value, spoken + "nextCode(" + number + ", ", ")");
+}
+
 void flip(MutatedCopy &copy, std::size_t token)
 {
     const std::string text(copy.source().at(token).text);
@@ -89,6 +96,8 @@ void mutateValues(MutatedCopy &copy)
             mutateTag(copy, wholeName(source, i));
         else if (isValueOf(source, i, "Supervision"))
             mutateSupervision(copy, wholeName(source, i));
+        else if (isValueOf(source, i, "ReasonCode"))
+            mutateCode(copy, wholeName(source, i));
         else if (source.is(i, "true") || source.is(i, "false"))
             flip(copy, i);
         else if (isNumber(source, i))

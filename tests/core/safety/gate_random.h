@@ -163,7 +163,8 @@ inline void setBox(GateWorld &world)
 
 inline GateWorld aWorld()
 {
-    GateWorld world(items());
+    static const std::vector<ItemKind> kinds = items();
+    GateWorld world(kinds);
     world.isMonthsOld(months());
     if (chance(5))
         world.child.age = std::nullopt;

@@ -20,8 +20,9 @@ constexpr int longCasesEach = 5'000'000;
 
 void judgeMany(std::uint64_t seed, int cases, comparison::Tally &tally, QString &problem)
 {
-    const drawn::WithDice dice(seed);
+    drawn::WithDice dice(seed);
     for (int i = 0; i < cases && problem.isEmpty(); ++i) {
+        dice.begin(i);
         const GateWorld world = drawn::aWorld();
         const Activity activity = drawn::anActivity(world);
         if (const char *what = comparison::disagreement(world, activity, tally))
