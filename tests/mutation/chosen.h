@@ -71,6 +71,18 @@ template <class Set> Set both(int onlySecond, int onlyFirst, const Set &a, const
     return is(onlySecond) ? b : is(onlyFirst) ? a : a & b;
 }
 
+/// `std::max(a, b)`, or the smaller.
+template <class Value> Value larger(int mutant, const Value &a, const Value &b)
+{
+    return is(mutant) == (a < b) ? a : b;
+}
+
+/// `std::min(a, b)`, or the larger.
+template <class Value> Value smaller(int mutant, const Value &a, const Value &b)
+{
+    return is(mutant) == (b < a) ? a : b;
+}
+
 /// `a < b`, or `a <= b`.
 template <class A, class B> bool below(int mutant, const A &a, const B &b)
 {

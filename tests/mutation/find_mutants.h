@@ -14,7 +14,8 @@ void mutateConditions(MutatedCopy &copy);
 /// `a && b`, `a || b`: either operand left out.
 void mutateOperands(MutatedCopy &copy);
 
-/// `a | b`: an operand left out, nothing in its place; `a & b`: one of them alone.
+/// `a | b`: an operand left out, nothing in its place; `a & b`: one of them alone; `a.without(b)`:
+/// nothing taken away; `std::max` and `std::min`: the other.
 void mutateSets(MutatedCopy &copy);
 
 /// `<` and `<=`, `>` and `>=`, `==` and `!=`: the other of the two.

@@ -45,7 +45,9 @@ void mutateFields(MutatedCopy &copy)
         const bool isField = first >= 3 && source.is(first - 1, "=") && source.isWord(first - 2) &&
                              source.is(first - 3, ".") &&
                              source.opens(source.around(first), Brace::List);
-        if (!isField || source.is(first, "{"))
+        // An enumerator has its own mutants, and one of them may be what an empty field holds.
+        const bool isEnumerator = source.is(first + 1, "::");
+        if (!isField || isEnumerator || source.is(first, "{"))
             continue;
         const std::string number =
             copy.mutant(first, "left empty: " + source.textOf({first - 3, expression.span.last}));

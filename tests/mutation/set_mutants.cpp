@@ -41,13 +41,43 @@ void mutateLeaf(MutatedCopy &copy, Span leaf)
     }
 }
 
+/// `a.without(b)`: nothing taken away. Tags in braces have mutants of their own.
+void mutateDifference(MutatedCopy &copy, std::size_t opening)
+{
+    const Span taken{opening + 1, copy.source().mateOf(opening)};
+    const std::string number =
+        copy.mutant(opening - 1, "takes nothing away: " + copy.source().textOf(taken));
+    copy.wrap(taken, Layer::Condition, spoken + "orNothing(" + number + ", ", ")");
+}
+
+/// `std::max(a, b)`: the smaller, and the other way round.
+void mutateExtreme(MutatedCopy &copy, std::size_t name, const std::string &function)
+{
+    const CppSource &source = copy.source();
+    const std::string number =
+        copy.mutant(name, "the other extreme: " + source.textOf({name, source.after(name + 1)}));
+    copy.replace(name - 2, "");
+    copy.replace(name - 1, "");
+    copy.replace(name, spoken + function);
+    copy.replace(name + 1, "(" + number + ", ");
+}
+
 } // namespace
 
 void mutateSets(MutatedCopy &copy)
 {
-    for (const Expression &expression : expressionsOf(copy.source())) {
-        for (const Span part : partsOf(copy.source(), expression.span, "||")) {
-            for (const Span leaf : partsOf(copy.source(), part, "&&"))
+    const CppSource &source = copy.source();
+    for (std::size_t i = 2; i + 1 < source.size(); ++i) {
+        if (!source.isLive(i) || !source.is(i + 1, "("))
+            continue;
+        if (source.is(i, "without") && !source.is(i + 2, "{"))
+            mutateDifference(copy, i + 1);
+        else if (source.is(i - 2, "std") && (source.is(i, "max") || source.is(i, "min")))
+            mutateExtreme(copy, i, source.is(i, "max") ? "larger" : "smaller");
+    }
+    for (const Expression &expression : expressionsOf(source)) {
+        for (const Span part : partsOf(source, expression.span, "||")) {
+            for (const Span leaf : partsOf(source, part, "&&"))
                 mutateLeaf(copy, leaf);
         }
     }
