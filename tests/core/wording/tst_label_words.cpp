@@ -79,6 +79,7 @@ private:
         "broken balloons at once.";
 
 private slots:
+    /// Rows SP-02 and SP-07 (small parts), BA-02 (small balls).
     void eachHazardHasItsOwnWords()
     {
         QCOMPARE(wordsFor({"eyes"}, Region::UnitedStates), QStringList{L1});
