@@ -201,7 +201,7 @@ private:
         return result;
     }
 
-    [[nodiscard]] bool isTakenAway(const Way &way, const std::string &tag) const
+    [[nodiscard]] bool isTakenAway(const Way &way, std::string_view tag) const
     {
         for (std::size_t i = 0; i < way.size(); ++i) {
             if (isSwapped(way, i) &&

@@ -1,9 +1,8 @@
 #pragma once
 
+#include "dice.h"
 #include "gate_samples.h"
 #include "gate_world.h"
-
-#include <rapidcheck.h>
 
 #include <algorithm>
 
@@ -17,12 +16,12 @@ using child::Answer;
 
 inline bool chance(int percent)
 {
-    return *rc::gen::inRange(0, 100) < percent;
+    return between(0, 100) < percent;
 }
 
 template <class Value> Value oneOf(const std::vector<Value> &values)
 {
-    return values[*rc::gen::inRange<std::size_t>(0, values.size())];
+    return values[between<std::size_t>(0, values.size())];
 }
 
 using samples::kind;
@@ -84,7 +83,7 @@ inline Answer anAnswer(int unansweredPercent)
 inline int months()
 {
     const int edge = oneOf<int>({18, 24, 30, 36, 48, 60, 72, 96, 120});
-    return chance(60) ? edge + *rc::gen::inRange(-1, 2) : *rc::gen::inRange(-1, 132);
+    return chance(60) ? edge + between(-1, 2) : between(-1, 132);
 }
 
 inline void addPeople(GateWorld &world)
@@ -92,7 +91,7 @@ inline void addPeople(GateWorld &world)
     if (chance(50))
         world.addChild("child", chance(80) ? std::optional(months()) : std::nullopt, anAnswer(50))
             .pica = chance(10);
-    for (int i = *rc::gen::inRange(0, 3); i > 0; --i) {
+    for (int i = between(0, 3); i > 0; --i) {
         child::Person &person =
             world.addChild("p" + std::to_string(i),
                            chance(85) ? std::optional(months()) : std::nullopt, anAnswer(40));
@@ -114,7 +113,7 @@ inline void setHome(GateWorld &world)
     if (chance(70))
         home.permissions.smallWhenAway = "asleep or out";
     if (chance(30))
-        home.permissions.floors[{"sample"}] = {months(), *rc::gen::inRange(1, 4)};
+        home.permissions.floors[{"sample"}] = {months(), between(1, 4)};
     home.likesTouch = anAnswer(30);
     home.reviewedOnly = chance(10);
     for (bool *flag : {&home.flags.seizureShuntOrNeck, &home.flags.heartLungOrShunt,
@@ -157,14 +156,15 @@ inline void setBox(GateWorld &world)
     box.floorNoteOpen = chance(15);
     box.balloonNoteOpen = chance(10);
     for (auto stock = box.items.begin(); stock != box.items.end();) {
-        stock->second = {chance(75) ? 8 : *rc::gen::inRange(0, 6), chance(6)};
+        stock->second = {chance(75) ? 8 : between(0, 6), chance(6)};
         stock = chance(15) ? box.items.erase(stock) : std::next(stock);
     }
 }
 
 inline GateWorld aWorld()
 {
-    GateWorld world(items());
+    static const std::vector<ItemKind> kinds = items();
+    GateWorld world(kinds);
     world.isMonthsOld(months());
     if (chance(5))
         world.child.age = std::nullopt;
@@ -177,14 +177,14 @@ inline GateWorld aWorld()
 
 inline void addItems(Activity &activity, const GateWorld &world)
 {
-    for (int i = *rc::gen::inRange(0, 4); i > 0; --i) {
+    for (int i = between(0, 4); i > 0; --i) {
         const ItemKind item = oneOf(world.catalogue.items());
         ItemUse use;
         use.item = chance(1) ? ItemId{"buttons"} : item.id;
         use.source = item.source;
         if (item.id.value == "paper" && chance(30))
             activity.madeTags.add(Tag::Small);
-        use.quantity = *rc::gen::inRange(1, 5);
+        use.quantity = between(1, 5);
         use.role = chance(75) ? Role::Must : chance(70) ? Role::Nice : Role::InsteadOf;
         const auto same = [&use](const ItemUse &other) { return other.item == use.item; };
         if (std::any_of(activity.items.begin(), activity.items.end(), same))
@@ -211,14 +211,14 @@ inline Activity anActivity(const GateWorld &world)
     Activity activity;
     activity.id = {"sample"};
     activity.skillsMain = {Skill::Pin};
-    activity.version = *rc::gen::inRange(1, 4);
+    activity.version = between(1, 4);
     activity.status = chance(90) ? (chance(50) ? Status::Reviewed : Status::AwaitingReview)
                                  : (chance(50) ? Status::Draft : Status::Withdrawn);
     activity.ageFloorMonths = oneOf<int>({12, 18, 18, 18, 19, 24, 36, 48, 60, 72});
     activity.supervision =
         oneOf<Supervision>({Supervision::Near, Supervision::Reach, Supervision::Beside});
-    for (int i = *rc::gen::inRange(0, 3); i > 0; --i)
-        activity.cautions.add(static_cast<Tag>(*rc::gen::inRange<int>(0, tagCount)));
+    for (int i = between(0, 3); i > 0; --i)
+        activity.cautions.add(static_cast<Tag>(between<int>(0, tagCount)));
     addItems(activity, world);
     return activity;
 }
