@@ -34,6 +34,9 @@ int runVerify(const Options &options);
 /// Size check. A table is answered as CSV; a bad row goes to standard error with its line and
 /// field, and the others are answered all the same.
 int runFit(const Options &options, const FitOptions &fit);
+/// The gate over every box of the store, before and after a change: who is affected, and how.
+/// @param files changed or new item files (or activity files, by the folder they lie in).
+int runRecheck(const Options &options, const std::vector<std::string> &files);
 /// @param input JSON text, a file's name, or "-" for standard input.
 int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);

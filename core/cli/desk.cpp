@@ -41,11 +41,47 @@ std::vector<catalogue::SourceFile> filesIn(const fs::path &folder, const std::st
     return files;
 }
 
+fs::path folderOf(const Options &options)
+{
+    return options.catalogue.empty() ? LIDLARK_CATALOGUE_DIR : options.catalogue;
+}
+
+void putInPlace(std::vector<catalogue::SourceFile> &files, catalogue::SourceFile file)
+{
+    for (catalogue::SourceFile &old : files) {
+        if (old.name == file.name) {
+            old = std::move(file);
+            return;
+        }
+    }
+    files.push_back(std::move(file));
+}
+
 } // namespace
+
+Result<catalogue::Catalogue> editedCatalogue(const Options &options,
+                                             const std::vector<std::string> &files)
+{
+    auto items = filesIn(folderOf(options), "items");
+    auto activities = filesIn(folderOf(options), "activities");
+    for (const std::string &name : files) {
+        const fs::path path(name);
+        std::ifstream stream(path, std::ios::binary);
+        std::ostringstream text;
+        text << stream.rdbuf();
+        if (!stream || text.view().empty())
+            return Error{ErrorCode::NotFound, name};
+        const bool isActivity = path.parent_path().filename() == "activities";
+        putInPlace(
+            isActivity ? activities : items,
+            {(isActivity ? "activities/" : "items/") + path.filename().string(), text.str()});
+    }
+    return catalogue::load(items, activities);
+}
 
 catalogue::Catalogue readCatalogue(const Options &options)
 {
-    const fs::path folder = options.catalogue.empty() ? LIDLARK_CATALOGUE_DIR : options.catalogue;
+    const fs::path folder = folderOf(options);
     catalogue::Catalogue loaded =
         catalogue::load(filesIn(folder, "items"), filesIn(folder, "activities"));
     for (const catalogue::Problem &problem : loaded.problems())

@@ -92,6 +92,7 @@ int answer(int argc, char **argv)
     std::string child;
     std::string input = "-";
     std::string folder;
+    std::vector<std::string> changed;
     int day = 1;
     addMenu(app, options, menu, run);
     addFit(app, options, fit, run);
@@ -110,6 +111,10 @@ int answer(int argc, char **argv)
     app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
         run = [&] { return runVerify(options); };
     });
+    CLI::App *recheck =
+        app.add_subcommand("recheck", "Which boxes a changed item or activity touches, and how");
+    recheck->add_option("files", changed, "Changed YAML files")->required();
+    recheck->callback([&] { run = [&] { return runRecheck(options, changed); }; });
     CLI::App *demo = app.add_subcommand("demo", "Write the demo island, or move it on");
     demo->add_option("folder", folder, "Folder for the stores")->required();
     demo->add_option("--day", day, "Move on to this day (1 = 11 January 2027)");

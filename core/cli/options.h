@@ -47,6 +47,12 @@ private:
 /// Reads the catalogue's folder; what is wrong with it goes to standard error, a line each.
 catalogue::Catalogue readCatalogue(const Options &options);
 
+/// The catalogue with these files in place of those of the same name: a file in a folder
+/// "activities" is an activity, any other an item. Its problems are part of it.
+/// @returns NotFound with the name of a file that cannot be read.
+Result<catalogue::Catalogue> editedCatalogue(const Options &options,
+                                             const std::vector<std::string> &files);
+
 /// @returns Invalid when --clock is not an instant.
 Result<std::unique_ptr<Clock>> clockFrom(const Options &options);
 

@@ -5,6 +5,12 @@
 
 namespace lidlark::measure {
 
+/// A ball inside a body, in the body's frame, mm. A corner is a ball of radius 0.
+struct Ball {
+    Vector3 middle;
+    double radius = 0;
+};
+
 /// A solid about its middle, by what touches a wall first. Box and ellipsoid stand on their longest
 /// size (z), with the shortest along x; a cylinder stands on its disc, and a lentil lies flat.
 class ConvexBody
@@ -12,9 +18,9 @@ class ConvexBody
 public:
     explicit ConvexBody(const Solid &solid);
 
-    /// The point of the body that lies furthest in @p direction (not zero), in the body's frame,
-    /// mm.
-    [[nodiscard]] Vector3 furthest(Vector3 direction) const;
+    /// A ball inside the body that reaches as far in @p direction (not zero, of any length) as the
+    /// body does. For an ellipsoid a large one, which changes little when it turns.
+    [[nodiscard]] Ball furthest(Vector3 direction) const;
 
     [[nodiscard]] Shape shape() const { return m_shape; }
     /// Half sizes, mm: along x, y, z.
@@ -28,6 +34,8 @@ public:
 private:
     Shape m_shape;
     Vector3 m_half;
+    Vector3 m_squares;   ///< Ellipsoid: of the half sizes, each without the shortest's.
+    double m_square = 0; ///< The shortest's.
 };
 
 } // namespace lidlark::measure

@@ -37,64 +37,65 @@ const std::array<std::array<double, walls>, walls> &sharesOfWalls()
 }
 
 /// side * unknown <= most.
-Constraint limit(std::size_t unknown, double side, const TurnLimits &limits)
+Constraint limit(std::size_t unknown, double side, const CutBasis::Limits &limits)
 {
     Constraint row;
     row.coefficients[unknown] = side;
-    row.right = limits.tilt + (unknown == aboutZ ? limits.spin : 0);
+    row.right = limits[unknown - firstTurn];
     return row;
 }
 
 } // namespace
 
-void CutBasis::begin(const std::array<Constraint, walls> &held, const TurnLimits &limits)
+void CutBasis::begin(const std::array<Constraint, walls> &held, const Limits &limits)
 {
     std::ranges::copy(held, m_rows.begin());
     const std::array<std::array<double, walls>, walls> &shares = sharesOfWalls();
-    for (auto &row : m_inverse)
-        row.fill(0);
-    constexpr std::array<std::size_t, walls> free{0, 1, 2, cutAt}; // the shift and the cut
-    for (std::size_t i = 0; i < walls; ++i)
-        std::ranges::copy(shares[i], m_inverse[free[i]].begin());
-    for (std::size_t k = 0; k < 3; ++k) {
-        const std::size_t unknown = firstTurn + k;
-        double moment = 0;
-        for (std::size_t wall = 0; wall < walls; ++wall)
-            moment -= shares[3][wall] * m_rows[wall].coefficients[unknown];
-        const double side = moment > 0 ? -1 : 1;
-        m_rows[walls + k] = limit(unknown, side, limits);
-        m_inverse[unknown][walls + k] = side;
-        for (std::size_t i = 0; i < walls; ++i) {
-            double sum = 0;
-            for (std::size_t wall = 0; wall < walls; ++wall)
-                sum += shares[i][wall] * m_rows[wall].coefficients[unknown];
-            m_inverse[free[i]][walls + k] = -side * sum;
-        }
-    }
-    findUnknowns();
-}
-
-void CutBasis::findUnknowns()
-{
-    for (std::size_t i = 0; i < unknowns; ++i) {
+    // What the four walls say when column `unknown` is moved to the right.
+    const auto said = [&](std::size_t line, std::size_t unknown) {
         double sum = 0;
+        for (std::size_t wall = 0; wall < walls; ++wall)
+            sum += shares[line][wall] * m_rows[wall].coefficients[unknown];
+        return sum;
+    };
+    for (Row &line : m_inverse)
+        line.fill(0);
+    // With a coefficient of -1 for each wall the shares would be all; else the last unknown is
+    // found first, and the shift from it.
+    const double last = 1 / said(walls - 1, cutAt);
+    for (std::size_t wall = 0; wall < walls; ++wall) {
+        m_inverse[cutAt][wall] = last * shares[walls - 1][wall];
+        for (std::size_t i = 0; i < firstTurn; ++i)
+            m_inverse[i][wall] = shares[i][wall] - said(i, cutAt) * m_inverse[cutAt][wall];
+    }
+    for (std::size_t unknown = firstTurn; unknown < cutAt; ++unknown) {
+        const double moment = -said(walls - 1, unknown);
+        const double side = moment > 0 ? -1 : 1;
+        const std::size_t row = walls + unknown - firstTurn;
+        m_rows[row] = limit(unknown, side, limits);
+        m_inverse[unknown][row] = side;
+        m_inverse[cutAt][row] = side * last * moment;
+        for (std::size_t i = 0; i < firstTurn; ++i)
+            m_inverse[i][row] = -side * said(i, unknown) - said(i, cutAt) * m_inverse[cutAt][row];
+    }
+    for (std::size_t i = 0; i < unknowns; ++i) {
+        m_unknown[i] = 0;
         for (std::size_t k = 0; k < unknowns; ++k)
-            sum += m_inverse[i][k] * m_rows[k].right;
-        m_unknown[i] = sum;
+            m_unknown[i] += m_inverse[i][k] * m_rows[k].right;
     }
 }
 
 bool CutBasis::enter(const Constraint &row)
 {
     Row share{};
-    for (std::size_t k = 0; k < unknowns; ++k) {
-        for (std::size_t i = 0; i < unknowns; ++i)
+    for (std::size_t i = 0; i < unknowns; ++i) {
+        for (std::size_t k = 0; k < share.size(); ++k)
             share[k] += row.coefficients[i] * m_inverse[i][k];
     }
     std::size_t leaves = unknowns;
     double least = 0;
     for (std::size_t k = 0; k < unknowns; ++k) {
-        if (share[k] <= 1e-11)
+        if (share[k] <= 1e-10)
             continue;
         const double ratio = pressure(k) / share[k];
         if (leaves == unknowns || ratio < least) {
@@ -104,14 +105,16 @@ bool CutBasis::enter(const Constraint &row)
     }
     if (leaves == unknowns)
         return false;
-    for (Row &line : m_inverse) {
+    const double excess = excessOf(row);
+    for (std::size_t i = 0; i < unknowns; ++i) {
+        Row &line = m_inverse[i];
         const double column = line[leaves] / share[leaves];
-        for (std::size_t k = 0; k < unknowns; ++k)
+        for (std::size_t k = 0; k < line.size(); ++k)
             line[k] -= share[k] * column;
         line[leaves] = column;
+        m_unknown[i] -= excess * column;
     }
     m_rows[leaves] = row;
-    findUnknowns();
     return true;
 }
 
@@ -123,24 +126,17 @@ double CutBasis::excessOf(const Constraint &row) const
     return sum;
 }
 
-std::optional<Constraint> CutBasis::limitPassed(const TurnLimits &limits) const
+std::optional<Constraint> CutBasis::limitPassed(const Limits &limits) const
 {
     constexpr double rounding = 1e-9;
     for (std::size_t i = firstTurn; i < cutAt; ++i) {
+        if (std::abs(m_unknown[i]) <= limits[i - firstTurn] + rounding)
+            continue;
         Constraint row = limit(i, m_unknown[i] > 0 ? 1 : -1, limits);
         row.excess = excessOf(row);
-        if (row.excess > rounding)
-            return row;
+        return row;
     }
     return std::nullopt;
-}
-
-double CutBasis::meanOf(double Constraint::*what) const
-{
-    double sum = 0;
-    for (std::size_t i = 0; i < unknowns; ++i)
-        sum += pressure(i) * m_rows[i].*what;
-    return sum;
 }
 
 } // namespace lidlark::measure

@@ -15,10 +15,10 @@ struct Film {
     bool operator==(const Film &) const = default;
 };
 
-/// Source of the four limits: EN 71-1 and ASTM F963 film clauses, read in trade summaries
-/// (safety.md PB-01): film of a bag whose opening is wider than 380 mm round, or of a sheet larger
-/// than 100 mm x 100 mm, is at least 0.038 mm thick on average, or has holes over at least 1 % of
-/// any 30 mm x 30 mm.
+/// Source of the four limits: EN 71-1 film clauses and annex A.5 (read in unofficial copies of the
+/// 2009 text; safety.md PB-01): film of a bag whose opening is wider than 380 mm round, or of a
+/// sheet larger than 100 mm x 100 mm, is at least 0.038 mm thick on average, or has holes over at
+/// least 1 % of any 30 mm x 30 mm; no drawstring.
 inline constexpr double leastFilmThicknessMm = 0.038;
 inline constexpr double mostOpeningPerimeterMm = 380;
 inline constexpr double mostSheetEdgeMm = 100;

@@ -1,6 +1,7 @@
 #include "core/measure/pose_program.h"
 
 #include "core/measure/cut_basis.h"
+#include "core/measure/placed_body.h"
 #include "core/measure/test_cylinder.h"
 
 #include <algorithm>
@@ -13,192 +14,162 @@ namespace {
 constexpr double radiusMm = cylinderDiameterMm / 2;
 /// Depth below the rim at the axis; the bottom falls one for one towards +x.
 constexpr double middleDepthMm = (leastDepthMm + mostDepthMm) / 2;
+constexpr double aslant = std::numbers::sqrt2 / 2;
 constexpr Vector3 rim{0, 0, 1};
-constexpr Vector3 slope{-std::numbers::sqrt2 / 2, 0, -std::numbers::sqrt2 / 2};
-constexpr double slopeMm = middleDepthMm * std::numbers::sqrt2 / 2;
+constexpr Vector3 slope{-aslant, 0, -aslant};
+constexpr double slopeMm = middleDepthMm * aslant;
 
 /// A curved rim that all but fills the bore touches it in ever more points: some hundreds are met.
 constexpr int mostPivots = 400;
-constexpr double exactEnoughMm = 1e-4;
+constexpr double exactEnoughMm = 1e-4; ///< For a pose's scale.
+constexpr double closeEnoughMm = 1e-3; ///< For the cut in a cell.
 constexpr double endless = 1e9;
 
-/// The linear program of leastCut.
+/// The linear program of leastCut, or without a scale that of scaleInPose.
 class PoseProgram
 {
 public:
-    PoseProgram(const ConvexBody &body, const Turn &about, double scale, const TurnLimits &limits)
-        : m_body(body), m_about(about), m_scale(scale), m_limits(limits)
+    PoseProgram(const ConvexBody &body, const OrientationCell &cell, double scale)
+        : m_cell(cell), m_scale(scale), m_limits{cell.tilt, cell.tilt, cell.spin},
+          m_rates(cell.middle.rates()), m_placed(body, cell.middle.turn())
     {
-        const auto round = [this](double y) {
-            constexpr double aslant = std::numbers::sqrt2 / 2;
-            return touching(Wall::Round, {aslant, y * aslant, 0}, radiusMm);
-        };
-        m_basis.begin({touching(Wall::Rim, rim, 0), touching(Wall::Slope, slope, slopeMm), round(1),
-                       round(-1)},
+        m_basis.begin({touching(Wall::Rim, rim, 0), touching(Wall::Slope, slope, slopeMm),
+                       touching(Wall::Round, {aslant, aslant, 0}, radiusMm),
+                       touching(Wall::Round, {aslant, -aslant, 0}, radiusMm)},
                       m_limits);
+        place();
     }
 
-    LeastCut solve(double enough)
+    LeastCut leastCut()
     {
         double atMost = endless;
+        double tried = 0;
         for (int pivots = 0; pivots < mostPivots; ++pivots) {
-            const Constraint worst = mostViolated();
-            const double second = secondOrder(m_limits, m_basis.meanOf(&Constraint::contactMm),
-                                              m_basis.meanOf(&Constraint::asideMm));
-            // The bound rises from below; what is cut here and now bounds it from above.
-            atMost = worst.isWorst ? m_basis.cut() + worst.excess : endless;
-            if (m_basis.cut() > enough + second || atMost < std::min(enough, second) ||
-                atMost - m_basis.cut() < exactEnoughMm || !m_basis.enter(worst))
+            if (m_basis.cut() > tried) {
+                if (balance().forbids(m_cell, m_scale))
+                    return ending(atMost, true);
+                tried = 1.3 * m_basis.cut();
+            }
+            const Violation found = mostViolated();
+            atMost = found.isWorst ? m_basis.cut() + found.row.excess : endless;
+            if (atMost < 0 || atMost - m_basis.cut() < closeEnoughMm || !m_basis.enter(found.row))
                 break;
+            place();
         }
-        return {m_basis.cut(),
-                atMost,
-                m_basis.meanOf(&Constraint::contactMm),
-                m_basis.meanOf(&Constraint::asideMm),
-                m_basis.meanOf(&Constraint::perScale),
-                turn()};
+        return ending(atMost, balance().forbids(m_cell, m_scale));
+    }
+
+    double largestScale(double least)
+    {
+        for (int pivots = 0; pivots < mostPivots && scale() >= least; ++pivots) {
+            const Violation found = mostViolated();
+            if (found.isWorst && found.row.excess < exactEnoughMm)
+                // A ball of the cylinder's own radius lies inside it: shrinking towards that ball's
+                // middle takes a body out of a wall that it cuts.
+                return scale() / (1 + std::max(0.0, found.row.excess) / radiusMm);
+            if (!m_basis.enter(found.row))
+                return 0;
+            place();
+        }
+        return 0;
     }
 
 private:
-    [[nodiscard]] Vector3 turn() const { return m_basis.turn(); }
-    /// The point of the body, turned as it is now, that reaches furthest along @p normal; both in
-    /// the body's frame.
-    [[nodiscard]] Vector3 reaching(Vector3 normal) const
+    struct Violation {
+        Constraint row;
+        bool isWorst = false; ///< No wall is cut more at this shift and turn.
+    };
+
+    [[nodiscard]] LeastCut ending(double atMost, bool isForbidden) const
     {
-        // To first order, (x + turn cross x) . normal = x . (normal + normal cross turn).
-        return m_body.furthest(normal + cross(normal, turn()));
+        const Vector3 turn = m_basis.turn();
+        const Orientation &from = m_cell.middle;
+        return {m_basis.cut(),
+                atMost,
+                {from.tiltX + turn.x, from.tiltY + turn.y, from.spin + turn.z},
+                balance(),
+                isForbidden};
+    }
+
+    [[nodiscard]] bool seeksScale() const { return m_scale == 0; }
+    [[nodiscard]] double scale() const { return seeksScale() ? -m_basis.cut() : m_scale; }
+
+    void place()
+    {
+        const Vector3 turn = m_basis.turn();
+        m_placed.place(scale(), turn.x * m_rates[0] + turn.y * m_rates[1] + turn.z * m_rates[2],
+                       m_basis.shift());
     }
 
     [[nodiscard]] Constraint touching(Wall wall, Vector3 normal, double wallMm) const
     {
-        const Vector3 inBody = m_about.toBody(normal);
-        const Vector3 point = reaching(inBody);
-        const Vector3 moment = m_scale * cross(point, inBody);
+        const Vector3 inward = m_placed.inBody(normal);
         Constraint row;
-        row.coefficients = {normal.x, normal.y, normal.z, moment.x, moment.y, moment.z, -1};
-        row.perScale = dot(point, inBody);
-        row.right = wallMm - m_scale * row.perScale;
-        row.contactMm = m_scale * length(point);
-        row.asideMm = m_scale * std::hypot(point.x, point.y);
+        row.ball = m_placed.reaching(normal);
+        row.wallMm = wallMm;
         row.wall = wall;
+        const double reach = row.ball.radius + dot(row.ball.middle, inward);
+        row.coefficients = {normal.x, normal.y, normal.z};
+        if (seeksScale()) {
+            row.coefficients[cutAt] = -reach;
+            row.right = wallMm;
+        } else {
+            const Vector3 moment = m_scale * cross(row.ball.middle, inward);
+            for (std::size_t i = 0; i < m_rates.size(); ++i)
+                row.coefficients[firstTurn + i] = dot(m_rates[i], moment);
+            row.coefficients[cutAt] = -1;
+            row.right = wallMm - m_scale * reach;
+        }
         row.excess = m_basis.excessOf(row);
         return row;
     }
 
-    /// Seen from above, the point furthest from the axis that climbing from @p normal leads to. The
-    /// distance is convex over the body, so the point furthest along the last direction is never
-    /// nearer than the last point.
-    double climb(Vector3 &normal) const
-    {
-        constexpr int steps = 12;
-        constexpr double still = 1e-6;
-        double reached = -1;
-        for (int step = 0; step < steps; ++step) {
-            const Vector3 point = reaching(m_about.toBody(normal));
-            const Vector3 moved = m_about.toWorld(point + cross(turn(), point));
-            const double x = m_scale * moved.x + m_basis.shift().x;
-            const double y = m_scale * moved.y + m_basis.shift().y;
-            const double distance = std::hypot(x, y);
-            if (distance <= reached + still || distance == 0)
-                break;
-            reached = distance;
-            normal = {x / distance, y / distance, 0};
-        }
-        return reached;
-    }
-
-    /// Where the body comes nearest the round wall or cuts it most: the highest of the few peaks.
-    [[nodiscard]] Constraint roundWall() const
-    {
-        constexpr int starts = 8;
-        Vector3 best{1, 0, 0};
-        double furthest = -1;
-        for (int i = 0; i < starts; ++i) {
-            const double angle = 2 * std::numbers::pi * i / starts + 0.1;
-            Vector3 normal{std::cos(angle), std::sin(angle), 0};
-            const double reached = climb(normal);
-            if (reached > furthest) {
-                furthest = reached;
-                best = normal;
-            }
-        }
-        return touching(Wall::Round, best, radiusMm);
-    }
-
-    /// The same, but only from where the wall was touched before: mostly it moved little.
-    [[nodiscard]] Constraint roundWallNearby() const
-    {
-        Constraint worst;
-        for (const Constraint &row : m_basis.rows()) {
-            if (row.wall != Wall::Round)
-                continue;
-            Vector3 normal{row.coefficients[0], row.coefficients[1], 0};
-            climb(normal);
-            const Constraint near = touching(Wall::Round, normal, radiusMm);
-            if (near.excess > worst.excess)
-                worst = near;
-        }
-        return worst;
-    }
-
-    [[nodiscard]] Constraint mostViolated() const
+    [[nodiscard]] Violation mostViolated() const
     {
         // Limits first: a cut that is found beyond them bounds nothing from above.
         if (const std::optional<Constraint> beyond = m_basis.limitPassed(m_limits))
-            return *beyond;
-        Constraint worst = touching(Wall::Rim, rim, 0);
+            return {*beyond, false};
+        Violation worst{touching(Wall::Rim, rim, 0), true};
         const auto consider = [&worst](const Constraint &row) {
-            if (row.excess > worst.excess)
-                worst = row;
+            if (row.excess > worst.row.excess)
+                worst.row = row;
         };
         consider(touching(Wall::Slope, slope, slopeMm));
-        consider(roundWallNearby());
-        if (worst.excess < exactEnoughMm) {
-            consider(roundWall());
-            worst.isWorst = true;
-        }
+        consider(touching(Wall::Round, m_placed.furthestOut(), radiusMm));
         return worst;
     }
 
-    const ConvexBody &m_body;
-    const Turn &m_about;
-    double m_scale;
-    TurnLimits m_limits;
+    [[nodiscard]] Balance balance() const
+    {
+        Balance balance;
+        for (std::size_t i = 0; i < unknowns; ++i) {
+            const Constraint &row = m_basis.rows()[i];
+            if (row.wall == Wall::None || m_basis.pressure(i) <= 0)
+                continue;
+            const Vector3 outward{row.coefficients[0], row.coefficients[1], row.coefficients[2]};
+            balance.press(m_basis.pressure(i), outward, row.wallMm, row.ball);
+        }
+        return balance;
+    }
+
+    OrientationCell m_cell;
+    double m_scale; ///< 0: to be found.
+    CutBasis::Limits m_limits;
+    std::array<Vector3, 3> m_rates;
+    PlacedBody m_placed;
     CutBasis m_basis;
 };
 
 } // namespace
 
-double secondOrder(const TurnLimits &limits, double contactMm, double asideMm)
+LeastCut leastCut(const ConvexBody &body, const OrientationCell &cell, double scale)
 {
-    return limits.tilt * limits.tilt / 2 * contactMm +
-           limits.spin * (limits.spin / 2 + limits.tilt) * asideMm;
+    return PoseProgram(body, cell, scale).leastCut();
 }
 
-LeastCut leastCut(const ConvexBody &body, const Turn &about, double scale, const TurnLimits &limits,
-                  double enough)
+double scaleInPose(const ConvexBody &body, const Orientation &lying, double least)
 {
-    return PoseProgram(body, about, scale, limits).solve(enough);
-}
-
-double scaleInPose(const ConvexBody &body, const Turn &about, double most, double least)
-{
-    // The cut is convex in the scale, so Newton's steps come down to the root from above.
-    constexpr int steps = 30;
-    double scale = most;
-    for (int i = 0; i < steps; ++i) {
-        const LeastCut cut = leastCut(body, about, scale, {}, endless);
-        if (cut.mm < exactEnoughMm)
-            // A ball of the cylinder's own radius lies inside it: shrinking towards that ball's
-            // middle takes a body out of a wall that it cuts.
-            return cut.atMostMm < radiusMm ? scale / (1 + std::max(0.0, cut.atMostMm) / radiusMm)
-                                           : 0;
-        const double next = scale - cut.mm / cut.perScale;
-        if (next < least)
-            return 0;
-        scale = next;
-    }
-    return 0;
+    return PoseProgram(body, {lying, 0, 0}, 0).largestScale(least);
 }
 
 } // namespace lidlark::measure

@@ -11,12 +11,11 @@ namespace lidlark::measure {
 namespace {
 
 /// What the search leaves open, relative; the rest of the promised 0.1 % is for rounding.
-constexpr double precision = 8e-4;
+constexpr double precision = 9.5e-4;
 /// A pose that cuts less at the scale aimed at is nearly as good as the best can be.
 constexpr double worthTryingMm = 0.005;
 /// Some hundreds are usual. A phone must not be kept busy for ever by a solid nobody thought of.
 constexpr std::size_t mostCells = 50000;
-constexpr double quarterTurn = std::numbers::pi / 2;
 
 /// The smallest circle that a shadow of the body can have, mm across: no pose needs less width.
 /// Box: the mean square of its four space diagonals' shadows is the sum of its edges squared
@@ -44,117 +43,127 @@ double depthUpright(const Solid &solid)
                                        : (sizes[2] + std::hypot(sizes[0], sizes[2])) / 2;
 }
 
-/// Orientations around one. A body is first spun about its z axis, then tilted: its tilt vector
-/// (about a level line) differs by at most `tilt` along x and along y, its spin by at most `spin`.
-struct Cell {
-    double tiltX;
-    double tiltY;
-    double spinAngle;
-    double tilt;
-    double spin;
-
-    [[nodiscard]] Turn middle() const
-    {
-        return turned(turned({}, {0, 0, spinAngle}), {tiltX, tiltY, 0});
-    }
-    /// Two tilts are no further apart than their tilt vectors.
-    [[nodiscard]] TurnLimits limits() const { return {std::numbers::sqrt2 * tilt, spin}; }
-};
-
-/// Parts the orientations into ever smaller cells and drops those in which, by forces and moments
-/// that balance, not even a body a little larger than the best so far could lie.
+/// Parts the orientations into ever smaller cells and drops those in which, by forces that balance,
+/// not even a body a little larger than the best so far could lie.
 class PoseSearch
 {
 public:
     PoseSearch(const Solid &solid, double most) : m_body(solid), m_most(most)
     {
-        for (const double tilt : {0.0, 0.25, 0.5}) {
-            for (const double spin : {0.0, quarterTurn / 2, quarterTurn}) {
+        for (const double tilt : {0.0, -0.125, -0.25}) {
+            for (const double spin : {0.0, std::numbers::sqrt2 - 1, 1.0}) {
                 if (spin == 0 || !m_body.isRound())
-                    tryPose(Cell{0, -tilt, spin, 0, 0}.middle());
+                    tryPose({0, tilt, spin});
             }
         }
     }
 
     double run()
     {
-        std::vector<Cell> cells = whole();
-        while (!cells.empty() && m_best * (1 + precision) < m_most) {
-            if (cells.size() > mostCells)
+        beginWhole();
+        std::size_t looked = 0;
+        while (!m_open.empty() && m_best * (1 + precision) < m_most) {
+            if (++looked > mostCells)
                 return m_best *
                        (1 + precision); // what may still be open near the best, as if found
-            std::vector<Cell> next;
-            for (const Cell &cell : cells)
-                look(cell, next);
-            cells = std::move(next);
+            const Open open = m_open.back();
+            m_open.pop_back();
+            look(open);
         }
         return m_best;
     }
 
 private:
+    struct Open {
+        OrientationCell cell;
+        Balance balance; ///< Of the cell that it is a part of.
+    };
+
     /// Mirrored at the plane of the slope the cylinder stays as it is, and so does every body here:
     /// tilts to one side will do. Half a turn about an axis of its own changes no body here: a
     /// quarter turn of tilt and half a turn of spin reach everything. A round body needs no spin.
-    [[nodiscard]] std::vector<Cell> whole() const
+    void beginWhole()
     {
-        constexpr double part = quarterTurn / 4;
-        std::vector<Cell> cells;
+        constexpr double part = 0.25;
         for (const double x : {part, 3 * part}) {
             for (const double y : {-3 * part, -part, part, 3 * part}) {
                 if (m_body.isRound()) {
-                    cells.push_back({x, y, 0, part, 0});
+                    m_open.push_back({{{x, y, 0}, part, 0}, {}});
                     continue;
                 }
-                for (const double spin : {-quarterTurn / 2, quarterTurn / 2})
-                    cells.push_back({x, y, spin, part, quarterTurn / 2});
+                for (const double spin : {-0.5, 0.5})
+                    m_open.push_back({{{x, y, spin}, part, 0.5}, {}});
             }
         }
-        return cells;
     }
 
-    /// Drops @p cell, or puts its parts into @p next.
-    void look(const Cell &cell, std::vector<Cell> &next)
+    bool isKnownForbidden(const Open &open, double scale)
     {
-        const double nearestX = std::max(0.0, std::abs(cell.tiltX) - cell.tilt);
-        const double nearestY = std::max(0.0, std::abs(cell.tiltY) - cell.tilt);
-        if (std::hypot(nearestX, nearestY) > quarterTurn)
-            return;
-        const TurnLimits limits = cell.limits();
-        const Turn about = cell.middle();
-        const LeastCut cut = leastCut(m_body, about, m_best * (1 + precision), limits, 0);
-        if (cut.mm > secondOrder(limits, cut.meanContactMm, cut.meanAsideMm))
-            return;
-        if (cut.atMostMm < worthTryingMm)
-            tryPose(turned(about, about.toWorld(cut.turn)));
-        const double byTilt = limits.tilt * limits.tilt * cut.meanContactMm;
-        const double bySpin = limits.spin * limits.spin * cut.meanAsideMm;
-        byTilt >= bySpin ? splitTilt(cell, next) : splitSpin(cell, next);
+        if (open.balance.forbids(open.cell, scale))
+            return true;
+        for (std::size_t i = 0; i < m_recent.size(); ++i) {
+            if (m_recent[i].forbids(open.cell, scale)) {
+                std::swap(m_recent[i], m_recent[i / 2]);
+                return true;
+            }
+        }
+        return false;
     }
 
-    static void splitTilt(const Cell &cell, std::vector<Cell> &next)
+    /// Drops a cell, or leaves its parts open.
+    void look(const Open &open)
+    {
+        const OrientationCell &cell = open.cell;
+        const double nearestX = std::max(0.0, std::abs(cell.middle.tiltX) - cell.tilt);
+        const double nearestY = std::max(0.0, std::abs(cell.middle.tiltY) - cell.tilt);
+        if (nearestX * nearestX + nearestY * nearestY > 1)
+            return;
+        const double scale = m_best * (1 + precision);
+        if (isKnownForbidden(open, scale))
+            return;
+        const LeastCut cut = leastCut(m_body, cell, scale);
+        if (cut.isForbidden) {
+            m_recent[m_next++ % m_recent.size()] = cut.balance;
+            return;
+        }
+        if (cut.atMostMm < worthTryingMm)
+            tryPose(cut.at);
+        const Balance::Blur blur = cut.balance.blur(cell, scale);
+        if (blur.byTilt >= blur.bySpin)
+            splitTilt(cell, cut.balance);
+        else
+            splitSpin(cell, cut.balance);
+    }
+
+    void splitTilt(const OrientationCell &cell, const Balance &balance)
     {
         const double half = cell.tilt / 2;
+        const auto &[tiltX, tiltY, spin] = cell.middle;
         for (const double x : {-half, half}) {
             for (const double y : {-half, half})
-                next.push_back({cell.tiltX + x, cell.tiltY + y, cell.spinAngle, half, cell.spin});
+                m_open.push_back({{{tiltX + x, tiltY + y, spin}, half, cell.spin}, balance});
         }
     }
 
-    static void splitSpin(const Cell &cell, std::vector<Cell> &next)
+    void splitSpin(const OrientationCell &cell, const Balance &balance)
     {
         const double half = cell.spin / 2;
-        for (const double spin : {-half, half})
-            next.push_back({cell.tiltX, cell.tiltY, cell.spinAngle + spin, cell.tilt, half});
+        const auto &[tiltX, tiltY, spin] = cell.middle;
+        for (const double by : {-half, half})
+            m_open.push_back({{{tiltX, tiltY, spin + by}, cell.tilt, half}, balance});
     }
 
-    void tryPose(const Turn &turn)
+    void tryPose(const Orientation &lying)
     {
-        m_best = std::max(m_best, scaleInPose(m_body, turn, m_most, m_best));
+        m_best = std::max(m_best, scaleInPose(m_body, lying, m_best));
     }
 
     ConvexBody m_body;
     double m_most; ///< No pose has room for more.
     double m_best = 0;
+    std::vector<Open> m_open;
+    std::array<Balance, 8> m_recent{};
+    std::size_t m_next = 0;
 };
 
 } // namespace

@@ -30,17 +30,6 @@ constexpr TagSet spokenOf()
 }
 static_assert(spokenOf().size() == static_cast<int>(catalogue::tagCount), "a caution left unsaid");
 
-constexpr auto smallPartsUs =
-    "WARNING: CHOKING HAZARD\u2014Small parts. Not for children under 3 yrs.";
-constexpr auto balloonUs =
-    "WARNING: CHOKING HAZARD\u2014Children under 8 yrs. can choke or suffocate on uninflated or "
-    "broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard "
-    "broken balloons at once.";
-constexpr auto balloonEurope =
-    "Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. "
-    "Adult supervision required. Keep uninflated balloons from children. Discard broken balloons "
-    "at once.";
-
 } // namespace
 
 Sentence supervisionLead(Supervision supervision, const std::string &childAlias)
@@ -84,17 +73,6 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
         place = sentences.size();
     }
     return sentences;
-}
-
-std::vector<std::string> labelWords(TagSet tags, Region region)
-{
-    std::vector<std::string> words;
-    if (tags.has(Tag::Balloon))
-        words.emplace_back(region == Region::UnitedStates ? balloonUs : balloonEurope);
-    const bool small = tags.has(Tag::Small) || tags.has(Tag::Coin);
-    if (small && region == Region::UnitedStates)
-        words.emplace_back(smallPartsUs);
-    return words;
 }
 
 Sentence closingLine()

@@ -3,10 +3,16 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// Gallery: the three sizes of caution.
+/// Gallery: label words and the three sizes of caution.
 Column {
     width: parent ? parent.width : implicitWidth
     spacing: Theme.gap
+
+    LabelStrip {
+        width: parent.width
+        words: ["Words that a rule puts on a label.", "Other words of another rule."]
+        source: "Where they stand"
+    }
 
     CautionStrip {
         width: parent.width

@@ -11,7 +11,6 @@ Column {
     required property list<string> watchFor
     required property list<string> waysIn
     required property list<string> cautions
-    required property list<string> labelWords
 
     spacing: Theme.gap
 
@@ -61,10 +60,5 @@ Column {
     Lines {
         head: qsTr("All cautions")
         texts: details.cautions
-    }
-
-    Lines {
-        head: qsTr("Words the regulations prescribe")
-        texts: details.labelWords
     }
 }

@@ -39,12 +39,22 @@ Sheet {
         sheetMargin: screen.margin
         sheetWidth: screen.width
 
-        CautionStrip {
-            id: strip
+        Column {
+            id: cautions
 
             width: parent.width
-            lead: play.lead
-            text: play.cautions
+
+            LabelStrip {
+                width: parent.width
+                words: play.step === 0 ? play.labelWords : []
+                source: play.labelSource
+            }
+
+            CautionStrip {
+                width: parent.width
+                lead: play.lead
+                text: play.cautions
+            }
         }
     }
 
@@ -76,7 +86,7 @@ Sheet {
         width: screen.contentWidth
         margin: screen.margin
         lift: play.swapLines.length > 0 ? 0 : screen.spacing
-        room: screen.middleHeight - strip.height
+        room: screen.middleHeight - cautions.height
         drawing: play.drawing
         drawingAlt: play.drawingAlt
         step: play.step
@@ -123,7 +133,6 @@ Sheet {
         watchFor: play.watchFor
         waysIn: play.waysIn
         cautions: play.allCautions
-        labelWords: play.labelWords
     }
 
     foot: PlayFoot {

@@ -77,15 +77,32 @@ QString PlayViewModel::cautions() const
     return allCautions().mid(0, cautionsInTheStrip).join(u' ');
 }
 
+std::vector<wording::LabelWords> PlayViewModel::label() const
+{
+    const catalogue::Activity *activity = activityInHand();
+    if (activity == nullptr || m_household == nullptr)
+        return {};
+    // The words of the country the phone is set to.
+    const QString territory = QLocale::territoryToCode(QLocale::system().territory());
+    return wording::labelWords(*activity, m_playInHand->items(), m_playInHand->cautions(),
+                               m_household->catalogue(), wording::regionOf(toCore(territory)));
+}
+
 QStringList PlayViewModel::labelWords() const
 {
-    if (m_playInHand == nullptr)
-        return {};
-    // The words of the country the phone is set to; elsewhere those of Europe.
-    const bool american = QLocale::system().territory() == QLocale::UnitedStates;
-    return linesOf(wording::labelWords(m_playInHand->cautions(), american
-                                                                     ? wording::Region::UnitedStates
-                                                                     : wording::Region::Europe));
+    QStringList lines;
+    for (const wording::LabelWords &line : label())
+        lines.append(fromCore(line.words));
+    return lines;
+}
+
+QString PlayViewModel::labelSource() const
+{
+    QStringList sources;
+    for (const wording::LabelWords &line : label())
+        sources.append(fromCore(line.source));
+    sources.removeDuplicates();
+    return sources.join(QStringLiteral("; "));
 }
 
 QString PlayViewModel::adultLine() const

@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include "core/wording/label_words.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/play_in_hand.h"
 
@@ -20,7 +21,9 @@ class PlayViewModel : public QObject
     Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)         ///< Who sits where.
     Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL) ///< The first few sentences.
     Q_PROPERTY(QList<QString> allCautions READ allCautions NOTIFY changed FINAL)
+    /// Words of a regulation, exactly, and where they stand.
     Q_PROPERTY(QList<QString> labelWords READ labelWords NOTIFY changed FINAL)
+    Q_PROPERTY(QString labelSource READ labelSource NOTIFY changed FINAL)
     Q_PROPERTY(QString adultLine READ adultLine NOTIFY changed FINAL)
     Q_PROPERTY(QString invite READ invite NOTIFY changed FINAL)
     Q_PROPERTY(int stepCount READ stepCount NOTIFY changed FINAL)
@@ -47,6 +50,7 @@ public:
     [[nodiscard]] QString cautions() const;
     [[nodiscard]] QStringList allCautions() const;
     [[nodiscard]] QStringList labelWords() const;
+    [[nodiscard]] QString labelSource() const;
     [[nodiscard]] QString adultLine() const;
     [[nodiscard]] QString invite() const;
     [[nodiscard]] int stepCount() const;
@@ -67,6 +71,7 @@ signals:
 
 private:
     [[nodiscard]] const catalogue::Activity *activityInHand() const;
+    [[nodiscard]] std::vector<wording::LabelWords> label() const;
     [[nodiscard]] const catalogue::Step *currentStep() const;
 
     Household *m_household = nullptr;

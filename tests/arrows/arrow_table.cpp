@@ -95,7 +95,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/play", core({"journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
-        {"core/safety", core({"base", "catalogue", "child", "measure"})},
+        {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
     };
     return table;

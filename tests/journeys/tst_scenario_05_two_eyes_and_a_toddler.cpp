@@ -34,7 +34,7 @@ bool isAdmitted(const usecase::TodayMenu &today, const ActivityId &activity)
 
 } // namespace
 
-/// job.md scenario 5: four of six eyes, and a two-year-old.
+/// job.md scenario 5: four of six eyes, and a two-year-old; safety.md SP-06.
 class TestScenario05 : public QObject
 {
     Q_OBJECT

@@ -103,7 +103,8 @@ void TestMeasuredHazards::aMarbleIsSmallWhateverItsSize()
 
 void TestMeasuredHazards::aCordIsJudgedByLengthLoopAndThickness()
 {
-    // EN 71-1:2005+A8:2009 5.4 (read): 220 mm, 1.5 mm; 360 mm: US and ISO (from memory).
+    // CO-01, CO-02, CO-05: EN 71-1:2005+A8:2009 5.4 (read): 220 mm, 1.5 mm. 360 mm is the stricter
+    // figure of safety.md 0.
     const auto cord = [](measure::Cord of) {
         Measures measures;
         measures.soft = "a cord";

@@ -33,10 +33,10 @@ void TestAdmitCompany::aTagIsHiddenForTheRoom_data()
     // activities.md 1.4: "SMALL, COIN, BALLOON, ELASTIC, FOAM, FOIL, STRAW and CORD are hidden for
     // an under-three or a mouther. STICKER and DOUGH ... are hidden for a mouther only".
     row("SMALL", true, true);   // [E8]
-    row("BALLOON", true, true); // [E8, E9]
+    row("BALLOON", true, true); // [E8, E9]; safety.md BL-01
     row("ELASTIC", true, true);
     row("CORD", true, true); // [E11]
-    row("COIN", true, true);
+    row("COIN", true, true); // safety.md CN-01
     row("FOAM", true, true);
     row("FOIL", true, true);
     row("STRAW", true, true); // [E12]

@@ -52,7 +52,7 @@ void TestAdmitConditions::smallPartsNeedTheTherapistsConditionWhereASmallChildLi
 
 void TestAdmitConditions::theConditionNeedsAHighPlace()
 {
-    // SP-01: "high storage: job.md scenario 5".
+    // SP-01: "high storage: job.md scenario 5"; SP-04: out of the little one's reach.
     GateWorld world(items());
     world.room.present.emplace();
     world.addChild("Mirren", 25, Answer::No);
@@ -126,7 +126,8 @@ void TestAdmitConditions::anAllergenNobodySpokeOfKeepsItsItemAway()
 
 void TestAdmitConditions::aLatexRiskIsReadAsAnAllergy()
 {
-    // LA-01: "latex flag (allergy, spina bifida, many operations, or reaction to listed foods)".
+    // LA-01: "latex flag (allergy, spina bifida, many operations, or reaction to listed foods)";
+    // LA-02 names the foods.
     GateWorld world(items());
     Activity activity = activityWith({});
     use(activity, "bands", 1);

@@ -22,6 +22,7 @@ private slots:
 
 void TestAdmitHousehold::whatTheHomeMustAvoid_data()
 {
+    // safety.md BL-04 (latex balloons), MD-01 (dough with wheat).
     QTest::addColumn<QString>("avoids");
     QTest::addColumn<QString>("item");
     QTest::addColumn<bool>("admitted");

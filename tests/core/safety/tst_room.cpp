@@ -21,6 +21,7 @@ private slots:
 
 void TestRoom::whoIsSmallAndWhoMouths_data()
 {
+    // safety.md SP-03: mouthing counts, whatever the birthday says.
     QTest::addColumn<int>("months"); // -1: nobody has said.
     QTest::addColumn<QString>("answer");
     QTest::addColumn<bool>("pica");

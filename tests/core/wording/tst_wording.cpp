@@ -49,29 +49,6 @@ class TestWording : public QObject
     Q_OBJECT
 
 private slots:
-    /// The exact words of safety.md section 2, rows L-1, L-2 and L-7, which quote 16 CFR
-    /// 1500.19(b) (ONIX code list 143) and the balloon words of EN 71-1 (Eurofins page).
-    void labelWordsAreTheRegulationsOwn()
-    {
-        using catalogue::Tag;
-        const auto both = labelWords({Tag::Balloon, Tag::Small}, Region::UnitedStates);
-        QCOMPARE(both.size(), std::size_t{2});
-        QCOMPARE(QString::fromStdString(both[0]),
-                 QStringLiteral("WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or "
-                                "suffocate on uninflated or broken balloons. Adult supervision "
-                                "required. Keep uninflated balloons from children. Discard broken "
-                                "balloons at once."));
-        QCOMPARE(QString::fromStdString(both[1]),
-                 QStringLiteral("WARNING: CHOKING HAZARD—Small parts. Not for children under 3 "
-                                "yrs."));
-        QCOMPARE(QString::fromStdString(labelWords({Tag::Balloon}, Region::Europe).at(0)),
-                 QStringLiteral("Warning! Children under eight years can choke or suffocate on "
-                                "uninflated or broken balloons. Adult supervision required. Keep "
-                                "uninflated balloons from children. Discard broken balloons at "
-                                "once."));
-        QVERIFY(labelWords({Tag::Pet}, Region::UnitedStates).empty());
-    }
-
     void everyTagHasItsOwnCautionOfAtMostEighteenWords()
     {
         std::set<std::string_view> seen;

@@ -1,0 +1,37 @@
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/safety/reason.h"
+#include "core/usecase/workplace.h"
+
+#include <string>
+#include <vector>
+
+namespace lidlark::usecase {
+
+/// What a change of the catalogue (an item's measure or tag, an activity) does to one box.
+struct BoxRecheck {
+    struct Hidden {
+        ActivityId activity;
+        /// Empty: the changed catalogue has no such entry any more, for example because its
+        /// cautions leave out a tag that an item now carries.
+        std::vector<safety::Reason> reasons;
+    };
+    std::string child;               ///< Alias.
+    std::vector<Hidden> hidden;      ///< Could be offered before, no longer now.
+    std::vector<ActivityId> opened;  ///< The other way round.
+    std::vector<ActivityId> changed; ///< Still offered, with other cautions, swaps or supervision.
+
+    [[nodiscard]] bool affected() const
+    {
+        return !hidden.empty() || !opened.empty() || !changed.empty();
+    }
+};
+
+/// The gate over both catalogues for every box of this store, today, once with everyone of the home
+/// in the room and once with the playing child alone beside an adult: what differs in either is
+/// listed. Changes nothing. Errors: those of `loadFamily`.
+Result<std::vector<BoxRecheck>> recheckBoxes(Workplace &workplace,
+                                             const catalogue::Catalogue &edited);
+
+} // namespace lidlark::usecase
