@@ -7,27 +7,20 @@ namespace lidlark::mutation {
 
 namespace {
 
-const std::string spoken = "::lidlark::mutation::";
-
-std::string chosen(const std::string &number)
-{
-    return spoken + "is(" + number + ")";
-}
-
 void neverAndAlways(MutatedCopy &copy, Span condition, const std::string &name)
 {
     const std::string text = name + ": " + copy.source().textOf(condition);
     const std::string never = copy.mutant(condition.first, "never: " + text);
     const std::string always = copy.mutant(condition.first, "always: " + text);
     copy.wrap(condition, Layer::Condition,
-              "(!" + chosen(never) + " && (" + chosen(always) + " || (", ")))");
+              "(!" + isChosen(never) + " && (" + isChosen(always) + " || (", ")))");
 }
 
 /// `if (T *p = x)`; always true would read what is not there.
 void neverDeclared(MutatedCopy &copy, Span value)
 {
     const std::string never = copy.mutant(value.first, "never: if: " + copy.source().textOf(value));
-    copy.wrap(value, Layer::Condition, spoken + "orNothing(" + never + ", ", ")");
+    copy.wrap(value, Layer::Condition, callOf("orNothing", never), ")");
 }
 
 void mutateIf(MutatedCopy &copy, std::size_t opening)
@@ -58,9 +51,9 @@ void dropOperands(MutatedCopy &copy, Span span, const std::string &sign)
         const std::string number =
             copy.mutant(operand.first, "left out of " + sign + ": " + source.textOf(operand));
         if (sign == "&&")
-            copy.wrap(operand, Layer::Both, "(" + chosen(number) + " || (", "))");
+            copy.wrap(operand, Layer::Both, "(" + isChosen(number) + " || (", "))");
         else
-            copy.wrap(operand, Layer::Either, "(!" + chosen(number) + " && (", "))");
+            copy.wrap(operand, Layer::Either, "(!" + isChosen(number) + " && (", "))");
     }
 }
 
@@ -92,8 +85,7 @@ void mutateComparison(MutatedCopy &copy, Span span)
     if (sign == CppSource::none)
         return;
     const std::string number = copy.mutant(sign, "the other comparison: " + source.textOf(span));
-    copy.wrap(span, Layer::Comparison, spoken + functionFor(source.at(sign)) + "(" + number + ", ",
-              ")");
+    copy.wrap(span, Layer::Comparison, callOf(functionFor(source.at(sign)), number), ")");
     copy.replace(sign, ",");
 }
 

@@ -5,8 +5,6 @@ namespace lidlark::mutation {
 
 namespace {
 
-const std::string spoken = "::lidlark::mutation::";
-
 void mutateSwitch(MutatedCopy &copy, Span value, Span body)
 {
     const CppSource &source = copy.source();
@@ -20,7 +18,7 @@ void mutateSwitch(MutatedCopy &copy, Span value, Span body)
             continue;
         const std::string name = source.textOf(label);
         const std::string number = copy.mutant(i, "left out: case " + name);
-        copy.wrap(value, Layer::Value, spoken + "unlabelled(" + number + ", " + name + ", ", ")");
+        copy.wrap(value, Layer::Value, callOf("unlabelled", number) + name + ", ", ")");
     }
 }
 
@@ -51,7 +49,7 @@ void mutateFields(MutatedCopy &copy)
             continue;
         const std::string number =
             copy.mutant(first, "left empty: " + source.textOf({first - 3, expression.span.last}));
-        copy.wrap(expression.span, Layer::Field, spoken + "orNothing(" + number + ", ", ")");
+        copy.wrap(expression.span, Layer::Field, callOf("orNothing", number), ")");
     }
 }
 

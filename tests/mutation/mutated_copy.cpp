@@ -4,6 +4,20 @@
 
 namespace lidlark::mutation {
 
+std::string callOf(const std::string &function, const std::string &number)
+{
+    std::string call = "::lidlark::mutation::";
+    call.append(function).append("(").append(number).append(", ");
+    return call;
+}
+
+std::string isChosen(const std::string &number)
+{
+    std::string call = "::lidlark::mutation::is(";
+    call.append(number).append(")");
+    return call;
+}
+
 std::string MutatedCopy::mutant(std::size_t token, const std::string &what)
 {
     m_all.push_back({m_source.name(), m_source.lineOf(token), what, m_source.lineTextOf(token)});

@@ -15,6 +15,11 @@ struct Mutant {
     std::string lineText; ///< The line itself, so that a list can name it when lines have moved.
 };
 
+/// "::lidlark::mutation::below(7, ": how a call of a function of chosen.h begins.
+std::string callOf(const std::string &function, const std::string &number);
+/// "::lidlark::mutation::is(7)".
+std::string isChosen(const std::string &number);
+
 /// Which of two wraps of the same span is the outer one.
 enum class Layer { Statement, Condition, Either, Both, Comparison, Field, Union, Overlap, Value };
 

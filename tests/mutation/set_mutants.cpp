@@ -5,14 +5,12 @@ namespace lidlark::mutation {
 
 namespace {
 
-const std::string spoken = "::lidlark::mutation::";
-
 void leaveOutOfUnion(MutatedCopy &copy, const std::vector<Span> &parts)
 {
     for (const Span part : parts) {
         const std::string number =
             copy.mutant(part.first, "left out of |: " + copy.source().textOf(part));
-        copy.wrap(part, Layer::Union, spoken + "orNothing(" + number + ", ", ")");
+        copy.wrap(part, Layer::Union, callOf("orNothing", number), ")");
     }
 }
 
@@ -25,7 +23,7 @@ void leaveOutOfOverlap(MutatedCopy &copy, const std::vector<Span> &parts)
     const std::string second =
         copy.mutant(parts[1].first, "left out of &: " + source.textOf(parts[1]));
     copy.wrap({parts[0].first, parts[1].last}, Layer::Overlap,
-              spoken + "both(" + first + ", " + second + ", ", ")");
+              callOf("both", first) + second + ", ", ")");
     copy.replace(parts[0].last, ",");
 }
 
@@ -47,7 +45,7 @@ void mutateDifference(MutatedCopy &copy, std::size_t opening)
     const Span taken{opening + 1, copy.source().mateOf(opening)};
     const std::string number =
         copy.mutant(opening - 1, "takes nothing away: " + copy.source().textOf(taken));
-    copy.wrap(taken, Layer::Condition, spoken + "orNothing(" + number + ", ", ")");
+    copy.wrap(taken, Layer::Condition, callOf("orNothing", number), ")");
 }
 
 /// `std::max(a, b)`: the smaller, and the other way round.
@@ -58,8 +56,8 @@ void mutateExtreme(MutatedCopy &copy, std::size_t name, const std::string &funct
         copy.mutant(name, "the other extreme: " + source.textOf({name, source.after(name + 1)}));
     copy.replace(name - 2, "");
     copy.replace(name - 1, "");
-    copy.replace(name, spoken + function);
-    copy.replace(name + 1, "(" + number + ", ");
+    copy.replace(name, callOf(function, number));
+    copy.replace(name + 1, "");
 }
 
 } // namespace

@@ -79,8 +79,7 @@ void mutateStatements(MutatedCopy &copy)
             continue;
         const std::string number = copy.mutant(i, "skipped: " + source.textOf(statement));
         // In braces, so that an `else` after it stays with its own `if`.
-        copy.wrap(statement, Layer::Statement, "{ if (!::lidlark::mutation::is(" + number + ")) ",
-                  " }");
+        copy.wrap(statement, Layer::Statement, "{ if (!" + isChosen(number) + ") ", " }");
     }
 }
 
@@ -95,7 +94,7 @@ void mutateRuleLists(MutatedCopy &copy, const std::set<std::string> &functions)
             continue;
         const std::string number =
             copy.mutant(i, "left out of the rules: " + source.textOf({i, i + 1}));
-        copy.wrap({i, i + 1}, Layer::Value, "::lidlark::mutation::skipped(" + number + ", ", ")");
+        copy.wrap({i, i + 1}, Layer::Value, callOf("skipped", number), ")");
     }
 }
 

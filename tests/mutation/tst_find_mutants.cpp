@@ -168,8 +168,8 @@ void TestFindMutants::theListIsReadBack()
 
 void TestFindMutants::anEntryWithoutItsReasonIsRefused()
 {
-    QVERIFY_EXCEPTION_THROWN(equivalentsFrom("a.cpp\n37 for 36\nreturn 36;\n"), std::runtime_error);
-    QVERIFY_EXCEPTION_THROWN(mutantsFrom("no mutant\n"), std::runtime_error);
+    QVERIFY_THROWS_EXCEPTION(std::runtime_error, equivalentsFrom("a.cpp\n37 for 36\nreturn 36;\n"));
+    QVERIFY_THROWS_EXCEPTION(std::runtime_error, mutantsFrom("no mutant\n"));
 }
 
 QTEST_APPLESS_MAIN(TestFindMutants)

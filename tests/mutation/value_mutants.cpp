@@ -7,8 +7,6 @@ namespace lidlark::mutation {
 
 namespace {
 
-const std::string spoken = "::lidlark::mutation::";
-
 /// All of `a::b::Enumeration::Value` that ends with @p value.
 Span wholeName(const CppSource &source, std::size_t value)
 {
@@ -28,7 +26,7 @@ bool isValueOf(const CppSource &source, std::size_t token, std::string_view enum
 void mutateTag(MutatedCopy &copy, Span name)
 {
     const std::string number = copy.mutant(name.first, "no tag for " + copy.source().textOf(name));
-    copy.wrap(name, Layer::Value, spoken + "untagged(" + number + ", ", ")");
+    copy.wrap(name, Layer::Value, callOf("untagged", number), ")");
 }
 
 void mutateSupervision(MutatedCopy &copy, Span name)
@@ -36,21 +34,21 @@ void mutateSupervision(MutatedCopy &copy, Span name)
     const std::string text = copy.source().textOf(name);
     const std::string next = copy.mutant(name.first, "the next value for " + text);
     const std::string nextButOne = copy.mutant(name.first, "the next value but one for " + text);
-    copy.wrap(name, Layer::Value, spoken + "other(" + next + ", " + nextButOne + ", ", ")");
+    copy.wrap(name, Layer::Value, callOf("other", next) + nextButOne + ", ", ")");
 }
 
 void mutateCode(MutatedCopy &copy, Span name)
 {
     const std::string number =
         copy.mutant(name.first, "the next code for " + copy.source().textOf(name));
-    copy.wrap(name, Layer::Value, spoken + "nextCode(" + number + ", ", ")");
+    copy.wrap(name, Layer::Value, callOf("nextCode", number), ")");
 }
 
 void flip(MutatedCopy &copy, std::size_t token)
 {
     const std::string text(copy.source().at(token).text);
     const std::string number = copy.mutant(token, "the opposite of " + text);
-    copy.replace(token, spoken + "flipped(" + number + ", " + text + ")");
+    copy.replace(token, callOf("flipped", number) + text + ")");
 }
 
 /// A plain whole number that is no argument of a template.
@@ -77,9 +75,8 @@ void mutateNumber(MutatedCopy &copy, std::size_t token)
     std::string choice = "(";
     for (const int other : others) {
         const std::string instead = std::to_string(other);
-        const std::string number = copy.mutant(token, instead + " for " + text);
-        choice += spoken;
-        choice += "is(" + number + ") ? " + instead + " : ";
+        const std::string number = copy.mutant(token, std::string(instead).append(" for " + text));
+        choice.append(isChosen(number)).append(" ? ").append(instead).append(" : ");
     }
     copy.replace(token, choice + text + ")");
 }
