@@ -83,6 +83,18 @@ std::string fieldsOf(const Fact &fact)
         .dump();
 }
 
+std::optional<std::string> problemWith(const Fact &fact)
+{
+    constexpr std::size_t longestNumber = 20;
+    if (fact.fact != "emergency-number" && fact.fact != "poison-line")
+        return std::nullopt;
+    const bool allowed = fact.value.find_first_not_of("0123456789 +-") == std::string::npos;
+    if (allowed && fact.value.size() <= longestNumber)
+        return std::nullopt;
+    const std::string name = fact.fact == "poison-line" ? "poison line" : "emergency number";
+    return name + ": only digits, spaces, + and -, at most 20";
+}
+
 std::optional<Fact> readFact(const Event &event)
 {
     if (event.kind != Kind::Fact)

@@ -13,9 +13,9 @@ namespace lidlark::child {
 /// One standing value of the home sheet. Person empty: about the home as a whole.
 /// Facts of a person: alias, kind (child, adult), lives (yes, visits, no), born-by (ISO day),
 /// mouths, pica, energy-limited (yes, no). Facts of a home: name, latex, latex-risk, wheat,
-/// coeliac, milk, egg, nut, soy, adhesive, dye, others, likes-touch, pets, high-storage, bedtime
-/// (minute of the day), reviewed-only, the therapist's flags (seizure-shunt-or-neck ...),
-/// lacks-<item> for a household extra.
+/// coeliac, milk, egg, nut, soy, adhesive, dye, others, emergency-number, poison-line, likes-touch,
+/// pets, high-storage, bedtime (minute of the day), reviewed-only, the therapist's flags
+/// (seizure-shunt-or-neck ...), lacks-<item> for a household extra.
 struct Fact {
     std::string person;
     std::string fact;
@@ -24,6 +24,12 @@ struct Fact {
 };
 
 std::string fieldsOf(const Fact &fact);
+
+/// What is wrong with a statement before it is written: a telephone number of anything but digits,
+/// spaces, + and -, or longer than 20. @returns nothing when it may be said; the reason begins with
+/// the fact.
+std::optional<std::string> problemWith(const Fact &fact);
+
 std::optional<Fact> readFact(const journal::Event &event);
 
 /// The value in force of one (person, fact): the most careful of all standing statements; a

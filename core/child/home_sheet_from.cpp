@@ -68,6 +68,10 @@ void setHomeFact(HomeSheet &sheet, const Fact &fact)
         return;
     if (fact.fact == "name") {
         sheet.name = fact.value;
+    } else if (fact.fact == "emergency-number") {
+        sheet.emergencyNumber = fact.value;
+    } else if (fact.fact == "poison-line") {
+        sheet.poisonLine = fact.value;
     } else if (fact.fact == "others") {
         sheet.avoidances.others = fact.value;
     } else if (fact.fact == "likes-touch") {

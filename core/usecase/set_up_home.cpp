@@ -127,6 +127,8 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
 
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)
 {
+    if (const auto problem = child::problemWith(fact))
+        return Error{ErrorCode::Invalid, *problem};
     return sayOne(workplace, {LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
 }
 

@@ -17,6 +17,8 @@ FocusScope {
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
     property string problem: ""
+    /// Where "something is wrong" was tapped, to go back to.
+    property string troubleFrom: "today"
     readonly property Item current: loader.item as Item
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
@@ -44,6 +46,11 @@ FocusScope {
     /// From a kite on: the adult first, where a child may need one to borrow calm from (checkin.md 5).
     function goOnFrom(kite: string) {
         screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
+    }
+
+    function somethingIsWrong() {
+        screens.troubleFrom = screens.route
+        screens.go("emergency")
     }
 
     function goBack() {

@@ -9,5 +9,6 @@ EmergencyScreen {
 
     required property AppScreens screens
 
-    onDone: route.screens.go("floor")
+    household: route.screens.household
+    onDone: route.screens.go(route.screens.troubleFrom)
 }

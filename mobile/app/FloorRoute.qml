@@ -11,5 +11,5 @@ FloorScreen {
 
     household: route.screens.household
     onDone: route.screens.go(route.screens.playInHand.active ? "different" : "today")
-    onEmergencyWanted: route.screens.go("emergency")
+    onEmergencyWanted: route.screens.somethingIsWrong()
 }

@@ -7,6 +7,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/usecase/family.h"
+#include "core/usecase/lost_pieces.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/workplace.h"
 
@@ -71,6 +72,11 @@ public:
     Outcome sayPlace(const std::string &place, const std::string &words);
     Outcome noteFound(const ItemId &item, int pieces);
     Outcome checkFloor();
+    /// What a lost piece means here (core/usecase/lost_pieces.h).
+    [[nodiscard]] usecase::LostDanger dangerOfLosing(const ItemId &item) const
+    {
+        return usecase::dangerOfLosing(m_catalogue.item(item));
+    }
 
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);

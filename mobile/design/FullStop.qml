@@ -10,6 +10,10 @@ FocusScope {
     property string lead: ""
     property string text: ""
     property list<string> answers
+    /// Above 0: a row of numbers, 1 to this, over the first answer; the highest is picked.
+    property int numbers: 0
+    property int number: stop.numbers
+    property string numberQuestion: ""
     readonly property string firstAnswer: stop.answers.length > 0 ? stop.answers[0] : ""
 
     signal answered(int index)
@@ -31,6 +35,8 @@ FocusScope {
             scroller.contentY = Math.min(scroller.contentHeight - scroller.height, y + item.height - scroller.height + Theme.gap)
     }
 
+    // Other words are read from their beginning.
+    onTextChanged: scroller.contentY = 0
     onFocusedChanged: {
         for (let above = stop.focused; above; above = above.parent) {
             if (above === column)
@@ -82,6 +88,33 @@ FocusScope {
                 text: stop.text
             }
 
+            Words {
+                width: parent.width
+                color: Theme.safetyText
+                visible: stop.numbers > 0
+                text: stop.numberQuestion
+            }
+
+            Flow {
+                width: parent.width
+                spacing: Theme.cardPadding
+                visible: stop.numbers > 0
+
+                Repeater {
+                    model: stop.numbers
+
+                    NumberKey {
+                        id: key
+
+                        required property int index
+
+                        text: key.index + 1
+                        picked: stop.number === key.index + 1
+                        onClicked: stop.number = key.index + 1
+                    }
+                }
+            }
+
             Slip {
                 width: parent.width
                 ground: Theme.OnSafety
@@ -98,7 +131,7 @@ FocusScope {
                     required property int index
                     required property string modelData
 
-                    anchors.left: parent.left
+                    x: answer.mirrored ? column.width - width : 0
                     width: Math.min(implicitWidth, column.width)
                     ground: Theme.OnSafety
                     text: answer.modelData

@@ -53,6 +53,31 @@ Sheet {
         }
     }
 
+    Rule {
+        width: screen.contentWidth
+    }
+
+    PaperField {
+        width: screen.contentWidth
+        label: qsTr("Your emergency number")
+        placeholder: qsTr("Shown first when something is wrong")
+        inputMethodHints: Qt.ImhDialableCharactersOnly
+        maximumLength: 20
+        text: homeSheet.emergencyNumber
+        onAccepted: homeSheet.sayEmergencyNumber(text)
+        onFocusedChanged: if (!focused) homeSheet.sayEmergencyNumber(text)
+    }
+
+    PaperField {
+        width: screen.contentWidth
+        label: qsTr("Your poison line")
+        inputMethodHints: Qt.ImhDialableCharactersOnly
+        maximumLength: 20
+        text: homeSheet.poisonLine
+        onAccepted: homeSheet.sayPoisonLine(text)
+        onFocusedChanged: if (!focused) homeSheet.sayPoisonLine(text)
+    }
+
     Repeater {
         model: homeSheet
 

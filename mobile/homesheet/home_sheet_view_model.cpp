@@ -23,6 +23,11 @@ void HomeSheetViewModel::load()
         const child::HomeSheet &sheet = *m_family->sheet;
         m_rows = {{"", "latex", tr("Must anyone here avoid latex?"),
                    tr("Balloons, rubber bands, many soft balls."), sheet.avoidances.latex},
+                  {"", "latex-risk",
+                   tr("Has anyone here spina bifida, had many operations, or reacted to banana, "
+                      "avocado, kiwi or chestnut?"),
+                   tr("Then latex is avoided too. Talk to a clinician about it."),
+                   sheet.avoidances.latexRisk},
                   {"", "wheat", tr("Is anyone here allergic to wheat?"),
                    tr("Bought dough is mostly wheat."), sheet.avoidances.wheat},
                   {"", "coeliac", tr("Does anyone here have coeliac disease?"), QString(),
@@ -30,7 +35,10 @@ void HomeSheetViewModel::load()
                   {"", "likes-touch", tr("Does %1 like firm touch?").arg(m_household->child()),
                    tr("Not said counts as no."), sheet.likesTouch},
                   {"", "pets", tr("Is there a dog or a cat?"), tr("Salty dough can poison them."),
-                   sheet.pets ? child::Answer::Yes : child::Answer::No}};
+                   sheet.pets ? child::Answer::Yes : child::Answer::No},
+                  {"", "high-storage", tr("Is there a high place for the box?"),
+                   tr("Out of reach of small children."),
+                   sheet.highStorage ? child::Answer::Yes : child::Answer::No}};
         for (const child::Person &person : sheet.people) {
             if (person.kind == child::PersonKind::Child)
                 m_rows.push_back(
@@ -95,6 +103,40 @@ QStringList HomeSheetViewModel::people() const
 QString HomeSheetViewModel::homeName() const
 {
     return m_family && m_family->sheet ? fromCore(m_family->sheet->name) : QString();
+}
+
+QString HomeSheetViewModel::emergencyNumber() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->emergencyNumber) : QString();
+}
+
+QString HomeSheetViewModel::poisonLine() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->poisonLine) : QString();
+}
+
+void HomeSheetViewModel::sayEmergencyNumber(const QString &number)
+{
+    if (number.trimmed() != emergencyNumber())
+        sayNumber("emergency-number", number);
+}
+
+void HomeSheetViewModel::sayPoisonLine(const QString &number)
+{
+    if (number.trimmed() != poisonLine())
+        sayNumber("poison-line", number);
+}
+
+void HomeSheetViewModel::sayNumber(const std::string &fact, const QString &number)
+{
+    if (!m_family)
+        return;
+    const Outcome done = usecase::sayFact(m_household->workplace(), m_family->home,
+                                          {"", fact, toCore(number.trimmed())});
+    m_problem = done ? QString() : m_household->sentenceFor(done.error());
+    if (done)
+        m_household->announce();
+    emit loaded();
 }
 
 void HomeSheetViewModel::say(int index, int answer)

@@ -18,6 +18,8 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
     Q_PROPERTY(QList<QString> people READ people NOTIFY loaded FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
+    Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY loaded FINAL)
+    Q_PROPERTY(QString poisonLine READ poisonLine NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -36,7 +38,13 @@ public:
     [[nodiscard]] QString homeName() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    [[nodiscard]] QString emergencyNumber() const;
+    [[nodiscard]] QString poisonLine() const;
+
     Q_INVOKABLE void say(int row, int answer);
+    /// The family's own numbers; empty takes one away.
+    Q_INVOKABLE void sayEmergencyNumber(const QString &number);
+    Q_INVOKABLE void sayPoisonLine(const QString &number);
 
 signals:
     void loaded();
@@ -50,6 +58,7 @@ private:
         child::Answer answer = child::Answer::Unanswered;
     };
     void load();
+    void sayNumber(const std::string &fact, const QString &number);
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;

@@ -19,6 +19,7 @@ Sheet {
 
     signal putBackWanted()
     signal burst()
+    signal emergencyWanted()
 
     margin: Theme.margin
 
@@ -124,6 +125,11 @@ Sheet {
         objectName: "more"
         text: screen.more ? qsTr("Less") : qsTr("More about this")
         onClicked: screen.more = !screen.more
+    }
+
+    StitchedLink {
+        text: qsTr("Something is wrong")
+        onClicked: screen.emergencyWanted()
     }
 
     PlayDetails {

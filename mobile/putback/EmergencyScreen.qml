@@ -1,16 +1,36 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
+import Lidlark.PutBack
 
-/// First line first (safety.md EM-01, EM-02, EM-05): no manoeuvres, no country's number built in.
+/// First line first (safety.md EM-01 to EM-05): no manoeuvres, no country's number built in.
 FullStop {
     id: screen
 
+    required property Household household
+    readonly property bool canCall: emergency.number.length > 0
+    /// Answers before those of what else it may be.
+    readonly property int before: screen.canCall ? 2 : 1
+
     signal done()
 
-    lead: qsTr("Call your local emergency number.")
-    text: qsTr("Coughing hard? Let them go on coughing and stay with them. Do not feel about in the mouth. Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. If something was swallowed, call the emergency number or the poison line now, even if your child seems well.")
-    answers: [qsTr("Back to the floor check")]
-    onAnswered: screen.done()
+    lead: emergency.lead
+    text: emergency.words
+    answers: (screen.canCall ? [qsTr("Call %1").arg(emergency.number)] : []).concat([qsTr("Back")], emergency.others)
+    onAnswered: index => {
+        if (screen.canCall && index === 0)
+            emergency.call()
+        else if (index < screen.before)
+            screen.done()
+        else
+            emergency.choose(index - screen.before)
+    }
+
+    EmergencyViewModel {
+        id: emergency
+
+        household: screen.household
+    }
 }

@@ -16,10 +16,12 @@ FullStop {
     signal emergencyWanted()
 
     lead: floor.lead
-    text: qsTr("Look now: table, floor, clothes, under the chairs.") + " " + floor.keepAway
-    answers: [qsTr("Found one"), qsTr("Floor checked, not found"), qsTr("May have swallowed it, or is choking")]
+    text: qsTr("Look now: your child's hands and mouth, then table, floor, clothes, dough.") + " " + floor.keepAway
+    numbers: floor.missing > 1 ? floor.missing : 0
+    numberQuestion: floor.question
+    answers: [qsTr("Found"), qsTr("Floor checked, not found"), qsTr("May have swallowed it, or is choking")]
     onAnswered: index => {
-        if (index === 0 && floor.foundOne())
+        if (index === 0 && floor.found(Math.max(1, screen.number)))
             screen.done()
         else if (index === 1 && floor.floorChecked())
             screen.done()

@@ -15,6 +15,7 @@ Sheet {
 
     signal playWanted()
     signal differentWanted()
+    signal emergencyWanted()
     signal done(string activityId)
 
     margin: Theme.childMargin
@@ -93,6 +94,11 @@ Sheet {
         objectName: "playMore"
         text: qsTr("Back to the play")
         onClicked: screen.playWanted()
+    }
+
+    StitchedLink {
+        text: qsTr("Something is wrong")
+        onClicked: screen.emergencyWanted()
     }
 
     foot: YesFoot {

@@ -175,9 +175,8 @@ bool PutBackViewModel::nameCount(int index, int pieces)
 bool PutBackViewModel::needsFloorCheck() const
 {
     const bool lostSmall = std::any_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
-        const bool small = row.kind == nullptr || row.kind->tags.has(catalogue::Tag::Small) ||
-                           row.kind->tags.has(catalogue::Tag::Coin);
-        return small && named(row.item).of(box::ExceptionKind::Lost) > 0;
+        return m_household->dangerOfLosing(row.item) != usecase::LostDanger::None &&
+               named(row.item).of(box::ExceptionKind::Lost) > 0;
     });
     if (!lostSmall)
         return false;

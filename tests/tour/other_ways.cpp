@@ -101,8 +101,11 @@ void loseASmallPart(Account &account)
     account.tap("2", "lost-two", "Two eyes lost.");
     account.tap("The rest is back", "floor", "A toddler lives here: look now.");
     account.tap("May have swallowed", "emergency", "Words for an emergency.");
-    account.pass("Back to the floor check");
-    account.tap("Floor checked", "after-floor", "Not found: small things stay away.");
+    account.tap("Something was swallowed", "emergency-swallowed", "Never waited for.");
+    account.tap("Back", "floor-again", "Back to the floor check.");
+    account.pass("1");
+    account.tap("Found", "floor-one-left", "One found, one to go.");
+    account.tap("Floor checked", "after-floor", "The other is not found: small things stay away.");
 }
 
 void beginAndDie(Account &account)
