@@ -39,6 +39,14 @@ Sheet {
         onAction: box.load()
     }
 
+    CautionStrip {
+        width: screen.contentWidth
+        visible: box.takeOutLead.length > 0
+        lead: box.takeOutLead
+        text: box.takeOutText
+        whole: true
+    }
+
     CautionButton {
         width: screen.contentWidth
         visible: box.floorNote

@@ -6,6 +6,7 @@
 #include "mobile/bridge/household.h"
 
 #include <map>
+#include <set>
 
 namespace lidlark::mobile {
 
@@ -21,6 +22,9 @@ class BoxViewModel : public QAbstractListModel
     Q_PROPERTY(bool here READ here NOTIFY loaded FINAL)
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY loaded FINAL)
     Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
+    /// What has to leave this home; empty: nothing.
+    Q_PROPERTY(QString takeOutLead READ takeOutLead NOTIFY loaded FINAL)
+    Q_PROPERTY(QString takeOutText READ takeOutText NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -49,6 +53,14 @@ public:
     [[nodiscard]] bool here() const;
     [[nodiscard]] bool floorNote() const;
     [[nodiscard]] int count() const { return rowCount(); }
+    [[nodiscard]] QString takeOutLead() const
+    {
+        return m_household != nullptr ? m_household->takeOutLead() : QString();
+    }
+    [[nodiscard]] QString takeOutText() const
+    {
+        return m_household != nullptr ? m_household->takeOutText() : QString();
+    }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();
@@ -67,6 +79,7 @@ private:
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
     std::map<ItemId, int> m_counted;
+    std::set<ItemId> m_takeOut; ///< What has to leave this home.
     QString m_problem;
 };
 

@@ -11,7 +11,12 @@ Sheet {
 
     required property Household household
 
+    /// What must leave the house is read first.
+    readonly property string mustGo: homeSheet.takeOutLead
+
     signal back()
+
+    onMustGoChanged: screen.toTop()
 
     HomeSheetViewModel {
         id: homeSheet
@@ -23,6 +28,14 @@ Sheet {
         text: qsTr("Home sheet")
         backName: qsTr("Back")
         onBack: screen.back()
+    }
+
+    CautionStrip {
+        width: screen.contentWidth
+        visible: homeSheet.takeOutLead.length > 0
+        lead: homeSheet.takeOutLead
+        text: homeSheet.takeOutText
+        whole: true
     }
 
     ProblemNote {
@@ -60,7 +73,6 @@ Sheet {
     PaperField {
         width: screen.contentWidth
         label: qsTr("Your emergency number")
-        placeholder: qsTr("Shown first when something is wrong")
         inputMethodHints: Qt.ImhDialableCharactersOnly
         maximumLength: 20
         text: homeSheet.emergencyNumber

@@ -20,6 +20,9 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
     Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY loaded FINAL)
     Q_PROPERTY(QString poisonLine READ poisonLine NOTIFY loaded FINAL)
+    /// What has to leave this home; empty: nothing.
+    Q_PROPERTY(QString takeOutLead READ takeOutLead NOTIFY loaded FINAL)
+    Q_PROPERTY(QString takeOutText READ takeOutText NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -36,6 +39,14 @@ public:
 
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString homeName() const;
+    [[nodiscard]] QString takeOutLead() const
+    {
+        return m_household != nullptr ? m_household->takeOutLead() : QString();
+    }
+    [[nodiscard]] QString takeOutText() const
+    {
+        return m_household != nullptr ? m_household->takeOutText() : QString();
+    }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     [[nodiscard]] QString emergencyNumber() const;

@@ -108,6 +108,16 @@ void loseASmallPart(Account &account)
     account.tap("Floor checked", "after-floor", "The other is not found: small things stay away.");
 }
 
+/// Anya's home, where her brother's allergy is found late (job.md scenario 3).
+void findLatexLate(Account &account)
+{
+    account.pass("Crew");
+    account.pass("Home sheet");
+    account.tap("Yes: Must anyone here avoid latex?", "latex-found", "What must leave the house.");
+    account.pass("Back");
+    account.tap("Box", "latex-box", "The box says it too.");
+}
+
 void beginAndDie(Account &account)
 {
     account.pass("Everything");
@@ -133,6 +143,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/fin-ruth.lidlark", evening, askForAGrownUp);
     ways.start("island/fin-ruth.lidlark", evening, burstABalloon);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
+    ways.start("island/anya-marta.lidlark", evening, findLatexLate);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();
