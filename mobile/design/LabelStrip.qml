@@ -16,9 +16,6 @@ Rectangle {
     implicitHeight: strip.visible ? column.implicitHeight + 2 * Theme.cardPadding : 0
     color: Theme.safetyText
 
-    Accessible.role: Accessible.AlertMessage
-    Accessible.name: strip.words.join(" ")
-
     Column {
         id: column
 
@@ -37,6 +34,9 @@ Rectangle {
 
                 width: column.width
                 height: Math.max(text.height, Theme.signSize)
+
+                Accessible.role: Accessible.AlertMessage
+                Accessible.name: line.modelData
 
                 Drawing {
                     id: sign
