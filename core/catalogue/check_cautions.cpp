@@ -62,6 +62,7 @@ void checkSwapCautions(const Activity &activity, const Items &items, Findings &f
 std::vector<ItemId> everyItem(const Activity &activity)
 {
     std::vector<ItemId> ids;
+    ids.reserve(activity.items.size() + activity.swaps.size());
     for (const ItemUse &use : activity.items)
         ids.push_back(use.item);
     for (const ActivitySwap &swap : activity.swaps)

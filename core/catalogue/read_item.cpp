@@ -45,9 +45,9 @@ void readSizes(RecordReader &record, ItemKind &item)
 /// Every item answers for each of the things that never go into a box.
 void readHolds(RecordReader &record)
 {
-    for (const Banned banned :
+    for (const Banned thing :
          record.words("holds", bannedNames, {0, static_cast<int>(bannedNames.names.size())}))
-        record.complain("holds", "nothing with \"" + std::string(bannedNames.of(banned)) +
+        record.complain("holds", "nothing with \"" + std::string(bannedNames.of(thing)) +
                                      "\" goes into a box");
 }
 
