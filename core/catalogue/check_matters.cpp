@@ -10,14 +10,15 @@ namespace lidlark::catalogue {
 
 namespace {
 
-/// Beginnings of words, lower case.
+/// Lower case. Long ones are beginnings of words ("batter": battery, batteries); those of up to
+/// four letters are whole words.
 constexpr std::array banned{"magnet",   "batter",      "water bead",    "glitter",
                             "hot glue", "helium",      "essential oil", "cling film",
                             "bin bag",  "launch",      "catapult",      "slingshot",
                             "cot",      "pram",        "cradle",        "popcorn",
                             "peanut",   "marshmallow", "grape",         "hold your breath"};
 
-/// Whole words only: "cot" is not in "scotch" nor in "cotton".
+/// "cot" is neither in "scotch" nor in "cotton".
 bool isWordAt(const std::string &text, std::size_t at, std::string_view word)
 {
     const auto letter = [&text](std::size_t place) {
@@ -26,7 +27,8 @@ bool isWordAt(const std::string &text, std::size_t at, std::string_view word)
     if (at > 0 && letter(at - 1))
         return false;
     const std::size_t end = at + word.size();
-    return word.size() > 4 || !letter(end) || (text[end] == 's' && !letter(end + 1));
+    constexpr std::size_t longestWholeWord = 4;
+    return word.size() > longestWholeWord || !letter(end) || (text[end] == 's' && !letter(end + 1));
 }
 
 bool names(const std::string &text, std::string_view word)

@@ -9,7 +9,7 @@ namespace lidlark::catalogue {
 /// use. English, the language in which entries are written; a translation is checked against its
 /// original by a person.
 /// Source: activities.md 1.4, last paragraph; safety.md EL-02 (nothing is launched), CO-04 (no cord
-/// across a cot or pram), MG-01, BB-01, EX-01, EO-01, PB-02, BL-05 (no helium), FD-01, PO-01.
+/// across a cot or pram), MG-01, BB-01, EX-01, EO-01, PB-02, BL-05 (no helium), FD-01.
 void checkMatters(const Activity &activity, Findings &findings);
 
 } // namespace lidlark::catalogue

@@ -27,12 +27,14 @@ std::string textIn(const YamlNode &node, const std::string &field, Findings &fin
 int numberIn(const YamlNode &node, const std::string &field, Bounds bounds, Findings &findings);
 /// A number as it is written, of whatever size.
 double sizeIn(const YamlNode &node, const std::string &field, Findings &findings);
-/// A size within @p bounds; what lies outside is a slip of units more often than a thing to play
-/// with.
+/// Inclusive bounds of a size, mm.
 struct SizeBounds {
     double low = 0;
     double high = 0;
 };
+
+/// A size within @p bounds; what lies outside is a slip of units more often than a thing to play
+/// with.
 double millimetresIn(const YamlNode &node, const std::string &field, SizeBounds bounds,
                      Findings &findings);
 /// `true` or `false` without quotes; the many other words of old YAML are refused.

@@ -76,10 +76,14 @@ std::vector<MeasuredTag> measuredTags(const Measures &measures)
 
 MeasuredHazards hazardsOf(const Measures &measures)
 {
+    return hazardsOf(measures, measuredTags(measures));
+}
+
+MeasuredHazards hazardsOf(const Measures &measures, const std::vector<MeasuredTag> &tags)
+{
     MeasuredHazards hazards;
-    for (const MeasuredTag &measured : measuredTags(measures))
+    for (const MeasuredTag &measured : tags)
         hazards.tags.add(measured.tag);
-    hazards.smallPart = hazards.tags.has(Tag::Small);
     hazards.isMarble = measures.rollsAs == RollsAs::Marble;
     hazards.isSmallBall =
         measures.rollsAs == RollsAs::Ball && measures.whole && passesHole(*measures.whole);

@@ -12,7 +12,6 @@ namespace lidlark::catalogue {
 /// one away (design.md 4).
 struct MeasuredHazards {
     TagSet tags;
-    bool smallPart = false;      ///< It, or a part of it, fits the small parts cylinder.
     bool isSmallBall = false;    ///< It is itself a ball that passes the 1.75 in hole.
     bool holdsSmallBall = false; ///< A ball that passes the hole comes off it.
     bool isMarble = false;
@@ -34,6 +33,10 @@ MeasuredHazards hazardsOf(const Measures &measures);
 
 /// The same tags, one by one, each with its reason.
 std::vector<MeasuredTag> measuredTags(const Measures &measures);
+
+/// For whoever has the tags already: the size check is not run again.
+/// @param tags from measuredTags(measures).
+MeasuredHazards hazardsOf(const Measures &measures, const std::vector<MeasuredTag> &tags);
 
 /// Whether a rigid piece, whatever it is a piece of, is a small part, or a ball (a sphere: it
 /// rolls) that passes the hole.

@@ -1,18 +1,20 @@
 #include "core/catalogue/read_item.h"
 
+#include "core/catalogue/allergen.h"
 #include "core/catalogue/read_measures.h"
 #include "core/catalogue/record_reader.h"
 
 #include <algorithm>
-#include <array>
 
 namespace lidlark::catalogue {
 
 namespace {
 
 /// Source: safety.md AL-01.
-constexpr std::array<std::string_view, 8> allergenNames{"wheat", "egg",   "milk",     "nut",
-                                                        "soy",   "latex", "adhesive", "dye"};
+bool isAllergen(std::string_view name)
+{
+    return name == "wheat" || name == "milk" || name == "latex" || isPlainAllergen(name);
+}
 
 void readSwap(RecordReader &record, ItemKind &item)
 {
@@ -34,8 +36,9 @@ void readSizes(RecordReader &record, ItemKind &item)
     if (!measures)
         return;
     item.measures = readMeasures(*measures);
-    item.hazards = hazardsOf(item.measures);
-    for (const MeasuredTag &measured : measuredTags(item.measures)) {
+    const std::vector<MeasuredTag> tags = measuredTags(item.measures);
+    item.hazards = hazardsOf(item.measures, tags);
+    for (const MeasuredTag &measured : tags) {
         if (!item.tags.has(measured.tag))
             record.complain("tags", std::string(tagNames.of(measured.tag)) +
                                         " is missing: " + measured.because);
@@ -73,8 +76,7 @@ bool lists(const std::vector<std::string> &allergens, std::string_view name)
 void checkAllergens(RecordReader &record, const ItemKind &item)
 {
     for (const std::string &allergen : item.allergens) {
-        const auto known = std::find(allergenNames.begin(), allergenNames.end(), allergen);
-        if (known == allergenNames.end())
+        if (!isAllergen(allergen))
             record.complain("allergens", "\"" + allergen + "\" is not an allergen known here");
     }
     if (lists(item.allergens, "latex") != item.tags.has(Tag::Latex))

@@ -1,5 +1,7 @@
 #include "core/catalogue/record_reader.h"
 
+#include "core/measure/solid.h"
+
 #include <algorithm>
 
 namespace lidlark::catalogue {
@@ -93,7 +95,9 @@ std::vector<double> RecordReader::measures(std::string_view key, Bounds count)
 double RecordReader::millimetres(std::string_view key)
 {
     const YamlNode *node = required(key);
-    return node ? millimetresIn(*node, fieldPath(key), {0.1, 2000}, *m_findings) : 1;
+    return node ? millimetresIn(*node, fieldPath(key), {measure::leastMm, measure::mostMm},
+                                *m_findings)
+                : 1;
 }
 
 double RecordReader::optionalMillimetres(std::string_view key)

@@ -35,7 +35,7 @@ public:
     std::vector<std::string> texts(std::string_view key, Bounds count);
     /// Sizes as written; what they may be is judged by the solid they make.
     std::vector<double> measures(std::string_view key, Bounds count);
-    /// One size, 0.1 to 2000 mm.
+    /// One size, measure::leastMm to measure::mostMm.
     double millimetres(std::string_view key);
     /// 0 when the field is not there.
     double optionalMillimetres(std::string_view key);

@@ -1,5 +1,6 @@
 #include "core/child/home_facts.h"
 
+#include "core/catalogue/allergen.h"
 #include "core/journal/fields.h"
 #include "core/journal/latest.h"
 
@@ -22,11 +23,6 @@ std::vector<std::string_view> carefulOrder(std::string_view fact)
                                         "coeliac",
                                         "milk",
                                         "latex-risk",
-                                        "egg",
-                                        "nut",
-                                        "soy",
-                                        "adhesive",
-                                        "dye",
                                         "mouths",
                                         "pica",
                                         "energy-limited",
@@ -40,7 +36,7 @@ std::vector<std::string_view> carefulOrder(std::string_view fact)
                                         "sound-sensitive",
                                         "reviewed-only"};
     if (std::find(dangers.begin(), dangers.end(), fact) != dangers.end() ||
-        fact.starts_with("lacks-"))
+        fact.starts_with("lacks-") || catalogue::isPlainAllergen(fact))
         return {"yes", "no"};
     if (fact == "likes-touch" || fact == "high-storage")
         return {"no", "yes"};

@@ -39,8 +39,7 @@ struct Avoidances {
     /// Spina bifida, many operations, or a reaction to banana, avocado, kiwi or chestnut: latex is
     /// avoided as with an allergy (safety.md LA-01, LA-02; activities.md 1.4, LATEX).
     Answer latexRisk = Answer::Unanswered;
-    /// Of the other allergens an item may name (safety.md AL-01): "egg", "nut", "soy", "adhesive",
-    /// "dye". Absent: nobody has said.
+    /// Of the plain allergens (core/catalogue/allergen.h), by name. Absent: nobody has said.
     std::map<std::string, Answer> more = {};
     bool operator==(const Avoidances &) const = default;
 };

@@ -1,7 +1,6 @@
+#include "core/catalogue/allergen.h"
 #include "core/child/home_facts.h"
 
-#include <algorithm>
-#include <array>
 #include <charconv>
 #include <functional>
 #include <map>
@@ -97,8 +96,7 @@ bool setAvoidances(HomeSheet &sheet, const Fact &fact)
         {"latex-risk", sheet.avoidances.latexRisk}};
     const auto answer = answers.find(fact.fact);
     if (answer == answers.end()) {
-        constexpr std::array<std::string_view, 5> more{"egg", "nut", "soy", "adhesive", "dye"};
-        if (std::find(more.begin(), more.end(), fact.fact) == more.end())
+        if (!catalogue::isPlainAllergen(fact.fact))
             return false;
         setAvoidance(sheet.avoidances.more[fact.fact], fact);
         return true;

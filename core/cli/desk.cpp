@@ -1,12 +1,11 @@
 #include "core/cli/options.h"
 
+#include "core/cli/file_contents.h"
 #include "core/wording/error_words.h"
 
 #include <chrono>
 #include <filesystem>
-#include <fstream>
 #include <iostream>
-#include <sstream>
 
 namespace lidlark::cli {
 
@@ -33,10 +32,8 @@ std::vector<catalogue::SourceFile> filesIn(const fs::path &folder, const std::st
     for (const auto &entry : fs::directory_iterator(folder / name, ignored)) {
         if (entry.path().extension() != ".yaml")
             continue;
-        std::ifstream stream(entry.path(), std::ios::binary);
-        std::ostringstream text;
-        text << stream.rdbuf();
-        files.push_back({name + "/" + entry.path().filename().string(), text.str()});
+        files.push_back(
+            {name + "/" + entry.path().filename().string(), contentsOf(entry.path()).value_or("")});
     }
     return files;
 }
@@ -66,15 +63,12 @@ Result<catalogue::Catalogue> editedCatalogue(const Options &options,
     auto activities = filesIn(folderOf(options), "activities");
     for (const std::string &name : files) {
         const fs::path path(name);
-        std::ifstream stream(path, std::ios::binary);
-        std::ostringstream text;
-        text << stream.rdbuf();
-        if (!stream || text.view().empty())
+        const std::optional<std::string> text = contentsOf(path);
+        if (!text || text->empty())
             return Error{ErrorCode::NotFound, name};
         const bool isActivity = path.parent_path().filename() == "activities";
-        putInPlace(
-            isActivity ? activities : items,
-            {(isActivity ? "activities/" : "items/") + path.filename().string(), text.str()});
+        putInPlace(isActivity ? activities : items,
+                   {(isActivity ? "activities/" : "items/") + path.filename().string(), *text});
     }
     return catalogue::load(items, activities);
 }

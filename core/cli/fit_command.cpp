@@ -1,5 +1,6 @@
 #include "core/cli/commands.h"
 #include "core/cli/csv_table.h"
+#include "core/cli/file_contents.h"
 
 #include "core/measure/test_cylinder.h"
 
@@ -7,7 +8,6 @@
 
 #include <charconv>
 #include <cmath>
-#include <fstream>
 #include <iomanip>
 #include <iostream>
 #include <sstream>
@@ -174,13 +174,10 @@ int runFit(const Options &options, const FitOptions &fit)
 {
     if (fit.csv.empty())
         return fitOne(options, fit);
-    std::ifstream file(fit.csv, std::ios::binary);
-    std::ostringstream text;
-    text << file.rdbuf();
-    // A folder opens like a file; only reading it fails.
-    if (!file || text.view().empty())
+    const std::optional<std::string> text = contentsOf(fit.csv);
+    if (!text || text->empty())
         return noAnswer("nothing could be read from " + fit.csv);
-    return fitTable(csvFrom(text.view()));
+    return fitTable(csvFrom(*text));
 }
 
 } // namespace lidlark::cli

@@ -1,10 +1,11 @@
 #include "core/cli/box_json.h"
 #include "core/cli/commands.h"
+
+#include "core/cli/file_contents.h"
 #include "core/journal/fields.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 
-#include <fstream>
 #include <functional>
 #include <iostream>
 #include <sstream>
@@ -27,12 +28,10 @@ Result<Fields> readInput(const std::string &input)
         all << std::cin.rdbuf();
         text = all.str();
     } else if (input.front() != '{') {
-        std::ifstream file(input, std::ios::binary);
+        const std::optional<std::string> file = contentsOf(input);
         if (!file)
             return Error{ErrorCode::NotFound, input};
-        std::ostringstream all;
-        all << file.rdbuf();
-        text = all.str();
+        text = *file;
     }
     const nlohmann::json object = nlohmann::json::parse(text, nullptr, false);
     if (!object.is_object())

@@ -1,3 +1,4 @@
+#include "core/safety/avoided_tags.h"
 #include "core/safety/rules.h"
 
 namespace lidlark::safety {
@@ -56,10 +57,10 @@ void refuseTag(const Form &form, Tag tag, ReasonCode code, Refusal &refusal)
 void householdRules(const Form &form, const Facts &facts, Refusal &refusal)
 {
     if (const child::HomeSheet *home = facts.situation.home) {
-        const child::Avoidances &avoid = home->avoidances;
-        if (avoid.latex == Answer::Yes || avoid.latexRisk == Answer::Yes)
+        const catalogue::TagSet avoided = avoidedTags(home->avoidances);
+        if (avoided.has(Tag::Latex))
             refuseTag(form, Tag::Latex, ReasonCode::LatexInHome, refusal);
-        if (avoid.wheat == Answer::Yes || avoid.coeliac == Answer::Yes)
+        if (avoided.has(Tag::Wheat))
             refuseTag(form, Tag::Wheat, ReasonCode::WheatInHome, refusal);
     }
     for (const Part &part : form.parts) {

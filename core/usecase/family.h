@@ -37,6 +37,10 @@ Result<Family> loadFamily(Workplace &workplace, const std::string &childAlias);
 /// The box as the gate reads it on @p today.
 safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &catalogue, Day today);
 
+/// The gate over a whole catalogue for this child, with @p room and as the box stands on @p today.
+safety::Gated gatedFor(const Family &family, const catalogue::Catalogue &catalogue,
+                       const safety::Room &room, Day today);
+
 /// What the child's past says about each activity (activities.md 2.2).
 std::map<ActivityId, rotation::Record> recordsOf(const Family &family, Day today);
 

@@ -66,6 +66,14 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
     return state;
 }
 
+safety::Gated gatedFor(const Family &family, const catalogue::Catalogue &catalogue,
+                       const safety::Room &room, Day today)
+{
+    const safety::BoxState box = boxStateOf(family, catalogue, today);
+    const child::HomeSheet *home = family.sheet ? &*family.sheet : nullptr;
+    return safety::admitAll({family.child, home, room, box, catalogue, today});
+}
+
 std::map<ActivityId, rotation::Record> recordsOf(const Family &family, Day today)
 {
     std::map<ActivityId, rotation::Record> records;

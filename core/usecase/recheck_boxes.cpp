@@ -31,14 +31,6 @@ std::map<ActivityId, FormSeen> formsIn(const Gated &gated)
     return forms;
 }
 
-Gated gatedWith(const Family &family, const catalogue::Catalogue &catalogue,
-                const safety::Room &room, Day today)
-{
-    const safety::BoxState box = boxStateOf(family, catalogue, today);
-    const child::HomeSheet *home = family.sheet ? &*family.sheet : nullptr;
-    return safety::admitAll({family.child, home, room, box, catalogue, today});
-}
-
 std::vector<safety::Reason> reasonsAgainst(const ActivityId &activity, const Gated &gated)
 {
     const auto held = std::find_if(
@@ -83,7 +75,7 @@ BoxRecheck recheckOf(const Family &family, const catalogue::Catalogue &before,
     alone.present.emplace();
     alone.besideSaid = true;
     for (const safety::Room &room : {everyone, alone})
-        compare(gatedWith(family, before, room, today), gatedWith(family, after, room, today),
+        compare(gatedFor(family, before, room, today), gatedFor(family, after, room, today),
                 recheck);
     return recheck;
 }

@@ -57,14 +57,6 @@ rotation::Question questionFor(const Workplace &workplace, const Family &family,
     return question;
 }
 
-safety::Gated gate(const Workplace &workplace, const Family &family, const safety::Room &room,
-                   Day today)
-{
-    const safety::BoxState box = boxStateOf(family, workplace.catalogue, today);
-    const child::HomeSheet *home = family.sheet ? &*family.sheet : nullptr;
-    return safety::admitAll({family.child, home, room, box, workplace.catalogue, today});
-}
-
 } // namespace
 
 Result<TodayMenu> suggestToday(Workplace &workplace, const MenuRequest &request)
@@ -79,7 +71,7 @@ Result<TodayMenu> suggestToday(Workplace &workplace, const MenuRequest &request)
     if (family->child.age && when.day < family->child.age->latestBirth - 31)
         return Error{ErrorCode::BeforeBirth, toText(when.day)};
     TodayMenu today{*std::move(family), when, {}, {}};
-    today.gated = gate(workplace, today.family, request.room, when.day);
+    today.gated = gatedFor(today.family, workplace.catalogue, request.room, when.day);
     today.menu = rotation::chooseMenu(today.gated.admitted,
                                       questionFor(workplace, today.family, request, when, *now));
     return today;
@@ -119,7 +111,7 @@ Result<safety::Admitted> anythingAtAll(Workplace &workplace, const MenuRequest &
     const Result<DayPart> now = store::todayOf(workplace.clock);
     if (!now)
         return now.error();
-    const safety::Gated gated = gate(workplace, *family, request.room, now->day);
+    const safety::Gated gated = gatedFor(*family, workplace.catalogue, request.room, now->day);
     std::vector<safety::Admitted> choices;
     for (const safety::Admitted &admitted : gated.admitted) {
         const bool fits = rotation::fitsIn(admitted.activity().minutes, request.minutes) &&

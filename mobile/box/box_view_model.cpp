@@ -38,7 +38,7 @@ void BoxViewModel::load()
     beginResetModel();
     m_family.reset();
     m_counted.clear();
-    m_takeOut.clear();
+    m_takeOut = {};
     auto family = m_household->family();
     if (family)
         m_family = *family;
@@ -49,7 +49,7 @@ void BoxViewModel::load()
             [](const auto &a, const auto &b) { return wellOf(a.item) < wellOf(b.item); });
         for (const store::ItemRow &row : m_family->items)
             m_counted[row.item] = row.low;
-        m_takeOut = m_household->itemsToTakeOut();
+        m_takeOut = takeOutWords(*m_family, m_household->catalogue());
     }
     endResetModel();
     emit loaded();
@@ -63,7 +63,7 @@ int BoxViewModel::rowCount(const QModelIndex &parent) const
 QString BoxViewModel::tagOf(const store::ItemRow &row) const
 {
     const catalogue::ItemKind *kind = m_household->catalogue().item(row.item);
-    if (m_takeOut.contains(row.item))
+    if (m_takeOut.items.contains(row.item))
         return tr("take out");
     if (row.low != row.high)
         return tr("which?");

@@ -4,9 +4,9 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/take_out_words.h"
 
 #include <map>
-#include <set>
 
 namespace lidlark::mobile {
 
@@ -53,14 +53,8 @@ public:
     [[nodiscard]] bool here() const;
     [[nodiscard]] bool floorNote() const;
     [[nodiscard]] int count() const { return rowCount(); }
-    [[nodiscard]] QString takeOutLead() const
-    {
-        return m_household != nullptr ? m_household->takeOutLead() : QString();
-    }
-    [[nodiscard]] QString takeOutText() const
-    {
-        return m_household != nullptr ? m_household->takeOutText() : QString();
-    }
+    [[nodiscard]] QString takeOutLead() const { return m_takeOut.lead; }
+    [[nodiscard]] QString takeOutText() const { return m_takeOut.text; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();
@@ -78,8 +72,8 @@ private:
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
+    TakeOutWords m_takeOut;
     std::map<ItemId, int> m_counted;
-    std::set<ItemId> m_takeOut; ///< What has to leave this home.
     QString m_problem;
 };
 

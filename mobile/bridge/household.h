@@ -13,7 +13,6 @@
 
 #include <memory>
 #include <optional>
-#include <set>
 
 namespace lidlark::mobile {
 
@@ -73,12 +72,6 @@ public:
     Outcome sayPlace(const std::string &place, const std::string &words);
     Outcome noteFound(const ItemId &item, int pieces);
     Outcome checkFloor();
-    /// What of the box has to leave this home (core/usecase/take_out.h).
-    [[nodiscard]] std::set<ItemId> itemsToTakeOut();
-    /// "Out of the house, hands washed: rubber bands, balloons." Empty: nothing has to go.
-    [[nodiscard]] QString takeOutLead();
-    /// What could stand in, and when it is an emergency. Empty when nothing has to go.
-    [[nodiscard]] QString takeOutText();
     /// What a lost piece means here (core/usecase/lost_pieces.h).
     [[nodiscard]] usecase::LostDanger dangerOfLosing(const ItemId &item) const
     {

@@ -17,8 +17,11 @@ void HomeSheetViewModel::load()
     m_rows.clear();
     m_family.reset();
     auto family = m_household->family();
-    if (family)
+    m_takeOut = {};
+    if (family) {
         m_family = *std::move(family);
+        m_takeOut = takeOutWords(*m_family, m_household->catalogue());
+    }
     if (m_family && m_family->sheet) {
         const child::HomeSheet &sheet = *m_family->sheet;
         m_rows = {{"", "latex", tr("Must anyone here avoid latex?"),

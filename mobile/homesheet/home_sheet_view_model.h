@@ -4,6 +4,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/take_out_words.h"
 
 #include <vector>
 
@@ -39,14 +40,8 @@ public:
 
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString homeName() const;
-    [[nodiscard]] QString takeOutLead() const
-    {
-        return m_household != nullptr ? m_household->takeOutLead() : QString();
-    }
-    [[nodiscard]] QString takeOutText() const
-    {
-        return m_household != nullptr ? m_household->takeOutText() : QString();
-    }
+    [[nodiscard]] QString takeOutLead() const { return m_takeOut.lead; }
+    [[nodiscard]] QString takeOutText() const { return m_takeOut.text; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     [[nodiscard]] QString emergencyNumber() const;
@@ -73,6 +68,7 @@ private:
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
+    TakeOutWords m_takeOut;
     std::vector<Row> m_rows;
     QString m_problem;
 };

@@ -106,7 +106,7 @@ void TestSafetyRows::careIsWritten()
 void TestSafetyRows::noLegalExemptionCounts()
 {
     const Catalogue catalogue = shipped::catalogue();
-    QVERIFY(catalogue.item({"crayons"})->hazards.smallPart);
+    QVERIFY(catalogue.item({"crayons"})->hazards.tags.has(Tag::Small));
     for (const ItemKind &kind : catalogue.items()) {
         QVERIFY2(kind.measures.whole || !kind.measures.soft.empty(), kind.id.value.c_str());
         QVERIFY2((kind.hazards.tags.without(kind.tags)).empty(), kind.id.value.c_str());

@@ -43,4 +43,7 @@ std::set<std::string> functionsWithoutValue(const CppSource &source);
 /// Takes out all that must be known when the program is compiled: `constexpr`, static_assert.
 void decideWhenRun(MutatedCopy &copy);
 
+/// Every kind of mutant in one copy. @param functions as for mutateRuleLists.
+void mutateAll(MutatedCopy &copy, const std::set<std::string> &functions);
+
 } // namespace lidlark::mutation

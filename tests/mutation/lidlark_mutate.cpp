@@ -41,16 +41,7 @@ std::string mutated(const CppSource &source, const std::set<std::string> &functi
                     std::vector<Mutant> &all)
 {
     MutatedCopy copy(source, all);
-    decideWhenRun(copy);
-    mutateConditions(copy);
-    mutateOperands(copy);
-    mutateComparisons(copy);
-    mutateSets(copy);
-    mutateValues(copy);
-    mutateLabels(copy);
-    mutateFields(copy);
-    mutateStatements(copy);
-    mutateRuleLists(copy, functions);
+    mutateAll(copy, functions);
     return copy.text();
 }
 

@@ -30,16 +30,7 @@ std::vector<Mutant> mutantsIn(const std::string &text, std::string *copied = nul
     const CppSource source("a.cpp", text);
     std::vector<Mutant> all;
     MutatedCopy copy(source, all);
-    decideWhenRun(copy);
-    mutateConditions(copy);
-    mutateOperands(copy);
-    mutateComparisons(copy);
-    mutateSets(copy);
-    mutateValues(copy);
-    mutateLabels(copy);
-    mutateFields(copy);
-    mutateStatements(copy);
-    mutateRuleLists(copy, functionsWithoutValue(source));
+    mutateAll(copy, functionsWithoutValue(source));
     if (copied)
         *copied = copy.text();
     return all;

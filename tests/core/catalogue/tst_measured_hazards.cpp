@@ -41,9 +41,9 @@ void TestMeasuredHazards::aSmallWholeIsSmall()
     QCOMPARE(hazardsOf(whole("disc", {24.26, 1.75})).tags, TagSet{Tag::Small});
     QVERIFY(hazardsOf(whole("disc", {40, 7})).tags.empty());
     // safety.md 0: a sphere fits up to 31.75 mm; a cube up to 22.45, so an inch cube does not.
-    QVERIFY(hazardsOf(whole("sphere", {31.75})).smallPart);
-    QVERIFY(!hazardsOf(whole("sphere", {32.2})).smallPart);
-    QVERIFY(!hazardsOf(whole("box", {25.4, 25.4, 25.4})).smallPart);
+    QVERIFY(hazardsOf(whole("sphere", {31.75})).tags.has(Tag::Small));
+    QVERIFY(!hazardsOf(whole("sphere", {32.2})).tags.has(Tag::Small));
+    QVERIFY(!hazardsOf(whole("box", {25.4, 25.4, 25.4})).tags.has(Tag::Small));
 }
 
 void TestMeasuredHazards::whatWearsDownIsJudgedAtItsLeast()
@@ -72,7 +72,7 @@ void TestMeasuredHazards::aBallIsJudgedByTheHole()
 {
     // 16 CFR 1500.19(a)(1): 1.75 in = 44.45 mm; ISO and EN gauge 44.5 mm (safety.md BA-03).
     Measures ball = whole("sphere", {40});
-    QVERIFY(!hazardsOf(ball).smallPart);
+    QVERIFY(!hazardsOf(ball).tags.has(Tag::Small));
     ball.rollsAs = RollsAs::Ball;
     QVERIFY(hazardsOf(ball).isSmallBall);
     QCOMPARE(hazardsOf(ball).tags, TagSet{Tag::Small});
@@ -81,7 +81,7 @@ void TestMeasuredHazards::aBallIsJudgedByTheHole()
     ball.whole = solid("sphere", {45});
     QVERIFY(!hazardsOf(ball).isSmallBall);
     // BA-04: dice are not balls; only the cylinder counts.
-    QVERIFY(!hazardsOf(whole("box", {40, 40, 40})).smallPart);
+    QVERIFY(!hazardsOf(whole("box", {40, 40, 40})).tags.has(Tag::Small));
     // BA-01 and L-4: a small ball that comes off something larger.
     Measures toy = whole("box", {100, 100, 100});
     toy.comesOff.push_back({"bobble", solid("sphere", {40})});

@@ -26,41 +26,22 @@ template <class Value> Value oneOf(const std::vector<Value> &values)
 
 using samples::kind;
 
+/// The sample items and those that only the random cases use, in the order of their ids.
 inline std::vector<ItemKind> items()
 {
-    std::vector<ItemKind> all{
-        kind("ball", Source::Box, {Tag::Latex}),
-        kind("balloon", Source::Box, {Tag::Balloon, Tag::Latex}),
-        kind("bands", Source::Box, {Tag::Elastic, Tag::Latex}),
-        kind("chunky", Source::Box, {}),
-        kind("coins", Source::Home, {Tag::Coin, Tag::Small}),
-        kind("crayons", Source::Box, {Tag::Small}),
-        kind("dough", Source::Box, {Tag::Dough, Tag::Wheat, Tag::Pet, Tag::Hyg}),
-        kind("eyes", Source::Box, {Tag::Small}),
-        kind("lids", Source::Home, {}),
-        kind("loops", Source::Box, {Tag::Elastic}),
-        kind("onepegs", Source::Box, {Tag::Pinch}),
-        kind("paper", Source::Home, {Tag::Paper}),
-        kind("pegs", Source::Box, {Tag::Pinch, Tag::Small}),
-        kind("pouch", Source::Box, {}),
-        kind("rband", Source::Box, {Tag::Band}),
-        kind("ricedough", Source::Box, {Tag::Dough, Tag::Pet, Tag::Hyg}),
-        kind("scarf", Source::Box, {Tag::Face}),
-        kind("scissors", Source::Box, {Tag::Sharp}),
-        kind("springscissors", Source::Box, {Tag::Sharp}),
-        kind("straw", Source::Box, {Tag::Straw, Tag::Hyg}),
-        kind("tape", Source::Home, {}),
-        kind("tin", Source::Home, {Tag::Edge, Tag::Trace}),
-        kind("towel", Source::Home, {Tag::Face}),
-        kind("water", Source::Home, {Tag::Water}),
-        kind("yoghurt", Source::Home, {Tag::Hyg})};
-    all.back().allergens = {"milk"};
-    std::find_if(all.begin(), all.end(), [](const ItemKind &k) {
-        return k.id.value == "tape";
-    })->allergens = {"adhesive", "latex"};
-    std::find_if(all.begin(), all.end(), [](const ItemKind &k) {
-        return k.id.value == "tin";
-    })->hazards.sealsAFace = true;
+    std::vector<ItemKind> all = samples::items();
+    ItemKind tape = kind("tape", Source::Home, {});
+    tape.allergens = {"adhesive", "latex"};
+    ItemKind tin = kind("tin", Source::Home, {Tag::Edge, Tag::Trace});
+    tin.hazards.sealsAFace = true;
+    for (const ItemKind &more :
+         {tape, tin, kind("pouch", Source::Box, {}), kind("rband", Source::Box, {Tag::Band}),
+          kind("springscissors", Source::Box, {Tag::Sharp}),
+          kind("straw", Source::Box, {Tag::Straw, Tag::Hyg}),
+          kind("water", Source::Home, {Tag::Water})})
+        all.push_back(more);
+    std::sort(all.begin(), all.end(),
+              [](const ItemKind &a, const ItemKind &b) { return a.id < b.id; });
     return all;
 }
 
