@@ -13,8 +13,9 @@ namespace lidlark::child {
 /// One standing value of the home sheet. Person empty: about the home as a whole.
 /// Facts of a person: alias, kind (child, adult), lives (yes, visits, no), born-by (ISO day),
 /// mouths, pica, energy-limited (yes, no). Facts of a home: name, latex, wheat, coeliac, milk,
-/// others, likes-touch, pets, high-storage, bedtime (minute of the day), reviewed-only, the
-/// therapist's flags (seizure-shunt-or-neck ...), lacks-<item> for a household extra.
+/// others, likes-touch, pets, high-storage, bedtime (minute of the day), reviewed-only,
+/// emergency-number, poison-number (see phone_number.h), the therapist's flags
+/// (seizure-shunt-or-neck ...), lacks-<item> for a household extra.
 struct Fact {
     std::string person;
     std::string fact;

@@ -75,6 +75,8 @@ struct HomeSheet {
     bool highStorage = false;
     std::vector<ItemId> missingExtras; ///< Household extras this home does not have.
     std::optional<int> bedtimeMinute;  ///< Local minute of the day; absent: 18:30 (checkin.md 4).
+    std::string emergencyNumber;       ///< As the family typed it; empty: not said (EM-05).
+    std::string poisonNumber;          ///< Of the poison line; empty: not said.
     bool reviewedOnly = false;         ///< The therapist shows reviewed entries only.
     bool operator==(const HomeSheet &) const = default;
 };

@@ -1,5 +1,7 @@
 #include "core/child/home_facts.h"
 
+#include "core/child/phone_number.h"
+
 #include <charconv>
 #include <functional>
 #include <map>
@@ -68,6 +70,10 @@ void setHomeFact(HomeSheet &sheet, const Fact &fact)
         sheet.name = fact.value;
     } else if (fact.fact == "others") {
         sheet.avoidances.others = fact.value;
+    } else if (fact.fact == emergencyNumberFact && isPhoneNumber(fact.value)) {
+        sheet.emergencyNumber = fact.value;
+    } else if (fact.fact == poisonNumberFact && isPhoneNumber(fact.value)) {
+        sheet.poisonNumber = fact.value;
     } else if (fact.fact == "likes-touch") {
         sheet.likesTouch = answerOf(fact.value);
     } else if (fact.fact == "bedtime") {

@@ -1,24 +1,12 @@
 #include "core/usecase/family.h"
 
+#include "core/usecase/search_floor.h"
+
 #include <algorithm>
 
 namespace lidlark::usecase {
 
 namespace {
-
-bool isSmall(const catalogue::Catalogue &catalogue, const ItemId &id)
-{
-    const catalogue::ItemKind *kind = catalogue.item(id);
-    // An item nobody knows any more may be small: careful.
-    return kind == nullptr || kind->tags.has(catalogue::Tag::Small) ||
-           kind->tags.has(catalogue::Tag::Coin);
-}
-
-bool isBalloon(const catalogue::Catalogue &catalogue, const ItemId &id)
-{
-    const catalogue::ItemKind *kind = catalogue.item(id);
-    return kind != nullptr && kind->tags.has(catalogue::Tag::Balloon);
-}
 
 bool isPastDate(const store::ItemRow &row, const catalogue::Catalogue &catalogue, Day today)
 {
@@ -72,8 +60,9 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
     for (const store::ItemRow &row : family.items)
         state.items[row.item] = {row.low, isPastDate(row, catalogue, today)};
     for (const store::LossRow &loss : family.losses) {
-        state.floorNoteOpen = state.floorNoteOpen || isSmall(catalogue, loss.item);
-        state.balloonNoteOpen = state.balloonNoteOpen || isBalloon(catalogue, loss.item);
+        const FloorDanger danger = floorDangerOf(catalogue.item(loss.item));
+        state.floorNoteOpen = state.floorNoteOpen || danger == FloorDanger::SmallPart;
+        state.balloonNoteOpen = state.balloonNoteOpen || danger == FloorDanger::BalloonPiece;
     }
     return state;
 }

@@ -2,6 +2,7 @@
 
 #include "core/box/box_events.h"
 #include "core/box/place.h"
+#include "core/child/phone_number.h"
 #include "core/store/recording.h"
 #include "core/usecase/say_one.h"
 
@@ -127,6 +128,14 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
 
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)
 {
+    const bool number =
+        fact.fact == child::emergencyNumberFact || fact.fact == child::poisonNumberFact;
+    // An empty one takes the number off the sheet.
+    if (number && !fact.value.empty() && !child::isPhoneNumber(fact.value))
+        return Error{ErrorCode::Invalid, fact.fact == child::poisonNumberFact
+                                             ? "poison line: digits, spaces, + and - only, up to 20"
+                                             : "emergency number: digits, spaces, + and - only, "
+                                               "up to 20"};
     return sayOne(workplace, {LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
 }
 

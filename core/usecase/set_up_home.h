@@ -33,6 +33,7 @@ struct FirstAnswers {
 Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answers);
 
 /// One statement on the home sheet, in the phone's person's name.
+/// Errors: Invalid with the field's name for an emergency or poison number that is none.
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact);
 
 } // namespace lidlark::usecase

@@ -16,6 +16,11 @@ FocusScope {
     property string route: ""
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
+    /// Where the floor check and the words for an emergency lead back to.
+    property string floorBack: "today"
+    property string emergencyBack: "today"
+    /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
+    property string trouble: ""
     property string problem: ""
     readonly property Item current: loader.item as Item
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
@@ -25,6 +30,17 @@ FocusScope {
         screens.problem = ""
         screens.route = where
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
+    }
+
+    function lookOnTheFloor(from: string) {
+        screens.floorBack = from
+        screens.go("floor")
+    }
+
+    function callForHelp(from: string, trouble: string) {
+        screens.emergencyBack = from
+        screens.trouble = trouble
+        screens.go("emergency")
     }
 
     /// Where a start, or another child, begins.
@@ -61,6 +77,8 @@ FocusScope {
             return "crew"
         case "count":
             return "box"
+        case "emergency":
+            return screens.emergencyBack
         case "room":
         case "everything":
         case "together":

@@ -11,6 +11,6 @@ BoxScreen {
 
     household: route.screens.household
     onCountWanted: route.screens.go("count")
-    onFloorCheckWanted: route.screens.go("floor")
+    onFloorCheckWanted: route.screens.lookOnTheFloor("box")
     foot: MainTabs { screens: route.screens }
 }

@@ -9,5 +9,7 @@ EmergencyScreen {
 
     required property AppScreens screens
 
-    onDone: route.screens.go("floor")
+    household: route.screens.household
+    trouble: route.screens.trouble
+    onDone: route.screens.go(route.screens.emergencyBack)
 }

@@ -13,4 +13,5 @@ PlayScreen {
     playInHand: route.screens.playInHand
     onPutBackWanted: route.screens.go("putback")
     onBurst: route.screens.go("burst")
+    onEmergencyWanted: route.screens.callForHelp("play", "")
 }

@@ -17,7 +17,7 @@ TodayScreen {
     onGuessWanted: route.screens.go("guess")
     onChooseWanted: route.screens.go("choose")
     onEverythingWanted: route.screens.go("everything")
-    onFloorCheckWanted: route.screens.go("floor")
+    onFloorCheckWanted: route.screens.lookOnTheFloor("today")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
     onChildChosen: alias => {

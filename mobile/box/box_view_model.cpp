@@ -143,7 +143,7 @@ bool BoxViewModel::here() const
 
 bool BoxViewModel::floorNote() const
 {
-    return m_family && !m_family->losses.empty();
+    return !m_household->floorSearch().missing.empty();
 }
 
 void BoxViewModel::sayPlace(const QString &place)

@@ -7,6 +7,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/usecase/family.h"
+#include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/workplace.h"
 
@@ -69,7 +70,9 @@ public:
     /// Keeping the current child's box (core/usecase/keep_box.h), in this phone's person's name.
     Outcome countBox(const std::map<ItemId, int> &counts);
     Outcome sayPlace(const std::string &place, const std::string &words);
-    Outcome noteFound(const ItemId &item, int pieces);
+    /// What has to be looked for on the floor (core/usecase/search_floor.h).
+    [[nodiscard]] usecase::FloorSearch floorSearch();
+    Outcome notePiecesFound(const usecase::FoundPieces &found);
     Outcome checkFloor();
 
     /// First run.

@@ -14,9 +14,19 @@ Outcome Household::sayPlace(const std::string &place, const std::string &words)
     return usecase::sayPlace(*m_workplace, toCore(m_child), place, words);
 }
 
-Outcome Household::noteFound(const ItemId &item, int pieces)
+usecase::FloorSearch Household::floorSearch()
 {
-    return usecase::noteFound(*m_workplace, toCore(m_child), {}, item, pieces);
+    const auto known = family();
+    if (known)
+        return usecase::floorSearchOf(*known, m_catalogue, today().day);
+    usecase::FloorSearch search;
+    search.smallOneLivesHere = true; // not knowing who lives here is reason enough to look
+    return search;
+}
+
+Outcome Household::notePiecesFound(const usecase::FoundPieces &found)
+{
+    return usecase::notePiecesFound(*m_workplace, toCore(m_child), {}, found);
 }
 
 Outcome Household::checkFloor()

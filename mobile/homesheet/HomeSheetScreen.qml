@@ -104,4 +104,37 @@ Sheet {
             }
         }
     }
+
+    Rule {
+        width: screen.contentWidth
+    }
+
+    Words {
+        width: screen.contentWidth
+        role: Theme.Label
+        text: qsTr("Numbers to call")
+    }
+
+    Words {
+        width: screen.contentWidth
+        role: Theme.Reason
+        soft: true
+        text: qsTr("They stand on top when something is wrong. Only you know which ones hold where you live.")
+    }
+
+    NumberEntry {
+        objectName: "emergencyNumber"
+        width: screen.contentWidth
+        label: qsTr("Emergency number")
+        kept: homeSheet.emergencyNumber
+        onKeep: number => problem = homeSheet.keepEmergencyNumber(number)
+    }
+
+    NumberEntry {
+        objectName: "poisonNumber"
+        width: screen.contentWidth
+        label: qsTr("Poison line")
+        kept: homeSheet.poisonNumber
+        onKeep: number => problem = homeSheet.keepPoisonNumber(number)
+    }
 }

@@ -1,5 +1,6 @@
 #include "home_sheet_view_model.h"
 
+#include "core/child/phone_number.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -112,6 +113,39 @@ void HomeSheetViewModel::say(int index, int answer)
         m_problem = tr("Somebody else has said otherwise; the careful answer stands until they "
                        "change theirs.");
     emit loaded();
+}
+
+QString HomeSheetViewModel::emergencyNumber() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->emergencyNumber) : QString();
+}
+
+QString HomeSheetViewModel::poisonNumber() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->poisonNumber) : QString();
+}
+
+QString HomeSheetViewModel::keepEmergencyNumber(const QString &number)
+{
+    return keepNumber(child::emergencyNumberFact, number);
+}
+
+QString HomeSheetViewModel::keepPoisonNumber(const QString &number)
+{
+    return keepNumber(child::poisonNumberFact, number);
+}
+
+QString HomeSheetViewModel::keepNumber(std::string_view fact, const QString &number)
+{
+    if (!m_family)
+        return {};
+    const Outcome done =
+        usecase::sayFact(m_household->workplace(), m_family->home,
+                         {std::string(), std::string(fact), toCore(number.trimmed())});
+    if (!done)
+        return m_household->sentenceFor(done.error());
+    m_household->announce();
+    return {};
 }
 
 } // namespace lidlark::mobile

@@ -19,6 +19,9 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_PROPERTY(QList<QString> people READ people NOTIFY loaded FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
+    /// As the family has entered them; empty: not said.
+    Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY loaded FINAL)
+    Q_PROPERTY(QString poisonNumber READ poisonNumber NOTIFY loaded FINAL)
 
 public:
     /// Rows: yes / no questions. `answer`: 0 not said, 1 yes, 2 no.
@@ -36,7 +39,13 @@ public:
     [[nodiscard]] QString homeName() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    [[nodiscard]] QString emergencyNumber() const;
+    [[nodiscard]] QString poisonNumber() const;
+
     Q_INVOKABLE void say(int row, int answer);
+    /// Keeps the number. @returns why not, or nothing.
+    Q_INVOKABLE QString keepEmergencyNumber(const QString &number);
+    Q_INVOKABLE QString keepPoisonNumber(const QString &number);
 
 signals:
     void loaded();
@@ -50,6 +59,7 @@ private:
         child::Answer answer = child::Answer::Unanswered;
     };
     void load();
+    QString keepNumber(std::string_view fact, const QString &number);
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;

@@ -19,6 +19,7 @@ Sheet {
 
     signal putBackWanted()
     signal burst()
+    signal emergencyWanted()
 
     margin: Theme.margin
 
@@ -45,6 +46,15 @@ Sheet {
             width: parent.width
             lead: play.lead
             text: play.cautions
+        }
+
+        CautionButton {
+            id: help
+
+            objectName: "wrong"
+            width: parent.width
+            text: qsTr("Something is wrong")
+            onClicked: screen.emergencyWanted()
         }
     }
 
@@ -76,7 +86,7 @@ Sheet {
         width: screen.contentWidth
         margin: screen.margin
         lift: play.swapLines.length > 0 ? 0 : screen.spacing
-        room: screen.middleHeight - strip.height
+        room: screen.middleHeight - strip.height - help.height
         drawing: play.drawing
         drawingAlt: play.drawingAlt
         step: play.step

@@ -1,16 +1,68 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
+import Lidlark.PutBack
 
-/// First line first (safety.md EM-01, EM-02, EM-05): no manoeuvres, no country's number built in.
+/// The number to call comes before any question; then what went wrong, and what to do until help is
+/// there (safety.md EM-01 to EM-05).
 FullStop {
     id: screen
 
+    required property Household household
+    /// "airway", "swallowed", "breathing", "eye"; empty: not said yet.
+    property string trouble: ""
+
     signal done()
 
-    lead: qsTr("Call your local emergency number.")
-    text: qsTr("Coughing hard? Let them go on coughing and stay with them. Do not feel about in the mouth. Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. If something was swallowed, call the emergency number or the poison line now, even if your child seems well.")
-    answers: [qsTr("Back to the floor check")]
+    lead: emergency.firstLine
+    answers: ["", qsTr("Back")]
     onAnswered: screen.done()
+
+    Slip {
+        objectName: "callEmergency"
+        width: parent.width
+        visible: text.length > 0
+        ground: Theme.OnSafety
+        text: emergency.callText
+        onClicked: Qt.openUrlExternally(emergency.callUrl)
+    }
+
+    Slip {
+        objectName: "callPoison"
+        width: parent.width
+        visible: text.length > 0
+        ground: Theme.OnSafety
+        text: emergency.poisonText
+        onClicked: Qt.openUrlExternally(emergency.poisonUrl)
+    }
+
+    Words {
+        width: parent.width
+        color: Theme.safetyText
+        visible: screen.trouble.length === 0
+        text: qsTr("What happened?")
+    }
+
+    Repeater {
+        model: emergency
+
+        TroubleRow {
+            id: row
+
+            required property string name
+
+            objectName: "trouble-" + row.name
+            width: parent ? parent.width : 0
+            open: screen.trouble === row.name
+            onChosen: screen.trouble = row.name
+        }
+    }
+
+    EmergencyViewModel {
+        id: emergency
+
+        household: screen.household
+    }
 }

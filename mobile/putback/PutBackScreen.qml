@@ -15,6 +15,7 @@ Sheet {
 
     signal playWanted()
     signal differentWanted()
+    signal emergencyWanted()
     signal done(string activityId)
 
     margin: Theme.childMargin
@@ -89,10 +90,13 @@ Sheet {
         }
     }
 
-    StitchedLink {
+    LinkPair {
         objectName: "playMore"
+        width: screen.contentWidth
         text: qsTr("Back to the play")
+        otherText: qsTr("Something is wrong")
         onClicked: screen.playWanted()
+        onOtherClicked: screen.emergencyWanted()
     }
 
     foot: YesFoot {

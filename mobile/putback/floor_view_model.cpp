@@ -1,55 +1,142 @@
 #include "floor_view_model.h"
 
-#include "core/safety/room.h"
-#include "core/wording/sentence.h"
+#include "core/wording/floor_words.h"
+#include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
 
+using usecase::FloorDanger;
+using usecase::MissingItem;
+
 void FloorViewModel::load()
 {
-    m_missing = 0;
-    m_item = {};
-    m_keepAway.clear();
-    const auto family = m_household->family();
-    if (family) {
-        for (const store::LossRow &loss : family->losses) {
-            m_missing += loss.pieces;
-            if (m_item.empty())
-                m_item = loss.item;
-        }
-        const child::HomeSheet *home = family->sheet ? &*family->sheet : nullptr;
-        const auto company = safety::companyOfHome(home, family->child, m_household->today().day);
-        const auto &names =
-            company.moutherNames.empty() ? company.underThreeNames : company.moutherNames;
-        if (!names.empty())
-            m_keepAway = tr("Keep %1 away until found.").arg(fromCore(names.front()));
-    }
-    const catalogue::ItemKind *kind = m_household->catalogue().item(m_item);
-    if (m_missing == 1)
-        m_lead = tr("One %1 is missing.").arg(fromCore(kind != nullptr ? kind->one : "piece"));
-    else
-        m_lead = tr("%1 %2 are missing.")
-                     .arg(fromCore(wording::capital(wording::numberWord(m_missing))),
-                          fromCore(kind != nullptr ? kind->name : "pieces"));
-    emit changed();
+    beginResetModel();
+    m_search = m_household->floorSearch();
+    m_found.clear();
+    endResetModel();
+    emit loaded();
+    emit namedChanged();
 }
 
-bool FloorViewModel::foundOne()
+int FloorViewModel::rowCount(const QModelIndex &parent) const
 {
-    const Outcome done = m_household->noteFound(m_item, 1);
-    if (!done)
+    return parent.isValid() ? 0 : static_cast<int>(m_search.missing.size());
+}
+
+const MissingItem *FloorViewModel::rowAt(int row) const
+{
+    return row >= 0 && row < rowCount() ? &m_search.missing[static_cast<std::size_t>(row)]
+                                        : nullptr;
+}
+
+QVariant FloorViewModel::data(const QModelIndex &index, int role) const
+{
+    const MissingItem *row = rowAt(index.row());
+    if (row == nullptr)
+        return {};
+    const catalogue::ItemKind *kind = m_household->catalogue().item(row->item);
+    const bool balloon = row->danger == FloorDanger::BalloonPiece;
+    switch (role) {
+    case ItemIdRole:
+        return fromCore(row->item.value);
+    case NameRole:
+        return fromCore(kind != nullptr ? wording::capital(kind->name) : row->item.value);
+    case DrawingRole:
+        return fromCore(kind != nullptr ? kind->drawing : std::string());
+    case NoteRole:
+        return balloon ? translated(wording::balloonPiecesMissing(row->pieces))
+                       : tr("%1 missing")
+                             .arg(fromCore(wording::capital(wording::numberWord(row->pieces))));
+    case MissingRole:
+        return row->pieces;
+    case FoundRole: {
+        const auto found = m_found.find(row->item);
+        return found == m_found.end() ? 0 : found->second;
+    }
+    case WholeRole:
+        return balloon || row->pieces == 1;
+    case WholeTextRole:
+        return balloon ? tr("Every piece found") : tr("Found it");
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> FloorViewModel::roleNames() const
+{
+    return {{ItemIdRole, "itemId"}, {NameRole, "name"},          {DrawingRole, "drawing"},
+            {NoteRole, "note"},     {MissingRole, "missing"},    {FoundRole, "found"},
+            {WholeRole, "whole"},   {WholeTextRole, "wholeText"}};
+}
+
+QString FloorViewModel::lead() const
+{
+    if (m_search.missing.empty())
+        return {};
+    const MissingItem &first = m_search.missing.front();
+    if (m_search.missing.size() == 1 && first.danger == FloorDanger::BalloonPiece)
+        return translated(wording::balloonPiecesMissing(first.pieces));
+    const catalogue::ItemKind *kind = m_household->catalogue().item(first.item);
+    if (m_search.missing.size() == 1 && kind != nullptr)
+        return translated(wording::piecesMissing(first.pieces, kind->one, kind->name));
+    int pieces = 0;
+    for (const MissingItem &missing : m_search.missing)
+        pieces += missing.pieces;
+    return translated(wording::smallPiecesMissing(pieces));
+}
+
+QString FloorViewModel::text() const
+{
+    const QStringList sentences{translated(wording::lookAtHandsFirst()),
+                                translated(wording::lookNow()),
+                                translated(wording::keepAway(m_search.smallOnes))};
+    return sentences.join(u' ');
+}
+
+int FloorViewModel::named() const
+{
+    int pieces = 0;
+    for (const auto &[item, found] : m_found)
+        pieces += found;
+    return pieces;
+}
+
+void FloorViewModel::nameFound(int index, int pieces)
+{
+    const MissingItem *row = rowAt(index);
+    if (row == nullptr || pieces < 0 || pieces > row->pieces)
+        return;
+    const auto before = m_found.find(row->item);
+    if (pieces == 0 || (before != m_found.end() && before->second == pieces))
+        m_found.erase(row->item);
+    else
+        m_found[row->item] = pieces;
+    emit dataChanged(this->index(index), this->index(index), {FoundRole});
+    emit namedChanged();
+}
+
+bool FloorViewModel::keepFound()
+{
+    if (!report(m_household->notePiecesFound(m_found)))
         return false;
-    m_household->announce();
     load();
-    return m_missing == 0;
+    return m_search.missing.empty();
 }
 
 bool FloorViewModel::floorChecked()
 {
-    const Outcome done = m_household->checkFloor();
-    m_household->announce();
-    return done.ok();
+    return report(m_household->checkFloor());
+}
+
+bool FloorViewModel::report(const Outcome &outcome)
+{
+    m_problem = outcome ? QString() : m_household->sentenceFor(outcome.error());
+    if (outcome)
+        m_household->announce();
+    else
+        emit loaded();
+    return outcome.ok();
 }
 
 } // namespace lidlark::mobile

@@ -83,7 +83,29 @@ void burstABalloon(Account &account)
     account.pass("Everything");
     account.tap("Slow-Sky Taps", "balloon", "The balloon's own caution.");
     account.tap("It burst", "burst", "Every piece, before anything else.");
-    account.tap("Can't find a piece", "burst-missing", "A piece is missing.");
+    account.tap("Something is wrong", "burst-wrong", "The number first, then what happened.");
+    account.pass("Back");
+    account.tap("Can't find a piece", "burst-missing", "A piece is missing: look on the floor.");
+    account.tap("Balloons: Every piece found", "burst-found", "Every piece turned up after all.");
+    account.tap("Found", "after-burst", "The burst balloon is not waited for.");
+    account.tap("Something is wrong", "wrong", "Nothing is asked before the number.");
+    account.tap("Something was swallowed", "wrong-swallowed", "What to do about that.");
+    account.pass("Back");
+}
+
+void writeNumbersDown(Account &account)
+{
+    account.pass("Crew");
+    account.pass("Home sheet");
+    (void)account.hand().write(QStringLiteral("Emergency number"), QStringLiteral("112"));
+    account.tap("Keep this number: Emergency", "number-kept", "The family's own number.");
+    (void)account.hand().write(QStringLiteral("Poison line"), QStringLiteral("x1"));
+    account.tap("Keep this number: Poison", "number-refused", "A number that is none.");
+    account.pass("Back");
+    account.pass("Today");
+    account.pass("Everything");
+    account.tap("Torn-Paper Coast", "play-wrong", "The way to the words for an emergency.");
+    account.tap("Something is wrong", "wrong-number", "The number stands in the first line.");
 }
 
 /// Lewis and his mother, Mirren asleep (job.md scenario 5).
@@ -101,7 +123,9 @@ void loseASmallPart(Account &account)
     account.tap("2", "lost-two", "Two eyes lost.");
     account.tap("The rest is back", "floor", "A toddler lives here: look now.");
     account.tap("May have swallowed", "emergency", "Words for an emergency.");
-    account.pass("Back to the floor check");
+    account.pass("Back");
+    account.tap("Stick-on eyes: 1 found", "floor-found", "One of two turned up.");
+    account.tap("Found", "floor-one-left", "One is still missing.");
     account.tap("Floor checked", "after-floor", "Not found: small things stay away.");
 }
 
@@ -129,6 +153,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/fin-ruth.lidlark", evening, showClouds);
     ways.start("island/fin-ruth.lidlark", evening, askForAGrownUp);
     ways.start("island/fin-ruth.lidlark", evening, burstABalloon);
+    ways.start("island/rory-struan.lidlark", evening, writeNumbersDown);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
