@@ -26,8 +26,10 @@ Sentence lookAtHandsFirst()
     return {"First look at each child's hands and mouth.", {}};
 }
 
-Sentence lookNow()
+Sentence lookNow(bool balloon)
 {
+    if (balloon)
+        return {"Look now: table, floor, clothes, under the chairs.", {}};
     return {"Look now: table, floor, clothes, dough.", {}};
 }
 

@@ -16,8 +16,8 @@ Sentence balloonPiecesMissing(int balloons);
 
 /// "First look at each child's hands and mouth." Source: safety.md SP-06.
 Sentence lookAtHandsFirst();
-/// "Look now: table, floor, clothes, dough."
-Sentence lookNow();
+/// "Look now: table, floor, clothes, dough."; after a burst, under the chairs instead.
+Sentence lookNow(bool balloon);
 /// "Keep Mirren and Jamie away until found."
 /// @param aliases empty: "Keep small children away until found."
 Sentence keepAway(const std::vector<std::string> &aliases);

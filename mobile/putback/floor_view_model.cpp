@@ -45,7 +45,7 @@ QVariant FloorViewModel::data(const QModelIndex &index, int role) const
     case DrawingRole:
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole:
-        return balloon ? translated(wording::balloonPiecesMissing(row->pieces))
+        return balloon ? tr("Look for every bit.")
                        : tr("%1 missing")
                              .arg(fromCore(wording::capital(wording::numberWord(row->pieces))));
     case MissingRole:
@@ -89,7 +89,7 @@ QString FloorViewModel::lead() const
 QString FloorViewModel::text() const
 {
     const QStringList sentences{translated(wording::lookAtHandsFirst()),
-                                translated(wording::lookNow()),
+                                translated(wording::lookNow(m_search.balloon())),
                                 translated(wording::keepAway(m_search.smallOnes))};
     return sentences.join(u' ');
 }

@@ -305,6 +305,25 @@ private slots:
         QVERIFY(ledger.pleaseCount());
     }
 
+    /// events.md 6.4 on the way of job.md scenario 5: two lost, the floor checked, one found later.
+    void foundAfterTheFloorWasCheckedIsBackInTheBoxAndConserved()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        const std::string loss = journal::identityOf(log.back());
+        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, loss}), 2 * hour);
+        QVERIFY(fold(6, log).losses.front().closed);
+        ruth.found(1, 3 * hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 5);
+        QCOMPARE(ledger.high(), 5);
+        QCOMPARE(ledger.careful.lost, 2);
+        QCOMPARE(ledger.careful.found, 1);
+        QVERIFY(ledger.careful.conserved());
+        QVERIFY(ledger.losses.front().closed);
+    }
+
     void malformedFieldsHaveNoEffect_data()
     {
         QTest::addColumn<int>("kind");
