@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 namespace lidlark::child {
 
@@ -107,6 +108,20 @@ std::optional<Fact> foldFact(std::span<const Event> events, const Seen &seen)
             standing.push_back(*fact);
     }
     return mostCareful(standing, last->fact);
+}
+
+const Event *firstStandingYes(std::span<const Event> events, const Seen &seen)
+{
+    const Event *first = nullptr;
+    for (const Event &event : events) {
+        const auto fact = readFact(event);
+        if (!fact || fact->value != "yes" || sameAuthorReplaced(event, events, seen))
+            continue;
+        if (first == nullptr || std::tie(event.instant, event.device, event.counter) <
+                                    std::tie(first->instant, first->device, first->counter))
+            first = &event;
+    }
+    return first;
 }
 
 std::string fieldsOf(const Permission &permission, bool allowed)

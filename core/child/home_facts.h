@@ -32,6 +32,12 @@ std::optional<Fact> readFact(const journal::Event &event);
 /// @param events those of the subject, any order.
 std::optional<Fact> foldFact(std::span<const journal::Event> events, const journal::Seen &seen);
 
+/// The earliest standing "yes" among the statements of one (person, fact), by (instant, device,
+/// counter): who said it first, and when. Null: nobody says yes, or not any more.
+/// @param events those of the subject, any order; the result points into them.
+const journal::Event *firstStandingYes(std::span<const journal::Event> events,
+                                       const journal::Seen &seen);
+
 /// One yes of the therapist, with its condition in words.
 struct Permission {
     std::string name; ///< spin, breath, lift, straw, small-when-away.

@@ -4,7 +4,7 @@
 #include "core/box/place.h"
 #include "core/child/phone_number.h"
 #include "core/store/recording.h"
-#include "core/usecase/say_one.h"
+#include "core/usecase/say_statement.h"
 
 #include <nlohmann/json.hpp>
 
@@ -136,7 +136,7 @@ Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fac
                                              ? "poison line: digits, spaces, + and - only, up to 20"
                                              : "emergency number: digits, spaces, + and - only, "
                                                "up to 20"};
-    return sayOne(workplace, {LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
+    return sayStatement(workplace, home, fact);
 }
 
 } // namespace lidlark::usecase
