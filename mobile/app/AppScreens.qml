@@ -16,9 +16,10 @@ FocusScope {
     property string route: ""
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
-    /// Where the floor check and the words for an emergency lead back to.
+    /// Where the floor check, the words for an emergency and the take-out list lead back to.
     property string floorBack: "today"
     property string emergencyBack: "today"
+    property string takeOutBack: "today"
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
     property string trouble: ""
     property string problem: ""
@@ -41,6 +42,11 @@ FocusScope {
         screens.emergencyBack = from
         screens.trouble = trouble
         screens.go("emergency")
+    }
+
+    function takeOut(from: string) {
+        screens.takeOutBack = from
+        screens.go("take-out")
     }
 
     /// Where a start, or another child, begins.
@@ -79,6 +85,8 @@ FocusScope {
             return "box"
         case "emergency":
             return screens.emergencyBack
+        case "take-out":
+            return screens.takeOutBack
         case "room":
         case "everything":
         case "together":
@@ -109,6 +117,7 @@ FocusScope {
         case "putback": return "PutBackRoute.qml"
         case "different": return "DifferentRoute.qml"
         case "floor": return "FloorRoute.qml"
+        case "take-out": return "TakeOutRoute.qml"
         case "emergency": return "EmergencyRoute.qml"
         case "noticed": return "NoticedRoute.qml"
         case "box": return "BoxRoute.qml"

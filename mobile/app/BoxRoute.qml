@@ -12,5 +12,6 @@ BoxScreen {
     household: route.screens.household
     onCountWanted: route.screens.go("count")
     onFloorCheckWanted: route.screens.lookOnTheFloor("box")
+    onTakeOutWanted: route.screens.takeOut("box")
     foot: MainTabs { screens: route.screens }
 }

@@ -18,6 +18,7 @@ TodayScreen {
     onChooseWanted: route.screens.go("choose")
     onEverythingWanted: route.screens.go("everything")
     onFloorCheckWanted: route.screens.lookOnTheFloor("today")
+    onTakeOutWanted: route.screens.takeOut("today")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
     onChildChosen: alias => {

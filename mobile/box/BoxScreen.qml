@@ -14,6 +14,7 @@ Sheet {
 
     signal countWanted()
     signal floorCheckWanted()
+    signal takeOutWanted()
 
     margin: Theme.gap
 
@@ -44,6 +45,14 @@ Sheet {
         visible: box.floorNote
         text: qsTr("A small piece may lie on the floor. Look now.")
         onClicked: screen.floorCheckWanted()
+    }
+
+    CautionButton {
+        objectName: "mustLeave"
+        width: screen.contentWidth
+        visible: box.mustLeave
+        text: qsTr("Some things must leave the house. See which.")
+        onClicked: screen.takeOutWanted()
     }
 
     EmptyState {

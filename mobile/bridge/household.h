@@ -6,9 +6,11 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/catalogue/catalogue.h"
+#include "core/usecase/box_notes.h"
 #include "core/usecase/family.h"
 #include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
+#include "core/usecase/take_out.h"
 #include "core/usecase/workplace.h"
 
 #include <memory>
@@ -74,6 +76,13 @@ public:
     [[nodiscard]] usecase::FloorSearch floorSearch();
     Outcome notePiecesFound(const usecase::FoundPieces &found);
     Outcome checkFloor();
+    /// What must leave the house (core/usecase/take_out.h); nothing when it cannot be read.
+    [[nodiscard]] std::vector<usecase::TakeOut> takeOuts();
+    /// Some of it is still here.
+    [[nodiscard]] bool somethingMustLeave();
+    Outcome confirmTakenOut(const ItemId &item);
+    /// What was noted about the box in the last twelve months, newest first.
+    [[nodiscard]] std::vector<usecase::BoxNote> boxNotes();
 
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);

@@ -12,11 +12,13 @@ Sheet {
     required property Household household
 
     signal back()
+    signal takeOutWanted()
 
     HomeSheetViewModel {
         id: homeSheet
 
         household: screen.household
+        onMustLeave: screen.takeOutWanted()
     }
 
     header: TitleBar {
@@ -29,6 +31,15 @@ Sheet {
         width: screen.contentWidth
         visible: homeSheet.problem.length > 0
         text: homeSheet.problem
+    }
+
+    LinkRow {
+        objectName: "takeOut"
+        width: screen.contentWidth
+        visible: homeSheet.avoids
+        sign: "sign-box"
+        text: qsTr("What must leave the house")
+        onClicked: screen.takeOutWanted()
     }
 
     SectionWords {

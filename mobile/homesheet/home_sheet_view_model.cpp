@@ -1,5 +1,6 @@
 #include "home_sheet_view_model.h"
 
+#include "core/child/avoided.h"
 #include "core/child/phone_number.h"
 #include "mobile/bridge/text.h"
 
@@ -17,6 +18,7 @@ void HomeSheetViewModel::load()
     beginResetModel();
     m_rows.clear();
     m_family.reset();
+    m_avoids = !m_household->takeOuts().empty();
     auto family = m_household->family();
     if (family)
         m_family = *std::move(family);
@@ -113,6 +115,8 @@ void HomeSheetViewModel::say(int index, int answer)
         m_problem = tr("Somebody else has said otherwise; the careful answer stands until they "
                        "change theirs.");
     emit loaded();
+    if (done && answer == 1 && child::avoidedBy(row.fact) && m_household->somethingMustLeave())
+        emit mustLeave();
 }
 
 QString HomeSheetViewModel::emergencyNumber() const

@@ -19,6 +19,8 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_PROPERTY(QList<QString> people READ people NOTIFY loaded FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
+    /// The home must avoid something that is, or was, in the box.
+    Q_PROPERTY(bool avoids READ avoids NOTIFY loaded FINAL)
     /// As the family has entered them; empty: not said.
     Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY loaded FINAL)
     Q_PROPERTY(QString poisonNumber READ poisonNumber NOTIFY loaded FINAL)
@@ -39,6 +41,7 @@ public:
     [[nodiscard]] QString homeName() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    [[nodiscard]] bool avoids() const { return m_avoids; }
     [[nodiscard]] QString emergencyNumber() const;
     [[nodiscard]] QString poisonNumber() const;
 
@@ -49,6 +52,8 @@ public:
 
 signals:
     void loaded();
+    /// The answer just given means that things must leave the house.
+    void mustLeave();
 
 private:
     struct Row {
@@ -65,6 +70,7 @@ private:
     std::optional<usecase::Family> m_family;
     std::vector<Row> m_rows;
     QString m_problem;
+    bool m_avoids = false;
 };
 
 } // namespace lidlark::mobile

@@ -143,6 +143,11 @@ bool TodayViewModel::floorNote() const
     return m_today && !m_household->floorSearch().missing.empty();
 }
 
+bool TodayViewModel::mustLeave() const
+{
+    return m_today && m_household->somethingMustLeave();
+}
+
 bool TodayViewModel::boxIsElsewhere() const
 {
     return m_today && m_today->family.place &&

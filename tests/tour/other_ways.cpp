@@ -93,6 +93,26 @@ void burstABalloon(Account &account)
     account.pass("Back");
 }
 
+/// Anya's home, where Bartek must avoid latex (job.md scenario 3).
+void clearTheHouseOfLatex(Account &account)
+{
+    account.pass("Crew");
+    account.pass("Home sheet");
+    account.tap("Yes: Must anyone here avoid latex", "take-out", "At once: what must leave.");
+    account.tap("Rubber bands: Taken out", "take-out-one", "One is out of the house.");
+    account.tap("The rest later", "take-out-sheet", "Back on the home sheet.");
+    account.pass("Back");
+    account.tap("Today", "take-out-today", "Not all is out: Today says so.");
+    account.tap("Some things must leave", "take-out-rest", "The list again.");
+    account.tap("Slit ball: Taken out", "take-out-ball", "Two are out.");
+    account.tap("Balloons: Taken out", "take-out-all", "All are out.");
+    account.tap("Something is wrong", "take-out-wrong", "Breathing comes first here.");
+    account.pass("Back");
+    account.pass("Done");
+    account.tap("Box", "take-out-box", "Taken out, and asked for.");
+    account.tap("Notebook", "take-out-notebook", "Who took what out.");
+}
+
 void writeNumbersDown(Account &account)
 {
     account.pass("Crew");
@@ -154,6 +174,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/fin-ruth.lidlark", evening, askForAGrownUp);
     ways.start("island/fin-ruth.lidlark", evening, burstABalloon);
     ways.start("island/rory-struan.lidlark", evening, writeNumbersDown);
+    ways.start("island/anya-marta.lidlark", evening, clearTheHouseOfLatex);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
