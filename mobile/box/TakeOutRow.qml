@@ -72,6 +72,7 @@ Column {
         }
 
         FilterChip {
+            anchors.left: parent.left
             width: Math.min(implicitWidth, parent.width)
             visible: !row.stays
             checkable: false

@@ -29,6 +29,7 @@ Column {
     }
 
     StitchedLink {
+        anchors.left: parent.left
         visible: field.text !== entry.kept
         text: qsTr("Keep this number")
         accessibleName: qsTr("Keep this number: %1").arg(entry.label)

@@ -66,6 +66,7 @@ Card {
     }
 
     FilterChip {
+        anchors.left: parent.left
         width: Math.min(implicitWidth, parent.width)
         visible: row.whole
         checkable: false
