@@ -144,11 +144,10 @@ Outcome notePiecesFound(Workplace &workplace, const std::string &childAlias,
         return recording.error();
     const std::string who = author.empty() ? workplace.device.person : author;
     for (const auto &[item, pieces] : found) {
-        const Outcome said =
-            missingIn(search, item)->danger == FloorDanger::BalloonPiece
-                ? closeBalloons(workplace, *recording, who, *family, item)
-                : recording->sayAs(who, {LaneKind::Box, family->box.id.value}, Kind::Found,
-                                   box::fieldsOf(box::Found{item, pieces}));
+        Outcome said = missingIn(search, item)->danger == FloorDanger::BalloonPiece
+                           ? closeBalloons(workplace, *recording, who, *family, item)
+                           : recording->sayAs(who, {LaneKind::Box, family->box.id.value},
+                                              Kind::Found, box::fieldsOf(box::Found{item, pieces}));
         if (!said)
             return said;
     }

@@ -108,7 +108,7 @@ Outcome fillFromBox(Workplace &workplace, const Family &family, TakeOut &takeOut
     const Lane lane{LaneKind::Box, family.box.id.value};
     for (const store::ItemRow &row : family.items) {
         const catalogue::ItemKind *kind = workplace.catalogue.item(row.item);
-        if (kind == nullptr || row.expected == 0)
+        if (kind == nullptr || (row.expected == 0 && row.high == 0))
             continue;
         if (!kind->tags.has(child::tagOf(takeOut.note.what))) {
             if (speaksOf(*kind, takeOut.note.what) && row.high > 0)

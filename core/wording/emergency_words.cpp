@@ -58,11 +58,6 @@ std::vector<Sentence> troubleWords(Trouble trouble)
             {"Then call the poison line.", {}}};
 }
 
-bool asksPoisonLine(Trouble trouble)
-{
-    return trouble == Trouble::Swallowed || trouble == Trouble::Eye || trouble == Trouble::Airway;
-}
-
 Sentence callNumber(const std::string &number)
 {
     return {"Call %1", {number}};

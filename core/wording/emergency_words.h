@@ -26,9 +26,6 @@ Sentence troubleName(Trouble trouble);
 /// button cell), BB-01 and MG-01 (hospital without waiting); Breathing EM-03, LA-01; Eye EM-04.
 std::vector<Sentence> troubleWords(Trouble trouble);
 
-/// Whether the poison line is of use there (EM-02, EM-04).
-bool asksPoisonLine(Trouble trouble);
-
 /// "Call 112", "Call the poison line, 111": what stands on a button that dials.
 Sentence callNumber(const std::string &number);
 Sentence callPoisonLine(const std::string &number);

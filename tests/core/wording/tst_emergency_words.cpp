@@ -80,7 +80,6 @@ private slots:
         QVERIFY(says(Trouble::Swallowed, "A coin may be a button battery: treat it as one."));
         for (const char *thing : {"battery", "small thing you do not know", "foam", "salty dough"})
             QVERIFY2(says(Trouble::Swallowed, thing), thing);
-        QVERIFY(asksPoisonLine(Trouble::Swallowed));
     }
 
     /// EM-03 and the emergency line of job.md scenario 3.
@@ -89,7 +88,6 @@ private slots:
         QVERIFY(says(Trouble::Breathing,
                      "Trouble breathing, swelling, fainting: emergency number now."));
         QVERIFY(says(Trouble::Breathing, "rash"));
-        QVERIFY(!asksPoisonLine(Trouble::Breathing));
     }
 
     /// EM-04: lukewarm water, poison line.
