@@ -2,6 +2,8 @@
 
 #include "core/journal/fields.h"
 
+#include <algorithm>
+
 namespace lidlark::box {
 
 namespace {
@@ -78,6 +80,16 @@ std::string fieldsOf(const Revision &revision)
 std::string fieldsOf(const FloorChecked &checked)
 {
     return Json{{"item", checked.item.value}, {"loss", checked.loss}}.dump();
+}
+
+std::string fieldsOf(const TakenOut &taken)
+{
+    return Json{{"item", taken.item.value}, {"why", taken.why}}.dump();
+}
+
+std::string fieldsOf(const Asked &asked)
+{
+    return Json{{"item", asked.item.value}, {"instead_of", asked.insteadOf.value}}.dump();
 }
 
 std::optional<Outcome> readOutcome(const journal::Event &event)
@@ -164,6 +176,36 @@ std::optional<FloorChecked> readFloorChecked(const journal::Event &event)
     if (!item || !loss)
         return std::nullopt;
     return FloorChecked{{*item}, *loss};
+}
+
+std::optional<TakenOut> readTakenOut(const journal::Event &event)
+{
+    if (event.kind != Kind::TakenOut)
+        return std::nullopt;
+    const Fields fields(event.fields);
+    const auto item = fields.text("item");
+    const auto why = fields.text("why");
+    if (!item || !why)
+        return std::nullopt;
+    return TakenOut{{*item}, *why};
+}
+
+std::optional<Asked> readAsked(const journal::Event &event)
+{
+    if (event.kind != Kind::Request)
+        return std::nullopt;
+    const Fields fields(event.fields);
+    const auto item = fields.text("item");
+    const auto insteadOf = fields.text("instead_of");
+    if (!item || !insteadOf)
+        return std::nullopt;
+    return Asked{{*item}, {*insteadOf}};
+}
+
+bool wasAsked(std::span<const journal::Event> events)
+{
+    return std::any_of(events.begin(), events.end(),
+                       [](const journal::Event &event) { return readAsked(event).has_value(); });
 }
 
 } // namespace lidlark::box

@@ -5,6 +5,7 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 
 namespace lidlark::box {
@@ -48,6 +49,19 @@ struct FloorChecked {
     std::string loss; ///< Identity of the event that opened the note.
 };
 
+/// All pieces of an item that were in the box left the house, said by an adult (events.md 5,
+/// confirmation). A later count that has seen it can bring the item back.
+struct TakenOut {
+    ItemId item;
+    std::string why; ///< "latex", "wheat".
+};
+
+/// An item was asked for. Only the first step of a restock request: nobody has seen it yet.
+struct Asked {
+    ItemId item;
+    ItemId insteadOf; ///< What it stands in for.
+};
+
 /// Fields of the event, canonical. Each has a reader that gives nothing for malformed fields, so
 /// that such an event stays in the set without effect.
 std::string fieldsOf(const Outcome &outcome);
@@ -56,6 +70,8 @@ std::string fieldsOf(const Found &found);
 std::string fieldsOf(const Counted &counted);
 std::string fieldsOf(const Revision &revision);
 std::string fieldsOf(const FloorChecked &checked);
+std::string fieldsOf(const TakenOut &taken);
+std::string fieldsOf(const Asked &asked);
 
 std::optional<Outcome> readOutcome(const journal::Event &event);
 std::optional<LooseException> readLooseException(const journal::Event &event);
@@ -63,5 +79,9 @@ std::optional<Found> readFound(const journal::Event &event);
 std::optional<Counted> readCounted(const journal::Event &event);
 std::optional<Revision> readRevision(const journal::Event &event);
 std::optional<FloorChecked> readFloorChecked(const journal::Event &event);
+std::optional<TakenOut> readTakenOut(const journal::Event &event);
+std::optional<Asked> readAsked(const journal::Event &event);
+/// Whether anybody has asked for the item these events are about.
+bool wasAsked(std::span<const journal::Event> events);
 
 } // namespace lidlark::box

@@ -2,6 +2,7 @@
 
 #include "core/box/item_changes.h"
 #include "core/box/item_losses.h"
+#include "core/box/item_removals.h"
 
 #include <algorithm>
 #include <tuple>
@@ -15,13 +16,13 @@ using journal::Seen;
 
 enum class Relation { Covered, After, Open };
 
-Relation relationTo(const Event &basis, const Change &change, const Seen &seen)
+Relation relationTo(const Event &basis, const Event &change, const Seen &seen)
 {
-    if (seen.saw(basis, *change.first))
+    if (seen.saw(basis, change))
         return Relation::Covered;
-    if (seen.saw(*change.first, basis))
+    if (seen.saw(change, basis))
         return Relation::After;
-    const std::int64_t ahead = change.first->instant.ms - basis.instant.ms;
+    const std::int64_t ahead = change.instant.ms - basis.instant.ms;
     if (ahead > marginMs)
         return Relation::After;
     return ahead < -marginMs ? Relation::Covered : Relation::Open;
@@ -57,30 +58,64 @@ void applyAfter(Tally &tally, const Change &change, const Exceptions &gone)
 
 /// An open change against a count: careful takes it as after when it takes pieces away, and as
 /// covered when it brings pieces back; hopeful the other way round.
-bool countsAsAfter(Relation relation, const Change &change, bool careful)
+bool countsAsAfter(Relation relation, bool brings, bool careful)
 {
     if (relation != Relation::Open)
         return relation == Relation::After;
-    return careful == (change.found == 0);
+    return careful != brings;
 }
 
-Tally tallyFrom(int packed, const Event *basis, const std::vector<Change> &changes,
-                const Seen &seen, bool careful)
+/// What one item's ledger is worked out from.
+struct Story {
+    int packed = 0;
+    std::vector<Change> changes;
+    std::vector<const Event *> removals;
+};
+
+/// The box was emptied of the item: all that is in it now, but for what was found since.
+void takeOut(Tally &tally, int foundSinceThen)
+{
+    const int leaves = std::max(0, tally.inBox - foundSinceThen);
+    tally.takenOut += leaves;
+    tally.inBox -= leaves;
+}
+
+Tally tallyWithoutCount(const Story &story, const Seen &seen, bool careful)
 {
     Tally tally;
-    tally.packed = packed;
-    const auto counted = basis != nullptr ? readCounted(*basis) : std::nullopt;
-    if (!counted) {
-        tally.inBox = packed;
-        for (const Change &change : changes)
-            applyAfter(tally, change, careful ? change.careful : change.hopeful);
-        return tally;
+    tally.packed = story.packed;
+    tally.inBox = story.packed;
+    for (const Change &change : story.changes)
+        applyAfter(tally, change, careful ? change.careful : change.hopeful);
+    if (!story.removals.empty())
+        takeOut(tally, foundSince(story.removals, story.changes, seen, !careful));
+    return tally;
+}
+
+/// The removals on the wanted side of the count.
+std::vector<const Event *> removalsOf(const Story &story, const Event &basis, const Seen &seen,
+                                      bool careful, bool after)
+{
+    std::vector<const Event *> removals;
+    for (const Event *removal : story.removals) {
+        if (countsAsAfter(relationTo(basis, *removal, seen), false, careful) == after)
+            removals.push_back(removal);
     }
-    std::vector<const Change *> later;
-    int expected = packed;
-    for (const Change &change : changes) {
-        if (countsAsAfter(relationTo(*basis, change, seen), change, careful)) {
-            later.push_back(&change);
+    return removals;
+}
+
+Tally tallyFrom(const Story &story, const Event *basis, const Seen &seen, bool careful)
+{
+    const auto counted = basis != nullptr ? readCounted(*basis) : std::nullopt;
+    if (!counted)
+        return tallyWithoutCount(story, seen, careful);
+    Tally tally;
+    tally.packed = story.packed;
+    std::vector<Change> later;
+    int expected = story.packed;
+    for (const Change &change : story.changes) {
+        if (countsAsAfter(relationTo(*basis, *change.first, seen), change.found > 0, careful)) {
+            later.push_back(change);
             continue;
         }
         const Exceptions &gone = careful ? change.careful : change.hopeful;
@@ -88,12 +123,20 @@ Tally tallyFrom(int packed, const Event *basis, const std::vector<Change> &chang
         expected += change.found - goneForGood(gone);
     }
     const int said = counted->inBox + counted->out;
+    if (!removalsOf(story, *basis, seen, careful, false).empty()) {
+        // What the count does not find has left the house: it is not missing.
+        tally.takenOut = std::max(0, expected - said);
+        expected -= tally.takenOut;
+    }
     tally.foundAtCount = std::max(0, said - expected);
     tally.missingAtCount = std::max(0, expected - said);
     tally.inBox = counted->inBox;
     tally.out = counted->out;
-    for (const Change *change : later)
-        applyAfter(tally, *change, careful ? change->careful : change->hopeful);
+    for (const Change &change : later)
+        applyAfter(tally, change, careful ? change.careful : change.hopeful);
+    const auto removals = removalsOf(story, *basis, seen, careful, true);
+    if (!removals.empty())
+        takeOut(tally, foundSince(removals, later, seen, !careful));
     return tally;
 }
 
@@ -129,12 +172,13 @@ ItemLedger foldItem(int packed, std::span<const Event> arrived, const Seen &seen
                std::tie(b.instant, b.device, b.counter, b.fields);
     });
     ItemLedger ledger;
-    const std::vector<Change> changes = changesOf(events, seen);
+    const Story story{packed, changesOf(events, seen), takenOutOf(events)};
+    const std::vector<Change> &changes = story.changes;
     const std::vector<const Event *> bases = basesOf(events, seen);
     const Event *carefulBasis = bases.front();
     for (std::size_t i = 0; i < bases.size(); ++i) {
-        const Tally careful = tallyFrom(packed, bases[i], changes, seen, true);
-        const Tally hopeful = tallyFrom(packed, bases[i], changes, seen, false);
+        const Tally careful = tallyFrom(story, bases[i], seen, true);
+        const Tally hopeful = tallyFrom(story, bases[i], seen, false);
         if (i == 0 || careful.inBox < ledger.careful.inBox) {
             ledger.careful = careful;
             carefulBasis = bases[i];

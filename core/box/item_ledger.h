@@ -14,7 +14,8 @@ namespace lidlark::box {
 
 /// Where every piece of one item is, by the careful and by the hopeful reading of what is open.
 /// packed + found + foundAtCount = inBox + out + usedUp + lost + broken + driedOut +
-/// missingAtCount holds for each (events.md 6.4); inBox may be below zero: "please count".
+/// missingAtCount + takenOut holds for each (events.md 6.4); inBox may be below zero: "please
+/// count".
 struct Tally {
     int packed = 0;
     int found = 0;
@@ -26,11 +27,12 @@ struct Tally {
     int broken = 0;
     int driedOut = 0;
     int missingAtCount = 0;
+    int takenOut = 0; ///< Left the house: an allergy, a removal by a revision.
 
     [[nodiscard]] bool conserved() const
     {
         return packed + found + foundAtCount ==
-               inBox + out + usedUp + lost + broken + driedOut + missingAtCount;
+               inBox + out + usedUp + lost + broken + driedOut + missingAtCount + takenOut;
     }
     bool operator==(const Tally &) const = default;
 };

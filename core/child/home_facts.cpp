@@ -1,11 +1,13 @@
 #include "core/child/home_facts.h"
 
 #include "core/catalogue/allergen.h"
+#include "core/child/phone_number.h"
 #include "core/journal/fields.h"
 #include "core/journal/latest.h"
 
 #include <algorithm>
 #include <array>
+#include <tuple>
 
 namespace lidlark::child {
 
@@ -81,13 +83,10 @@ std::string fieldsOf(const Fact &fact)
 
 std::optional<std::string> problemWith(const Fact &fact)
 {
-    constexpr std::size_t longestNumber = 20;
-    if (fact.fact != "emergency-number" && fact.fact != "poison-line")
+    const bool number = fact.fact == emergencyNumberFact || fact.fact == poisonLineFact;
+    if (!number || fact.value.empty() || isPhoneNumber(fact.value))
         return std::nullopt;
-    const bool allowed = fact.value.find_first_not_of("0123456789 +-") == std::string::npos;
-    if (allowed && fact.value.size() <= longestNumber)
-        return std::nullopt;
-    const std::string name = fact.fact == "poison-line" ? "poison line" : "emergency number";
+    const std::string name = fact.fact == poisonLineFact ? "poison line" : "emergency number";
     return name + ": only digits, spaces, + and -, at most 20";
 }
 
@@ -121,6 +120,20 @@ std::optional<Fact> foldFact(std::span<const Event> events, const Seen &seen)
             standing.push_back(*fact);
     }
     return mostCareful(standing, last->fact);
+}
+
+const Event *firstStandingYes(std::span<const Event> events, const Seen &seen)
+{
+    const Event *first = nullptr;
+    for (const Event &event : events) {
+        const auto fact = readFact(event);
+        if (!fact || fact->value != "yes" || sameAuthorReplaced(event, events, seen))
+            continue;
+        if (first == nullptr || std::tie(event.instant, event.device, event.counter) <
+                                    std::tie(first->instant, first->device, first->counter))
+            first = &event;
+    }
+    return first;
 }
 
 std::string fieldsOf(const Permission &permission, bool allowed)

@@ -13,8 +13,9 @@ namespace lidlark::child {
 /// One standing value of the home sheet. Person empty: about the home as a whole.
 /// Facts of a person: alias, kind (child, adult), lives (yes, visits, no), born-by (ISO day),
 /// mouths, pica, energy-limited (yes, no). Facts of a home: name, latex, latex-risk, wheat,
-/// coeliac, milk, egg, nut, soy, adhesive, dye, others, emergency-number, poison-line, likes-touch,
-/// pets, high-storage, bedtime (minute of the day), reviewed-only, the therapist's flags
+/// coeliac, milk, egg, nut, soy, adhesive, dye, others, emergency-number, poison-line (see
+/// phone_number.h), likes-touch, pets, high-storage, bedtime (minute of the day), reviewed-only,
+/// the therapist's flags
 /// (seizure-shunt-or-neck ...), lacks-<item> for a household extra.
 struct Fact {
     std::string person;
@@ -25,9 +26,9 @@ struct Fact {
 
 std::string fieldsOf(const Fact &fact);
 
-/// What is wrong with a statement before it is written: a telephone number of anything but digits,
-/// spaces, + and -, or longer than 20. @returns nothing when it may be said; the reason begins with
-/// the fact.
+/// What is wrong with a statement before it is written: a number to call that is none
+/// (phone_number.h); an empty one takes the number off the sheet. @returns nothing when it may be
+/// said; the reason begins with the fact.
 std::optional<std::string> problemWith(const Fact &fact);
 
 std::optional<Fact> readFact(const journal::Event &event);
@@ -37,6 +38,12 @@ std::optional<Fact> readFact(const journal::Event &event);
 /// Names and settings: the latest (events.md 3).
 /// @param events those of the subject, any order.
 std::optional<Fact> foldFact(std::span<const journal::Event> events, const journal::Seen &seen);
+
+/// The earliest standing "yes" among the statements of one (person, fact), by (instant, device,
+/// counter): who said it first, and when. Null: nobody says yes, or not any more.
+/// @param events those of the subject, any order; the result points into them.
+const journal::Event *firstStandingYes(std::span<const journal::Event> events,
+                                       const journal::Seen &seen);
 
 /// One yes of the therapist, with its condition in words.
 struct Permission {

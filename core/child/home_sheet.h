@@ -91,7 +91,7 @@ struct HomeSheet {
     std::vector<ItemId> missingExtras; ///< Household extras this home does not have.
     std::optional<int> bedtimeMinute;  ///< Local minute of the day; absent: 18:30 (checkin.md 4).
     bool reviewedOnly = false;         ///< The therapist shows reviewed entries only.
-    std::string emergencyNumber = {};  ///< As the family entered it; empty: not entered.
+    std::string emergencyNumber = {};  ///< As the family entered it; empty: not entered (EM-05).
     std::string poisonLine = {};
     bool operator==(const HomeSheet &) const = default;
 };

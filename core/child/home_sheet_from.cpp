@@ -1,6 +1,8 @@
 #include "core/catalogue/allergen.h"
 #include "core/child/home_facts.h"
 
+#include "core/child/phone_number.h"
+
 #include <charconv>
 #include <functional>
 #include <map>
@@ -67,12 +69,12 @@ void setHomeFact(HomeSheet &sheet, const Fact &fact)
         return;
     if (fact.fact == "name") {
         sheet.name = fact.value;
-    } else if (fact.fact == "emergency-number") {
-        sheet.emergencyNumber = fact.value;
-    } else if (fact.fact == "poison-line") {
-        sheet.poisonLine = fact.value;
     } else if (fact.fact == "others") {
         sheet.avoidances.others = fact.value;
+    } else if (fact.fact == emergencyNumberFact && isPhoneNumber(fact.value)) {
+        sheet.emergencyNumber = fact.value;
+    } else if (fact.fact == poisonLineFact && isPhoneNumber(fact.value)) {
+        sheet.poisonLine = fact.value;
     } else if (fact.fact == "likes-touch") {
         sheet.likesTouch = answerOf(fact.value);
     } else if (fact.fact == "bedtime") {

@@ -155,6 +155,7 @@ std::string subjectOf(const Event &event)
     case Kind::Count:
     case Kind::FloorChecked:
     case Kind::Opened:
+    case Kind::TakenOut:
     case Kind::Request:
         return subjectFrom(event, "item", {"item"});
     case Kind::PlayStarted:

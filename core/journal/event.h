@@ -24,6 +24,7 @@ enum class Kind {
     Count,        ///< box: a full count of one item.
     FloorChecked, ///< box: the floor was looked over for one loss.
     Opened,       ///< box: a perishable was opened.
+    TakenOut,     ///< box: an item was taken out of the house.
     Place,        ///< box: where the box is.
     Request,      ///< box: an item was asked for.
     Fact,         ///< safety: one statement of the home sheet.
@@ -36,10 +37,10 @@ enum class Kind {
     Goal          ///< goals
 };
 
-inline constexpr EnumNames<Kind, 20> kindNames{
-    {"met",          "child",         "member",   "revision", "outcome",  "exception", "found",
-     "count",        "floor-checked", "opened",   "place",    "request",  "fact",      "permission",
-     "play-started", "play-ended",    "reaction", "offered",  "check-in", "goal"}};
+inline constexpr EnumNames<Kind, 21> kindNames{
+    {"met",        "child",         "member",     "revision",  "outcome", "exception", "found",
+     "count",      "floor-checked", "opened",     "taken-out", "place",   "request",   "fact",
+     "permission", "play-started",  "play-ended", "reaction",  "offered", "check-in",  "goal"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

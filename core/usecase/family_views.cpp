@@ -1,5 +1,6 @@
 #include "core/usecase/family.h"
-#include "core/usecase/lost_pieces.h"
+
+#include "core/usecase/search_floor.h"
 
 #include <algorithm>
 
@@ -59,9 +60,9 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
     for (const store::ItemRow &row : family.items)
         state.items[row.item] = {row.low, isPastDate(row, catalogue, today)};
     for (const store::LossRow &loss : family.losses) {
-        const LostDanger danger = dangerOfLosing(catalogue.item(loss.item));
-        state.floorNoteOpen = state.floorNoteOpen || danger == LostDanger::SmallPart;
-        state.balloonNoteOpen = state.balloonNoteOpen || danger == LostDanger::Balloon;
+        const FloorDanger danger = floorDangerOf(catalogue.item(loss.item));
+        state.floorNoteOpen = state.floorNoteOpen || danger == FloorDanger::SmallPart;
+        state.balloonNoteOpen = state.balloonNoteOpen || danger == FloorDanger::BalloonPiece;
     }
     return state;
 }

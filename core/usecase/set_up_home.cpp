@@ -2,8 +2,9 @@
 
 #include "core/box/box_events.h"
 #include "core/box/place.h"
+#include "core/child/phone_number.h"
 #include "core/store/recording.h"
-#include "core/usecase/say_one.h"
+#include "core/usecase/say_statement.h"
 
 #include <nlohmann/json.hpp>
 
@@ -129,7 +130,7 @@ Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fac
 {
     if (const auto problem = child::problemWith(fact))
         return Error{ErrorCode::Invalid, *problem};
-    return sayOne(workplace, {LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
+    return sayStatement(workplace, home, fact);
 }
 
 } // namespace lidlark::usecase

@@ -32,8 +32,8 @@ struct FirstAnswers {
 /// Errors: Invalid (an empty or over-long alias), BeforeBirth (a birth in the future).
 Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answers);
 
-/// One statement on the home sheet, in the phone's person's name. Errors: Invalid with the fact
-/// named (child::problemWith).
+/// One statement on the home sheet, in the phone's person's name (say_statement.h). Errors: Invalid
+/// with the fact named (child::problemWith).
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact);
 
 } // namespace lidlark::usecase

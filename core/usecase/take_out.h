@@ -1,25 +1,50 @@
 #pragma once
 
-#include "core/catalogue/catalogue.h"
+#include "core/child/avoided.h"
 #include "core/usecase/family.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace lidlark::usecase {
 
-/// Something that must leave this home because of what somebody there must avoid.
-struct TakeOut {
-    ItemId item;
-    int pieces = 0;                ///< As many as may still be there.
-    std::optional<ItemId> instead; ///< What could be asked for in its place.
-    bool operator==(const TakeOut &) const = default;
+/// Who said first that the home must avoid something: what the therapist's phone sees too.
+struct SafetyNote {
+    child::Avoided what = child::Avoided::Latex;
+    std::string person; ///< Alias of whom it was said; empty: of the home.
+    std::string author;
+    DayPart when;
+    int minuteOfDay = 0; ///< Local time of the author's phone.
 };
 
-/// What of the box must go out of the house, as the box and the home sheet stand: everything of
-/// latex, everything of wheat (job.md scenario 3; activities.md 1.4, LATEX "removes the item, not
-/// just the activity", WHEAT "home kept free of it"). Empty when nobody must avoid anything, and as
-/// soon as a count says that nothing of it is left. In the order of item ids.
-std::vector<TakeOut> takeOutOf(const Family &family, const catalogue::Catalogue &catalogue);
+/// One thing of the box that must leave the house.
+struct TakeOutThing {
+    ItemId item;
+    int pieces = 0; ///< That may be in the box.
+    bool out = false;
+    std::string outBy; ///< Who said it is out, and when.
+    DayPart outWhen;
+    std::optional<ItemId> swap; ///< What stands in for it.
+    bool asked = false;         ///< The swap was asked for.
+};
+
+/// All that follows for the box from one avoidance (job.md scenario 3).
+struct TakeOut {
+    SafetyNote note;
+    std::vector<TakeOutThing> things; ///< In the order of the lid list.
+    /// Box items without it whose own care lines speak of it: they stay, and say why.
+    std::vector<ItemId> stays;
+    [[nodiscard]] bool isDone() const; ///< Everything is out.
+};
+
+/// Worked out from the set of events alone: the same on every phone that holds them.
+/// @returns nothing of what the home need not avoid.
+Result<std::vector<TakeOut>> takeOutsOf(Workplace &workplace, const Family &family);
+
+/// An adult says that all pieces of an item have left the house. Errors: NotFound (child), Invalid
+/// (an item nobody has to take out).
+Outcome confirmTakenOut(Workplace &workplace, const std::string &childAlias,
+                        const std::string &author, const ItemId &item);
 
 } // namespace lidlark::usecase

@@ -2,65 +2,70 @@
 
 namespace lidlark::wording {
 
-namespace {
-
-/// "Call the poison line", with the family's own number where there is one.
-Sentence poisonCall(const std::string &poisonLine, const char *withNumber, const char *without)
-{
-    return poisonLine.empty() ? Sentence{without, {}} : Sentence{withNumber, {poisonLine}};
-}
-
-} // namespace
-
-Sentence emergencyLead(const std::string &number)
+Sentence emergencyFirstLine(const std::string &number)
 {
     if (number.empty())
         return {"Call your local emergency number.", {}};
-    return {"Call %1.", {number}};
+    return {"Call your local emergency number: %1.", {number}};
 }
 
-Sentence emergencyName(Emergency emergency)
+Sentence troubleName(Trouble trouble)
 {
-    switch (emergency) {
-    case Emergency::Airway:
-        return {"In the mouth, nose, ear or throat", {}};
-    case Emergency::Swallowed:
+    switch (trouble) {
+    case Trouble::Airway:
+        return {"Something may be in the mouth, nose, ear or throat", {}};
+    case Trouble::Swallowed:
         return {"Something was swallowed", {}};
-    case Emergency::Reaction:
-        return {"Swelling, rash or hard to breathe", {}};
-    case Emergency::Eye:
+    case Trouble::Breathing:
+        return {"Trouble breathing, swelling or rash", {}};
+    case Trouble::Eye:
         break;
     }
-    return {"Something in the eye", {}};
+    return {"Something splashed in an eye", {}};
 }
 
-std::vector<Sentence> emergencyLines(Emergency emergency, const std::string &poisonLine)
+std::vector<Sentence> troubleWords(Trouble trouble)
 {
-    switch (emergency) {
-    case Emergency::Airway:
+    switch (trouble) {
+    case Trouble::Airway:
         return {
-            {"Cannot cough, cry, speak or breathe, or will not wake: that is an emergency.", {}},
+            {"Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call "
+             "now.",
+             {}},
             {"Coughing hard? Let them go on coughing, and stay with them.", {}},
             {"Do not feel about in the mouth.", {}},
-            {"Learn first aid from a trained teacher, before it is needed.", {}}};
-    case Emergency::Swallowed:
-        return {poisonCall(poisonLine,
-                           "Call now, even if your child seems well. The poison line is %1.",
-                           "Call the emergency number or the poison line now, even if your child "
-                           "seems well."),
-                {"A battery, a magnet, or a coin that may be a battery: go to hospital, do not "
-                 "wait.",
+            {"If it was swallowed: call the emergency number or the poison line now, even if "
+             "your child seems well.",
+             {}},
+            {"Learn first aid from a trained instructor.", {}}};
+    case Trouble::Swallowed:
+        return {{"Call the emergency number or the poison line now, even if your child seems well.",
                  {}},
-                {"A coin, a small piece, foam or salty dough: call all the same.", {}},
-                {"Trouble breathing, drooling or pain: that is an emergency.", {}}};
-    case Emergency::Reaction:
+                {"A magnet or a button battery: go to hospital without waiting.", {}},
+                {"A coin may be a button battery: treat it as one.", {}},
+                {"The same for any battery, a small thing you do not know, foam, or a mouthful of "
+                 "salty dough: call now.",
+                 {}},
+                {"Trouble breathing, drooling or pain: call the emergency number.", {}}};
+    case Trouble::Breathing:
         return {{"Trouble breathing, swelling, fainting: emergency number now.", {}},
-                {"Take away the latex, the food or the dough.", {}}};
-    case Emergency::Eye:
+                {"Swollen lips or a rash all over: emergency number too.", {}},
+                {"It can come from latex, food or dough. Say what was touched or eaten.", {}}};
+    case Trouble::Eye:
         break;
     }
-    return {{"Rinse gently with lukewarm water, for at least 15 minutes.", {}},
-            poisonCall(poisonLine, "Then call the poison line: %1.", "Then call the poison line.")};
+    return {{"Rinse the eye gently with lukewarm water, at least 15 minutes.", {}},
+            {"Then call the poison line.", {}}};
+}
+
+Sentence callNumber(const std::string &number)
+{
+    return {"Call %1", {number}};
+}
+
+Sentence callPoisonLine(const std::string &number)
+{
+    return {"Call the poison line, %1", {number}};
 }
 
 } // namespace lidlark::wording

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/enum_names.h"
 #include "core/wording/sentence.h"
 
 #include <string>
@@ -7,22 +8,26 @@
 
 namespace lidlark::wording {
 
-/// What may have happened (safety.md EM-01 to EM-04).
-enum class Emergency { Airway, Swallowed, Reaction, Eye };
+/// What went wrong, in the order in which it is offered.
+enum class Trouble { Airway, Swallowed, Breathing, Eye };
+inline constexpr EnumNames<Trouble, 4> troubleNames{{"airway", "swallowed", "breathing", "eye"}};
 
-/// The first line, before any question. EM-05: no country's number is built in.
-/// @param number what the family has entered; empty: "your local emergency number".
-Sentence emergencyLead(const std::string &number);
+/// The first line, always, before any question: "Call your local emergency number." With the number
+/// the family has entered: "Call your local emergency number: 112." No country's number is built
+/// in. Source: safety.md EM-01, EM-05.
+Sentence emergencyFirstLine(const std::string &number);
 
-/// What an adult taps: "May be in the mouth, nose, ear or throat".
-Sentence emergencyName(Emergency emergency);
+/// What one taps: "It may be in the mouth, nose, ear or throat".
+Sentence troubleName(Trouble trouble);
 
-/// What to do until help is there, one line each; no manoeuvres (EM-01 asks for a trained
-/// instructor).
-/// Source: safety.md EM-01 (UK NHS regional children's guide, Choking), EM-02 with BB-01, MG-01 and
-/// CN-02 (a coin may be a coin cell), EM-03 (from memory), EM-04 (aboutkidshealth.ca, eye splashes:
-/// at least 15 minutes on one Canadian page).
-/// @param poisonLine what the family has entered; empty: "the poison line".
-std::vector<Sentence> emergencyLines(Emergency emergency, const std::string &poisonLine);
+/// What to do and what not, a few short sentences, in the order in which they are read. No
+/// manoeuvres: those are learned from a trained instructor.
+/// Sources: Airway safety.md EM-01, its last line EM-02; Swallowed EM-02, CN-02 (a coin may be a
+/// button cell), BB-01 and MG-01 (hospital without waiting); Breathing EM-03, LA-01; Eye EM-04.
+std::vector<Sentence> troubleWords(Trouble trouble);
+
+/// "Call 112", "Call the poison line, 111": what stands on a button that dials.
+Sentence callNumber(const std::string &number);
+Sentence callPoisonLine(const std::string &number);
 
 } // namespace lidlark::wording

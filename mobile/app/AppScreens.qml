@@ -16,9 +16,13 @@ FocusScope {
     property string route: ""
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
+    /// Where the floor check, the words for an emergency and the take-out list lead back to.
+    property string floorBack: "today"
+    property string emergencyBack: "today"
+    property string takeOutBack: "today"
+    /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
+    property string trouble: ""
     property string problem: ""
-    /// Where "something is wrong" was tapped, to go back to.
-    property string troubleFrom: "today"
     readonly property Item current: loader.item as Item
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
@@ -27,6 +31,22 @@ FocusScope {
         screens.problem = ""
         screens.route = where
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
+    }
+
+    function lookOnTheFloor(from: string) {
+        screens.floorBack = from
+        screens.go("floor")
+    }
+
+    function callForHelp(from: string, trouble: string) {
+        screens.emergencyBack = from
+        screens.trouble = trouble
+        screens.go("emergency")
+    }
+
+    function takeOut(from: string) {
+        screens.takeOutBack = from
+        screens.go("take-out")
     }
 
     /// Where a start, or another child, begins.
@@ -48,11 +68,6 @@ FocusScope {
         screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
     }
 
-    function somethingIsWrong() {
-        screens.troubleFrom = screens.route
-        screens.go("emergency")
-    }
-
     function goBack() {
         const where = screens.backFrom(screens.route)
         if (where.length > 0)
@@ -68,6 +83,10 @@ FocusScope {
             return "crew"
         case "count":
             return "box"
+        case "emergency":
+            return screens.emergencyBack
+        case "take-out":
+            return screens.takeOutBack
         case "room":
         case "everything":
         case "together":
@@ -98,6 +117,7 @@ FocusScope {
         case "putback": return "PutBackRoute.qml"
         case "different": return "DifferentRoute.qml"
         case "floor": return "FloorRoute.qml"
+        case "take-out": return "TakeOutRoute.qml"
         case "emergency": return "EmergencyRoute.qml"
         case "noticed": return "NoticedRoute.qml"
         case "box": return "BoxRoute.qml"

@@ -11,6 +11,7 @@ BoxScreen {
 
     household: route.screens.household
     onCountWanted: route.screens.go("count")
-    onFloorCheckWanted: route.screens.go("floor")
+    onFloorCheckWanted: route.screens.lookOnTheFloor("box")
+    onTakeOutWanted: route.screens.takeOut("box")
     foot: MainTabs { screens: route.screens }
 }

@@ -11,5 +11,13 @@ BurstScreen {
 
     household: route.screens.household
     playInHand: route.screens.playInHand
-    onDone: route.screens.go("putback")
+    onDone: {
+        route.screens.playInHand.startPuttingBack()
+        route.screens.go("putback")
+    }
+    onPieceMissing: {
+        route.screens.playInHand.startPuttingBack()
+        route.screens.lookOnTheFloor("putback")
+    }
+    onEmergencyWanted: route.screens.callForHelp("burst", "airway")
 }

@@ -15,7 +15,7 @@ DifferentScreen {
     playInHand: route.screens.playInHand
     Component.onCompleted: route.late = route.screens.playInHand.fromBefore
     onBack: route.screens.go(route.late ? "resume" : "putback")
-    onFloorCheckWanted: route.screens.go("floor")
+    onFloorCheckWanted: route.screens.lookOnTheFloor(route.screens.playInHand.active ? "different" : "today")
     onDone: activityId => {
         route.screens.afterActivity = activityId
         route.screens.go(route.late ? "today" : "noticed")

@@ -10,5 +10,6 @@ EmergencyScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onDone: route.screens.go(route.screens.troubleFrom)
+    trouble: route.screens.trouble
+    onDone: route.screens.go(route.screens.emergencyBack)
 }

@@ -10,6 +10,6 @@ FloorScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onDone: route.screens.go(route.screens.playInHand.active ? "different" : "today")
-    onEmergencyWanted: route.screens.somethingIsWrong()
+    onDone: route.screens.go(route.screens.floorBack)
+    onEmergencyWanted: route.screens.callForHelp("floor", "airway")
 }

@@ -10,5 +10,6 @@ HomeSheetScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    onTakeOutWanted: route.screens.takeOut("home-sheet")
     onBack: route.screens.go("crew")
 }

@@ -12,6 +12,6 @@ PlayScreen {
     household: route.screens.household
     playInHand: route.screens.playInHand
     onPutBackWanted: route.screens.go("putback")
-    onEmergencyWanted: route.screens.somethingIsWrong()
     onBurst: route.screens.go("burst")
+    onEmergencyWanted: route.screens.callForHelp("play", "")
 }

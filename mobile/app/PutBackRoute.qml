@@ -15,7 +15,7 @@ PutBackScreen {
         if (route.screens.playInHand.goOnPlaying())
             route.screens.go("play")
     }
-    onEmergencyWanted: route.screens.somethingIsWrong()
+    onEmergencyWanted: route.screens.callForHelp("putback", "")
     onDifferentWanted: route.screens.go("different")
     onDone: activityId => {
         route.screens.afterActivity = activityId

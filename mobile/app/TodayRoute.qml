@@ -17,7 +17,8 @@ TodayScreen {
     onGuessWanted: route.screens.go("guess")
     onChooseWanted: route.screens.go("choose")
     onEverythingWanted: route.screens.go("everything")
-    onFloorCheckWanted: route.screens.go("floor")
+    onFloorCheckWanted: route.screens.lookOnTheFloor("today")
+    onTakeOutWanted: route.screens.takeOut("today")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
     onChildChosen: alias => {

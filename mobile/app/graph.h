@@ -43,6 +43,7 @@ public:
     [[nodiscard]] QQmlApplicationEngine &engine() { return *m_engine; }
     [[nodiscard]] Household &household() { return *m_household; }
     [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
+    [[nodiscard]] Sitting &sitting() { return *m_sitting; }
 
 private:
     Language m_language; ///< First: what comes after it already speaks.

@@ -14,6 +14,7 @@ Sheet {
 
     signal countWanted()
     signal floorCheckWanted()
+    signal takeOutWanted()
 
     margin: Theme.gap
 
@@ -39,19 +40,19 @@ Sheet {
         onAction: box.load()
     }
 
-    CautionStrip {
-        width: screen.contentWidth
-        visible: box.takeOutLead.length > 0
-        lead: box.takeOutLead
-        text: box.takeOutText
-        whole: true
-    }
-
     CautionButton {
         width: screen.contentWidth
         visible: box.floorNote
         text: qsTr("A small piece may lie on the floor. Look now.")
         onClicked: screen.floorCheckWanted()
+    }
+
+    CautionButton {
+        objectName: "mustLeave"
+        width: screen.contentWidth
+        visible: box.mustLeave
+        text: qsTr("Some things must leave the house. See which.")
+        onClicked: screen.takeOutWanted()
     }
 
     EmptyState {

@@ -38,7 +38,17 @@ void BoxViewModel::load()
     beginResetModel();
     m_family.reset();
     m_counted.clear();
-    m_takeOut = {};
+    m_floorNote = !m_household->floorSearch().missing.empty();
+    m_mustLeave = false;
+    m_outTags.clear();
+    for (const usecase::TakeOut &takeOut : m_household->takeOuts()) {
+        m_mustLeave = m_mustLeave || !takeOut.isDone();
+        for (const usecase::TakeOutThing &thing : takeOut.things) {
+            m_outTags[thing.item] = thing.out ? tr("taken out") : tr("take out");
+            if (thing.asked)
+                m_outTags[*thing.swap] = tr("asked for");
+        }
+    }
     auto family = m_household->family();
     if (family)
         m_family = *family;
@@ -49,7 +59,6 @@ void BoxViewModel::load()
             [](const auto &a, const auto &b) { return wellOf(a.item) < wellOf(b.item); });
         for (const store::ItemRow &row : m_family->items)
             m_counted[row.item] = row.low;
-        m_takeOut = takeOutWords(*m_family, m_household->catalogue());
     }
     endResetModel();
     emit loaded();
@@ -63,8 +72,9 @@ int BoxViewModel::rowCount(const QModelIndex &parent) const
 QString BoxViewModel::tagOf(const store::ItemRow &row) const
 {
     const catalogue::ItemKind *kind = m_household->catalogue().item(row.item);
-    if (m_takeOut.items.contains(row.item))
-        return tr("take out");
+    const auto out = m_outTags.find(row.item);
+    if (out != m_outTags.end() && (kind == nullptr || row.expected > 0 || row.high == 0))
+        return out->second;
     if (row.low != row.high)
         return tr("which?");
     if (row.pleaseCount)
@@ -143,11 +153,6 @@ QString BoxViewModel::revisionWords() const
 bool BoxViewModel::here() const
 {
     return !m_family || !m_family->place || m_family->place->place == m_family->home.value;
-}
-
-bool BoxViewModel::floorNote() const
-{
-    return m_family && !m_family->losses.empty();
 }
 
 void BoxViewModel::sayPlace(const QString &place)

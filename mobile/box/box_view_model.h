@@ -4,7 +4,6 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
-#include "mobile/bridge/take_out_words.h"
 
 #include <map>
 
@@ -21,10 +20,9 @@ class BoxViewModel : public QAbstractListModel
     Q_PROPERTY(QString revisionWords READ revisionWords NOTIFY loaded FINAL) ///< "Lid list R1".
     Q_PROPERTY(bool here READ here NOTIFY loaded FINAL)
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY loaded FINAL)
+    /// Things of the box must still leave the house.
+    Q_PROPERTY(bool mustLeave READ mustLeave NOTIFY loaded FINAL)
     Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
-    /// What has to leave this home; empty: nothing.
-    Q_PROPERTY(QString takeOutLead READ takeOutLead NOTIFY loaded FINAL)
-    Q_PROPERTY(QString takeOutText READ takeOutText NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -33,7 +31,7 @@ public:
         NameRole,
         DrawingRole,
         CountTextRole,
-        TagRole,  ///< "low", "drying", "which?", or empty.
+        TagRole,  ///< "low", "drying", "which?", "taken out" ..., or empty.
         NoneRole, ///< Nothing left.
         ExpectedRole,
         CountedRole, ///< What the count screen says now.
@@ -51,10 +49,9 @@ public:
     [[nodiscard]] QString placeWords() const;
     [[nodiscard]] QString revisionWords() const;
     [[nodiscard]] bool here() const;
-    [[nodiscard]] bool floorNote() const;
+    [[nodiscard]] bool floorNote() const { return m_floorNote; }
+    [[nodiscard]] bool mustLeave() const { return m_mustLeave; }
     [[nodiscard]] int count() const { return rowCount(); }
-    [[nodiscard]] QString takeOutLead() const { return m_takeOut.lead; }
-    [[nodiscard]] QString takeOutText() const { return m_takeOut.text; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();
@@ -72,9 +69,11 @@ private:
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
-    TakeOutWords m_takeOut;
     std::map<ItemId, int> m_counted;
+    std::map<ItemId, QString> m_outTags; ///< "taken out", "take out", "asked for".
     QString m_problem;
+    bool m_floorNote = false;
+    bool m_mustLeave = false;
 };
 
 } // namespace lidlark::mobile

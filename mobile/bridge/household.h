@@ -6,9 +6,11 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/catalogue/catalogue.h"
+#include "core/usecase/box_notes.h"
 #include "core/usecase/family.h"
-#include "core/usecase/lost_pieces.h"
+#include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
+#include "core/usecase/take_out.h"
 #include "core/usecase/workplace.h"
 
 #include <memory>
@@ -70,13 +72,17 @@ public:
     /// Keeping the current child's box (core/usecase/keep_box.h), in this phone's person's name.
     Outcome countBox(const std::map<ItemId, int> &counts);
     Outcome sayPlace(const std::string &place, const std::string &words);
-    Outcome noteFound(const ItemId &item, int pieces);
+    /// What has to be looked for on the floor (core/usecase/search_floor.h).
+    [[nodiscard]] usecase::FloorSearch floorSearch();
+    Outcome notePiecesFound(const usecase::FoundPieces &found);
     Outcome checkFloor();
-    /// What a lost piece means here (core/usecase/lost_pieces.h).
-    [[nodiscard]] usecase::LostDanger dangerOfLosing(const ItemId &item) const
-    {
-        return usecase::dangerOfLosing(m_catalogue.item(item));
-    }
+    /// What must leave the house (core/usecase/take_out.h); nothing when it cannot be read.
+    [[nodiscard]] std::vector<usecase::TakeOut> takeOuts();
+    /// Some of it is still here.
+    [[nodiscard]] bool somethingMustLeave();
+    Outcome confirmTakenOut(const ItemId &item);
+    /// What was noted about the box in the last twelve months, newest first.
+    [[nodiscard]] std::vector<usecase::BoxNote> boxNotes();
 
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);

@@ -3,23 +3,24 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// The whole screen in reverse: nothing else until one of its answers is given.
+/// The whole screen in reverse: nothing else until one of its answers is given. What is laid in it
+/// stands between the words and the answers. `urgent` stays in sight at the foot, whatever scrolls.
 FocusScope {
     id: stop
 
+    default property alias contents: middle.data
     property string lead: ""
     property string text: ""
     property list<string> answers
-    /// Above 0: a row of numbers, 1 to this, over the first answer; the highest is picked.
-    property int numbers: 0
-    property int number: stop.numbers
-    property string numberQuestion: ""
+    property string notNowReason: ""
+    property string urgent: ""
     readonly property string firstAnswer: stop.answers.length > 0 ? stop.answers[0] : ""
 
     signal answered(int index)
+    signal urgentClicked()
 
     implicitWidth: column.implicitWidth
-    implicitHeight: column.height
+    implicitHeight: column.height + foot.height
     focus: true
 
     Accessible.role: Accessible.AlertMessage
@@ -55,8 +56,12 @@ FocusScope {
     Flickable {
         id: scroller
 
-        anchors.fill: parent
-        contentHeight: Math.max(stop.height, column.height)
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: foot.top
+        contentHeight: Math.max(scroller.height, column.height)
+        clip: interactive && foot.height > 0
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
 
@@ -67,7 +72,7 @@ FocusScope {
             anchors.right: parent.right
             anchors.leftMargin: Theme.margin + 2
             anchors.rightMargin: Theme.margin + 2
-            y: Math.max(0, (stop.height - height) / 2)
+            y: Math.max(0, (scroller.height - height) / 2)
             topPadding: Theme.sectionGap
             bottomPadding: Theme.sectionGap
             spacing: Theme.sectionGap
@@ -88,35 +93,18 @@ FocusScope {
                 text: stop.text
             }
 
-            Words {
+            Column {
+                id: middle
+
                 width: parent.width
-                color: Theme.safetyText
-                visible: stop.numbers > 0
-                text: stop.numberQuestion
-            }
-
-            Flow {
-                width: parent.width
-                spacing: Theme.cardPadding
-                visible: stop.numbers > 0
-
-                Repeater {
-                    model: stop.numbers
-
-                    NumberKey {
-                        id: key
-
-                        required property int index
-
-                        text: key.index + 1
-                        picked: stop.number === key.index + 1
-                        onClicked: stop.number = key.index + 1
-                    }
-                }
+                spacing: Theme.gap
+                visible: children.length > 0
             }
 
             Slip {
                 width: parent.width
+                visible: stop.firstAnswer.length > 0
+                notNowReason: stop.notNowReason
                 ground: Theme.OnSafety
                 text: stop.firstAnswer
                 onClicked: stop.answered(0)
@@ -138,6 +126,31 @@ FocusScope {
                     onClicked: stop.answered(answer.index + 1)
                 }
             }
+        }
+    }
+
+    Item {
+        id: foot
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: stop.urgent.length > 0 ? urgentButton.height + 1 : 0
+        visible: stop.urgent.length > 0
+
+        Rectangle {
+            width: parent.width
+            height: 1
+            color: Theme.safetyText
+        }
+
+        CautionButton {
+            id: urgentButton
+
+            y: 1
+            width: parent.width
+            text: stop.urgent
+            onClicked: stop.urgentClicked()
         }
     }
 }

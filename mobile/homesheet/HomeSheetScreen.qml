@@ -11,17 +11,14 @@ Sheet {
 
     required property Household household
 
-    /// What must leave the house is read first.
-    readonly property string mustGo: homeSheet.takeOutLead
-
     signal back()
-
-    onMustGoChanged: screen.toTop()
+    signal takeOutWanted()
 
     HomeSheetViewModel {
         id: homeSheet
 
         household: screen.household
+        onMustLeave: screen.takeOutWanted()
     }
 
     header: TitleBar {
@@ -30,18 +27,19 @@ Sheet {
         onBack: screen.back()
     }
 
-    CautionStrip {
-        width: screen.contentWidth
-        visible: homeSheet.takeOutLead.length > 0
-        lead: homeSheet.takeOutLead
-        text: homeSheet.takeOutText
-        whole: true
-    }
-
     ProblemNote {
         width: screen.contentWidth
         visible: homeSheet.problem.length > 0
         text: homeSheet.problem
+    }
+
+    LinkRow {
+        objectName: "takeOut"
+        width: screen.contentWidth
+        visible: homeSheet.avoids
+        sign: "sign-box"
+        text: qsTr("What must leave the house")
+        onClicked: screen.takeOutWanted()
     }
 
     SectionWords {
@@ -64,30 +62,6 @@ Sheet {
                 text: modelData
             }
         }
-    }
-
-    Rule {
-        width: screen.contentWidth
-    }
-
-    PaperField {
-        width: screen.contentWidth
-        label: qsTr("Your emergency number")
-        inputMethodHints: Qt.ImhDialableCharactersOnly
-        maximumLength: 20
-        text: homeSheet.emergencyNumber
-        onAccepted: homeSheet.sayEmergencyNumber(text)
-        onFocusedChanged: if (!focused) homeSheet.sayEmergencyNumber(text)
-    }
-
-    PaperField {
-        width: screen.contentWidth
-        label: qsTr("Your poison line")
-        inputMethodHints: Qt.ImhDialableCharactersOnly
-        maximumLength: 20
-        text: homeSheet.poisonLine
-        onAccepted: homeSheet.sayPoisonLine(text)
-        onFocusedChanged: if (!focused) homeSheet.sayPoisonLine(text)
     }
 
     Repeater {
@@ -140,5 +114,38 @@ Sheet {
                 }
             }
         }
+    }
+
+    Rule {
+        width: screen.contentWidth
+    }
+
+    Words {
+        width: screen.contentWidth
+        role: Theme.Label
+        text: qsTr("Numbers to call")
+    }
+
+    Words {
+        width: screen.contentWidth
+        role: Theme.Reason
+        soft: true
+        text: qsTr("They stand on top when something is wrong. Only you know which ones hold where you live.")
+    }
+
+    NumberEntry {
+        objectName: "emergencyNumber"
+        width: screen.contentWidth
+        label: qsTr("Emergency number")
+        kept: homeSheet.emergencyNumber
+        onKeep: number => problem = homeSheet.keepEmergencyNumber(number)
+    }
+
+    NumberEntry {
+        objectName: "poisonLine"
+        width: screen.contentWidth
+        label: qsTr("Poison line")
+        kept: homeSheet.poisonLine
+        onKeep: number => problem = homeSheet.keepPoisonLine(number)
     }
 }

@@ -1,5 +1,7 @@
 #include "home_sheet_view_model.h"
 
+#include "core/child/avoided.h"
+#include "core/child/phone_number.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -16,12 +18,10 @@ void HomeSheetViewModel::load()
     beginResetModel();
     m_rows.clear();
     m_family.reset();
+    m_avoids = !m_household->takeOuts().empty();
     auto family = m_household->family();
-    m_takeOut = {};
-    if (family) {
+    if (family)
         m_family = *std::move(family);
-        m_takeOut = takeOutWords(*m_family, m_household->catalogue());
-    }
     if (m_family && m_family->sheet) {
         const child::HomeSheet &sheet = *m_family->sheet;
         m_rows = {{"", "latex", tr("Must anyone here avoid latex?"),
@@ -108,40 +108,6 @@ QString HomeSheetViewModel::homeName() const
     return m_family && m_family->sheet ? fromCore(m_family->sheet->name) : QString();
 }
 
-QString HomeSheetViewModel::emergencyNumber() const
-{
-    return m_family && m_family->sheet ? fromCore(m_family->sheet->emergencyNumber) : QString();
-}
-
-QString HomeSheetViewModel::poisonLine() const
-{
-    return m_family && m_family->sheet ? fromCore(m_family->sheet->poisonLine) : QString();
-}
-
-void HomeSheetViewModel::sayEmergencyNumber(const QString &number)
-{
-    if (number.trimmed() != emergencyNumber())
-        sayNumber("emergency-number", number);
-}
-
-void HomeSheetViewModel::sayPoisonLine(const QString &number)
-{
-    if (number.trimmed() != poisonLine())
-        sayNumber("poison-line", number);
-}
-
-void HomeSheetViewModel::sayNumber(const std::string &fact, const QString &number)
-{
-    if (!m_family)
-        return;
-    const Outcome done = usecase::sayFact(m_household->workplace(), m_family->home,
-                                          {"", fact, toCore(number.trimmed())});
-    m_problem = done ? QString() : m_household->sentenceFor(done.error());
-    if (done)
-        m_household->announce();
-    emit loaded();
-}
-
 void HomeSheetViewModel::say(int index, int answer)
 {
     if (index < 0 || index >= rowCount() || answer < 1 || answer > 2 || !m_family)
@@ -157,6 +123,41 @@ void HomeSheetViewModel::say(int index, int answer)
         m_problem = tr("Somebody else has said otherwise; the careful answer stands until they "
                        "change theirs.");
     emit loaded();
+    if (done && answer == 1 && child::avoidedBy(row.fact) && m_household->somethingMustLeave())
+        emit mustLeave();
+}
+
+QString HomeSheetViewModel::emergencyNumber() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->emergencyNumber) : QString();
+}
+
+QString HomeSheetViewModel::poisonLine() const
+{
+    return m_family && m_family->sheet ? fromCore(m_family->sheet->poisonLine) : QString();
+}
+
+QString HomeSheetViewModel::keepEmergencyNumber(const QString &number)
+{
+    return keepNumber(child::emergencyNumberFact, number);
+}
+
+QString HomeSheetViewModel::keepPoisonLine(const QString &number)
+{
+    return keepNumber(child::poisonLineFact, number);
+}
+
+QString HomeSheetViewModel::keepNumber(std::string_view fact, const QString &number)
+{
+    if (!m_family)
+        return {};
+    const Outcome done =
+        usecase::sayFact(m_household->workplace(), m_family->home,
+                         {std::string(), std::string(fact), toCore(number.trimmed())});
+    if (!done)
+        return m_household->sentenceFor(done.error());
+    m_household->announce();
+    return {};
 }
 
 } // namespace lidlark::mobile

@@ -4,7 +4,6 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
-#include "mobile/bridge/take_out_words.h"
 
 #include <vector>
 
@@ -19,12 +18,12 @@ class HomeSheetViewModel : public QAbstractListModel
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
     Q_PROPERTY(QList<QString> people READ people NOTIFY loaded FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY loaded FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
+    /// The home must avoid something that is, or was, in the box.
+    Q_PROPERTY(bool avoids READ avoids NOTIFY loaded FINAL)
+    /// As the family has entered them; empty: not said.
     Q_PROPERTY(QString emergencyNumber READ emergencyNumber NOTIFY loaded FINAL)
     Q_PROPERTY(QString poisonLine READ poisonLine NOTIFY loaded FINAL)
-    /// What has to leave this home; empty: nothing.
-    Q_PROPERTY(QString takeOutLead READ takeOutLead NOTIFY loaded FINAL)
-    Q_PROPERTY(QString takeOutText READ takeOutText NOTIFY loaded FINAL)
-    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
     /// Rows: yes / no questions. `answer`: 0 not said, 1 yes, 2 no.
@@ -40,20 +39,21 @@ public:
 
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString homeName() const;
-    [[nodiscard]] QString takeOutLead() const { return m_takeOut.lead; }
-    [[nodiscard]] QString takeOutText() const { return m_takeOut.text; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    [[nodiscard]] bool avoids() const { return m_avoids; }
     [[nodiscard]] QString emergencyNumber() const;
     [[nodiscard]] QString poisonLine() const;
 
     Q_INVOKABLE void say(int row, int answer);
-    /// The family's own numbers; empty takes one away.
-    Q_INVOKABLE void sayEmergencyNumber(const QString &number);
-    Q_INVOKABLE void sayPoisonLine(const QString &number);
+    /// Keeps the number. @returns why not, or nothing.
+    Q_INVOKABLE QString keepEmergencyNumber(const QString &number);
+    Q_INVOKABLE QString keepPoisonLine(const QString &number);
 
 signals:
     void loaded();
+    /// The answer just given means that things must leave the house.
+    void mustLeave();
 
 private:
     struct Row {
@@ -64,13 +64,13 @@ private:
         child::Answer answer = child::Answer::Unanswered;
     };
     void load();
-    void sayNumber(const std::string &fact, const QString &number);
+    QString keepNumber(std::string_view fact, const QString &number);
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
-    TakeOutWords m_takeOut;
     std::vector<Row> m_rows;
     QString m_problem;
+    bool m_avoids = false;
 };
 
 } // namespace lidlark::mobile

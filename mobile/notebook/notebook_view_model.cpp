@@ -1,11 +1,13 @@
 #include "notebook_view_model.h"
 
+#include "core/wording/box_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace lidlark::mobile {
 
@@ -35,20 +37,31 @@ void NotebookViewModel::load()
     m_family.reset();
     if (family)
         m_family = *std::move(family);
+    m_notes = m_household->boxNotes();
+    m_entries.clear();
+    if (m_family) {
+        for (const play::Play &play : m_family->plays)
+            m_entries.push_back({play.when, play.startedAt.ms, &play, nullptr});
+        for (const usecase::BoxNote &note : m_notes)
+            m_entries.push_back({note.when, note.at.ms, nullptr, &note});
+    }
+    std::stable_sort(m_entries.begin(), m_entries.end(), [](const Entry &a, const Entry &b) {
+        return std::tie(b.when.day, b.ms) < std::tie(a.when.day, a.ms);
+    });
     endResetModel();
     emit loaded();
 }
 
 int NotebookViewModel::rowCount(const QModelIndex &parent) const
 {
-    return parent.isValid() || !m_family ? 0 : static_cast<int>(m_family->plays.size());
+    return parent.isValid() ? 0 : static_cast<int>(m_entries.size());
 }
 
 QString NotebookViewModel::headingOf(int row) const
 {
     const auto headingAt = [this](int at) {
-        const play::Play &play = m_family->plays[static_cast<std::size_t>(at)];
-        return translated(wording::dayHeading(play.when, m_household->today()));
+        const Entry &entry = m_entries[static_cast<std::size_t>(at)];
+        return translated(wording::dayHeading(entry.when, m_household->today()));
     };
     const QString heading = headingAt(row);
     return row > 0 && headingAt(row - 1) == heading ? QString() : heading;
@@ -87,11 +100,16 @@ QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
 {
     if (index.row() < 0 || index.row() >= rowCount())
         return {};
-    const play::Play &play = m_family->plays[static_cast<std::size_t>(index.row())];
+    if (role == HeadingRole)
+        return headingOf(index.row());
+    const Entry &entry = m_entries[static_cast<std::size_t>(index.row())];
+    return entry.play != nullptr ? dataOf(*entry.play, role) : dataOf(*entry.note, role);
+}
+
+QVariant NotebookViewModel::dataOf(const play::Play &play, int role) const
+{
     const catalogue::Activity *activity = m_household->catalogue().activity(play.activity);
     switch (role) {
-    case HeadingRole:
-        return headingOf(index.row());
     case NameRole:
         return fromCore(activity != nullptr ? activity->name : play.activity.value);
     case DrawingRole:
@@ -105,6 +123,32 @@ QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
     }
     case NoteRole:
         return noteOf(play);
+    default:
+        return {};
+    }
+}
+
+QVariant NotebookViewModel::dataOf(const usecase::BoxNote &note, int role) const
+{
+    const catalogue::ItemKind *kind = m_household->catalogue().item(note.item);
+    const bool one = note.act == box::Act::Found && note.pieces == 1;
+    switch (role) {
+    case NameRole:
+        return translated(wording::boxActWords(note.act));
+    case DrawingRole:
+        return fromCore(kind != nullptr ? kind->drawing : std::string());
+    case NoteRole: {
+        const QString thing = fromCore(kind == nullptr ? note.item.value
+                                       : one           ? kind->one
+                                                       : kind->name);
+        const QString what =
+            note.pieces > 0
+                ? fromCore(wording::capital(wording::numberWord(note.pieces))) + u' ' + thing
+                : fromCore(wording::capital(toCore(thing)));
+        return tr("%1. %2.").arg(fromCore(note.author), what);
+    }
+    case NoticedRole:
+        return QString();
     default:
         return {};
     }

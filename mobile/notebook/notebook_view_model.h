@@ -7,7 +7,7 @@
 
 namespace lidlark::mobile {
 
-/// What was played, newest first. Nothing about days without play.
+/// What was played and what was noted about the box, newest first. Nothing about days without play.
 class NotebookViewModel : public QAbstractListModel
 {
     Q_OBJECT
@@ -44,9 +44,21 @@ private:
     [[nodiscard]] const child::Goal *firstGoal() const;
     [[nodiscard]] QString noteOf(const play::Play &play) const;
     [[nodiscard]] QString headingOf(int row) const;
+    [[nodiscard]] QVariant dataOf(const play::Play &play, int role) const;
+    [[nodiscard]] QVariant dataOf(const usecase::BoxNote &note, int role) const;
+
+    /// A play, or something noted about the box.
+    struct Entry {
+        DayPart when;
+        std::int64_t ms = 0;
+        const play::Play *play = nullptr;
+        const usecase::BoxNote *note = nullptr;
+    };
 
     Household *m_household = nullptr;
     std::optional<usecase::Family> m_family;
+    std::vector<usecase::BoxNote> m_notes;
+    std::vector<Entry> m_entries; ///< Into the two above, newest first.
 };
 
 } // namespace lidlark::mobile

@@ -57,6 +57,15 @@ Sheet {
                 text: play.cautions
             }
         }
+
+        CautionButton {
+            id: help
+
+            objectName: "wrong"
+            width: parent.width
+            text: qsTr("Something is wrong")
+            onClicked: screen.emergencyWanted()
+        }
     }
 
     Repeater {
@@ -87,7 +96,7 @@ Sheet {
         width: screen.contentWidth
         margin: screen.margin
         lift: play.swapLines.length > 0 ? 0 : screen.spacing
-        room: screen.middleHeight - cautions.height
+        room: screen.middleHeight - cautions.height - help.height
         drawing: play.drawing
         drawingAlt: play.drawingAlt
         step: play.step
@@ -125,11 +134,6 @@ Sheet {
         objectName: "more"
         text: screen.more ? qsTr("Less") : qsTr("More about this")
         onClicked: screen.more = !screen.more
-    }
-
-    StitchedLink {
-        text: qsTr("Something is wrong")
-        onClicked: screen.emergencyWanted()
     }
 
     PlayDetails {

@@ -5,27 +5,59 @@ import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.PutBack
 
-/// First line first (safety.md EM-01 to EM-05): no manoeuvres, no country's number built in.
+/// The number to call comes before any question; then what went wrong, and what to do until help is
+/// there (safety.md EM-01 to EM-05).
 FullStop {
     id: screen
 
     required property Household household
-    readonly property bool canCall: emergency.number.length > 0
-    /// Answers before those of what else it may be.
-    readonly property int before: screen.canCall ? 2 : 1
+    /// "airway", "swallowed", "breathing", "eye"; empty: not said yet.
+    property string trouble: ""
 
     signal done()
 
-    lead: emergency.lead
-    text: emergency.words
-    answers: (screen.canCall ? [qsTr("Call %1").arg(emergency.number)] : []).concat([qsTr("Back")], emergency.others)
-    onAnswered: index => {
-        if (screen.canCall && index === 0)
-            emergency.call()
-        else if (index < screen.before)
-            screen.done()
-        else
-            emergency.choose(index - screen.before)
+    lead: emergency.firstLine
+    answers: ["", qsTr("Back")]
+    onAnswered: screen.done()
+
+    Slip {
+        objectName: "callEmergency"
+        width: parent.width
+        visible: text.length > 0
+        ground: Theme.OnSafety
+        text: emergency.callText
+        onClicked: Qt.openUrlExternally(emergency.callUrl)
+    }
+
+    Slip {
+        objectName: "callPoison"
+        width: parent.width
+        visible: text.length > 0
+        ground: Theme.OnSafety
+        text: emergency.poisonText
+        onClicked: Qt.openUrlExternally(emergency.poisonUrl)
+    }
+
+    Words {
+        width: parent.width
+        color: Theme.safetyText
+        visible: screen.trouble.length === 0
+        text: qsTr("What happened?")
+    }
+
+    Repeater {
+        model: emergency
+
+        TroubleRow {
+            id: row
+
+            required property string name
+
+            objectName: "trouble-" + row.name
+            width: parent ? parent.width : 0
+            open: screen.trouble === row.name
+            onChosen: screen.trouble = row.name
+        }
     }
 
     EmergencyViewModel {

@@ -5,8 +5,8 @@ import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.PutBack
 
-/// A small piece may lie on the floor of a home with a small child: nothing else until it is
-/// answered.
+/// A small piece may lie on the floor: nothing else until it is answered. The words for an
+/// emergency are one tap away, wherever the page stands.
 FullStop {
     id: screen
 
@@ -16,17 +16,41 @@ FullStop {
     signal emergencyWanted()
 
     lead: floor.lead
-    text: qsTr("Look now: your child's hands and mouth, then table, floor, clothes, dough.") + " " + floor.keepAway
-    numbers: floor.missing > 1 ? floor.missing : 0
-    numberQuestion: floor.question
-    answers: [qsTr("Found"), qsTr("Floor checked, not found"), qsTr("May have swallowed it, or is choking")]
+    text: floor.text
+    answers: [qsTr("Found"), qsTr("Floor checked, not found")]
+    notNowReason: floor.named === 0 ? qsTr("First say above what is found") : ""
+    urgent: qsTr("May have swallowed it, or is choking")
     onAnswered: index => {
-        if (index === 0 && floor.found(Math.max(1, screen.number)))
+        if (index === 0 ? floor.keepFound() : floor.floorChecked())
             screen.done()
-        else if (index === 1 && floor.floorChecked())
-            screen.done()
-        else if (index === 2)
-            screen.emergencyWanted()
+    }
+    onUrgentClicked: screen.emergencyWanted()
+
+    ProblemNote {
+        width: parent.width
+        text: floor.problem
+    }
+
+    Repeater {
+        model: floor
+
+        FoundRow {
+            id: row
+
+            required property string itemId
+            required property int index
+            required drawing
+            required name
+            required note
+            required missing
+            required found
+            required whole
+            required wholeText
+
+            objectName: "missing-" + row.itemId
+            width: parent ? parent.width : 0
+            onNamed: pieces => floor.nameFound(row.index, pieces)
+        }
     }
 
     FloorViewModel {

@@ -90,15 +90,13 @@ Sheet {
         }
     }
 
-    StitchedLink {
+    LinkPair {
         objectName: "playMore"
+        width: screen.contentWidth
         text: qsTr("Back to the play")
+        otherText: qsTr("Something is wrong")
         onClicked: screen.playWanted()
-    }
-
-    StitchedLink {
-        text: qsTr("Something is wrong")
-        onClicked: screen.emergencyWanted()
+        onOtherClicked: screen.emergencyWanted()
     }
 
     foot: YesFoot {

@@ -1,73 +1,90 @@
 #include "emergency_view_model.h"
 
-#include <QDesktopServices>
-#include <QUrl>
-
+#include "core/child/phone_number.h"
 #include "core/wording/emergency_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
-
-#include <array>
 
 namespace lidlark::mobile {
 
 namespace {
 
-using wording::Emergency;
+using wording::Trouble;
 
-constexpr std::array all{Emergency::Airway, Emergency::Swallowed, Emergency::Reaction,
-                         Emergency::Eye};
+QString urlOf(const std::string &number)
+{
+    return number.empty() ? QString() : QStringLiteral("tel:") + fromCore(child::dialled(number));
+}
 
 } // namespace
 
 void EmergencyViewModel::setHousehold(Household *household)
 {
     m_household = household;
-    const auto family = household->family();
+    // A sheet that cannot be read must not keep the words from being read.
+    const auto family = m_household->family();
     if (family && family->sheet) {
-        m_number = fromCore(family->sheet->emergencyNumber);
-        m_poisonLine = fromCore(family->sheet->poisonLine);
+        m_emergencyNumber = family->sheet->emergencyNumber;
+        m_poisonLine = family->sheet->poisonLine;
     }
-    emit changed();
+    emit loaded();
 }
 
-QString EmergencyViewModel::lead() const
+int EmergencyViewModel::rowCount(const QModelIndex &parent) const
 {
-    return translated(wording::emergencyLead(toCore(m_number)));
+    return parent.isValid() ? 0 : static_cast<int>(wording::troubleNames.names.size());
 }
 
-QString EmergencyViewModel::words() const
+QVariant EmergencyViewModel::data(const QModelIndex &index, int role) const
 {
-    QStringList lines;
-    const Emergency chosen = all.at(static_cast<std::size_t>(m_chosen));
-    for (const wording::Sentence &line : wording::emergencyLines(chosen, toCore(m_poisonLine)))
-        lines.append(translated(line));
-    return lines.join(u' ');
-}
-
-QStringList EmergencyViewModel::others() const
-{
-    QStringList names;
-    for (const Emergency emergency : all) {
-        if (emergency != all.at(static_cast<std::size_t>(m_chosen)))
-            names.append(translated(wording::emergencyName(emergency)));
+    if (index.row() < 0 || index.row() >= rowCount())
+        return {};
+    const auto trouble = static_cast<Trouble>(index.row());
+    switch (role) {
+    case NameRole:
+        return fromCore(wording::troubleNames.of(trouble));
+    case TitleRole:
+        return translated(wording::troubleName(trouble));
+    case LinesRole: {
+        QStringList lines;
+        for (const wording::Sentence &sentence : wording::troubleWords(trouble))
+            lines.append(translated(sentence));
+        return lines;
     }
-    return names;
+    default:
+        return {};
+    }
 }
 
-void EmergencyViewModel::choose(int index)
+QHash<int, QByteArray> EmergencyViewModel::roleNames() const
 {
-    if (index < 0 || index + 1 >= static_cast<int>(all.size()))
-        return;
-    m_chosen = index < m_chosen ? index : index + 1;
-    emit changed();
+    return {{NameRole, "name"}, {TitleRole, "title"}, {LinesRole, "lines"}};
 }
 
-void EmergencyViewModel::call() const
+QString EmergencyViewModel::firstLine() const
 {
-    QString digits = m_number;
-    digits.remove(u' ').remove(u'-');
-    QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + digits));
+    return translated(wording::emergencyFirstLine(m_emergencyNumber));
+}
+
+QString EmergencyViewModel::callText() const
+{
+    return m_emergencyNumber.empty() ? QString()
+                                     : translated(wording::callNumber(m_emergencyNumber));
+}
+
+QString EmergencyViewModel::poisonText() const
+{
+    return m_poisonLine.empty() ? QString() : translated(wording::callPoisonLine(m_poisonLine));
+}
+
+QString EmergencyViewModel::callUrl() const
+{
+    return urlOf(m_emergencyNumber);
+}
+
+QString EmergencyViewModel::poisonUrl() const
+{
+    return urlOf(m_poisonLine);
 }
 
 } // namespace lidlark::mobile

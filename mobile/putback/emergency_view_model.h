@@ -1,49 +1,54 @@
 #pragma once
 
-#include <QObject>
+#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
 
 namespace lidlark::mobile {
 
-/// "Something is wrong" (safety.md EM-01 to EM-05): the number first, then what to do until help is
-/// there. Opens on the airway, so that nothing is asked before it is said.
-class EmergencyViewModel : public QObject
+/// The words for an emergency, a row for each thing that may have gone wrong
+/// (core/wording/emergency_words.h), and the numbers the family has entered.
+class EmergencyViewModel : public QAbstractListModel
 {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)
-    Q_PROPERTY(QString words READ words NOTIFY changed FINAL)
-    /// What else it may be, in the order of `choose`.
-    Q_PROPERTY(QList<QString> others READ others NOTIFY changed FINAL)
-    /// The family's own number; empty: none was entered.
-    Q_PROPERTY(QString number READ number NOTIFY changed FINAL)
+    /// "Call your local emergency number."
+    Q_PROPERTY(QString firstLine READ firstLine NOTIFY loaded FINAL)
+    Q_PROPERTY(QString callText READ callText NOTIFY loaded FINAL) ///< Empty: no number entered.
+    Q_PROPERTY(QString poisonText READ poisonText NOTIFY loaded FINAL)
+    Q_PROPERTY(QString callUrl READ callUrl NOTIFY loaded FINAL) ///< "tel:112"
+    Q_PROPERTY(QString poisonUrl READ poisonUrl NOTIFY loaded FINAL)
 
 public:
-    using QObject::QObject;
+    enum Role {
+        NameRole = Qt::UserRole, ///< "airway", "swallowed", "breathing", "eye"
+        TitleRole,
+        LinesRole
+    };
 
+    using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
-    [[nodiscard]] QString lead() const;
-    [[nodiscard]] QString words() const;
-    [[nodiscard]] QStringList others() const;
-    [[nodiscard]] QString number() const { return m_number; }
 
-    /// @param index of `others`.
-    Q_INVOKABLE void choose(int index);
-    /// Hands the number to the phone's own dialler, which asks before it calls.
-    Q_INVOKABLE void call() const;
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] QString firstLine() const;
+    [[nodiscard]] QString callText() const;
+    [[nodiscard]] QString poisonText() const;
+    [[nodiscard]] QString callUrl() const;
+    [[nodiscard]] QString poisonUrl() const;
 
 signals:
-    void changed();
+    void loaded();
 
 private:
     Household *m_household = nullptr;
-    QString m_number;
-    QString m_poisonLine;
-    int m_chosen = 0;
+    std::string m_emergencyNumber;
+    std::string m_poisonLine;
 };
 
 } // namespace lidlark::mobile

@@ -1,94 +1,142 @@
 #include "floor_view_model.h"
 
-#include "core/safety/room.h"
-#include "core/wording/sentence.h"
+#include "core/wording/floor_words.h"
+#include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
-
-#include <algorithm>
 
 namespace lidlark::mobile {
 
+using usecase::FloorDanger;
+using usecase::MissingItem;
+
 void FloorViewModel::load()
 {
-    m_missing.clear();
-    m_keepAway.clear();
-    const auto family = m_household->family();
-    if (family) {
-        for (const store::LossRow &loss : family->losses) {
-            if (m_household->dangerOfLosing(loss.item) == usecase::LostDanger::None)
-                continue;
-            const auto same =
-                std::find_if(m_missing.begin(), m_missing.end(),
-                             [&loss](const Missing &m) { return m.item == loss.item; });
-            if (same == m_missing.end())
-                m_missing.push_back({loss.item, loss.pieces});
-            else
-                same->pieces += loss.pieces;
-        }
-        const child::HomeSheet *home = family->sheet ? &*family->sheet : nullptr;
-        const auto company = safety::companyOfHome(home, family->child, m_household->today().day);
-        const auto &names =
-            company.moutherNames.empty() ? company.underThreeNames : company.moutherNames;
-        if (!names.empty())
-            m_keepAway = tr("Keep %1 away until found.").arg(fromCore(names.front()));
+    beginResetModel();
+    m_search = m_household->floorSearch();
+    m_found.clear();
+    endResetModel();
+    emit loaded();
+    emit namedChanged();
+}
+
+int FloorViewModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_search.missing.size());
+}
+
+const MissingItem *FloorViewModel::rowAt(int row) const
+{
+    return row >= 0 && row < rowCount() ? &m_search.missing[static_cast<std::size_t>(row)]
+                                        : nullptr;
+}
+
+QVariant FloorViewModel::data(const QModelIndex &index, int role) const
+{
+    const MissingItem *row = rowAt(index.row());
+    if (row == nullptr)
+        return {};
+    const catalogue::ItemKind *kind = m_household->catalogue().item(row->item);
+    const bool balloon = row->danger == FloorDanger::BalloonPiece;
+    switch (role) {
+    case ItemIdRole:
+        return fromCore(row->item.value);
+    case NameRole:
+        return fromCore(kind != nullptr ? wording::capital(kind->name) : row->item.value);
+    case DrawingRole:
+        return fromCore(kind != nullptr ? kind->drawing : std::string());
+    case NoteRole:
+        return balloon ? tr("Look for every bit.")
+                       : tr("%1 missing")
+                             .arg(fromCore(wording::capital(wording::numberWord(row->pieces))));
+    case MissingRole:
+        return row->pieces;
+    case FoundRole: {
+        const auto found = m_found.find(row->item);
+        return found == m_found.end() ? 0 : found->second;
     }
-    emit changed();
+    case WholeRole:
+        return balloon || row->pieces == 1;
+    case WholeTextRole:
+        return balloon ? tr("Every piece found") : tr("Found it");
+    default:
+        return {};
+    }
 }
 
-QString FloorViewModel::nameOf(const Missing &missing) const
+QHash<int, QByteArray> FloorViewModel::roleNames() const
 {
-    const catalogue::ItemKind *kind = m_household->catalogue().item(missing.item);
-    if (kind == nullptr)
-        return missing.pieces == 1 ? tr("piece") : tr("pieces");
-    return fromCore(missing.pieces == 1 ? kind->one : kind->name);
-}
-
-QString FloorViewModel::sentenceFor(const Missing &missing) const
-{
-    if (m_household->dangerOfLosing(missing.item) == usecase::LostDanger::Balloon)
-        return tr("A piece of balloon is missing.");
-    if (missing.pieces == 1)
-        return tr("One %1 is missing.").arg(nameOf(missing));
-    return tr("%1 %2 are missing.")
-        .arg(fromCore(wording::capital(wording::numberWord(missing.pieces))), nameOf(missing));
+    return {{ItemIdRole, "itemId"}, {NameRole, "name"},          {DrawingRole, "drawing"},
+            {NoteRole, "note"},     {MissingRole, "missing"},    {FoundRole, "found"},
+            {WholeRole, "whole"},   {WholeTextRole, "wholeText"}};
 }
 
 QString FloorViewModel::lead() const
 {
-    QStringList sentences;
-    for (const Missing &missing : m_missing)
-        sentences.append(sentenceFor(missing));
+    if (m_search.missing.empty())
+        return {};
+    const MissingItem &first = m_search.missing.front();
+    if (m_search.missing.size() == 1 && first.danger == FloorDanger::BalloonPiece)
+        return translated(wording::balloonPiecesMissing(first.pieces));
+    const catalogue::ItemKind *kind = m_household->catalogue().item(first.item);
+    if (m_search.missing.size() == 1 && kind != nullptr)
+        return translated(wording::piecesMissing(first.pieces, kind->one, kind->name));
+    int pieces = 0;
+    for (const MissingItem &missing : m_search.missing)
+        pieces += missing.pieces;
+    return translated(wording::smallPiecesMissing(pieces));
+}
+
+QString FloorViewModel::text() const
+{
+    const QStringList sentences{translated(wording::lookAtHandsFirst()),
+                                translated(wording::lookNow(m_search.balloon())),
+                                translated(wording::keepAway(m_search.smallOnes))};
     return sentences.join(u' ');
 }
 
-int FloorViewModel::missing() const
+int FloorViewModel::named() const
 {
-    return m_missing.empty() ? 0 : m_missing.front().pieces;
+    int pieces = 0;
+    for (const auto &[item, found] : m_found)
+        pieces += found;
+    return pieces;
 }
 
-QString FloorViewModel::question() const
+void FloorViewModel::nameFound(int index, int pieces)
 {
-    return m_missing.empty() ? QString()
-                             : tr("How many turned up: %1?").arg(nameOf(m_missing.front()));
+    const MissingItem *row = rowAt(index);
+    if (row == nullptr || pieces < 0 || pieces > row->pieces)
+        return;
+    const auto before = m_found.find(row->item);
+    if (pieces == 0 || (before != m_found.end() && before->second == pieces))
+        m_found.erase(row->item);
+    else
+        m_found[row->item] = pieces;
+    emit dataChanged(this->index(index), this->index(index), {FoundRole});
+    emit namedChanged();
 }
 
-bool FloorViewModel::found(int pieces)
+bool FloorViewModel::keepFound()
 {
-    if (m_missing.empty() || pieces < 1 || pieces > m_missing.front().pieces)
-        return m_missing.empty();
-    const Outcome done = m_household->noteFound(m_missing.front().item, pieces);
-    if (!done)
+    if (!report(m_household->notePiecesFound(m_found)))
         return false;
-    m_household->announce();
     load();
-    return m_missing.empty();
+    return m_search.missing.empty();
 }
 
 bool FloorViewModel::floorChecked()
 {
-    const Outcome done = m_household->checkFloor();
-    m_household->announce();
-    return done.ok();
+    return report(m_household->checkFloor());
+}
+
+bool FloorViewModel::report(const Outcome &outcome)
+{
+    m_problem = outcome ? QString() : m_household->sentenceFor(outcome.error());
+    if (outcome)
+        m_household->announce();
+    else
+        emit loaded();
+    return outcome.ok();
 }
 
 } // namespace lidlark::mobile

@@ -1,58 +1,73 @@
 #pragma once
 
-#include <QObject>
+#include <QAbstractListModel>
+#include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
 
-#include <vector>
+#include <map>
 
 namespace lidlark::mobile {
 
-/// Pieces that may lie on the floor, kind by kind, and the ways to close that (job.md scenario 5;
-/// safety.md SP-06).
-class FloorViewModel : public QObject
+/// Pieces that may lie on the floor, one row an item, and the ways to close that (job.md scenarios
+/// 2 and 5). What is found is said first and written when it is kept.
+class FloorViewModel : public QAbstractListModel
 {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
-    /// "Two stick-on eyes are missing. One peg is missing."
-    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)
-    /// "Keep Mirren away until found."
-    Q_PROPERTY(QString keepAway READ keepAway NOTIFY changed FINAL)
-    /// How many of the first kind are missing.
-    Q_PROPERTY(int missing READ missing NOTIFY changed FINAL)
-    /// "How many stick-on eyes turned up?"
-    Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
+    /// "Two stick-on eyes are missing."
+    Q_PROPERTY(QString lead READ lead NOTIFY loaded FINAL)
+    /// "First look at each child's hands and mouth. ..."
+    Q_PROPERTY(QString text READ text NOTIFY loaded FINAL)
+    /// Pieces that are named as found and not yet kept.
+    Q_PROPERTY(int named READ named NOTIFY namedChanged FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
-    using QObject::QObject;
+    enum Role {
+        ItemIdRole = Qt::UserRole,
+        NameRole,
+        DrawingRole,
+        NoteRole,    ///< "Two missing."
+        MissingRole, ///< Pieces.
+        FoundRole,   ///< Pieces named as found so far.
+        WholeRole,   ///< All or none: a burst balloon is found when every piece is.
+        WholeTextRole
+    };
+
+    using QAbstractListModel::QAbstractListModel;
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] QString lead() const;
-    [[nodiscard]] QString keepAway() const { return m_keepAway; }
-    [[nodiscard]] int missing() const;
-    [[nodiscard]] QString question() const;
+    [[nodiscard]] QString text() const;
+    [[nodiscard]] int named() const;
+    [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();
-    /// Some pieces of the first kind turned up. @returns whether nothing is missing any more.
-    Q_INVOKABLE bool found(int pieces);
-    /// The floor was looked over, and the rest was not found.
+    /// How many of that row turned up; the same number again takes it back.
+    Q_INVOKABLE void nameFound(int row, int pieces);
+    /// Keeps what was named. @returns whether nothing is missing any more.
+    Q_INVOKABLE bool keepFound();
+    /// The floor was looked over, and nothing more was found. @returns whether that was kept.
     Q_INVOKABLE bool floorChecked();
 
 signals:
-    void changed();
+    void loaded();
+    void namedChanged();
 
 private:
-    struct Missing {
-        ItemId item;
-        int pieces = 0;
-    };
-    [[nodiscard]] QString sentenceFor(const Missing &missing) const;
-    [[nodiscard]] QString nameOf(const Missing &missing) const;
+    [[nodiscard]] const usecase::MissingItem *rowAt(int row) const;
+    bool report(const Outcome &outcome);
 
     Household *m_household = nullptr;
-    QString m_keepAway;
-    std::vector<Missing> m_missing;
+    usecase::FloorSearch m_search;
+    std::map<ItemId, int> m_found;
+    QString m_problem;
 };
 
 } // namespace lidlark::mobile

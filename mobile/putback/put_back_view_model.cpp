@@ -1,6 +1,5 @@
 #include "put_back_view_model.h"
 
-#include "core/safety/room.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -174,18 +173,7 @@ bool PutBackViewModel::nameCount(int index, int pieces)
 
 bool PutBackViewModel::needsFloorCheck() const
 {
-    const bool lostSmall = std::any_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
-        return m_household->dangerOfLosing(row.item) != usecase::LostDanger::None &&
-               named(row.item).of(box::ExceptionKind::Lost) > 0;
-    });
-    if (!lostSmall)
-        return false;
-    const auto family = m_household->family();
-    if (!family)
-        return true; // not knowing who lives here is reason enough to look
-    const child::HomeSheet *home = family->sheet ? &*family->sheet : nullptr;
-    const auto company = safety::companyOfHome(home, family->child, m_household->today().day);
-    return company.underThree || company.mouther;
+    return m_household->floorSearch().isUrgent();
 }
 
 } // namespace lidlark::mobile

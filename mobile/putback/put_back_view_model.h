@@ -54,7 +54,7 @@ public:
     /// The word for this item; one piece until a number is said. The same word again takes it back.
     Q_INVOKABLE bool nameWord(int row, int word);
     Q_INVOKABLE bool nameCount(int row, int pieces);
-    /// Something small was lost, and somebody who may swallow it lives here: look at once (G2).
+    /// Something lies on a floor that must be looked for before anything else (G2).
     Q_INVOKABLE bool needsFloorCheck() const;
 
 signals:

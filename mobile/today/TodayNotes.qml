@@ -10,15 +10,17 @@ Column {
     required property string problem
     required property string catalogueNote
     required property bool floorNote
+    required property bool mustLeave
     required property string boxPlace
     required property string boxPlaceSaidBy
 
     signal floorCheckWanted()
+    signal takeOutWanted()
     signal boxWanted()
     signal tryAgain()
 
     spacing: Theme.gap
-    visible: notes.problem.length > 0 || notes.catalogueNote.length > 0 || notes.floorNote || notes.boxPlace.length > 0
+    visible: notes.problem.length > 0 || notes.catalogueNote.length > 0 || notes.floorNote || notes.mustLeave || notes.boxPlace.length > 0
 
     ProblemNote {
         width: notes.width
@@ -39,6 +41,14 @@ Column {
         visible: notes.floorNote
         text: qsTr("A small piece may lie on the floor. Look now.")
         onClicked: notes.floorCheckWanted()
+    }
+
+    CautionButton {
+        objectName: "mustLeave"
+        width: notes.width
+        visible: notes.mustLeave
+        text: qsTr("Some things must leave the house. See which.")
+        onClicked: notes.takeOutWanted()
     }
 
     LinkRow {

@@ -19,6 +19,7 @@ Sheet {
     signal chooseWanted()
     signal everythingWanted()
     signal floorCheckWanted()
+    signal takeOutWanted()
     signal boxWanted()
     signal childChosen(string alias)
     signal playBegun()
@@ -58,9 +59,11 @@ Sheet {
         problem: today.problem
         catalogueNote: screen.household.catalogueNote
         floorNote: today.floorNote
+        mustLeave: today.mustLeave
         boxPlace: today.boxPlace
         boxPlaceSaidBy: today.boxPlaceSaidBy
         onFloorCheckWanted: screen.floorCheckWanted()
+        onTakeOutWanted: screen.takeOutWanted()
         onBoxWanted: screen.boxWanted()
         onTryAgain: today.refresh()
     }

@@ -140,11 +140,12 @@ QString TodayViewModel::help() const
 
 bool TodayViewModel::floorNote() const
 {
-    if (!m_today)
-        return false;
-    const safety::BoxState box =
-        usecase::boxStateOf(m_today->family, m_household->catalogue(), m_today->when.day);
-    return box.floorNoteOpen || box.balloonNoteOpen;
+    return m_today && !m_household->floorSearch().missing.empty();
+}
+
+bool TodayViewModel::mustLeave() const
+{
+    return m_today && m_household->somethingMustLeave();
 }
 
 bool TodayViewModel::boxIsElsewhere() const

@@ -43,6 +43,8 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     Q_PROPERTY(QString help READ help NOTIFY refreshed FINAL)
     /// A small piece may lie on a floor.
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY refreshed FINAL)
+    /// Things of the box must still leave the house.
+    Q_PROPERTY(bool mustLeave READ mustLeave NOTIFY refreshed FINAL)
     /// The box is said to be elsewhere: "at Mum's". Empty: here.
     Q_PROPERTY(QString boxPlace READ boxPlace NOTIFY refreshed FINAL)
     /// Who said so, and when: "Kirsty, Sunday".
@@ -86,6 +88,7 @@ public:
     [[nodiscard]] QStringList gaveWay() const;
     [[nodiscard]] QString help() const;
     [[nodiscard]] bool floorNote() const;
+    [[nodiscard]] bool mustLeave() const;
     [[nodiscard]] QString boxPlace() const;
     [[nodiscard]] QString boxPlaceSaidBy() const;
     [[nodiscard]] bool unchecked() const;

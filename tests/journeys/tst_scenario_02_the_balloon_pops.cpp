@@ -1,141 +1,212 @@
 #include <QtTest>
 
+#include "core/store/event_repository.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
-#include "core/usecase/suggest_today.h"
-#include "core/wording/label_words.h"
+#include "core/usecase/search_floor.h"
+#include "core/wording/caution_words.h"
 
 #include "tests/support/phone.h"
 
 using namespace lidlark;
 using namespace lidlark::test;
+using box::ExceptionKind;
 
-/// job.md scenario 2: Rory, five, and his father Struan; Slow-Sky Taps on Tuesday at 17:40.
+namespace {
+
+const ItemId balloon{"balloon"};
+const ActivityId taps{"slow-sky-taps"};
+const ActivityId buoy{"quiet-roll-buoy"};
+
+const safety::Admitted *admittedIn(const usecase::TodayMenu &today, const ActivityId &activity)
+{
+    for (const safety::Admitted &admitted : today.gated.admitted) {
+        if (admitted.activity().id == activity)
+            return &admitted;
+    }
+    return nullptr;
+}
+
+} // namespace
+
+/// job.md scenario 2: the balloon pops.
 class TestScenario02 : public QObject
 {
     Q_OBJECT
 
 private:
+    std::unique_ptr<Phone> m_morven;
     std::unique_ptr<Phone> m_struan;
-    const ActivityId m_taps{"slow-sky-taps"};
-    const ActivityId m_buoy{"quiet-roll-buoy"};
+    PlayId m_play;
 
     usecase::TodayMenu menu()
     {
+        usecase::Workplace workplace = m_struan->workplace();
         usecase::MenuRequest request;
         request.child = "Rory";
         request.room.present.emplace();
-        usecase::Workplace workplace = m_struan->workplace();
-        auto today = usecase::suggestToday(workplace, request);
-        if (!today)
-            qFatal("%s", today.error().detail.c_str());
-        return *std::move(today);
+        return *usecase::suggestToday(workplace, request);
     }
 
-    /// @param allFound "All pieces found", or "Can't find a piece".
-    void burst(bool allFound)
+    /// What "All pieces found" and "Can't find a piece" write (mobile/play/burst_view_model.cpp).
+    void burst(ExceptionKind kind)
     {
         usecase::Workplace workplace = m_struan->workplace();
-        const auto play = usecase::startPlay(workplace, {"Rory", m_taps, "Struan", std::nullopt});
-        QVERIFY(play.ok());
-        const auto kind = allFound ? box::ExceptionKind::UsedUp : box::ExceptionKind::Lost;
-        QVERIFY(usecase::nameExceptions(workplace, *play, "Struan", {{{"balloon"}, kind, 1}}).ok());
-        QVERIFY(usecase::stopPlay(workplace, *play, "Struan", {}).ok());
+        QVERIFY(usecase::nameExceptions(workplace, m_play, "Struan", {{balloon, kind, 1}}).ok());
     }
 
-    static const safety::Admitted *admittedIn(const usecase::TodayMenu &today,
-                                              const ActivityId &activity)
+    usecase::FloorSearch search()
     {
-        for (const safety::Admitted &admitted : today.gated.admitted) {
-            if (admitted.activity().id == activity)
-                return &admitted;
-        }
-        return nullptr;
+        usecase::Workplace workplace = m_struan->workplace();
+        const auto family = usecase::loadFamily(workplace, "Rory");
+        return usecase::floorSearchOf(*family, realCatalogue(), *dayFrom({2027, 1, 12}));
     }
 
-    static bool heldForThePieces(const usecase::TodayMenu &today, const ActivityId &activity)
+    void balloonEntriesAreHidden()
     {
-        for (const safety::HeldBack &held : today.gated.heldBack) {
-            if (held.activity->id != activity)
-                continue;
-            return std::any_of(held.reasons.begin(), held.reasons.end(), [](const auto &reason) {
-                return reason.code == safety::ReasonCode::FloorNoteOpen &&
-                       reason.tag == catalogue::Tag::Balloon;
-            });
-        }
-        return false;
+        const auto today = menu();
+        for (const safety::Admitted &admitted : today.gated.admitted)
+            QVERIFY2(!admitted.cautions().has(catalogue::Tag::Balloon),
+                     admitted.activity().id.value.c_str());
     }
 
 private slots:
     void init()
     {
-        auto morven = therapistWith({"Rory"});
+        m_morven = therapistWith({"Rory"});
         m_struan = std::make_unique<Phone>("Struan", store::Role::Parent, "h-rory");
         m_struan->clock.moveTo(islandTime(12, 17, 40)); // Tuesday
-        QVERIFY(m_struan->meet(*morven) > 0);
+        QVERIFY(m_struan->meet(*m_morven) > 0);
+        usecase::Workplace workplace = m_struan->workplace();
+        m_play = *usecase::startPlay(workplace, {"Rory", taps, "Struan", std::nullopt});
     }
 
-    void aBalloonIsForAnAdultBesideAndItsWordsComeFirst()
+    /// "All found" => balloons 2; the burst one is not in the box, and nobody waits for it.
+    void allFoundLeavesTwoAndNothingOnTheFloor()
     {
-        const auto today = menu();
-        const safety::Admitted *taps = admittedIn(today, m_taps);
-        QVERIFY(taps);
-        QCOMPARE(taps->supervision(), catalogue::Supervision::Beside);
-        // safety.md L-2, L-7 and the precedence of section 2: balloon words before all others.
-        for (const auto region : {wording::Region::UnitedStates, wording::Region::Europe}) {
-            const auto words = wording::labelWords(taps->activity(), taps->items(),
-                                                   taps->cautions(), realCatalogue(), region);
-            QVERIFY(!words.empty());
-            QVERIFY(words.front().words.find("broken balloons") != std::string::npos);
-        }
-    }
-
-    void allFoundLeavesTwoAndBothBalloonEntriesStay()
-    {
-        burst(true);
+        burst(ExceptionKind::UsedUp);
         QCOMPARE(itemOf(*m_struan, "Rory", "balloon").low, 2);
         QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2);
-        const auto today = menu();
-        for (const ActivityId &activity : {m_taps, m_buoy}) {
-            const safety::Admitted *admitted = admittedIn(today, activity);
-            QVERIFY(admitted);
-            QVERIFY(admitted->swaps().empty());
-            QCOMPARE(admitted->supervision(), catalogue::Supervision::Beside);
-        }
+        QVERIFY(search().missing.empty());
         usecase::Workplace workplace = m_struan->workplace();
-        QVERIFY(usecase::loadFamily(workplace, "Rory")->losses.empty());
+        QVERIFY(usecase::putBack(workplace, m_play, "Struan", {}).ok());
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2); // the yes brings none back
     }
 
-    void aPieceThatCannotBeFoundHidesBalloonsUntilTheFloorIsChecked()
+    /// Both entries stay, under the rule that an adult pumps (BL-02: never a child under eight).
+    void bothEntriesStayAndAnAdultPumps()
     {
-        burst(false);
-        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").low, 2);
-        auto today = menu();
-        QVERIFY(heldForThePieces(today, m_taps));
-        QVERIFY(heldForThePieces(today, m_buoy));
-        QVERIFY(!admittedIn(today, m_taps));
-        m_struan->clock.moveTo(islandTime(13, 17, 40));
-        QVERIFY2(heldForThePieces(menu(), m_taps), "a night makes no floor safe");
+        burst(ExceptionKind::UsedUp);
+        const auto today = menu();
+        for (const ActivityId &activity : {taps, buoy}) {
+            const safety::Admitted *admitted = admittedIn(today, activity);
+            QVERIFY2(admitted != nullptr, activity.value.c_str());
+            QCOMPARE(admitted->supervision(), catalogue::Supervision::Beside);
+            bool adultPumps = false;
+            for (const wording::Sentence &caution :
+                 wording::cautionsFor(admitted->cautions(), admitted->activity()))
+                adultPumps = adultPumps || caution.english.starts_with("Only an adult pumps it up");
+            QVERIFY(adultPumps);
+        }
+    }
+
+    /// Trap: inviting Rory, who is five, to blow it up.
+    void nobodyInvitesAChildToBlowItUp()
+    {
+        for (const ActivityId &id : {taps, buoy}) {
+            const catalogue::Activity *activity = realCatalogue().activity(id);
+            std::string words = activity->invite;
+            for (const std::string &line : activity->say)
+                words += ' ' + line;
+            QVERIFY2(words.find("blow") == std::string::npos, words.c_str());
+        }
+    }
+
+    void theNextOfferShowsSomethingSeated()
+    {
+        burst(ExceptionKind::UsedUp);
+        usecase::Workplace workplace = m_struan->workplace();
+        QVERIFY(usecase::putBack(workplace, m_play, "Struan", {}).ok());
+        const auto today = menu();
+        QCOMPARE(today.menu.offers.size(), std::size_t{3});
+        QVERIFY(
+            std::any_of(today.menu.offers.begin(), today.menu.offers.end(), [](const auto &offer) {
+                const auto &positions = offer.admitted.activity().positions;
+                return std::any_of(positions.begin(), positions.end(),
+                                   [](catalogue::Position position) {
+                                       return position == catalogue::Position::Chair ||
+                                              position == catalogue::Position::Lap;
+                                   });
+            }));
+    }
+
+    /// "Can't find" => balloon entries hidden until checked, floor note kept; in any home.
+    void aMissingPieceHidesBalloonsUntilTheFloorIsChecked()
+    {
+        burst(ExceptionKind::Lost);
+        QVERIFY(search().balloon());
+        QVERIFY(search().isUrgent());
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2);
+        balloonEntriesAreHidden();
+        m_struan->clock.moveTo(islandTime(13, 17, 40)); // tomorrow as well
+        balloonEntriesAreHidden();
         usecase::Workplace workplace = m_struan->workplace();
         QVERIFY(usecase::checkFloor(workplace, "Rory", "Struan").ok());
-        today = menu();
-        QVERIFY(admittedIn(today, m_taps));
-        QVERIFY(admittedIn(today, m_buoy));
-        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").low, 2);
+        QVERIFY(search().missing.empty());
+        QVERIFY(admittedIn(menu(), buoy) != nullptr);
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2);
     }
 
-    /// Trap: "inviting Rory (under 8) to blow up the next one".
-    void noStepAsksAChildToBlowUpABalloon()
+    /// Trap: every piece of it found does not make a balloon whole again.
+    void piecesFoundLaterDoNotComeBackIntoTheBox()
     {
-        for (const ActivityId &id : {m_taps, m_buoy}) {
-            const catalogue::Activity *activity = realCatalogue().activity(id);
-            QString text = QString::fromStdString(activity->invite + activity->adultLine);
-            for (const catalogue::Step &step : activity->steps)
-                text += QString::fromStdString(step.text);
-            QVERIFY2(!text.contains(QRegularExpression("child[^.]*blow|blow[^.]*balloon")),
-                     qPrintable(text));
-            QVERIFY(text.contains("pump"));
-        }
+        burst(ExceptionKind::Lost);
+        usecase::Workplace workplace = m_struan->workplace();
+        QVERIFY(usecase::notePiecesFound(workplace, "Rory", "Struan", {{balloon, 1}}).ok());
+        QVERIFY(search().missing.empty());
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").low, 2);
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2);
+        QVERIFY(admittedIn(menu(), buoy) != nullptr);
+        const auto family = usecase::loadFamily(workplace, "Rory");
+        QCOMPARE(family->outcomes.front().exceptions.of(ExceptionKind::UsedUp), 1);
+        QCOMPARE(family->outcomes.front().exceptions.of(ExceptionKind::Lost), 0);
+    }
+
+    /// Two bursts in two plays are looked for together, and found all or none.
+    void twoBurstsAreClosedTogether()
+    {
+        burst(ExceptionKind::Lost);
+        usecase::Workplace workplace = m_struan->workplace();
+        QVERIFY(usecase::putBack(workplace, m_play, "Struan", {}).ok());
+        m_play = *usecase::startPlay(workplace, {"Rory", buoy, "Struan", std::nullopt});
+        burst(ExceptionKind::Lost);
+        QCOMPARE(search().missing.front().pieces, 2);
+        const auto some = usecase::notePiecesFound(workplace, "Rory", "Struan", {{balloon, 1}});
+        QVERIFY(!some.ok());
+        QVERIFY(some.error().code == ErrorCode::Invalid);
+        QVERIFY(usecase::notePiecesFound(workplace, "Rory", "Struan", {{balloon, 2}}).ok());
+        QVERIFY(search().missing.empty());
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 1);
+    }
+
+    /// A whole balloon that a count missed: found in pieces, the count stands.
+    void aBalloonMissingAtACountIsClosedWithoutComingBack()
+    {
+        usecase::Workplace workplace = m_struan->workplace();
+        QVERIFY(usecase::countBox(workplace, "Rory", "Struan", {{balloon, 2}}).ok());
+        QVERIFY(search().balloon());
+        QVERIFY(usecase::notePiecesFound(workplace, "Rory", "Struan", {{balloon, 1}}).ok());
+        QVERIFY(search().missing.empty());
+        QCOMPARE(itemOf(*m_struan, "Rory", "balloon").high, 2);
+    }
+
+    /// No restock promise without the therapist's yes: nothing is asked for by itself.
+    void nothingIsAskedForByItself()
+    {
+        burst(ExceptionKind::UsedUp);
+        const auto events = store::EventRepository(m_struan->database).all();
+        for (const journal::Event &event : *events)
+            QVERIFY(event.kind != journal::Kind::Request);
     }
 };
 

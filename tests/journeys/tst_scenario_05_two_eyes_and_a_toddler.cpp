@@ -2,6 +2,8 @@
 
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
+#include "core/usecase/search_floor.h"
+#include "core/wording/floor_words.h"
 
 #include "tests/support/phone.h"
 
@@ -70,6 +72,19 @@ private:
         QVERIFY(
             usecase::putBack(workplace, play, "Catriona", {{{"eyes"}, box::ExceptionKind::Lost, 2}})
                 .ok());
+    }
+
+    usecase::FloorSearch search()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        const auto family = usecase::loadFamily(workplace, "Lewis");
+        return usecase::floorSearchOf(*family, realCatalogue(), *dayFrom({2027, 1, 15}));
+    }
+
+    Outcome find(int pieces)
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        return usecase::notePiecesFound(workplace, "Lewis", "Catriona", {{{"eyes"}, pieces}});
     }
 
 private slots:
@@ -163,6 +178,83 @@ private slots:
         }
         QVERIFY(!isHeldBack(menu(false), lights, safety::ReasonCode::FloorNoteOpen));
         QVERIFY(isHeldBack(menu(true), lights, safety::ReasonCode::MoutherInRoom));
+    }
+
+    /// The words of scenario 5, and SP-06 before them: the child's hands and mouth first.
+    void theWordsAreThoseOfTheScenario()
+    {
+        loseTwo();
+        const auto looking = search();
+        QVERIFY(looking.isUrgent());
+        QCOMPARE(looking.missing.size(), std::size_t{1});
+        const catalogue::ItemKind *eyes = realCatalogue().item({"eyes"});
+        const std::vector<wording::Sentence> said{
+            wording::piecesMissing(looking.missing.front().pieces, eyes->one, eyes->name),
+            wording::lookAtHandsFirst(), wording::lookNow(false),
+            wording::keepAway(looking.smallOnes)};
+        std::string words;
+        for (const wording::Sentence &sentence : said)
+            words += wording::fill(sentence) + ' ';
+        QCOMPARE(words, std::string("Two stick-on eyes are missing. "
+                                    "First look at each child's hands and mouth. "
+                                    "Look now: table, floor, clothes, dough. "
+                                    "Keep Mirren away until found. "));
+    }
+
+    /// Count-out and count-in conserve pieces whichever way the search goes.
+    void everyWayOfTheSearchCountsRight_data()
+    {
+        QTest::addColumn<QByteArray>("acts"); // digits: that many found; c: floor checked
+        QTest::addColumn<int>("inBox");
+        QTest::addColumn<int>("missing");
+        QTest::newRow("nothing yet") << QByteArray("") << 4 << 2;
+        QTest::newRow("both found") << QByteArray("2") << 6 << 0;
+        QTest::newRow("one, then the other") << QByteArray("11") << 6 << 0;
+        QTest::newRow("one, then checked") << QByteArray("1c") << 5 << 0;
+        QTest::newRow("checked") << QByteArray("c") << 4 << 0;
+        QTest::newRow("checked twice") << QByteArray("cc") << 4 << 0;
+    }
+    void everyWayOfTheSearchCountsRight()
+    {
+        QFETCH(QByteArray, acts);
+        QFETCH(int, inBox);
+        QFETCH(int, missing);
+        loseTwo();
+        usecase::Workplace workplace = m_catriona->workplace();
+        for (const char act : acts) {
+            if (act == 'c')
+                QVERIFY(usecase::checkFloor(workplace, "Lewis", "Catriona").ok());
+            else
+                QVERIFY(find(act - '0').ok());
+        }
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, inBox);
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").high, inBox);
+        int open = 0;
+        for (const usecase::MissingItem &item : search().missing)
+            open += item.pieces;
+        QCOMPARE(open, missing);
+    }
+
+    /// Checked first, found under the sofa next week: back in the box, and nothing opens anew.
+    void foundLongAfterTheFloorWasChecked()
+    {
+        loseTwo();
+        usecase::Workplace workplace = m_catriona->workplace();
+        QVERIFY(usecase::checkFloor(workplace, "Lewis", "Catriona").ok());
+        m_catriona->clock.moveTo(islandTime(22, 9, 0));
+        QVERIFY(usecase::noteFound(workplace, "Lewis", "Catriona", {"eyes"}, 1).ok());
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 5);
+        QVERIFY(search().missing.empty());
+    }
+
+    void moreThanIsMissingCannotBeFound()
+    {
+        loseTwo();
+        QVERIFY(!find(3).ok());
+        QVERIFY(!find(0).ok());
+        QVERIFY(find(1).ok());
+        QVERIFY(!find(2).ok()); // one is left
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 5);
     }
 
     void theTherapistsPhoneKnowsAfterMeeting()

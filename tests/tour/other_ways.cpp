@@ -83,7 +83,49 @@ void burstABalloon(Account &account)
     account.pass("Everything");
     account.tap("Slow-Sky Taps", "balloon", "The balloon's own caution.");
     account.tap("It burst", "burst", "Every piece, before anything else.");
-    account.tap("Can't find a piece", "burst-missing", "A piece is missing.");
+    account.tap("Something is wrong", "burst-wrong", "The number first, then what happened.");
+    account.pass("Back");
+    account.tap("Can't find a piece", "burst-missing", "A piece is missing: look on the floor.");
+    account.tap("Balloons: Every piece found", "burst-found", "Every piece turned up after all.");
+    account.tap("Found", "after-burst", "The burst balloon is not waited for.");
+    account.tap("Something is wrong", "wrong", "Nothing is asked before the number.");
+    account.tap("Something was swallowed", "wrong-swallowed", "What to do about that.");
+    account.pass("Back");
+}
+
+/// Anya's home, where Bartek must avoid latex (job.md scenario 3).
+void clearTheHouseOfLatex(Account &account)
+{
+    account.pass("Crew");
+    account.pass("Home sheet");
+    account.tap("Yes: Must anyone here avoid latex", "take-out", "At once: what must leave.");
+    account.tap("Rubber bands: Taken out", "take-out-one", "One is out of the house.");
+    account.tap("The rest later", "take-out-sheet", "Back on the home sheet.");
+    account.pass("Back");
+    account.tap("Today", "take-out-today", "Not all is out: Today says so.");
+    account.tap("Some things must leave", "take-out-rest", "The list again.");
+    account.tap("Slit ball: Taken out", "take-out-ball", "Two are out.");
+    account.tap("Balloons: Taken out", "take-out-all", "All are out.");
+    account.tap("Something is wrong", "take-out-wrong", "Breathing comes first here.");
+    account.pass("Back");
+    account.pass("Done");
+    account.tap("Box", "take-out-box", "Taken out, and asked for.");
+    account.tap("Notebook", "take-out-notebook", "Who took what out.");
+}
+
+void writeNumbersDown(Account &account)
+{
+    account.pass("Crew");
+    account.pass("Home sheet");
+    (void)account.hand().write(QStringLiteral("Emergency number"), QStringLiteral("112"));
+    account.tap("Keep this number: Emergency", "number-kept", "The family's own number.");
+    (void)account.hand().write(QStringLiteral("Poison line"), QStringLiteral("x1"));
+    account.tap("Keep this number: Poison", "number-refused", "A number that is none.");
+    account.pass("Back");
+    account.pass("Today");
+    account.pass("Everything");
+    account.tap("Torn-Paper Coast", "play-wrong", "The way to the words for an emergency.");
+    account.tap("Something is wrong", "wrong-number", "The number stands in the first line.");
 }
 
 /// Lewis and his mother, Mirren asleep (job.md scenario 5).
@@ -101,21 +143,10 @@ void loseASmallPart(Account &account)
     account.tap("2", "lost-two", "Two eyes lost.");
     account.tap("The rest is back", "floor", "A toddler lives here: look now.");
     account.tap("May have swallowed", "emergency", "Words for an emergency.");
-    account.tap("Something was swallowed", "emergency-swallowed", "Never waited for.");
-    account.tap("Back", "floor-again", "Back to the floor check.");
-    account.pass("1");
-    account.tap("Found", "floor-one-left", "One found, one to go.");
-    account.tap("Floor checked", "after-floor", "The other is not found: small things stay away.");
-}
-
-/// Anya's home, where her brother's allergy is found late (job.md scenario 3).
-void findLatexLate(Account &account)
-{
-    account.pass("Crew");
-    account.pass("Home sheet");
-    account.tap("Yes: Must anyone here avoid latex?", "latex-found", "What must leave the house.");
     account.pass("Back");
-    account.tap("Box", "latex-box", "The box says it too.");
+    account.tap("Stick-on eyes: 1 found", "floor-found", "One of two turned up.");
+    account.tap("Found", "floor-one-left", "One is still missing.");
+    account.tap("Floor checked", "after-floor", "Not found: small things stay away.");
 }
 
 void beginAndDie(Account &account)
@@ -142,8 +173,9 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/fin-ruth.lidlark", evening, showClouds);
     ways.start("island/fin-ruth.lidlark", evening, askForAGrownUp);
     ways.start("island/fin-ruth.lidlark", evening, burstABalloon);
+    ways.start("island/rory-struan.lidlark", evening, writeNumbersDown);
+    ways.start("island/anya-marta.lidlark", evening, clearTheHouseOfLatex);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
-    ways.start("island/anya-marta.lidlark", evening, findLatexLate);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();

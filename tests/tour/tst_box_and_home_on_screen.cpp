@@ -101,6 +101,8 @@ private slots:
         QVERIFY(hand().tap(text("Crew")));
         QVERIFY(hand().tap(text("Home sheet")));
         QVERIFY(hand().tap(text("Yes: Must anyone here avoid latex?")));
+        QVERIFY(hand().reads(text("This is a latex-free home now")));
+        QVERIFY(hand().tap(text("Back"))); // to the sheet: the rest is taken out later
         QVERIFY(hand().tap(text("Back")));
         QVERIFY(hand().tap(text("Today")));
         QVERIFY(hand().tap(text("Everything")));

@@ -50,6 +50,7 @@ public:
         say(Kind::Count, fieldsOf(Counted{eyes, inBox, out}), ms);
     }
     void found(int pieces, std::int64_t ms) { say(Kind::Found, fieldsOf(Found{eyes, pieces}), ms); }
+    void takenOut(std::int64_t ms) { say(Kind::TakenOut, fieldsOf(TakenOut{eyes, "latex"}), ms); }
     void meets(const Phone &other, std::int64_t ms)
     {
         say(Kind::Met, journal::metFields({{other.m_device, other.m_counter}}), ms);
@@ -107,6 +108,9 @@ std::vector<Event> historyOf(const std::vector<Act> &acts)
         case 5:
             phone.outcome(play.c_str(), {}, ms, true);
             break;
+        case 6:
+            phone.takenOut(ms);
+            break;
         default:
             phone.meets(phones[static_cast<std::size_t>((act.phone + 1) % 3)], ms);
             break;
@@ -119,7 +123,7 @@ rc::Gen<std::vector<Act>> anyHistory()
 {
     return rc::gen::container<std::vector<Act>>(
         rc::gen::build<Act>(rc::gen::set(&Act::phone, rc::gen::inRange(0, 3)),
-                            rc::gen::set(&Act::what, rc::gen::inRange(0, 7)),
+                            rc::gen::set(&Act::what, rc::gen::inRange(0, 8)),
                             rc::gen::set(&Act::play, rc::gen::inRange(0, 4)),
                             rc::gen::set(&Act::amount, rc::gen::inRange(0, 4)),
                             rc::gen::set(&Act::clockMinutes, rc::gen::inRange(-200, 200))));
@@ -303,6 +307,95 @@ private slots:
         const ItemLedger ledger = fold(1, log);
         QCOMPARE(ledger.low(), 0);
         QVERIFY(ledger.pleaseCount());
+    }
+
+    /// events.md 6.4 on the way of job.md scenario 5: two lost, the floor checked, one found later.
+    void foundAfterTheFloorWasCheckedIsBackInTheBoxAndConserved()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        const std::string loss = journal::identityOf(log.back());
+        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, loss}), 2 * hour);
+        QVERIFY(fold(6, log).losses.front().closed);
+        ruth.found(1, 3 * hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.low(), 5);
+        QCOMPARE(ledger.high(), 5);
+        QCOMPARE(ledger.careful.lost, 2);
+        QCOMPARE(ledger.careful.found, 1);
+        QVERIFY(ledger.careful.conserved());
+        QVERIFY(ledger.losses.front().closed);
+    }
+
+    /// events.md 5, confirmation, and 6.4: what has left the house is neither lost nor in the box.
+    void takenOutIsOutAndConserved()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
+        ruth.takenOut(2 * hour);
+        ruth.takenOut(3 * hour); // said twice, true once
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.high(), 0);
+        QCOMPARE(ledger.careful.takenOut, 5);
+        QVERIFY(ledger.careful.conserved());
+        QVERIFY(ledger.losses.empty());
+    }
+
+    /// A full count later on the same evening says 0, as it must: nothing lies on a floor.
+    void aCountOfNoneAfterThatMissesNothing()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.takenOut(hour);
+        ruth.count(0, 0, 2 * hour);
+        const ItemLedger ledger = fold(6, log);
+        QCOMPARE(ledger.careful.missingAtCount, 0);
+        QCOMPARE(ledger.careful.takenOut, 6);
+        QVERIFY(ledger.losses.empty());
+        QVERIFY(ledger.careful.conserved());
+    }
+
+    /// The allergy was a slip: the pieces are counted in again.
+    void aCountBringsThemBack()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.takenOut(hour);
+        ruth.count(6, 0, 2 * hour);
+        QCOMPARE(fold(6, log).low(), 6);
+        QCOMPARE(fold(6, log).careful.takenOut, 0);
+    }
+
+    /// A piece that turns up afterwards must be taken out too; one that turned up before has gone.
+    void aPieceFoundAfterwardsIsStillToBeTakenOut()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        ruth.found(1, 2 * hour);
+        ruth.takenOut(3 * hour);
+        QCOMPARE(fold(6, log).high(), 0);
+        ruth.found(1, 4 * hour);
+        QCOMPARE(fold(6, log).low(), 1);
+        ruth.takenOut(5 * hour);
+        QCOMPARE(fold(6, log).high(), 0);
+        QVERIFY(fold(6, log).careful.conserved());
+    }
+
+    /// Found on another phone that knew nothing of it: it may be in the box, so it is looked for.
+    void aFindThatNobodyHadSeenMayStillBeThere()
+    {
+        std::vector<Event> log;
+        Phone ruth("ruth", log);
+        Phone gran("gran", log);
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
+        gran.meets(ruth, hour);
+        ruth.takenOut(2 * hour);
+        gran.found(1, 2 * hour);
+        QCOMPARE(fold(6, log).low(), 0);
+        QCOMPARE(fold(6, log).high(), 1);
     }
 
     void malformedFieldsHaveNoEffect_data()

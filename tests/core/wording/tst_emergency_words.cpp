@@ -1,87 +1,100 @@
-#include <QTest>
-
-#include <QRegularExpression>
+#include <QtTest>
 
 #include "core/wording/emergency_words.h"
 
+#include <algorithm>
+#include <cctype>
+
 using namespace lidlark::wording;
 
-/// What safety.md EM-01 to EM-05 and CN-02 ask to be said, and what must not be said: no
-/// manoeuvres, no country's number.
+namespace {
+
+std::string wordsOf(Trouble trouble)
+{
+    std::string words;
+    for (const Sentence &sentence : troubleWords(trouble))
+        words += fill(sentence) + ' ';
+    return words;
+}
+
+bool says(Trouble trouble, const char *words)
+{
+    return wordsOf(trouble).find(words) != std::string::npos;
+}
+
+} // namespace
+
+/// Guards the words of safety.md 1, rows EM-01 to EM-05, CN-02, BB-01 and MG-01.
 class TestEmergencyWords : public QObject
 {
     Q_OBJECT
 
-private:
-    static QString said(Emergency emergency, const std::string &poisonLine = {})
-    {
-        QString text;
-        for (const Sentence &line : emergencyLines(emergency, poisonLine))
-            text += QString::fromStdString(fill(line)) + "\n";
-        return text;
-    }
-
-    static QString everything()
-    {
-        QString text = QString::fromStdString(fill(emergencyLead({})));
-        for (const Emergency emergency :
-             {Emergency::Airway, Emergency::Swallowed, Emergency::Reaction, Emergency::Eye})
-            text += said(emergency) + QString::fromStdString(fill(emergencyName(emergency)));
-        return text;
-    }
-
 private slots:
-    void theNumberComesFirst()
+    void theFirstLineIsTheSameForAll()
     {
-        // EM-01: "first line on screen: 'Call your local emergency number.'"
-        QCOMPARE(fill(emergencyLead({})), std::string("Call your local emergency number."));
-        const QString airway = said(Emergency::Airway);
-        QVERIFY(airway.contains("go on coughing"));
-        QVERIFY(airway.contains("stay with them"));
-        QVERIFY(airway.contains("Do not feel about in the mouth"));
-        QVERIFY(airway.contains("Cannot cough, cry, speak or breathe"));
-        QVERIFY(airway.contains("trained teacher"));
+        QCOMPARE(fill(emergencyFirstLine("")), std::string("Call your local emergency number."));
+        QCOMPARE(fill(emergencyFirstLine("112")),
+                 std::string("Call your local emergency number: 112."));
     }
 
-    void whatWasSwallowedIsNeverWaitedFor()
-    {
-        // EM-02: "even if the child seems well"; "go to hospital without waiting". CN-02: "may be a
-        // coin cell instead: treat as BB-01".
-        const QString words = said(Emergency::Swallowed);
-        QVERIFY(words.contains("even if your child seems well"));
-        QVERIFY(words.contains("go to hospital, do not wait"));
-        QVERIFY(words.contains("a coin that may be a battery"));
-        QVERIFY(words.contains("salty dough"));
-        QVERIFY(said(Emergency::Swallowed, "0 123").contains("The poison line is 0 123."));
-    }
-
-    void breathAndSwellingAreAnEmergency()
-    {
-        // EM-03, and job.md scenario 3: the emergency line is generic.
-        QVERIFY(said(Emergency::Reaction)
-                    .contains("Trouble breathing, swelling, fainting: emergency number now."));
-    }
-
-    void anEyeIsRinsed()
-    {
-        // EM-04: "rinse gently with lukewarm water and call the poison line".
-        QVERIFY(said(Emergency::Eye).contains("Rinse gently with lukewarm water"));
-        QVERIFY(said(Emergency::Eye, "0 123").contains("0 123"));
-    }
-
+    /// EM-05: never hard-code one country's number.
     void noCountrysNumberIsBuiltIn()
     {
-        // EM-05. 15 is a number of minutes.
-        QVERIFY(!everything().remove("15 minutes").contains(QRegularExpression("[0-9]")));
-        QCOMPARE(fill(emergencyLead("0 999 1")), std::string("Call 0 999 1."));
+        for (std::size_t i = 0; i < troubleNames.names.size(); ++i) {
+            const std::string words = wordsOf(static_cast<Trouble>(i));
+            int run = 0;
+            for (const char letter : words) {
+                run = std::isdigit(static_cast<unsigned char>(letter)) != 0 ? run + 1 : 0;
+                QVERIFY2(run < 3, words.c_str());
+            }
+        }
     }
 
-    void noManoeuvreIsTaught()
+    /// EM-01: keep coughing, do not leave, do not poke, what is an emergency, learn first aid.
+    void theAirwayIsThatOfTheRow()
     {
-        // EM-01: "No manoeuvre instructions in the app".
-        const QRegularExpression manoeuvre("thrust|slap|blow|squeeze|press|turn (them|the child)",
-                                           QRegularExpression::CaseInsensitiveOption);
-        QVERIFY(!everything().contains(manoeuvre));
+        QVERIFY(says(Trouble::Airway, "Let them go on coughing, and stay with them."));
+        QVERIFY(says(Trouble::Airway, "Do not feel about in the mouth."));
+        QVERIFY(says(Trouble::Airway, "Cannot cough, cry, speak or breathe"));
+        QVERIFY(says(Trouble::Airway, "trained instructor"));
+    }
+
+    /// EM-01: "No manoeuvre instructions in the app".
+    void noManoeuvreIsDescribed()
+    {
+        for (std::size_t i = 0; i < troubleNames.names.size(); ++i) {
+            std::string words = wordsOf(static_cast<Trouble>(i));
+            std::transform(words.begin(), words.end(), words.begin(),
+                           [](unsigned char c) { return std::tolower(c); });
+            for (const char *act : {"back blow", "slap", "thrust", "compress", "press on",
+                                    "squeeze", "upside", "finger sweep", "make them sick", "vomit"})
+                QVERIFY2(words.find(act) == std::string::npos, act);
+        }
+    }
+
+    /// EM-02, BB-01, MG-01, CN-02.
+    void swallowedIsCalledForAtOnce()
+    {
+        QVERIFY(says(Trouble::Swallowed, "now, even if your child seems well"));
+        QVERIFY(says(Trouble::Swallowed, "magnet or a button battery: go to hospital"));
+        QVERIFY(says(Trouble::Swallowed, "A coin may be a button battery: treat it as one."));
+        for (const char *thing : {"battery", "small thing you do not know", "foam", "salty dough"})
+            QVERIFY2(says(Trouble::Swallowed, thing), thing);
+    }
+
+    /// EM-03 and the emergency line of job.md scenario 3.
+    void troubleBreathingIsTheEmergencyNumber()
+    {
+        QVERIFY(says(Trouble::Breathing,
+                     "Trouble breathing, swelling, fainting: emergency number now."));
+        QVERIFY(says(Trouble::Breathing, "rash"));
+    }
+
+    /// EM-04: lukewarm water, poison line.
+    void anEyeIsRinsed()
+    {
+        QVERIFY(says(Trouble::Eye, "gently with lukewarm water, at least 15 minutes"));
+        QVERIFY(says(Trouble::Eye, "poison line"));
     }
 };
 

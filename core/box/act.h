@@ -1,0 +1,8 @@
+#pragma once
+
+namespace lidlark::box {
+
+/// What an adult notes about the box beside a play.
+enum class Act { FloorChecked, Found, TakenOut };
+
+} // namespace lidlark::box

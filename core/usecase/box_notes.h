@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/box/act.h"
+#include "core/usecase/family.h"
+
+#include <string>
+#include <vector>
+
+namespace lidlark::usecase {
+
+/// Something an adult noted about the box beside a play: kept in the notebook.
+struct BoxNote {
+    box::Act act = box::Act::FloorChecked;
+    ItemId item;
+    int pieces = 0; ///< Of a find; else 0.
+    std::string author;
+    DayPart when;
+    Instant at;
+};
+
+/// Newest first. Several entries of one act (a floor looked over for two losses of an item) are one
+/// note. @param since first day.
+Result<std::vector<BoxNote>> boxNotesOf(Workplace &workplace, const Family &family, Day since);
+
+} // namespace lidlark::usecase

@@ -1,0 +1,94 @@
+#include "core/usecase/say_statement.h"
+
+#include "core/box/box_events.h"
+#include "core/child/avoided.h"
+#include "core/store/box_repository.h"
+#include "core/store/event_repository.h"
+#include "core/store/home_repository.h"
+#include "core/store/recording.h"
+
+#include <algorithm>
+
+namespace lidlark::usecase {
+
+namespace {
+
+using child::Avoided;
+using journal::Kind;
+using journal::LaneKind;
+
+/// What stands in for the things of one box, and was not asked for yet.
+Result<std::vector<box::Asked>> swapsToAskFor(Workplace &workplace, const store::BoxRow &whose,
+                                              Avoided what)
+{
+    const auto items = store::BoxRepository(workplace.database).items(whose.id);
+    if (!items)
+        return items.error();
+    const journal::Lane lane{LaneKind::Box, whose.id.value};
+    std::vector<box::Asked> wanted;
+    for (const store::ItemRow &row : *items) {
+        const catalogue::ItemKind *kind = workplace.catalogue.item(row.item);
+        if (kind == nullptr || !kind->swap || row.high + row.out == 0 ||
+            !kind->tags.has(child::tagOf(what)))
+            continue;
+        const ItemId &swap = kind->swap->with;
+        const auto events =
+            store::EventRepository(workplace.database).ofSubject({lane, "item:" + swap.value});
+        if (!events)
+            return events.error();
+        const bool here = std::any_of(items->begin(), items->end(), [&swap](const auto &other) {
+            return other.item == swap && other.low > 0;
+        });
+        if (!here && !box::wasAsked(*events))
+            wanted.push_back({swap, row.item});
+    }
+    return wanted;
+}
+
+Outcome askForSwaps(Workplace &workplace, store::Recording &recording, const HomeId &home,
+                    Avoided what)
+{
+    const auto boxes = store::BoxRepository(workplace.database).boxes();
+    if (!boxes)
+        return boxes.error();
+    for (const store::BoxRow &whose : *boxes) {
+        const auto lives =
+            store::HomeRepository(workplace.database).fact(home, whose.child.value, "lives");
+        if (!lives)
+            return lives.error();
+        if (!*lives || **lives == "no")
+            continue;
+        const auto swaps = swapsToAskFor(workplace, whose, what);
+        if (!swaps)
+            return swaps.error();
+        for (const box::Asked &asked : *swaps) {
+            Outcome said =
+                recording.say({LaneKind::Box, whose.id.value}, Kind::Request, box::fieldsOf(asked));
+            if (!said)
+                return said;
+        }
+    }
+    return Done{};
+}
+
+} // namespace
+
+Outcome sayStatement(Workplace &workplace, const HomeId &home, const child::Fact &fact)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    Outcome said =
+        recording->say({LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
+    if (!said)
+        return said;
+    const auto what = child::avoidedBy(fact.fact);
+    if (what && fact.value == "yes") {
+        if (Outcome asked = askForSwaps(workplace, *recording, home, *what); !asked)
+            return asked;
+    }
+    return recording->commit();
+}
+
+} // namespace lidlark::usecase

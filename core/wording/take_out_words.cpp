@@ -1,0 +1,63 @@
+#include "core/wording/take_out_words.h"
+
+namespace lidlark::wording {
+
+using child::Avoided;
+
+namespace {
+
+/// 18:05.
+std::string clockTime(int minuteOfDay)
+{
+    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    return two(minuteOfDay / 60) + ":" + two(minuteOfDay % 60);
+}
+
+} // namespace
+
+Sentence freeHome(Avoided what)
+{
+    if (what == Avoided::Latex)
+        return {"This is a latex-free home now.", {}};
+    return {"This is a wheat-free home for play now.", {}};
+}
+
+Sentence takeThemOut(Avoided what)
+{
+    if (what == Avoided::Latex)
+        return {"Take these out of the house, then wash hands.", {}};
+    return {"Take these out of the house, then wash hands and wipe the table.", {}};
+}
+
+Sentence emergencyLine()
+{
+    return {"Trouble breathing, swelling, fainting: emergency number now.", {}};
+}
+
+Sentence lookAtHome(Avoided what)
+{
+    if (what == Avoided::Latex)
+        return {"At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft "
+                "squeezy toys. Ask of each stretchy thing: is it latex-free?",
+                {}};
+    return {"At home, wheat may also be in bought dough, flour paste, papier mache and pasta for "
+            "play.",
+            {}};
+}
+
+Sentence saidBy(const std::string &author, const std::string &person, const std::string &day,
+                int minuteOfDay)
+{
+    if (person.empty())
+        return {"%1 said so: %2, %3.", {author, day, clockTime(minuteOfDay)}};
+    return {"%1 said so of %4: %2, %3.", {author, day, clockTime(minuteOfDay), person}};
+}
+
+Sentence standsIn(const std::string &name, bool asked)
+{
+    if (asked)
+        return {"In its place: %1, asked for.", {name}};
+    return {"In its place: %1.", {name}};
+}
+
+} // namespace lidlark::wording

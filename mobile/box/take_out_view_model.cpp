@@ -1,0 +1,164 @@
+#include "take_out_view_model.h"
+
+#include "core/wording/day_words.h"
+#include "core/wording/take_out_words.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+void TakeOutViewModel::setHousehold(Household *household)
+{
+    m_household = household;
+    connect(household, &Household::changed, this, &TakeOutViewModel::load);
+    load();
+}
+
+void TakeOutViewModel::load()
+{
+    beginResetModel();
+    m_takeOuts = m_household->takeOuts();
+    m_rows.clear();
+    for (const usecase::TakeOut &takeOut : m_takeOuts) {
+        for (const usecase::TakeOutThing &thing : takeOut.things)
+            m_rows.push_back(rowFor(thing));
+    }
+    for (const usecase::TakeOut &takeOut : m_takeOuts) {
+        for (const ItemId &item : takeOut.stays)
+            m_rows.push_back(rowForStaying(item, takeOut.note.what));
+    }
+    endResetModel();
+    emit loaded();
+}
+
+TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thing) const
+{
+    QStringList parts;
+    if (thing.out)
+        parts.append(
+            tr("Taken out, says %1, %2.")
+                .arg(fromCore(thing.outBy),
+                     translated(wording::dayWords(thing.outWhen.day, m_household->today().day))));
+    else
+        parts.append(tr("%1 in the box.")
+                         .arg(fromCore(wording::capital(wording::numberWord(thing.pieces)))));
+    const catalogue::ItemKind *swap =
+        thing.swap ? m_household->catalogue().item(*thing.swap) : nullptr;
+    if (swap != nullptr)
+        parts.append(translated(wording::standsIn(swap->name, thing.asked)));
+    return {thing.item, parts.join(u' '), false, thing.out};
+}
+
+/// What the item's own file says about it: nobody here vouches for more.
+TakeOutViewModel::Row TakeOutViewModel::rowForStaying(const ItemId &item, child::Avoided what) const
+{
+    const std::string word(child::avoidedNames.of(what));
+    const catalogue::ItemKind *kind = m_household->catalogue().item(item);
+    QString note;
+    for (const std::string &line : kind != nullptr ? kind->care : std::vector<std::string>()) {
+        if (note.isEmpty() && line.find(word) != std::string::npos)
+            note = fromCore(line);
+    }
+    return {item, note, true, false};
+}
+
+int TakeOutViewModel::rowCount(const QModelIndex &parent) const
+{
+    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
+}
+
+QVariant TakeOutViewModel::data(const QModelIndex &index, int role) const
+{
+    if (index.row() < 0 || index.row() >= rowCount())
+        return {};
+    const auto at = static_cast<std::size_t>(index.row());
+    const Row &row = m_rows[at];
+    const catalogue::ItemKind *kind = m_household->catalogue().item(row.item);
+    switch (role) {
+    case ItemIdRole:
+        return fromCore(row.item.value);
+    case HeadingRole:
+        return row.stays && (at == 0 || !m_rows[at - 1].stays) ? tr("These stay") : QString();
+    case NameRole:
+        return fromCore(kind != nullptr ? wording::capital(kind->name) : row.item.value);
+    case DrawingRole:
+        return fromCore(kind != nullptr ? kind->drawing : std::string());
+    case NoteRole:
+        return row.note;
+    case StaysRole:
+        return row.stays;
+    case OutRole:
+        return row.out;
+    default:
+        return {};
+    }
+}
+
+QHash<int, QByteArray> TakeOutViewModel::roleNames() const
+{
+    return {{ItemIdRole, "itemId"},   {HeadingRole, "heading"}, {NameRole, "name"},
+            {DrawingRole, "drawing"}, {NoteRole, "note"},       {StaysRole, "stays"},
+            {OutRole, "out"}};
+}
+
+QString TakeOutViewModel::lead() const
+{
+    QStringList sentences;
+    for (const usecase::TakeOut &takeOut : m_takeOuts)
+        sentences.append(translated(wording::freeHome(takeOut.note.what)));
+    return sentences.join(u' ');
+}
+
+QString TakeOutViewModel::text() const
+{
+    if (m_takeOuts.empty())
+        return {};
+    // Wheat comes last and asks for more: hands and table.
+    return translated(wording::takeThemOut(m_takeOuts.back().note.what)) + u' ' +
+           translated(wording::emergencyLine());
+}
+
+QStringList TakeOutViewModel::said() const
+{
+    QStringList lines;
+    for (const usecase::TakeOut &takeOut : m_takeOuts) {
+        const usecase::SafetyNote &note = takeOut.note;
+        const QString day = translated(wording::dayWords(note.when.day, m_household->today().day));
+        lines.append(
+            translated(wording::saidBy(note.author, note.person, toCore(day), note.minuteOfDay)));
+    }
+    return lines;
+}
+
+QStringList TakeOutViewModel::atHome() const
+{
+    QStringList lines;
+    for (const usecase::TakeOut &takeOut : m_takeOuts)
+        lines.append(translated(wording::lookAtHome(takeOut.note.what)));
+    return lines;
+}
+
+bool TakeOutViewModel::allOut() const
+{
+    return std::all_of(m_takeOuts.begin(), m_takeOuts.end(),
+                       [](const usecase::TakeOut &takeOut) { return takeOut.isDone(); });
+}
+
+void TakeOutViewModel::confirm(int row)
+{
+    if (row < 0 || row >= rowCount())
+        return;
+    const Row confirmed = m_rows[static_cast<std::size_t>(row)];
+    if (confirmed.out || confirmed.stays)
+        return;
+    const Outcome done = m_household->confirmTakenOut(confirmed.item);
+    m_problem = done ? QString() : m_household->sentenceFor(done.error());
+    if (done)
+        m_household->announce();
+    else
+        emit loaded();
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,78 @@
+#pragma once
+
+#include <QAbstractListModel>
+#include <QtQml/qqmlregistration.h>
+
+#include "mobile/bridge/household.h"
+
+#include <vector>
+
+namespace lidlark::mobile {
+
+/// What must leave the house, then what stays although it looks alike (job.md scenario 3).
+class TakeOutViewModel : public QAbstractListModel
+{
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
+    /// "This is a latex-free home now."
+    Q_PROPERTY(QString lead READ lead NOTIFY loaded FINAL)
+    /// "Take these out of the house, then wash hands. Trouble breathing ..."
+    Q_PROPERTY(QString text READ text NOTIFY loaded FINAL)
+    /// Who said so and when, a line each.
+    Q_PROPERTY(QList<QString> said READ said NOTIFY loaded FINAL)
+    /// What else in the house may hold it, a line each.
+    Q_PROPERTY(QList<QString> atHome READ atHome NOTIFY loaded FINAL)
+    Q_PROPERTY(bool allOut READ allOut NOTIFY loaded FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
+
+public:
+    enum Role {
+        ItemIdRole = Qt::UserRole,
+        HeadingRole, ///< Over the first of a kind; else empty.
+        NameRole,
+        DrawingRole,
+        NoteRole,
+        StaysRole,
+        OutRole
+    };
+
+    using QAbstractListModel::QAbstractListModel;
+    [[nodiscard]] Household *household() const { return m_household; }
+    void setHousehold(Household *household);
+
+    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    [[nodiscard]] QString lead() const;
+    [[nodiscard]] QString text() const;
+    [[nodiscard]] QStringList said() const;
+    [[nodiscard]] QStringList atHome() const;
+    [[nodiscard]] bool allOut() const;
+    [[nodiscard]] QString problem() const { return m_problem; }
+
+    /// All pieces of that row have left the house.
+    Q_INVOKABLE void confirm(int row);
+
+signals:
+    void loaded();
+
+private:
+    struct Row {
+        ItemId item;
+        QString note;
+        bool stays = false;
+        bool out = false;
+    };
+    void load();
+    [[nodiscard]] Row rowFor(const usecase::TakeOutThing &thing) const;
+    [[nodiscard]] Row rowForStaying(const ItemId &item, child::Avoided what) const;
+
+    Household *m_household = nullptr;
+    std::vector<usecase::TakeOut> m_takeOuts;
+    std::vector<Row> m_rows;
+    QString m_problem;
+};
+
+} // namespace lidlark::mobile
