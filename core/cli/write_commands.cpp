@@ -94,6 +94,24 @@ Result<std::vector<usecase::NamedException>> readExceptions(const Fields &fields
     return named;
 }
 
+/// {"counted": {"eyes": 4}}: what was counted home.
+Result<usecase::CountedHome> readCounted(const Fields &fields)
+{
+    usecase::CountedHome counted;
+    const auto found = fields.json().find("counted");
+    if (found == fields.json().end())
+        return counted;
+    if (!found->is_object())
+        return Error{ErrorCode::Invalid, "counted: not an object"};
+    for (const auto &[item, pieces] : found->items()) {
+        const auto count = Fields::wholeOf(pieces, 0, mostSaid);
+        if (!count)
+            return Error{ErrorCode::Invalid, "counted." + item + ": not a whole number"};
+        counted[{item}] = *count;
+    }
+    return counted;
+}
+
 Result<std::string> aliasOfPlay(Desk &desk, const PlayId &id)
 {
     const auto play = store::HomeRepository(desk.database()).play(id);
@@ -134,10 +152,13 @@ int runPutBack(const Options &options, const std::string &input)
     return withInput(options, input, [](Desk &desk, const Fields &fields) {
         const auto play = needText(fields, "play");
         const auto named = readExceptions(fields);
+        const auto counted = readCounted(fields);
         if (!play || !named)
             return fail(play ? named.error() : play.error());
-        const Outcome done =
-            usecase::putBack(desk.workplace(), {*play}, fields.text("author").value_or(""), *named);
+        if (!counted)
+            return fail(counted.error());
+        const Outcome done = usecase::putBack(desk.workplace(), {*play},
+                                              fields.text("author").value_or(""), *named, *counted);
         if (!done)
             return fail(done.error());
         const auto alias = aliasOfPlay(desk, {*play});

@@ -5,6 +5,7 @@
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/check_in.h"
+#include "core/usecase/closing_count.h"
 #include "core/usecase/say_one.h"
 
 #include <algorithm>
@@ -102,8 +103,36 @@ bool anythingNamed(const OpenPlay &open, const std::map<ItemId, box::Exceptions>
            });
 }
 
+/// Nothing to say of a play that has ended already: what is put right later is no closing count.
+Outcome closingCountOf(Workplace &workplace, const OpenPlay &open,
+                       const std::map<ItemId, box::Exceptions> &values, const CountedHome &counted)
+{
+    const auto family = loadFamily(workplace, open.box.alias);
+    const auto today = store::todayOf(workplace.clock);
+    if (!family || !today)
+        return family ? today.error() : family.error();
+    auto progress = loadProgress(workplace, open.box.id, open.box.child);
+    if (!progress)
+        return progress.error();
+    if (!*progress || (*progress)->play != open.play.id)
+        return Done{};
+    for (const auto &[item, pieces] : counted)
+        (*progress)->home[item] = std::max((*progress)->home[item], pieces);
+    auto named = namedOf(*family, open.play.id);
+    for (const auto &[item, value] : values)
+        named[item] = value;
+    const auto due = stillToCount(*family, workplace.catalogue, **progress, named, today->day);
+    if (due.empty())
+        return Done{};
+    const HomeCount &first = due.front();
+    return Error{ErrorCode::Invalid, first.item.value + ": count them home first, " +
+                                         std::to_string(first.home) + " of " +
+                                         std::to_string(first.due)};
+}
+
 Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &author,
-                const std::vector<NamedException> &exceptions, std::optional<play::Ending> ending)
+                const std::vector<NamedException> &exceptions, const CountedHome &counted,
+                std::optional<play::Ending> ending)
 {
     const Result<OpenPlay> open = findPlay(workplace, id);
     if (!open)
@@ -111,6 +140,8 @@ Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &autho
     const auto values = valuesOf(*open, exceptions);
     if (!values)
         return values.error();
+    if (Outcome done = closingCountOf(workplace, *open, *values, counted); !done)
+        return done;
     const std::string who = author.empty() ? workplace.device.person : author;
     Result<store::Recording> recording =
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
@@ -179,15 +210,15 @@ Outcome nameExceptions(Workplace &workplace, const PlayId &play, const std::stri
 }
 
 Outcome putBack(Workplace &workplace, const PlayId &play, const std::string &author,
-                const std::vector<NamedException> &exceptions)
+                const std::vector<NamedException> &exceptions, const CountedHome &counted)
 {
-    return endWith(workplace, play, author, exceptions, std::nullopt);
+    return endWith(workplace, play, author, exceptions, counted, std::nullopt);
 }
 
 Outcome stopPlay(Workplace &workplace, const PlayId &play, const std::string &author,
-                 const std::vector<NamedException> &exceptions)
+                 const std::vector<NamedException> &exceptions, const CountedHome &counted)
 {
-    return endWith(workplace, play, author, exceptions, play::Ending::Stopped);
+    return endWith(workplace, play, author, exceptions, counted, play::Ending::Stopped);
 }
 
 Outcome noticePhrase(Workplace &workplace, const PlayId &play, play::Phrase phrase)

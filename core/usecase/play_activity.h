@@ -36,14 +36,21 @@ struct NamedException {
 Outcome nameExceptions(Workplace &workplace, const PlayId &play, const std::string &author,
                        const std::vector<NamedException> &exceptions);
 
+/// Pieces that were counted home, by item.
+using CountedHome = std::map<ItemId, int>;
+
 /// Ends the play: named items as given, every other box item of the activity home unless somebody
 /// has named it. In one transaction: nobody ever sees half of it.
+/// @param counted beyond what was tapped home on this phone.
+/// Errors: as nameExceptions; Invalid when small parts are still to be counted home
+/// (closing_count.h).
 Outcome putBack(Workplace &workplace, const PlayId &play, const std::string &author,
-                const std::vector<NamedException> &exceptions);
+                const std::vector<NamedException> &exceptions, const CountedHome &counted = {});
 
-/// "We stopped early": an ending like any other. Box items count as home unless named.
+/// "We stopped early": an ending like any other. Box items count as home unless named. Errors: as
+/// putBack.
 Outcome stopPlay(Workplace &workplace, const PlayId &play, const std::string &author,
-                 const std::vector<NamedException> &exceptions);
+                 const std::vector<NamedException> &exceptions, const CountedHome &counted = {});
 
 /// "What did you notice?"
 Outcome noticePhrase(Workplace &workplace, const PlayId &play, play::Phrase phrase);

@@ -71,7 +71,11 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
         return done;
     if (today->menu.offers.empty())
         return Done{};
-    const ActivityId activity = today->menu.offers.front().admitted.activity().id;
+    const safety::Admitted &offered = today->menu.offers.front().admitted;
+    const ActivityId activity = offered.activity().id;
+    CountedHome all;
+    for (const catalogue::ItemUse &use : offered.activity().items)
+        all[use.item] = box::mostPieces;
     const Result<PlayId> play = startPlay(workplace, {child, activity, {}, std::nullopt});
     if (!play)
         return play.error();
@@ -80,7 +84,7 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
             return done;
     }
     phone.clock.moveTo(demoEveningMs(day) + 7 * msPerMinute);
-    return putBack(workplace, *play, {}, {});
+    return putBack(workplace, *play, {}, {}, all);
 }
 
 Result<int> nextEvening(DemoPhone &phone)

@@ -19,5 +19,4 @@ BurstScreen {
         route.screens.playInHand.startPuttingBack()
         route.screens.lookOnTheFloor("putback")
     }
-    onEmergencyWanted: route.screens.callForHelp("burst", "airway")
 }

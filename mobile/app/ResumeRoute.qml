@@ -10,5 +10,9 @@ ResumeScreen {
 
     playInHand: route.screens.playInHand
     onAnswered: route.screens.begin()
+    onCountWanted: {
+        if (route.screens.playInHand.startPuttingBack())
+            route.screens.go("putback")
+    }
     onSomethingDifferent: route.screens.go("different")
 }

@@ -13,6 +13,8 @@ Sheet {
 
     signal answered()
     signal somethingDifferent()
+    /// Small parts are counted home before a play can end.
+    signal countWanted()
 
     ScreenTitle {
         width: screen.contentWidth
@@ -25,7 +27,9 @@ Sheet {
         width: screen.contentWidth
         text: qsTr("We stopped early")
         onClicked: {
-            if (screen.playInHand.stop())
+            if (screen.playInHand.countFirst.length > 0)
+                screen.countWanted()
+            else if (screen.playInHand.stop())
                 screen.answered()
         }
     }
@@ -35,7 +39,9 @@ Sheet {
         answer: qsTr("Yes, all back")
         otherText: qsTr("Something's different")
         onClicked: {
-            if (screen.playInHand.allBack())
+            if (screen.playInHand.countFirst.length > 0)
+                screen.countWanted()
+            else if (screen.playInHand.allBack())
                 screen.answered()
         }
         onOtherClicked: screen.somethingDifferent()

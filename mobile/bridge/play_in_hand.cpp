@@ -1,6 +1,7 @@
 #include "mobile/bridge/play_in_hand.h"
 
 #include "core/store/recording.h"
+#include "core/wording/closing_words.h"
 #include "core/wording/day_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -31,7 +32,32 @@ void PlayInHand::reload()
                 m_progress = *progress;
         }
     }
+    lookAtClosing();
     emit changed();
+}
+
+void PlayInHand::lookAtClosing()
+{
+    m_countFirst.clear();
+    m_outOfReach.clear();
+    if (!m_progress)
+        return;
+    const auto family = m_household->family();
+    if (!family)
+        return;
+    const Day today = m_household->today().day;
+    const catalogue::Catalogue &catalogue = m_household->catalogue();
+    const auto due = usecase::stillToCount(*family, catalogue, *m_progress,
+                                           usecase::namedOf(*family, m_progress->play), today);
+    if (!due.empty()) {
+        const catalogue::ItemKind *kind = catalogue.item(due.front().item);
+        m_countFirst = translated(
+            wording::countHomeFirst(kind != nullptr ? kind->name : due.front().item.value,
+                                    due.front().home, due.front().due));
+    }
+    const usecase::SmallOthers small = usecase::smallOthersOf(*family, today);
+    if (small.any)
+        m_outOfReach = translated(wording::outOfReach(small.names));
 }
 
 const catalogue::Activity *PlayInHand::activity() const
@@ -134,14 +160,6 @@ bool PlayInHand::tapHome(const ItemId &item, int pieces)
     return keep(progress);
 }
 
-int PlayInHand::homePieces(const ItemId &item) const
-{
-    if (!m_progress)
-        return 0;
-    const auto found = m_progress->home.find(item);
-    return found == m_progress->home.end() ? 0 : found->second;
-}
-
 bool PlayInHand::nameExceptions(const ItemId &item, const box::Exceptions &exceptions)
 {
     if (!m_progress)
@@ -158,6 +176,7 @@ bool PlayInHand::nameExceptions(const ItemId &item, const box::Exceptions &excep
         usecase::nameExceptions(m_household->workplace(), m_progress->play, {}, named);
     if (!done)
         return report(done);
+    lookAtClosing();
     emit changed();
     m_household->announce();
     return true;
@@ -176,6 +195,12 @@ std::map<ItemId, box::Exceptions> PlayInHand::exceptions() const
             named[outcome.item] = outcome.exceptions;
     }
     return named;
+}
+
+std::vector<usecase::HomeCount> PlayInHand::homeCounts() const
+{
+    return m_progress ? usecase::homeCounts(*m_progress, exceptions())
+                      : std::vector<usecase::HomeCount>();
 }
 
 bool PlayInHand::allBack()
@@ -250,6 +275,7 @@ bool PlayInHand::keep(const usecase::Progress &progress)
     if (!report(usecase::keepProgress(m_household->workplace(), m_box, progress)))
         return false;
     m_progress = progress;
+    lookAtClosing();
     emit changed();
     return true;
 }

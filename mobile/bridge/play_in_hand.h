@@ -5,6 +5,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/safety/admit.h"
+#include "core/usecase/closing_count.h"
 #include "core/usecase/play_activity.h"
 #include "core/usecase/progress.h"
 
@@ -34,6 +35,11 @@ class PlayInHand : public QObject
     /// "yesterday", "Saturday": for that question.
     Q_PROPERTY(QString beganWhen READ beganWhen NOTIFY changed FINAL)
     Q_PROPERTY(bool nothingFromBox READ nothingFromBox NOTIFY changed FINAL)
+    /// Why the play cannot end yet: small parts are counted home first, where a small child lives
+    /// (core/usecase/closing_count.h). Empty: it can.
+    Q_PROPERTY(QString countFirst READ countFirst NOTIFY changed FINAL)
+    /// "Keep the box out of Mirren's reach."; empty: no small child lives here.
+    Q_PROPERTY(QString outOfReach READ outOfReach NOTIFY changed FINAL)
 
 public:
     explicit PlayInHand(Household *household, QObject *parent = nullptr);
@@ -46,6 +52,8 @@ public:
     [[nodiscard]] bool fromBefore() const;
     [[nodiscard]] QString beganWhen() const;
     [[nodiscard]] bool nothingFromBox() const;
+    [[nodiscard]] QString countFirst() const { return m_countFirst; }
+    [[nodiscard]] QString outOfReach() const { return m_outOfReach; }
 
     /// Begins what the gate has let through. @returns false with `failed` when it could not be
     /// kept.
@@ -57,12 +65,14 @@ public:
     Q_INVOKABLE bool goOnPlaying();
     /// A piece came home (the child's tray). @p pieces: how many are home now.
     bool tapHome(const ItemId &item, int pieces);
-    [[nodiscard]] int homePieces(const ItemId &item) const;
 
     /// What became of one item of this play; replaces what was said of it. All zero: all home.
     bool nameExceptions(const ItemId &item, const box::Exceptions &exceptions);
     /// As written so far, for the current play.
     [[nodiscard]] std::map<ItemId, box::Exceptions> exceptions() const;
+
+    /// What went out of the box, and how much of it is home.
+    [[nodiscard]] std::vector<usecase::HomeCount> homeCounts() const;
 
     /// The one big yes. Named exceptions stay.
     Q_INVOKABLE bool allBack();
@@ -91,6 +101,7 @@ signals:
 
 private:
     bool keep(const usecase::Progress &progress);
+    void lookAtClosing();
     bool report(const Outcome &outcome);
     bool end(bool stopped);
     void forget();
@@ -99,6 +110,8 @@ private:
     BoxId m_box;
     std::optional<usecase::Progress> m_progress;
     PlayId m_lastPlay;
+    QString m_countFirst;
+    QString m_outOfReach;
 };
 
 } // namespace lidlark::mobile

@@ -24,8 +24,11 @@ Pressable {
     background: SlipPaper {
         id: paper
 
+        fill: yes.notNow ? "transparent" : Theme.slip
         pressed: yes.down
         hovered: yes.hovered
+        dashed: yes.notNow
+        dashColour: yes.groundInk
     }
 
     contentItem: Item {
@@ -42,7 +45,7 @@ Pressable {
 
             Words {
                 width: parent.width
-                visible: yes.question.length > 0 && !Theme.largeText
+                visible: yes.question.length > 0 && !Theme.largeText && !yes.notNow
                 color: Theme.slipSoft
                 spoken: false
                 text: yes.question
@@ -51,9 +54,15 @@ Pressable {
             Words {
                 width: parent.width
                 role: Theme.BigYes
-                color: Theme.slipText
+                color: yes.notNow ? yes.groundInk : Theme.slipText
                 spoken: false
                 text: yes.answer
+            }
+
+            NotNowReason {
+                width: parent.width
+                color: yes.groundInk
+                text: yes.notNowReason
             }
         }
 

@@ -22,6 +22,7 @@ Pressable {
     }
 
     contentItem: Item {
+        implicitWidth: words.implicitWidth + Theme.gap + onward.width
         implicitHeight: words.height
 
         Words {

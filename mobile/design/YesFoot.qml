@@ -10,6 +10,7 @@ ClothFoot {
     property string question: ""
     property string answer: ""
     property string drawing: "item-box"
+    property string notNowReason: ""
     property string otherText: ""
 
     signal clicked()
@@ -24,6 +25,7 @@ ClothFoot {
         question: foot.question
         answer: foot.answer
         drawing: foot.drawing
+        notNowReason: foot.notNowReason
         onClicked: foot.clicked()
     }
 

@@ -14,12 +14,10 @@ FullStop {
 
     signal done()
     signal pieceMissing()
-    signal emergencyWanted()
 
     lead: qsTr("Pick up every piece now.")
     text: qsTr("Keep them from small children. A piece of balloon can block a throat.")
     answers: [qsTr("All pieces found"), qsTr("Can't find a piece")]
-    urgent: qsTr("Something is wrong")
     onAnswered: index => {
         if (!burst.note(index === 0))
             return
@@ -28,7 +26,6 @@ FullStop {
         else
             screen.pieceMissing()
     }
-    onUrgentClicked: screen.emergencyWanted()
 
     BurstViewModel {
         id: burst

@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// The cloth under a play: onward, stop here, and for a balloon "It burst" above it.
+/// The cloth under a play: onward, stop here, and above it what an adult presses in need: always in
+/// one place, under the thumb.
 Column {
     id: foot
 
@@ -13,23 +14,53 @@ Column {
     signal forward()
     signal stopped()
     signal burst()
+    signal wrong()
 
     width: parent ? parent.width : implicitWidth
 
-    CautionButton {
-        objectName: "burst"
+    Flow {
+        id: need
+
         width: foot.width
-        visible: foot.balloon
-        text: qsTr("It burst")
-        onClicked: foot.burst()
+
+        CautionButton {
+            id: burst
+
+            objectName: "burst"
+            width: Theme.largeText ? need.width : implicitWidth
+            visible: foot.balloon
+            text: qsTr("It burst")
+            onClicked: foot.burst()
+        }
+
+        CautionButton {
+            objectName: "wrong"
+            width: need.width - (burst.visible && !Theme.largeText ? burst.width : 0)
+            text: qsTr("Something is wrong")
+            onClicked: foot.wrong()
+        }
     }
 
-    ActionFoot {
-        objectName: "playFoot"
+    Item {
         width: foot.width
-        text: foot.text
-        otherText: qsTr("Stop here")
-        onClicked: foot.forward()
-        onOtherClicked: foot.stopped()
+        implicitHeight: cloth.implicitHeight
+
+        // Between the teeth of the cloth the bar goes on, not the page below.
+        Rectangle {
+            width: parent.width
+            height: cloth.toothHeight
+            color: Theme.safety
+        }
+
+        ActionFoot {
+            id: cloth
+
+            objectName: "playFoot"
+            width: parent.width
+            text: foot.text
+            otherText: qsTr("Stop here")
+            onClicked: foot.forward()
+            onOtherClicked: foot.stopped()
+        }
     }
 }

@@ -57,15 +57,6 @@ Sheet {
                 text: play.cautions
             }
         }
-
-        CautionButton {
-            id: help
-
-            objectName: "wrong"
-            width: parent.width
-            text: qsTr("Something is wrong")
-            onClicked: screen.emergencyWanted()
-        }
     }
 
     Repeater {
@@ -96,7 +87,7 @@ Sheet {
         width: screen.contentWidth
         margin: screen.margin
         lift: play.swapLines.length > 0 ? 0 : screen.spacing
-        room: screen.middleHeight - cautions.height - help.height
+        room: screen.middleHeight - cautions.height
         drawing: play.drawing
         drawingAlt: play.drawingAlt
         step: play.step
@@ -162,6 +153,7 @@ Sheet {
                 screen.putBackWanted()
         }
         onBurst: screen.burst()
+        onWrong: screen.emergencyWanted()
     }
 
     QuietPicture {

@@ -91,6 +91,7 @@ Sheet {
 
     foot: ActionFoot {
         text: qsTr("The rest is back")
+        notNowReason: screen.playInHand.countFirst
         onClicked: {
             const activityId = screen.playInHand.activityId
             const floorFirst = putBack.needsFloorCheck()

@@ -34,6 +34,19 @@ Sheet {
         under: putBack.count > 0 ? qsTr("Tap each one as it comes back.") : ""
     }
 
+    FullBleed {
+        visible: reach.lead.length > 0
+        sheetMargin: screen.margin
+        sheetWidth: screen.width
+
+        CautionStrip {
+            id: reach
+
+            width: parent.width
+            lead: screen.playInHand.outOfReach
+        }
+    }
+
     Tray {
         width: screen.contentWidth
         visible: putBack.count > 0
@@ -102,6 +115,7 @@ Sheet {
     foot: YesFoot {
         question: putBack.count > 0 ? qsTr("All back in the box?") : ""
         answer: putBack.count > 0 ? qsTr("Yes, all back") : qsTr("Done")
+        notNowReason: screen.playInHand.countFirst
         otherText: putBack.count > 0 ? qsTr("Something's different") : ""
         onClicked: {
             const activityId = screen.playInHand.activityId

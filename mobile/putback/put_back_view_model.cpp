@@ -38,12 +38,8 @@ void PutBackViewModel::load()
     beginResetModel();
     m_rows.clear();
     const auto &catalogue = m_playInHand->household()->catalogue();
-    for (const catalogue::ItemUse &use : m_playInHand->items()) {
-        if (use.source != catalogue::Source::Box)
-            continue;
-        const int expected = std::max({1, use.countBack, use.quantity});
-        m_rows.push_back({catalogue.item(use.item), use.item, expected});
-    }
+    for (usecase::HomeCount &count : m_playInHand->homeCounts())
+        m_rows.push_back({catalogue.item(count.item), std::move(count)});
     m_named = m_playInHand->exceptions();
     endResetModel();
     emit changed();
@@ -65,35 +61,31 @@ box::Exceptions PutBackViewModel::named(const ItemId &item) const
     return found == m_named.end() ? box::Exceptions{} : found->second;
 }
 
-int PutBackViewModel::dueOf(const Row &row) const
-{
-    return std::max(0, row.expected - named(row.item).total());
-}
-
 QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
 {
     const Row *row = rowAt(index.row());
     if (row == nullptr)
         return {};
-    const box::Exceptions gone = named(row->item);
-    const int home = m_playInHand->homePieces(row->item);
+    const box::Exceptions gone = named(row->count.item);
     switch (role) {
     case ItemIdRole:
-        return fromCore(row->item.value);
+        return fromCore(row->count.item.value);
     case NameRole:
-        return fromCore(row->kind != nullptr ? wording::capital(row->kind->name) : row->item.value);
+        return fromCore(row->kind != nullptr ? wording::capital(row->kind->name)
+                                             : row->count.item.value);
     case DrawingRole:
         return fromCore(row->kind != nullptr ? row->kind->drawing : std::string());
     case ExpectedRole:
-        return row->expected;
+        return row->count.out;
     case DueRole:
-        return dueOf(*row);
+        return row->count.due;
     case HomeRole:
-        return home;
+        return row->count.home;
     case CountTextRole:
-        return dueOf(*row) > 0 ? tr("%1 of %2").arg(home).arg(dueOf(*row)) : tr("none to come");
+        return row->count.due > 0 ? tr("%1 of %2").arg(row->count.home).arg(row->count.due)
+                                  : tr("none to come");
     case NoteRole:
-        return tr("%1 went out. %2 home.").arg(numbers(row->expected), numbers(dueOf(*row)));
+        return tr("%1 went out. %2 home.").arg(numbers(row->count.out), numbers(row->count.due));
     case WordRole:
         return wordOf(gone);
     case NamedRole:
@@ -113,9 +105,8 @@ QHash<int, QByteArray> PutBackViewModel::roleNames() const
 
 bool PutBackViewModel::allTapped() const
 {
-    return std::all_of(m_rows.begin(), m_rows.end(), [this](const Row &row) {
-        return m_playInHand->homePieces(row.item) >= dueOf(row);
-    });
+    return std::all_of(m_rows.begin(), m_rows.end(),
+                       [](const Row &row) { return row.count.home >= row.count.due; });
 }
 
 QStringList PutBackViewModel::putBackLines() const
@@ -143,8 +134,8 @@ void PutBackViewModel::tap(int index)
     const Row *row = rowAt(index);
     if (row == nullptr)
         return;
-    const int home = m_playInHand->homePieces(row->item);
-    m_playInHand->tapHome(row->item, home >= dueOf(*row) ? 0 : home + 1);
+    m_playInHand->tapHome(row->count.item,
+                          row->count.home >= row->count.due ? 0 : row->count.home + 1);
 }
 
 bool PutBackViewModel::nameWord(int index, int word)
@@ -152,11 +143,11 @@ bool PutBackViewModel::nameWord(int index, int word)
     const Row *row = rowAt(index);
     if (row == nullptr || word < 0 || word >= static_cast<int>(box::exceptionKindCount))
         return false;
-    const box::Exceptions before = named(row->item);
+    const box::Exceptions before = named(row->count.item);
     box::Exceptions said;
     if (wordOf(before) != word)
         said.set(static_cast<box::ExceptionKind>(word), std::max(1, before.total()));
-    return m_playInHand->nameExceptions(row->item, said);
+    return m_playInHand->nameExceptions(row->count.item, said);
 }
 
 bool PutBackViewModel::nameCount(int index, int pieces)
@@ -164,11 +155,11 @@ bool PutBackViewModel::nameCount(int index, int pieces)
     const Row *row = rowAt(index);
     if (row == nullptr || pieces < 0)
         return false;
-    const int word = wordOf(named(row->item));
+    const int word = wordOf(named(row->count.item));
     box::Exceptions said;
     if (word >= 0)
         said.set(static_cast<box::ExceptionKind>(word), pieces);
-    return m_playInHand->nameExceptions(row->item, said);
+    return m_playInHand->nameExceptions(row->count.item, said);
 }
 
 bool PutBackViewModel::needsFloorCheck() const

@@ -63,12 +63,10 @@ signals:
 private:
     struct Row {
         const catalogue::ItemKind *kind = nullptr;
-        ItemId item;
-        int expected = 1;
+        usecase::HomeCount count;
     };
     void load();
     [[nodiscard]] const Row *rowAt(int row) const;
-    [[nodiscard]] int dueOf(const Row &row) const;
     [[nodiscard]] box::Exceptions named(const ItemId &item) const;
 
     Household *m_household = nullptr;

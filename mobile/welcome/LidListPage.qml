@@ -17,6 +17,12 @@ Column {
         text: qsTr("Compare with the list inside your lid. Change what differs.")
     }
 
+    CautionStrip {
+        width: page.width
+        visible: page.answers.outOfReach.length > 0
+        lead: page.answers.outOfReach
+    }
+
     Repeater {
         model: page.answers
 

@@ -1,5 +1,8 @@
 #include "welcome_view_model.h"
 
+#include "core/safety/room.h"
+#include "core/wording/closing_words.h"
+#include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -59,6 +62,21 @@ QStringList WelcomeViewModel::otherChildren() const
             other.mouths == child::Answer::Yes ? tr("%1. Puts things in the mouth").arg(who) : who);
     }
     return words;
+}
+
+QString WelcomeViewModel::outOfReach() const
+{
+    if (m_household == nullptr) // read while the page is still being made
+        return {};
+    const Day today = m_household->today().day;
+    std::vector<std::string> small;
+    for (const usecase::FirstAnswers::OtherChild &other : answers().otherChildren) {
+        const child::Person person{
+            {}, other.alias, child::PersonKind::Child, other.age, other.mouths};
+        if (safety::isUnderThree(person, today) || safety::isMouther(person, today))
+            small.push_back(other.alias);
+    }
+    return small.empty() ? QString() : translated(wording::outOfReach(small));
 }
 
 void WelcomeViewModel::load()

@@ -26,6 +26,8 @@ class WelcomeViewModel : public QAbstractListModel
     Q_PROPERTY(int wheat MEMBER m_wheat NOTIFY changed FINAL)
     /// "Mirren, 2 years. Puts things in the mouth".
     Q_PROPERTY(QList<QString> otherChildren READ otherChildren NOTIFY changed FINAL)
+    /// "Keep the box out of Mirren's reach."; empty: no small child is named.
+    Q_PROPERTY(QString outOfReach READ outOfReach NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
 
 public:
@@ -37,6 +39,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] QStringList otherChildren() const;
+    [[nodiscard]] QString outOfReach() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// Fills the lid list with the standard box.

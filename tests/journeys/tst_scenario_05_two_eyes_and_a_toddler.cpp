@@ -2,6 +2,7 @@
 
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
+#include "core/usecase/progress.h"
 #include "core/usecase/search_floor.h"
 #include "core/wording/floor_words.h"
 
@@ -9,6 +10,7 @@
 
 using namespace lidlark;
 using namespace lidlark::test;
+using box::ExceptionKind;
 using usecase::MenuRequest;
 
 namespace {
@@ -69,9 +71,9 @@ private:
     {
         usecase::Workplace workplace = m_catriona->workplace();
         const PlayId play = playLights();
-        QVERIFY(
-            usecase::putBack(workplace, play, "Catriona", {{{"eyes"}, box::ExceptionKind::Lost, 2}})
-                .ok());
+        QVERIFY(usecase::putBack(workplace, play, "Catriona",
+                                 {{{"eyes"}, box::ExceptionKind::Lost, 2}}, {{{"eyes"}, 4}})
+                    .ok());
     }
 
     usecase::FloorSearch search()
@@ -122,12 +124,47 @@ private slots:
                 isHeldBack(today, lights, safety::ReasonCode::UnderThreeInRoom));
     }
 
+    /// safety.md SP-04: "the closing count is mandatory for every item with a small part", where a
+    /// second child under 36 months lives, in the room or not.
+    void withoutTheClosingCountNoPlayEnds()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        const PlayId play = playLights();
+        const usecase::CountedHome five{{{"eyes"}, 5}};
+        for (const usecase::CountedHome &counted : {usecase::CountedHome{}, five}) {
+            const Outcome back = usecase::putBack(workplace, play, "Catriona", {}, counted);
+            QVERIFY(!back.ok());
+            QVERIFY2(back.error().detail.starts_with("eyes: count them home first"),
+                     back.error().detail.c_str());
+            QVERIFY(!usecase::stopPlay(workplace, play, "Catriona", {}, counted).ok());
+        }
+        const std::vector<usecase::NamedException> two{{{"eyes"}, ExceptionKind::Lost, 2}};
+        QVERIFY(!usecase::putBack(workplace, play, "Catriona", two, {{{"eyes"}, 3}}).ok());
+        QVERIFY(!usecase::loadFamily(workplace, "Lewis")->plays.front().ending);
+        QVERIFY(usecase::loadFamily(workplace, "Lewis")->losses.empty());
+        QVERIFY(usecase::putBack(workplace, play, "Catriona", {}, {{{"eyes"}, 6}}).ok());
+        // What is put right afterwards is no closing count.
+        QVERIFY(usecase::putBack(workplace, play, "Catriona", two).ok());
+        QCOMPARE(itemOf(*m_catriona, "Lewis", "eyes").low, 4);
+    }
+
+    void whatWasTappedHomeOnThePhoneIsCounted()
+    {
+        usecase::Workplace workplace = m_catriona->workplace();
+        const PlayId play = playLights();
+        const auto family = usecase::loadFamily(workplace, "Lewis");
+        auto progress = usecase::loadProgress(workplace, family->box.id, family->child.id);
+        (*progress)->home[{"eyes"}] = 6;
+        QVERIFY(usecase::keepProgress(workplace, family->box.id, **progress).ok());
+        QVERIFY(usecase::stopPlay(workplace, play, "Catriona", {}).ok());
+    }
+
     void lostIsNotUsedUp()
     {
         usecase::Workplace workplace = m_catriona->workplace();
         const PlayId play = playLights();
         QVERIFY(usecase::putBack(workplace, play, "Catriona",
-                                 {{{"eyes"}, box::ExceptionKind::UsedUp, 2}})
+                                 {{{"eyes"}, box::ExceptionKind::UsedUp, 2}}, {{{"eyes"}, 4}})
                     .ok());
         const auto family = usecase::loadFamily(workplace, "Lewis");
         QVERIFY(family->losses.empty());

@@ -83,8 +83,6 @@ void burstABalloon(Account &account)
     account.pass("Everything");
     account.tap("Slow-Sky Taps", "balloon", "The balloon's own caution.");
     account.tap("It burst", "burst", "Every piece, before anything else.");
-    account.tap("Something is wrong", "burst-wrong", "The number first, then what happened.");
-    account.pass("Back");
     account.tap("Can't find a piece", "burst-missing", "A piece is missing: look on the floor.");
     account.tap("Balloons: Every piece found", "burst-found", "Every piece turned up after all.");
     account.tap("Found", "after-burst", "The burst balloon is not waited for.");
@@ -137,7 +135,9 @@ void loseASmallPart(Account &account)
     account.pass("That's");
     account.pass("Everything");
     account.pass("Hidden Harbour Lights");
-    account.pass("Stop here");
+    account.tap("Stop here", "count-first", "Small parts are counted home first.");
+    for (int eye = 0; eye < 4; ++eye)
+        account.pass("Stick-on eyes:");
     account.pass("Something's different");
     account.pass("Stick-on eyes: lost");
     account.tap("2", "lost-two", "Two eyes lost.");

@@ -68,17 +68,44 @@ private:
         QVERIFY(hand().tap(text("Everything")));
         QVERIFY2(hand().tap(text(activity)), qPrintable(hand().names().join(u'|')));
     }
-    void loseTwoEyesAtLewiss()
+    /// Up to the tray, with @p eyes tapped home in it: at Lewis's they are counted (Mirren is two).
+    void countEyesHomeAtLewiss(int eyes)
     {
         start("Lewis", "Catriona", "h-lewis");
         saidWhoIsHere();
         begin("Hidden Harbour Lights");
         QVERIFY(hand().tap(text("Stop here")));
+        for (int eye = 0; eye < eyes; ++eye)
+            QVERIFY2(hand().tap(text("Stick-on eyes:")), qPrintable(hand().names().join(u'|')));
+    }
+    void loseTwoEyesAtLewiss()
+    {
+        countEyesHomeAtLewiss(4);
         QVERIFY(hand().tap(text("Something's different")));
         QVERIFY(hand().tap(text("Stick-on eyes: lost")));
         QVERIFY(hand().tap(text("2")));
         QVERIFY(hand().tap(text("The rest is back")));
         QVERIFY(hand().reads(text("Two stick-on eyes are missing.")));
+    }
+    /// Why a control cannot be pressed now, as a screen reader says it.
+    QString reasonOf(const char *control)
+    {
+        QQuickItem *item = hand().find(text(control));
+        const QAccessibleInterface *spoken =
+            item != nullptr ? QAccessible::queryAccessibleInterface(item) : nullptr;
+        return spoken != nullptr ? spoken->text(QAccessible::Description) : QString();
+    }
+    /// One of the three on Today can be played on a chair or a lap.
+    bool aSeatedOfferStands()
+    {
+        using enum catalogue::Position;
+        const auto &all = m_app->graph.household().catalogue().activities();
+        return std::any_of(all.begin(), all.end(), [this](const catalogue::Activity &activity) {
+            const bool seated = std::any_of(
+                activity.positions.begin(), activity.positions.end(),
+                [](catalogue::Position position) { return position == Chair || position == Lap; });
+            return seated && hand().reads(QString::fromStdString(activity.name));
+        });
     }
     void burst()
     {
@@ -100,6 +127,26 @@ private slots:
         Hand::beQuick();
     }
     void cleanup() { m_app.reset(); }
+
+    /// safety.md SP-04: where a small child lives, the closing count cannot be skipped.
+    void smallPartsAreCountedHomeBeforeTheYes()
+    {
+        countEyesHomeAtLewiss(0);
+        QVERIFY(hand().reads(text("Keep the box out of Mirren's reach.")));
+        QCOMPARE(reasonOf("All back in the box?"),
+                 text("First count the stick-on eyes home: 0 of 6."));
+        QVERIFY(hand().tap(text("All back in the box?")));
+        QVERIFY(hand().reads(text("Everything home")));
+        QVERIFY(hand().tap(text("Something's different")));
+        QCOMPARE(reasonOf("The rest is back"), text("First count the stick-on eyes home: 0 of 6."));
+        QVERIFY(hand().tap(text("The rest is back")));
+        QVERIFY(hand().tap(text("Back to the tray")));
+        for (int eye = 0; eye < 6; ++eye)
+            QVERIFY(hand().tap(text("Stick-on eyes:")));
+        QVERIFY(reasonOf("All back in the box?").isEmpty());
+        QVERIFY(hand().tap(text("All back in the box?")));
+        QVERIFY(hand().reads(text("What did you notice?")));
+    }
 
     void theFloorScreenSaysWhereToLookAndWhomToKeepAway()
     {
@@ -141,10 +188,7 @@ private slots:
     /// Said from Something's different, the check leads back there; and it is not asked twice.
     void aCheckBeforeTheYesIsNotAskedAgain()
     {
-        start("Lewis", "Catriona", "h-lewis");
-        saidWhoIsHere();
-        begin("Hidden Harbour Lights");
-        QVERIFY(hand().tap(text("Stop here")));
+        countEyesHomeAtLewiss(5);
         QVERIFY(hand().tap(text("Something's different")));
         QVERIFY(hand().tap(text("Stick-on eyes: lost")));
         QVERIFY(hand().tap(text("Look for the lost piece now")));
@@ -192,14 +236,14 @@ private slots:
     }
 
     /// Scenario 2: no other control but the two answers, and the way to the emergency words.
-    void aBurstOffersTwoAnswersAndHelp()
+    /// job.md scenario 2: "No other control except".
+    void aBurstOffersTwoAnswersAndNothingElse()
     {
         burst();
         QVERIFY(hand().reads(text("Pick up every piece now.")));
         QVERIFY(hand().reads(text("Keep them from small children.")));
         const QStringList names = hand().names();
-        QCOMPARE(names, (QStringList{text("All pieces found"), text("Can't find a piece"),
-                                     text("Something is wrong")}));
+        QCOMPARE(names, (QStringList{text("All pieces found"), text("Can't find a piece")}));
     }
 
     void allPiecesFoundLeavesTwoBalloons()
@@ -210,6 +254,7 @@ private slots:
         QVERIFY(hand().tap(text("All back in the box")));
         QVERIFY(hand().tap(text("Done")));
         QVERIFY(hand().find(text("A small piece may lie")) == nullptr);
+        QVERIFY2(aSeatedOfferStands(), qPrintable(hand().words().join(u'|')));
         QVERIFY(hand().tap(text("Everything")));
         const QString line = hand().names().filter(text("Quiet-Roll Buoy")).value(0);
         QVERIFY2(!line.contains(text("floor")), qPrintable(line));
