@@ -1,7 +1,6 @@
 #include "core/child/home_facts.h"
 
 #include "core/catalogue/allergen.h"
-#include "core/child/phone_number.h"
 #include "core/journal/fields.h"
 #include "core/journal/latest.h"
 
@@ -17,8 +16,33 @@ using journal::Event;
 using journal::Kind;
 using journal::Seen;
 
-/// Words from the most careful to the least; empty for a name or a setting.
-std::vector<std::string_view> carefulOrder(std::string_view fact)
+std::optional<Fact> mostCareful(const std::vector<Fact> &standing, std::string_view fact)
+{
+    if (fact == "born-by") { // the youngest that any statement allows
+        const auto latest =
+            std::max_element(standing.begin(), standing.end(),
+                             [](const Fact &a, const Fact &b) { return a.value < b.value; });
+        return latest == standing.end() ? std::nullopt : std::optional(*latest);
+    }
+    for (const std::string_view word : wordsOf(fact)) {
+        for (const Fact &said : standing) {
+            if (said.value == word)
+                return said;
+        }
+    }
+    return std::nullopt;
+}
+
+bool sameAuthorReplaced(const Event &event, std::span<const Event> events, const Seen &seen)
+{
+    return std::any_of(events.begin(), events.end(), [&](const Event &other) {
+        return other.kind == Kind::Fact && other.author == event.author && seen.saw(other, event);
+    });
+}
+
+} // namespace
+
+std::vector<std::string_view> wordsOf(std::string_view fact)
 {
     static constexpr std::array dangers{"latex",
                                         "wheat",
@@ -49,45 +73,10 @@ std::vector<std::string_view> carefulOrder(std::string_view fact)
     return {};
 }
 
-std::optional<Fact> mostCareful(const std::vector<Fact> &standing, std::string_view fact)
-{
-    if (fact == "born-by") { // the youngest that any statement allows
-        const auto latest =
-            std::max_element(standing.begin(), standing.end(),
-                             [](const Fact &a, const Fact &b) { return a.value < b.value; });
-        return latest == standing.end() ? std::nullopt : std::optional(*latest);
-    }
-    for (const std::string_view word : carefulOrder(fact)) {
-        for (const Fact &said : standing) {
-            if (said.value == word)
-                return said;
-        }
-    }
-    return std::nullopt;
-}
-
-bool sameAuthorReplaced(const Event &event, std::span<const Event> events, const Seen &seen)
-{
-    return std::any_of(events.begin(), events.end(), [&](const Event &other) {
-        return other.kind == Kind::Fact && other.author == event.author && seen.saw(other, event);
-    });
-}
-
-} // namespace
-
 std::string fieldsOf(const Fact &fact)
 {
     return nlohmann::json{{"person", fact.person}, {"fact", fact.fact}, {"value", fact.value}}
         .dump();
-}
-
-std::optional<std::string> problemWith(const Fact &fact)
-{
-    const bool number = fact.fact == emergencyNumberFact || fact.fact == poisonLineFact;
-    if (!number || fact.value.empty() || isPhoneNumber(fact.value))
-        return std::nullopt;
-    const std::string name = fact.fact == poisonLineFact ? "poison line" : "emergency number";
-    return name + ": only digits, spaces, + and -, at most 20";
 }
 
 std::optional<Fact> readFact(const Event &event)
@@ -111,7 +100,7 @@ std::optional<Fact> foldFact(std::span<const Event> events, const Seen &seen)
     auto last = latest != nullptr ? readFact(*latest) : std::nullopt;
     if (!last)
         return std::nullopt;
-    if (last->fact != "born-by" && carefulOrder(last->fact).empty())
+    if (last->fact != "born-by" && wordsOf(last->fact).empty())
         return last;
     std::vector<Fact> standing;
     for (const Event &event : events) {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lidlark::child {
@@ -26,10 +27,9 @@ struct Fact {
 
 std::string fieldsOf(const Fact &fact);
 
-/// What is wrong with a statement before it is written: a number to call that is none
-/// (phone_number.h); an empty one takes the number off the sheet. @returns nothing when it may be
-/// said; the reason begins with the fact.
-std::optional<std::string> problemWith(const Fact &fact);
+/// The words a fact can have, from the most careful to the least; empty for a name, a day or a
+/// setting.
+std::vector<std::string_view> wordsOf(std::string_view fact);
 
 std::optional<Fact> readFact(const journal::Event &event);
 

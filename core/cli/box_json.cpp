@@ -1,8 +1,25 @@
 #include "core/cli/box_json.h"
 
+#include "core/wording/take_out_words.h"
+
 namespace lidlark::cli {
 
 using Json = nlohmann::ordered_json;
+
+namespace {
+
+/// What stands on the box's label in words because of what the home must avoid.
+Json labelOf(const usecase::Family &family)
+{
+    Json label = Json::array();
+    if (!family.sheet)
+        return label;
+    for (const wording::Sentence &line : wording::homeLabel(family.sheet->avoidances))
+        label.push_back(wording::fill(line));
+    return label;
+}
+
+} // namespace
 
 Json boxJson(const usecase::Family &family, const catalogue::Catalogue &catalogue)
 {
@@ -29,6 +46,7 @@ Json boxJson(const usecase::Family &family, const catalogue::Catalogue &catalogu
             {"revision", family.revision ? family.revision->revision.number : 0},
             {"place", family.place ? family.place->place : std::string("home")},
             {"place_words", family.place ? family.place->words : std::string("at home")},
+            {"label", labelOf(family)},
             {"items", items},
             {"questions", Json::array()},
             {"open_notes", notes},

@@ -16,6 +16,7 @@ struct MenuOptions {
     std::vector<std::string> room; ///< Room words, or aliases of the home sheet.
     bool roomSaid = false;
     bool shown = false; ///< Keep that this menu was shown.
+    std::string locale; ///< Whose label words; empty: Europe's.
 };
 
 /// What `fit` is asked about: one solid, or a table of them.

@@ -27,6 +27,8 @@ void addMenu(CLI::App &app, const Options &options, MenuOptions &menu, Run &run)
                                             "Who else is here: under-three, mouther, nobody-else, "
                                             "or aliases from the home sheet");
     room->delimiter(',');
+    command->add_option("--locale", menu.locale,
+                        "Whose label words: en_US for those of the United States, else Europe's");
     command->add_flag("--shown", menu.shown, "Keep that this menu was shown to the family");
     command->callback([&options, &menu, &run, room] {
         menu.roomSaid = room->count() > 0;

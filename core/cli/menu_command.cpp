@@ -2,6 +2,7 @@
 
 #include "core/usecase/suggest_today.h"
 #include "core/wording/caution_words.h"
+#include "core/wording/label_words.h"
 #include "core/wording/reason_words.h"
 #include "core/wording/why_words.h"
 
@@ -17,6 +18,12 @@ namespace {
 using Json = nlohmann::ordered_json;
 using usecase::MenuRequest;
 using usecase::TodayMenu;
+
+/// With which catalogue, and in whose country, a menu is shown.
+struct Showing {
+    const catalogue::Catalogue &catalogue;
+    wording::Region region;
+};
 
 std::optional<Error> readWords(const MenuOptions &menu, MenuRequest &request)
 {
@@ -43,6 +50,8 @@ std::optional<Error> readRoom(const MenuOptions &menu, const usecase::Family &fa
         return std::nullopt;
     room.present.emplace();
     for (const std::string &word : menu.room) {
+        if (word == "nobody-else" && menu.room.size() > 1)
+            return Error{ErrorCode::Invalid, "--room: nobody-else, and somebody all the same"};
         if (word == "nobody-else")
             continue;
         if (word == "under-three") {
@@ -69,7 +78,18 @@ Json tagsJson(catalogue::TagSet tags)
     return list;
 }
 
-Json offerJson(const rotation::Offer &offer, const wording::Sentence &line)
+/// Words a regulation puts on a label, letter by letter, with where they stand.
+Json labelJson(const safety::Admitted &admitted, const Showing &showing)
+{
+    Json label = Json::array();
+    for (const wording::LabelWords &words :
+         wording::labelWords(admitted.activity(), admitted.items(), admitted.cautions(),
+                             showing.catalogue, showing.region))
+        label.push_back({{"words", words.words}, {"source", words.source}});
+    return label;
+}
+
+Json offerJson(const rotation::Offer &offer, const wording::Sentence &line, const Showing &showing)
 {
     const catalogue::Activity &activity = offer.admitted.activity();
     Json swaps = Json::object();
@@ -85,6 +105,7 @@ Json offerJson(const rotation::Offer &offer, const wording::Sentence &line)
               {"play", activity.minutes.play},
               {"back", activity.minutes.back}}},
             {"supervision", catalogue::supervisionNames.of(offer.admitted.supervision())},
+            {"label", labelJson(offer.admitted, showing)},
             {"cautions", tagsJson(offer.admitted.cautions())},
             {"swaps", swaps},
             {"why", why},
@@ -105,15 +126,15 @@ Json heldBackJson(const safety::HeldBack &held, const catalogue::Catalogue &cata
     return {{"id", held.activity->id.value}, {"tags", tagsJson(tags)}, {"reasons", reasons}};
 }
 
-Json menuJson(const TodayMenu &today, const catalogue::Catalogue &catalogue)
+Json menuJson(const TodayMenu &today, const Showing &showing)
 {
     Json offers = Json::array();
     const std::vector<wording::Sentence> lines = wording::whyLines(today.menu.offers);
     for (std::size_t i = 0; i < lines.size(); ++i)
-        offers.push_back(offerJson(today.menu.offers[i], lines[i]));
+        offers.push_back(offerJson(today.menu.offers[i], lines[i], showing));
     Json held = Json::array();
     for (const safety::HeldBack &entry : today.gated.heldBack)
-        held.push_back(heldBackJson(entry, catalogue));
+        held.push_back(heldBackJson(entry, showing.catalogue));
     Json gaveWay = Json::array();
     for (const rotation::SideCondition condition : today.menu.gaveWay)
         gaveWay.push_back(wording::fill(wording::sentenceFor(condition)));
@@ -134,6 +155,8 @@ void printPlain(const Json &menu)
     if (menu["offers"].empty())
         std::cout << "Nothing can be offered now. The reasons stand below.\n";
     for (const Json &offer : menu["offers"]) {
+        for (const Json &label : offer["label"])
+            std::cout << "  " << label["words"].get<std::string>() << '\n';
         const Json &minutes = offer["minutes"];
         std::cout << "  " << offer["name"].get<std::string>() << "  ("
                   << "out " << minutes["out"] << ", play " << minutes["play"] << ", back "
@@ -174,7 +197,7 @@ int runMenu(const Options &options, const MenuOptions &menu)
         if (const Outcome kept = usecase::markOffered(workplace, *today); !kept)
             return fail(kept.error());
     }
-    const Json json = menuJson(*today, (*desk)->catalogue());
+    const Json json = menuJson(*today, {(*desk)->catalogue(), wording::regionOf(menu.locale)});
     if (options.json)
         std::cout << json.dump() << '\n';
     else

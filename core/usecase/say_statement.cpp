@@ -6,8 +6,7 @@
 #include "core/store/event_repository.h"
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
-
-#include <algorithm>
+#include "core/usecase/swaps_to_ask.h"
 
 namespace lidlark::usecase {
 
@@ -18,29 +17,24 @@ using journal::Kind;
 using journal::LaneKind;
 
 /// What stands in for the things of one box, and was not asked for yet.
-Result<std::vector<box::Asked>> swapsToAskFor(Workplace &workplace, const store::BoxRow &whose,
-                                              Avoided what)
+Result<std::vector<box::Asked>> notYetAsked(Workplace &workplace, const store::BoxRow &whose,
+                                            Avoided what)
 {
     const auto items = store::BoxRepository(workplace.database).items(whose.id);
     if (!items)
         return items.error();
+    std::map<ItemId, int> pieces;
+    for (const store::ItemRow &row : *items)
+        pieces[row.item] = row.high + row.out;
     const journal::Lane lane{LaneKind::Box, whose.id.value};
     std::vector<box::Asked> wanted;
-    for (const store::ItemRow &row : *items) {
-        const catalogue::ItemKind *kind = workplace.catalogue.item(row.item);
-        if (kind == nullptr || !kind->swap || row.high + row.out == 0 ||
-            !kind->tags.has(child::tagOf(what)))
-            continue;
-        const ItemId &swap = kind->swap->with;
+    for (const box::Asked &swap : swapsToAsk(pieces, workplace.catalogue, what)) {
         const auto events =
-            store::EventRepository(workplace.database).ofSubject({lane, "item:" + swap.value});
+            store::EventRepository(workplace.database).ofSubject({lane, "item:" + swap.item.value});
         if (!events)
             return events.error();
-        const bool here = std::any_of(items->begin(), items->end(), [&swap](const auto &other) {
-            return other.item == swap && other.low > 0;
-        });
-        if (!here && !box::wasAsked(*events))
-            wanted.push_back({swap, row.item});
+        if (!box::wasAsked(*events))
+            wanted.push_back(swap);
     }
     return wanted;
 }
@@ -58,7 +52,7 @@ Outcome askForSwaps(Workplace &workplace, store::Recording &recording, const Hom
             return lives.error();
         if (!*lives || **lives == "no")
             continue;
-        const auto swaps = swapsToAskFor(workplace, whose, what);
+        const auto swaps = notYetAsked(workplace, whose, what);
         if (!swaps)
             return swaps.error();
         for (const box::Asked &asked : *swaps) {

@@ -2,9 +2,11 @@
 
 #include "core/box/box_events.h"
 #include "core/box/place.h"
-#include "core/child/phone_number.h"
+#include "core/child/fact_problems.h"
+#include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/say_statement.h"
+#include "core/usecase/swaps_to_ask.h"
 
 #include <nlohmann/json.hpp>
 
@@ -74,8 +76,25 @@ std::vector<child::Fact> factsOf(const FirstAnswers &answers, const std::string 
     return facts;
 }
 
+/// What must not come into this home has something that stands in for it.
+Outcome askForSwaps(store::Recording &recording, const Lane &box, const FirstAnswers &answers,
+                    const catalogue::Catalogue &catalogue)
+{
+    for (const auto &[what, answer] : {std::pair{child::Avoided::Latex, answers.latex},
+                                       std::pair{child::Avoided::Wheat, answers.wheat}}) {
+        if (answer != child::Answer::Yes)
+            continue;
+        for (const box::Asked &swap : swapsToAsk(answers.lidList, catalogue, what)) {
+            if (Outcome done = recording.say(box, Kind::Request, box::fieldsOf(swap)); !done)
+                return done;
+        }
+    }
+    return Done{};
+}
+
 Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
-                 const store::Device &device, Entropy &entropy)
+                 const store::Device &device, Entropy &entropy,
+                 const catalogue::Catalogue &catalogue)
 {
     const std::string child = entropy.freshId();
     const Lane box{LaneKind::Box, entropy.freshId()};
@@ -94,7 +113,7 @@ Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
         if (!done)
             return done;
     }
-    return Done{};
+    return askForSwaps(recording, box, answers, catalogue);
 }
 
 } // namespace
@@ -119,7 +138,9 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
     store::DeviceRepository local(workplace.database);
     if (const Outcome done = local.setDevice(device); !done)
         return done.error();
-    if (const Outcome done = writeAll(*recording, answers, device, workplace.entropy); !done)
+    if (const Outcome done =
+            writeAll(*recording, answers, device, workplace.entropy, workplace.catalogue);
+        !done)
         return done.error();
     if (const Outcome done = recording->commit(); !done)
         return done.error();
@@ -128,7 +149,12 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
 
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)
 {
-    if (const auto problem = child::problemWith(fact))
+    const auto today = store::todayOf(workplace.clock);
+    const auto sheet = store::HomeRepository(workplace.database).sheet(home);
+    if (!today || !sheet)
+        return today ? sheet.error() : today.error();
+    const child::HomeSheet *known = *sheet ? &**sheet : nullptr;
+    if (const auto problem = child::problemWith(fact, known, today->day))
         return Error{ErrorCode::Invalid, *problem};
     return sayStatement(workplace, home, fact);
 }

@@ -1,5 +1,7 @@
 #include "core/wording/take_out_words.h"
 
+#include "core/safety/avoided_tags.h"
+
 namespace lidlark::wording {
 
 using child::Avoided;
@@ -14,6 +16,17 @@ std::string clockTime(int minuteOfDay)
 }
 
 } // namespace
+
+std::vector<Sentence> homeLabel(const child::Avoidances &avoidances)
+{
+    const catalogue::TagSet avoided = safety::avoidedTags(avoidances);
+    std::vector<Sentence> label;
+    if (avoided.has(child::tagOf(Avoided::Latex)))
+        label.push_back({"latex-free home", {}});
+    if (avoided.has(child::tagOf(Avoided::Wheat)))
+        label.push_back({"home without wheat", {}});
+    return label;
+}
 
 Sentence freeHome(Avoided what)
 {

@@ -1,12 +1,17 @@
 #pragma once
 
 #include "core/child/avoided.h"
+#include "core/child/home_sheet.h"
 #include "core/wording/sentence.h"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace lidlark::wording {
+
+/// "latex-free home": what a box's label says in words from the next print on (job.md scenario 3).
+std::vector<Sentence> homeLabel(const child::Avoidances &avoidances);
 
 /// "This is a latex-free home now." In words, never as a sign alone (job.md scenario 3).
 Sentence freeHome(child::Avoided what);

@@ -96,8 +96,8 @@ private slots:
         QCOMPARE(json[QStringLiteral("proven")].toBool(), true);
         QCOMPARE(json[QStringLiteral("offers")].toArray().size(), 3);
         for (const auto &offer : json[QStringLiteral("offers")].toArray()) {
-            for (const char *key :
-                 {"id", "name", "minutes", "supervision", "cautions", "swaps", "why", "sentence"})
+            for (const char *key : {"id", "name", "minutes", "supervision", "label", "cautions",
+                                    "swaps", "why", "sentence"})
                 QVERIFY2(!offer[QLatin1String(key)].isUndefined(), key);
             QVERIFY(!offer[QStringLiteral("sentence")].toString().isEmpty());
             QVERIFY(offer[QStringLiteral("minutes")][QStringLiteral("play")].toInt() >= 3);
@@ -126,6 +126,44 @@ private slots:
                     QVERIFY(!hard.contains(tag.toString()));
             }
         }
+    }
+
+    /// Letter by letter: EN 71-1 by way of safety.md L-7, 16 CFR 1500.19(b)(2) by way of L-2.
+    void labelWordsAreThoseOfTheCountry()
+    {
+        const auto labelsIn = [this](const char *locale) {
+            QString all;
+            for (int day = 11; day < 18; ++day) { // a week of menus shows a balloon
+                const Answer menu = askStore(
+                    "fin-ruth", {QStringLiteral("menu"), QStringLiteral("--child"),
+                                 QStringLiteral("Fin"), QStringLiteral("--shown"),
+                                 QStringLiteral("--date"), QStringLiteral("2027-01-%1").arg(day),
+                                 QStringLiteral("--locale"), QLatin1String(locale)});
+                for (const auto &offer : menu.json()[QStringLiteral("offers")].toArray()) {
+                    for (const auto &label : offer[QStringLiteral("label")].toArray())
+                        all += label[QStringLiteral("words")].toString() + u'\n';
+                }
+            }
+            return all;
+        };
+        const QString europe = labelsIn("en_GB");
+        QVERIFY2(europe.contains("Children under eight years can choke or suffocate on"),
+                 qPrintable(europe));
+        QVERIFY(!europe.contains("CHOKING HAZARD"));
+        cleanup();
+        init();
+        QVERIFY(labelsIn("en_US").contains("CHOKING HAZARD"));
+    }
+
+    /// Contradictory words are refused, and nothing is offered.
+    void nobodyElseAndSomebodyIsRefused()
+    {
+        const Answer menu =
+            askStore("lewis-catriona",
+                     {QStringLiteral("menu"), QStringLiteral("--child"), QStringLiteral("Lewis"),
+                      QStringLiteral("--room"), QStringLiteral("nobody-else,under-three")});
+        QCOMPARE(menu.status, 1);
+        QVERIFY2(menu.problem.contains("--room: nobody-else"), qPrintable(menu.problem));
     }
 
     void playPutBackAndBoxTellOneStory()

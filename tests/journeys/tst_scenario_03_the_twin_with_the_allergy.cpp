@@ -306,6 +306,23 @@ private slots:
         QVERIFY(takeOuts.front().things.front().asked);
     }
 
+    /// "Label for the next print carries "latex-free home" in words": on the phone that prints it.
+    void theLabelSaysItInWords()
+    {
+        const auto labelOn = [](Phone &phone) {
+            usecase::Workplace workplace = phone.workplace();
+            const auto family = usecase::loadFamily(workplace, "Anya");
+            QStringList label;
+            for (const wording::Sentence &line : wording::homeLabel(family->sheet->avoidances))
+                label.append(QString::fromStdString(wording::fill(line)));
+            return label;
+        };
+        QCOMPARE(labelOn(*m_morven), QStringList());
+        martaSaysBartekLatex();
+        QVERIFY(m_morven->meet(*m_marta) > 0);
+        QCOMPARE(labelOn(*m_morven), QStringList{"latex-free home"});
+    }
+
     void theWordsAreGeneric()
     {
         QCOMPARE(wording::fill(wording::emergencyLine()),

@@ -1,10 +1,12 @@
 #include <QtTest>
 
+#include "core/box/box_events.h"
 #include "core/store/event_repository.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/suggest_today.h"
+#include "core/usecase/take_out.h"
 
 #include "tests/support/phone.h"
 
@@ -76,6 +78,49 @@ private slots:
         auto said = answers();
         said.lidList.clear();
         QCOMPARE(offersAfter(said), std::size_t{3});
+    }
+
+    /// What must not come into the home is asked for in another form from the first day on.
+    void aYesAtSetUpAsksForWhatStandsIn()
+    {
+        auto said = answers();
+        said.latex = child::Answer::Yes;
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, said);
+        const auto family = usecase::loadFamily(phone.workplace, "Ailsa");
+        const journal::Lane lane{journal::LaneKind::Box, family->box.id.value};
+        const auto askedFor = [&](const char *item) {
+            const auto events = store::EventRepository(phone.database)
+                                    .ofSubject({lane, std::string("item:") + item});
+            return box::wasAsked(*events);
+        };
+        QVERIFY(askedFor("scarf") && askedFor("loops") && askedFor("pouch"));
+        QVERIFY(!askedFor("ricedough"));
+        const auto takeOuts = usecase::takeOutsOf(phone.workplace, *family);
+        QCOMPARE(takeOuts->size(), std::size_t{1});
+        for (const usecase::TakeOutThing &thing : takeOuts->front().things)
+            QVERIFY2(thing.asked, thing.item.value.c_str());
+    }
+
+    /// A contradictory answer is refused with its field named, and nothing is written.
+    void whatContradictsTheSheetIsRefused()
+    {
+        NewPhone phone;
+        phone.workplace.device = *usecase::setUpHome(phone.workplace, answers());
+        const auto family = usecase::loadFamily(phone.workplace, "Ailsa");
+        const std::string ailsa = family->child.id.value;
+        QVERIFY(usecase::sayFact(phone.workplace, family->home, {ailsa, "pica", "yes"}).ok());
+        const auto before = *store::EventRepository(phone.database).count();
+        const Outcome done =
+            usecase::sayFact(phone.workplace, family->home, {ailsa, "mouths", "no"});
+        QVERIFY(!done.ok());
+        QVERIFY2(done.error().detail.starts_with("mouths: "), done.error().detail.c_str());
+        QCOMPARE(*store::EventRepository(phone.database).count(), before);
+        const auto after = usecase::loadFamily(phone.workplace, "Ailsa");
+        const auto &people = after->sheet->people;
+        QCOMPARE(std::count_if(people.begin(), people.end(),
+                               [](const child::Person &person) { return person.pica; }),
+                 1);
     }
 
     void aSmallBrotherIsInTheRoomUntilSomebodySaysOtherwise()
