@@ -17,7 +17,7 @@ Pressable {
     text: yes.answer
     accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
     implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
-    startPadding: yes.narrow || Theme.largeText ? Theme.smallGap : 22
+    startPadding: yes.narrow || Theme.largeText ? Theme.gap : 22
     topPadding: (Theme.largeText ? Theme.gap : 14) + paper.drop
     bottomPadding: (Theme.largeText ? Theme.gap : 14) - paper.drop
 
@@ -38,7 +38,7 @@ Pressable {
             id: words
 
             anchors.left: parent.left
-            anchors.right: picture.left
+            anchors.right: picture.visible ? picture.left : parent.right
             anchors.rightMargin: Theme.gap
             anchors.verticalCenter: parent.verticalCenter
             spacing: 5
@@ -53,7 +53,7 @@ Pressable {
 
             Words {
                 width: parent.width
-                role: Theme.BigYes
+                role: yes.notNow && Theme.largeText ? Theme.Heading : Theme.BigYes
                 color: yes.notNow ? yes.groundInk : Theme.slipText
                 spoken: false
                 text: yes.answer
@@ -73,6 +73,7 @@ Pressable {
             anchors.verticalCenter: parent.verticalCenter
             width: yes.drawingSide
             height: yes.drawingSide
+            visible: !(yes.notNow && Theme.largeText)
             name: yes.drawing
         }
     }

@@ -12,8 +12,8 @@ Pressable {
     ringOutset: -3 // It runs from edge to edge: the ring goes inside.
     startPadding: Theme.margin + 2
     endPadding: Theme.margin
-    topPadding: 8
-    bottomPadding: 8
+    topPadding: Theme.largeText ? 4 : 8
+    bottomPadding: button.topPadding
 
     background: Rectangle {
         color: Theme.safety

@@ -28,12 +28,15 @@ Column {
 
             objectName: "burst"
             width: Theme.largeText ? need.width : implicitWidth
+            height: Theme.largeText ? implicitHeight : wrong.height
             visible: foot.balloon
             text: qsTr("It burst")
             onClicked: foot.burst()
         }
 
         CautionButton {
+            id: wrong
+
             objectName: "wrong"
             width: need.width - (burst.visible && !Theme.largeText ? burst.width : 0)
             text: qsTr("Something is wrong")
