@@ -32,12 +32,18 @@ QString told(const Measured &measured, const char *what, double scale, double ot
 QStringList disagreements(const std::vector<Measured> &solids)
 {
     QStringList complaints;
+    double below = 0;
+    double above = 0;
     for (const Measured &measured : solids) {
         const double found = scaleOf(measured);
         const double looked = oracle::largestScale(measured.solid());
+        below = std::max(below, 1 - found / looked);
+        above = std::max(above, found / looked - 1);
         if (found < looked * (1 - promise) || found > looked * (1 + promise + 2e-4))
             complaints << told(measured, "oracle", found, looked);
     }
+    qInfo("%zu solids: at most %.1e below what the oracle found, %.1e above", solids.size(), below,
+          above);
     return complaints;
 }
 
