@@ -19,6 +19,12 @@ struct MenuOptions {
     std::string locale; ///< Whose label words; empty: Europe's.
 };
 
+/// What `menu-solve` is asked.
+struct SolveOptions {
+    std::string file;
+    double limit = 60; ///< Seconds.
+};
+
 /// What `fit` is asked about: one solid, or a table of them.
 struct FitOptions {
     std::string shape;
@@ -35,6 +41,8 @@ int runVerify(const Options &options);
 /// Size check. A table is answered as CSV; a bad row goes to standard error with its line and
 /// field, and the others are answered all the same.
 int runFit(const Options &options, const FitOptions &fit);
+/// Solves one problem in the text format `lidrot 1` (core/rotation/instance.h).
+int runMenuSolve(const Options &options, const SolveOptions &solve);
 /// The gate over every box of the store, before and after a change: who is affected, and how.
 /// @param files changed or new item files (or activity files, by the folder they lie in).
 int runRecheck(const Options &options, const std::vector<std::string> &files);

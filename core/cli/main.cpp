@@ -91,6 +91,7 @@ int answer(int argc, char **argv)
     Run run;
     MenuOptions menu;
     FitOptions fit;
+    SolveOptions problem;
     std::string child;
     std::string input = "-";
     std::string folder;
@@ -113,6 +114,12 @@ int answer(int argc, char **argv)
     app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
         run = [&] { return runVerify(options); };
     });
+    CLI::App *solve =
+        app.add_subcommand("menu-solve", "Solve a menu problem in the text format lidrot 1");
+    solve->add_option("file", problem.file, "The problem's file")->required();
+    solve->add_option("--limit", problem.limit, "Seconds until the best so far is enough")
+        ->check(CLI::Range(0.0, 86'400.0));
+    solve->callback([&] { run = [&] { return runMenuSolve(options, problem); }; });
     CLI::App *recheck =
         app.add_subcommand("recheck", "Which boxes a changed item or activity touches, and how");
     recheck->add_option("files", changed, "Changed YAML files")->required();

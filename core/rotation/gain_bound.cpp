@@ -1,10 +1,15 @@
 #include "core/rotation/gain_bound.h"
 
+#include "core/rotation/best_sums.h"
+
 #include <algorithm>
 
 namespace lidlark::rotation {
 
 namespace {
+
+/// Beyond this many the minutes are left out of the bound, and only the choice keeps to them.
+constexpr int mostMinutesCounted = 240;
 
 /// The largest gains of which at most so many come from entries with the trait.
 std::optional<int> withAtMost(const PartialMenu &menu, std::span<const Scored> open,
@@ -35,7 +40,7 @@ std::optional<int> withFamiliesApart(const PartialMenu &menu, std::span<const Sc
         if (families.size() == menu.slotsLeft())
             break;
         const int family = menu.entry(scored.entry).family;
-        if (std::ranges::count(families, family) > 0)
+        if (family != noFamily && std::ranges::count(families, family) > 0)
             continue;
         families.push_back(family);
         sum += scored.gain;
@@ -58,6 +63,32 @@ std::optional<int> withAtLeastOne(const PartialMenu &menu, std::span<const Score
     return *others + first->gain;
 }
 
+/// The largest gains within the minutes that are left, mess counted too.
+std::optional<int> withinMinutes(const PartialMenu &menu, std::span<const Scored> open)
+{
+    std::vector<Priced> priced;
+    priced.reserve(open.size());
+    for (const Scored &scored : open) {
+        const Entry &entry = menu.entry(scored.entry);
+        priced.push_back({scored.gain, entry.minutes, entry.isMessy});
+    }
+    const Room room{menu.slotsLeft(), menu.minutesLeft(), menu.atMost()[messyLimit].left};
+    const auto sum = BestSums(priced, room).best(room);
+    return sum ? std::optional(static_cast<int>(*sum)) : std::nullopt;
+}
+
+/// Whether the minutes can bind at all: they do not where even the longest fit in together.
+bool minutesBind(const PartialMenu &menu, std::span<const Scored> open)
+{
+    if (menu.minutesLeft() > mostMinutesCounted)
+        return false;
+    int longest = 0;
+    for (const Scored &scored : open)
+        longest = std::max(longest, menu.entry(scored.entry).minutes);
+    return static_cast<std::int64_t>(longest) * static_cast<std::int64_t>(menu.slotsLeft()) >
+           menu.minutesLeft();
+}
+
 } // namespace
 
 std::optional<int> largestGains(std::span<const Scored> one, std::span<const Scored> other,
@@ -76,7 +107,7 @@ std::optional<int> largestGains(std::span<const Scored> one, std::span<const Sco
     return sum;
 }
 
-std::optional<int> gainBound(const PartialMenu &menu, std::span<const Scored> open)
+std::optional<int> gainBound(const PartialMenu &menu, std::span<const Scored> open, int beyond)
 {
     std::optional<int> bound = largestGains(open, {}, menu.slotsLeft());
     const auto tighten = [&](std::optional<int> other) {
@@ -90,6 +121,8 @@ std::optional<int> gainBound(const PartialMenu &menu, std::span<const Scored> op
     }
     if (menu.familiesDiffer())
         tighten(withFamiliesApart(menu, open));
+    if (bound && *bound > beyond && minutesBind(menu, open))
+        tighten(withinMinutes(menu, open));
     return bound;
 }
 

@@ -20,9 +20,11 @@ std::optional<int> largestGains(std::span<const Scored> one, std::span<const Sco
 
 /// No completion of the menu adds more than this: gains only shrink as entries come in, so the sum
 /// of the largest ones bounds it, and each limit of the menu (new, messy, held back, families, a
-/// known friend, one without a table) taken by itself bounds it too; the smallest counts.
+/// known friend, one without a table; the minutes together with the mess) taken by itself bounds it
+/// too; the smallest counts.
 /// @param open entries that can be taken now, the largest gain first.
+/// @param beyond where the bound is this or less already, it is not made tighter.
 /// @returns nothing when no completion exists.
-std::optional<int> gainBound(const PartialMenu &menu, std::span<const Scored> open);
+std::optional<int> gainBound(const PartialMenu &menu, std::span<const Scored> open, int beyond);
 
 } // namespace lidlark::rotation

@@ -18,12 +18,16 @@ struct Need {
     int pieces = 0;
 };
 
+/// An entry that is of no family may stand beside any other.
+inline constexpr int noFamily = -1;
+
 /// One entry that may be offered, in numbers alone.
 struct Entry {
     int worth = 0;               ///< Tenths.
     std::vector<Amount> amounts; ///< Each curve at most once.
     std::vector<Need> needs;     ///< Each item at most once.
-    int family = 0;              ///< Entries of one family have the same number.
+    int family = noFamily;       ///< Entries of one family have the same number.
+    int minutes = 0;             ///< Where the chosen share the minutes of a day.
     bool isNew = false;
     bool isKnownFriend = false;
     bool isWithoutTable = false;

@@ -6,17 +6,17 @@ namespace lidlark::rotation {
 
 PartialMenu::PartialMenu(const MenuProblem &problem, const ChoiceRules &rules)
     : m_problem(problem), m_rules(rules), m_minutes(problem.curves.size(), 0),
-      m_stock(problem.stock)
+      m_stock(problem.stock), m_minutesLeft(rules.minutes)
 {
-    const auto most = [&](SideCondition condition) {
-        return rules.inForce.holds(condition) ? 1 : static_cast<int>(rules.offers);
+    const auto most = [&](SideCondition condition, int inForce) {
+        return rules.inForce.holds(condition) ? inForce : static_cast<int>(rules.offers);
     };
     // A condition that has given way counts as found, so that nothing looks for it.
     const auto found = [&](SideCondition condition) {
         return rules.inForce.holds(condition) ? 0 : 1;
     };
-    m_atMost = {{{&Entry::isNew, most(SideCondition::OneNew)},
-                 {&Entry::isMessy, most(SideCondition::OneMess)},
+    m_atMost = {{{&Entry::isNew, most(SideCondition::OneNew, 1)},
+                 {&Entry::isMessy, most(SideCondition::OneMess, rules.messyMost)},
                  {&Entry::isHeldBack, static_cast<int>(rules.heldBackMost)}}};
     m_atLeastOne = {{{&Entry::isKnownFriend, found(SideCondition::KnownFriend)},
                      {&Entry::isWithoutTable, found(SideCondition::WithoutTable)}}};
@@ -25,6 +25,8 @@ PartialMenu::PartialMenu(const MenuProblem &problem, const ChoiceRules &rules)
 bool PartialMenu::canTake(std::size_t index) const
 {
     const Entry &candidate = entry(index);
+    if (candidate.minutes > m_minutesLeft)
+        return false;
     for (const AtMost &limit : m_atMost) {
         if (candidate.*limit.trait && limit.left == 0)
             return false;
@@ -37,9 +39,10 @@ bool PartialMenu::canTake(std::size_t index) const
         if (m_stock[need.item] < need.pieces)
             return false;
     }
-    return !familiesDiffer() || std::ranges::none_of(m_chosen, [&](std::size_t other) {
-        return entry(other).family == candidate.family;
-    });
+    return !familiesDiffer() || candidate.family == noFamily ||
+           std::ranges::none_of(m_chosen, [&](std::size_t other) {
+               return entry(other).family == candidate.family;
+           });
 }
 
 int PartialMenu::gain(std::size_t index) const
@@ -70,6 +73,7 @@ void PartialMenu::giveBack()
 void PartialMenu::count(const Entry &entry, bool in)
 {
     const int sign = in ? 1 : -1;
+    m_minutesLeft -= sign * entry.minutes;
     for (const Amount &amount : entry.amounts)
         m_minutes[amount.curve] += sign * amount.minutes;
     for (const Need &need : entry.needs)

@@ -4,6 +4,7 @@
 #include "core/rotation/side_conditions.h"
 
 #include <array>
+#include <limits>
 #include <span>
 #include <vector>
 
@@ -14,6 +15,9 @@ struct ChoiceRules {
     std::size_t offers = 3;
     ConditionsInForce inForce{0};
     std::size_t heldBackMost = 0; ///< At most so many held-back entries.
+    int messyMost = 1;            ///< At most so many messy ones, where OneMess is in force.
+    /// Of all chosen together. The offers of a menu are alternatives: there nothing binds.
+    int minutes = std::numeric_limits<int>::max();
 };
 
 /// A trait that only so many of the chosen may have.
@@ -21,6 +25,9 @@ struct AtMost {
     bool Entry::*trait;
     int left;
 };
+
+/// Where the limit on mess stands among those of a menu.
+inline constexpr std::size_t messyLimit = 1;
 
 /// A trait that one of the chosen must have.
 struct AtLeastOne {
@@ -39,6 +46,10 @@ public:
     [[nodiscard]] std::span<const std::size_t> chosen() const { return m_chosen; }
     [[nodiscard]] std::size_t slotsLeft() const { return m_rules.offers - m_chosen.size(); }
     [[nodiscard]] int value() const { return m_value; }
+    [[nodiscard]] int minutesLeft() const { return m_minutesLeft; }
+    /// Minutes that the chosen put on each curve, and pieces of each item that they leave.
+    [[nodiscard]] std::span<const int> minutesOn() const { return m_minutes; }
+    [[nodiscard]] std::span<const int> stockLeft() const { return m_stock; }
     [[nodiscard]] std::span<const AtMost> atMost() const { return m_atMost; }
     [[nodiscard]] std::span<const AtLeastOne> atLeastOne() const { return m_atLeastOne; }
     [[nodiscard]] bool familiesDiffer() const
@@ -67,6 +78,7 @@ private:
     std::vector<int> m_gains; ///< What each chosen entry added when it came in.
     std::vector<int> m_minutes;
     std::vector<int> m_stock;
+    int m_minutesLeft;
     int m_value = 0;
 };
 

@@ -155,6 +155,25 @@ private slots:
         QVERIFY(labelsIn("en_US").contains("CHOKING HAZARD"));
     }
 
+    /// Source: reference/rotation/optimum.csv (CBC 2.10.8 and GLPK 5.0 agreed).
+    void aMenuProblemOfPlainNumbersIsSolved()
+    {
+        const QString folder =
+            qEnvironmentVariable("LIDLARK_SOURCE_DIR") + QStringLiteral("/tests/data/rotation/");
+        const Answer solved =
+            ask({QStringLiteral("menu-solve"), folder + QStringLiteral("r60-k5-tight-s32-d1.rot"),
+                 QStringLiteral("--json")});
+        QCOMPARE(solved.status, 0);
+        QCOMPARE(solved.json()[QStringLiteral("value")].toInt(), 1393);
+        QCOMPARE(solved.json()[QStringLiteral("chosen")].toArray(),
+                 (QJsonArray{6, 11, 20, 21, 32}));
+        QCOMPARE(solved.json()[QStringLiteral("proven")].toBool(), true);
+        const Answer foreign =
+            ask({QStringLiteral("menu-solve"), folder + QStringLiteral("optimum.csv")});
+        QCOMPARE(foreign.status, 1);
+        QVERIFY2(foreign.problem.contains("line 1, lidrot"), qPrintable(foreign.problem));
+    }
+
     /// Contradictory words are refused, and nothing is offered.
     void nobodyElseAndSomebodyIsRefused()
     {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/rotation/menu_problem.h"
+#include "core/rotation/partial_menu.h"
 
 #include <cmath>
 #include <glpk.h>
@@ -17,19 +18,19 @@ class GlpkMenu
 {
 public:
     GlpkMenu(const MenuProblem &problem, std::size_t offers, std::size_t givenWay)
-        : m_problem(problem), m_lp(glp_create_prob())
+        : GlpkMenu(problem, offers)
     {
-        glp_set_obj_dir(m_lp, GLP_MAX);
-        for (const Entry &entry : problem.entries) {
-            const int column = glp_add_cols(m_lp, 1);
-            glp_set_col_kind(m_lp, column, GLP_BV);
-            glp_set_obj_coef(m_lp, column, entry.worth);
-        }
-        const double k = static_cast<double>(offers);
-        addRow(rowOf([](const Entry &) { return true; }), GLP_FX, k);
-        addCoverage();
-        addStock();
         addConditions(givenWay);
+    }
+    /// A day of the text format: minutes, mess and families alone.
+    GlpkMenu(const MenuProblem &problem, const ChoiceRules &rules) : GlpkMenu(problem, rules.offers)
+    {
+        Row minutes;
+        for (std::size_t i = 0; i < problem.entries.size(); ++i)
+            minutes.emplace_back(static_cast<int>(i) + 1, problem.entries[i].minutes);
+        addRow(minutes, GLP_UP, rules.minutes);
+        addRow(rowOf([](const Entry &entry) { return entry.isMessy; }), GLP_UP, rules.messyMost);
+        addFamilies();
     }
     GlpkMenu(const GlpkMenu &) = delete;
     GlpkMenu &operator=(const GlpkMenu &) = delete;
@@ -51,6 +52,21 @@ public:
 
 private:
     using Row = std::vector<std::pair<int, double>>;
+
+    GlpkMenu(const MenuProblem &problem, std::size_t offers)
+        : m_problem(problem), m_lp(glp_create_prob())
+    {
+        glp_set_obj_dir(m_lp, GLP_MAX);
+        for (const Entry &entry : problem.entries) {
+            const int column = glp_add_cols(m_lp, 1);
+            glp_set_col_kind(m_lp, column, GLP_BV);
+            glp_set_obj_coef(m_lp, column, entry.worth);
+        }
+        const double k = static_cast<double>(offers);
+        addRow(rowOf([](const Entry &) { return true; }), GLP_FX, k);
+        addCoverage();
+        addStock();
+    }
 
     template <class Trait> Row rowOf(const Trait &trait) const
     {
@@ -121,11 +137,17 @@ private:
         if (givenWay < 5)
             addRow(rowOf([](const Entry &entry) { return entry.isMessy; }), GLP_UP, 1.0);
         addRow(rowOf([](const Entry &entry) { return entry.isHeldBack; }), GLP_UP, 0.0);
-        if (givenWay >= 4)
-            return;
+        if (givenWay < 4)
+            addFamilies();
+    }
+
+    void addFamilies()
+    {
         std::map<int, Row> families;
-        for (std::size_t i = 0; i < m_problem.entries.size(); ++i)
-            families[m_problem.entries[i].family].emplace_back(static_cast<int>(i) + 1, 1.0);
+        for (std::size_t i = 0; i < m_problem.entries.size(); ++i) {
+            if (m_problem.entries[i].family != noFamily)
+                families[m_problem.entries[i].family].emplace_back(static_cast<int>(i) + 1, 1.0);
+        }
         for (const auto &[family, row] : families)
             addRow(row, GLP_UP, 1.0);
     }
