@@ -1,7 +1,9 @@
 #include "core/rotation/best_sums.h"
 
 #include <algorithm>
+#include <functional>
 #include <limits>
+#include <tuple>
 
 namespace lidlark::rotation {
 
@@ -9,16 +11,39 @@ namespace {
 
 constexpr std::int64_t nothing = std::numeric_limits<std::int64_t>::min() / 4;
 
+/// The largest few prices so far.
+class Dearest
+{
+public:
+    explicit Dearest(std::size_t count) : m_count(count) {}
+
+    /// Whether fewer than so many cost as much.
+    [[nodiscard]] bool takes(std::int64_t price) const
+    {
+        return m_prices.size() < m_count || (m_count > 0 && price > m_prices.back());
+    }
+    void add(std::int64_t price)
+    {
+        m_prices.insert(std::ranges::upper_bound(m_prices, price, std::greater()), price);
+        if (m_prices.size() > m_count)
+            m_prices.pop_back();
+    }
+
+private:
+    std::size_t m_count;
+    std::vector<std::int64_t> m_prices; ///< The largest first.
+};
+
 } // namespace
 
 BestSums::BestSums(std::span<const Priced> priced, const Room &room) : m_room(room)
 {
-    const auto slots = static_cast<int>(room.slots);
+    const auto slots = static_cast<int>(room.count);
     m_room.messy = std::min(room.messy, slots);
     keepTheDearest(priced);
     const std::size_t states = stateOf(m_room) + 1;
     m_sums.assign(states, nothing);
-    std::fill_n(m_sums.begin(), states / (room.slots + 1), 0); // nothing taken sums to nothing
+    std::fill_n(m_sums.begin(), states / (room.count + 1), 0); // nothing taken sums to nothing
     m_taken.assign(m_kept.size() * states, 0);
     for (std::size_t i = 0; i < m_kept.size(); ++i)
         add(i, m_things[i]);
@@ -28,33 +53,35 @@ std::size_t BestSums::stateOf(const Room &room) const
 {
     const auto minutes = static_cast<std::size_t>(m_room.minutes) + 1;
     const auto messy = static_cast<std::size_t>(m_room.messy) + 1;
-    return (room.slots * messy + static_cast<std::size_t>(room.messy)) * minutes +
+    return (room.count * messy + static_cast<std::size_t>(room.messy)) * minutes +
            static_cast<std::size_t>(room.minutes);
 }
 
+/// A thing is left out when enough others take no more minutes, are no messier and cost as much:
+/// a choice with it leaves one of those unused, and could have that one instead.
 void BestSums::keepTheDearest(std::span<const Priced> priced)
 {
-    const auto groups = 2 * (static_cast<std::size_t>(m_room.minutes) + 1);
-    std::vector<std::vector<std::size_t>> dearest(groups);
-    const auto dearer = [&](std::size_t one, std::size_t other) {
-        return priced[one].price != priced[other].price ? priced[one].price > priced[other].price
-                                                        : one < other;
-    };
+    std::vector<std::vector<std::size_t>> byMinutes(static_cast<std::size_t>(m_room.minutes) + 1);
     for (std::size_t i = 0; i < priced.size(); ++i) {
-        if (priced[i].minutes > m_room.minutes || (priced[i].isMessy && m_room.messy == 0))
-            continue;
-        auto &group =
-            dearest[2 * static_cast<std::size_t>(priced[i].minutes) + (priced[i].isMessy ? 1 : 0)];
-        if (group.size() == m_room.slots && !dearer(i, group.back()))
-            continue;
-        group.insert(std::ranges::upper_bound(group, i, dearer), i);
-        if (group.size() > m_room.slots)
-            group.pop_back();
+        if (priced[i].minutes <= m_room.minutes)
+            byMinutes[static_cast<std::size_t>(priced[i].minutes)].push_back(i);
     }
-    for (const auto &group : dearest) {
-        for (const std::size_t place : group) {
+    Dearest clean(m_room.count);
+    Dearest messy(static_cast<std::size_t>(m_room.messy));
+    for (std::vector<std::size_t> &things : byMinutes) {
+        std::ranges::sort(things, [&](std::size_t one, std::size_t other) {
+            return std::tuple(-priced[one].price, priced[one].isMessy, one) <
+                   std::tuple(-priced[other].price, priced[other].isMessy, other);
+        });
+        for (const std::size_t place : things) {
+            const Priced &thing = priced[place];
+            if (!clean.takes(thing.price))
+                break; // the others of these minutes cost no more
+            if (thing.isMessy && !messy.takes(thing.price))
+                continue;
+            (thing.isMessy ? messy : clean).add(thing.price);
             m_kept.push_back(place);
-            m_things.push_back(priced[place]);
+            m_things.push_back(thing);
         }
     }
 }
@@ -64,7 +91,7 @@ void BestSums::add(std::size_t kept, const Priced &thing)
 {
     const int mess = thing.isMessy ? 1 : 0;
     const std::size_t states = m_sums.size();
-    for (std::size_t slots = m_room.slots; slots > 0; --slots) {
+    for (std::size_t slots = m_room.count; slots > 0; --slots) {
         for (int messy = m_room.messy; messy >= mess; --messy) {
             const std::size_t to = stateOf({slots, 0, messy});
             const std::size_t from = stateOf({slots - 1, 0, messy - mess});
@@ -85,7 +112,7 @@ std::optional<std::int64_t> BestSums::best(const Room &room) const
 {
     if (room.minutes < 0 || room.messy < 0)
         return std::nullopt;
-    const Room within{room.slots, std::min(room.minutes, m_room.minutes),
+    const Room within{room.count, std::min(room.minutes, m_room.minutes),
                       std::min(room.messy, m_room.messy)};
     const std::int64_t sum = m_sums[stateOf(within)];
     return sum > nothing / 2 ? std::optional(sum) : std::nullopt;
@@ -97,11 +124,11 @@ std::vector<std::size_t> BestSums::choice() const
     if (!best(m_room))
         return chosen;
     Room left = m_room;
-    for (std::size_t i = m_kept.size(); i > 0 && left.slots > 0; --i) {
+    for (std::size_t i = m_kept.size(); i > 0 && left.count > 0; --i) {
         if (m_taken[(i - 1) * m_sums.size() + stateOf(left)] == 0)
             continue;
         chosen.push_back(m_kept[i - 1]);
-        --left.slots;
+        --left.count;
         left.minutes -= m_things[i - 1].minutes;
         left.messy -= m_things[i - 1].isMessy ? 1 : 0;
     }

@@ -16,14 +16,13 @@ struct Priced {
 
 /// How much of each may be taken.
 struct Room {
-    std::size_t slots = 0; ///< Exactly so many.
+    std::size_t count = 0; ///< Exactly so many.
     int minutes = 0;       ///< Together at most.
     int messy = 0;         ///< At most so many messy ones.
 };
 
 /// Largest sums of prices: exactly so many things within so many minutes and messy ones. Exact, by
-/// dynamic programming over the few things that can be among the best: of equal minutes and mess
-/// only the dearest ones can.
+/// dynamic programming over the few things that can be among the best.
 class BestSums
 {
 public:

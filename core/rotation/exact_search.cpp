@@ -13,9 +13,9 @@ namespace {
 constexpr int none = std::numeric_limits<int>::min() / 2;
 constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
 
-/// So many times every entry may be looked at before the prices are asked: small menus are through
-/// long before. Measured, not derived (tests/bench).
-constexpr std::int64_t firstLook = 20;
+/// So many entries are looked at before the prices are asked: small menus are through long before.
+/// Measured, not derived (tests/bench/bench_menu.cpp).
+constexpr std::int64_t firstLook = 100'000;
 constexpr int priceSteps = 120;
 
 /// First the optimal value, then the first choice in dictionary order that has it. Looking for both
@@ -34,7 +34,7 @@ public:
 
     std::optional<Choice> run()
     {
-        m_patience = firstLook * static_cast<std::int64_t>(m_all.size());
+        m_patience = firstLook;
         improve(m_all);
         const bool brokenOff = m_patience < 0 && !m_over;
         if (!m_over)

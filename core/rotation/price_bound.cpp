@@ -312,7 +312,7 @@ std::vector<std::size_t> PriceBound::canReach(int value) const
     for (std::size_t i = 0; i < relaxed.priced.size(); ++i) {
         const Priced &one = relaxed.priced[i];
         Room others = room();
-        --others.slots;
+        --others.count;
         others.minutes -= one.minutes;
         others.messy -= one.isMessy ? 1 : 0;
         const auto sum = relaxed.sums.best(others);

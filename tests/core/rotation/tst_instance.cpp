@@ -114,6 +114,7 @@ private slots:
         QTest::newRow("60, 3 a day") << 60 << 3 << 80;
         QTest::newRow("60, 5 a day") << 60 << 5 << 80;
         QTest::newRow("200, 5 a day") << 200 << 5 << 20;
+        QTest::newRow("600, 5 a day: the prices are needed") << 600 << 5 << 4;
     }
     void reachesTheOptimumThatGlpkProves()
     {
