@@ -21,12 +21,16 @@ struct Room {
     int messy = 0;         ///< At most so many messy ones.
 };
 
+/// The table of sums grows with the minutes: beyond so many, callers leave them out of a bound.
+inline constexpr int mostMinutesSummed = 240;
+
 /// Largest sums of prices: exactly so many things within so many minutes and messy ones. Exact, by
 /// dynamic programming over the few things that can be among the best.
 class BestSums
 {
 public:
-    /// @param priced minutes and their sum limit are not negative, the limit at most 1,000.
+    /// @param priced minutes and their sum limit are not negative, the limit at most
+    /// `mostMinutesSummed`.
     BestSums(std::span<const Priced> priced, const Room &room);
 
     /// The largest sum; nothing when no choice fits. @param room within that of the constructor.

@@ -8,9 +8,6 @@ namespace lidlark::rotation {
 
 namespace {
 
-/// Beyond this many the minutes are left out of the bound, and only the choice keeps to them.
-constexpr int mostMinutesCounted = 240;
-
 /// The largest gains of which at most so many come from entries with the trait.
 std::optional<int> withAtMost(const PartialMenu &menu, std::span<const Scored> open,
                               const AtMost &limit)
@@ -80,7 +77,7 @@ std::optional<int> withinMinutes(const PartialMenu &menu, std::span<const Scored
 /// Whether the minutes can bind at all: they do not where even the longest fit in together.
 bool minutesBind(const PartialMenu &menu, std::span<const Scored> open)
 {
-    if (menu.minutesLeft() > mostMinutesCounted)
+    if (menu.minutesLeft() > mostMinutesSummed)
         return false;
     int longest = 0;
     for (const Scored &scored : open)

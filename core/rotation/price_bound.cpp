@@ -1,78 +1,15 @@
 #include "core/rotation/price_bound.h"
 
+#include "core/rotation/curve_surplus.h"
+#include "core/rotation/largest_few.h"
+
 #include <algorithm>
 #include <limits>
 #include <map>
-#include <numeric>
 
 namespace lidlark::rotation {
 
 namespace {
-
-constexpr std::int64_t unit = 4096; // prices are whole numbers of this part of a value
-
-/// Beyond this many the minutes are left out of the bound.
-constexpr int mostMinutesCounted = 240;
-
-std::int64_t wholeOf(std::int64_t price)
-{
-    return price >= 0 ? price / unit : -((-price + unit - 1) / unit);
-}
-
-/// max over x of G(x) - b x, for a curve and the price of a minute on it.
-std::int64_t surplusOf(const Curve &curve, std::int64_t price)
-{
-    std::int64_t surplus = 0;
-    for (const Segment &segment : curve)
-        surplus += segment.width * std::max<std::int64_t>(0, segment.slope * unit - price);
-    return surplus;
-}
-
-/// The same for what is left of the curve after so many minutes.
-std::int64_t surplusAfter(const Curve &curve, int minutes, std::int64_t price)
-{
-    std::int64_t surplus = 0;
-    for (const Segment &segment : curve) {
-        const int gone = std::min(minutes, segment.width);
-        minutes -= gone;
-        surplus += (segment.width - gone) * std::max<std::int64_t>(0, segment.slope * unit - price);
-    }
-    return surplus;
-}
-
-/// The largest few of many numbers.
-class Largest
-{
-public:
-    explicit Largest(std::size_t count) : m_few(count, nothing) {}
-
-    void offer(std::int64_t number)
-    {
-        if (number <= m_few.back())
-            return;
-        std::size_t place = m_few.size() - 1;
-        for (; place > 0 && m_few[place - 1] < number; --place)
-            m_few[place] = m_few[place - 1];
-        m_few[place] = number;
-    }
-    [[nodiscard]] std::int64_t sum() const
-    {
-        return std::accumulate(m_few.begin(), m_few.end(), std::int64_t{0});
-    }
-
-private:
-    static constexpr std::int64_t nothing = std::numeric_limits<std::int64_t>::min() / 64;
-    std::vector<std::int64_t> m_few; ///< The largest first.
-};
-
-/// The x of that maximum; the least of several.
-std::int64_t filledOf(const Curve &curve, std::int64_t price)
-{
-    std::int64_t filled = 0;
-    for (const Segment &segment : curve)
-        filled += segment.slope * unit > price ? segment.width : 0;
-    return filled;
-}
 
 /// What the step can change: at the floor nothing goes further down.
 std::int64_t movable(std::int64_t price, std::int64_t slack)
@@ -115,9 +52,9 @@ PriceBound::PriceBound(const MenuProblem &problem, const ChoiceRules &rules)
     const bool binds =
         static_cast<std::int64_t>(longest) * static_cast<std::int64_t>(rules.offers) >
         rules.minutes;
-    m_minutes = binds && rules.minutes <= mostMinutesCounted ? rules.minutes : 0;
+    m_minutes = binds && rules.minutes <= mostMinutesSummed ? rules.minutes : 0;
     for (const Curve &curve : problem.curves) {
-        m_steepest.push_back(curve.empty() ? 0 : curve.front().slope * unit);
+        m_steepest.push_back(curve.empty() ? 0 : curve.front().slope * priceUnit);
         m_prices.curve.push_back(m_steepest.back() / 2);
     }
     m_prices.item.assign(problem.stock.size(), 0);
@@ -135,7 +72,7 @@ Room PriceBound::room() const
 Priced PriceBound::pricedAt(std::size_t entry, const Prices &prices) const
 {
     const Entry &one = m_problem.entries[entry];
-    std::int64_t price = one.worth * unit;
+    std::int64_t price = one.worth * priceUnit;
     for (const Amount &amount : one.amounts)
         price += prices.curve[amount.curve] * amount.minutes;
     for (const Need &need : one.needs)
@@ -150,7 +87,7 @@ std::int64_t PriceBound::outright(const Prices &prices) const
 {
     std::int64_t sum = 0;
     for (std::size_t i = 0; i < prices.curve.size(); ++i)
-        sum += surplusOf(m_problem.curves[i], prices.curve[i]);
+        sum += surplusAfter(m_problem.curves[i], 0, prices.curve[i]);
     for (std::size_t i = 0; i < prices.item.size(); ++i)
         sum += prices.item[i] * m_problem.stock[i];
     for (const std::int64_t price : prices.family)
@@ -213,8 +150,9 @@ void PriceBound::lower(std::optional<int> value, int steps)
             waited = 0;
             prices = m_prices;
         }
-        const std::int64_t goal =
-            value ? *value * unit : *m_bound - std::max<std::int64_t>(unit, *m_bound / 20);
+        const std::int64_t goal = value
+                                      ? *value * priceUnit
+                                      : *m_bound - std::max<std::int64_t>(priceUnit, *m_bound / 20);
         const Prices slack = slackOf(prices, relaxed.sums.choice());
         const std::int64_t norm = squaresOf(prices.curve, slack.curve) +
                                   squaresOf(prices.item, slack.item) +
@@ -232,7 +170,10 @@ void PriceBound::lower(std::optional<int> value, int steps)
 
 std::optional<int> PriceBound::bound() const
 {
-    return m_bound ? std::optional(static_cast<int>(wholeOf(*m_bound))) : std::nullopt;
+    if (!m_bound)
+        return std::nullopt;
+    constexpr std::int64_t most = std::numeric_limits<int>::max();
+    return static_cast<int>(std::min(wholeOf(*m_bound), most));
 }
 
 void PriceBound::settle()
@@ -286,12 +227,12 @@ std::int64_t PriceBound::surplusLeft(const PartialMenu &menu) const
 std::span<Scored> PriceBound::worthwhile(const PartialMenu &menu, std::span<Scored> open,
                                          int beyond) const
 {
-    Largest largest(menu.slotsLeft() - 1);
+    LargestFew largest(menu.slotsLeft() - 1);
     for (const Scored &scored : open)
         largest.offer(m_priced[scored.entry]);
     const std::int64_t others = largest.sum() + limitsLeft(menu) + surplusLeft(menu);
     const auto without = std::ranges::remove_if(open, [&](const Scored &scored) {
-        std::int64_t most = scored.gain * unit - m_limits[scored.entry] + others;
+        std::int64_t most = scored.gain * priceUnit - m_limits[scored.entry] + others;
         for (const Amount &amount : m_problem.entries[scored.entry].amounts) {
             const Curve &curve = m_problem.curves[amount.curve];
             const int minutes = menu.minutesOn()[amount.curve];

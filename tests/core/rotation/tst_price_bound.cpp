@@ -125,6 +125,29 @@ private slots:
         QVERIFY(lowered > (150 - infeasible) / 2);
     }
 
+    // By hand: the largest numbers the text format takes do not turn a bound round. The curve is
+    // full after one minute, so four entries are worth their own and 100,000.
+    void theLargestNumbersDoNotOverflow()
+    {
+        MenuProblem problem;
+        problem.curves = {{{1, 100'000}}};
+        problem.stock = {100'000};
+        for (int i = 0; i < 8; ++i) {
+            Entry entry;
+            entry.worth = 1'000'000;
+            entry.amounts = {{0, 10'000}};
+            entry.needs = {{0, 1'000}};
+            problem.entries.push_back(entry);
+        }
+        const ChoiceRules rules = rulesFor(1'000'000);
+        PriceBound prices(problem, rules);
+        constexpr int optimum = 4 * 1'000'000 + 100'000;
+        QVERIFY(*prices.bound() >= optimum);
+        prices.lower(std::nullopt, 60);
+        QVERIFY(*prices.bound() >= optimum);
+        QCOMPARE(prices.canReach(optimum).size(), std::size_t{8});
+    }
+
     // Source: GLPK, with one entry after the other forced in by leaving out all others of no use:
     // an entry that is left out is in no choice worth the optimum.
     void whatIsLeftOutReachesTheOptimumNowhere()
