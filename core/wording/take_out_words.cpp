@@ -1,6 +1,7 @@
 #include "core/wording/take_out_words.h"
 
 #include "core/safety/avoided_tags.h"
+#include "core/wording/emergency_words.h"
 
 namespace lidlark::wording {
 
@@ -44,7 +45,7 @@ Sentence takeThemOut(Avoided what)
 
 Sentence emergencyLine()
 {
-    return {"Trouble breathing, swelling, fainting: emergency number now.", {}};
+    return troubleWords(Trouble::Breathing).front();
 }
 
 Sentence lookAtHome(Avoided what)
