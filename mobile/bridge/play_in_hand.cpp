@@ -274,8 +274,12 @@ bool PlayInHand::keep(const usecase::Progress &progress)
 {
     if (!report(usecase::keepProgress(m_household->workplace(), m_box, progress)))
         return false;
+    // A step on changes nothing about the closing count; the family is read only where it can.
+    const bool otherCount =
+        !m_progress || m_progress->play != progress.play || m_progress->home != progress.home;
     m_progress = progress;
-    lookAtClosing();
+    if (otherCount)
+        lookAtClosing();
     emit changed();
     return true;
 }
