@@ -172,6 +172,12 @@ std::string subjectOf(const Event &event)
         return subjectFrom(event, "check-in", {"child", "id"});
     case Kind::Goal:
         return subjectFrom(event, "goal", {"id"});
+    case Kind::Grading:
+        return subjectFrom(event, "grading", {"child", "activity"});
+    case Kind::GradingPin:
+        return subjectFrom(event, "grading-pin", {"activity"});
+    case Kind::Planned:
+        return subjectFrom(event, "planned", {"child", "day"});
     case Kind::Met:
     case Kind::Child:
     case Kind::Member:

@@ -34,13 +34,17 @@ enum class Kind {
     Reaction,     ///< home: what was noticed.
     Offered,      ///< home: last day an entry stood in a menu; never shown, never shared.
     CheckIn,      ///< check-ins
-    Goal          ///< goals
+    Goal,         ///< goals
+    Grading,      ///< home: how a child played an activity last, easier or harder.
+    GradingPin,   ///< box: how the therapist asks for it to be played.
+    Planned       ///< home: what an adult has said about one day of the week plan.
 };
 
-inline constexpr EnumNames<Kind, 21> kindNames{
-    {"met",        "child",         "member",     "revision",  "outcome", "exception", "found",
-     "count",      "floor-checked", "opened",     "taken-out", "place",   "request",   "fact",
-     "permission", "play-started",  "play-ended", "reaction",  "offered", "check-in",  "goal"}};
+inline constexpr EnumNames<Kind, 24> kindNames{
+    {"met",     "child",    "member",        "revision",     "outcome",     "exception",
+     "found",   "count",    "floor-checked", "opened",       "taken-out",   "place",
+     "request", "fact",     "permission",    "play-started", "play-ended",  "reaction",
+     "offered", "check-in", "goal",          "grading",      "grading-pin", "planned"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

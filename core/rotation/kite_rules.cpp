@@ -31,10 +31,11 @@ bool isLongFingerWork(const catalogue::Activity &activity)
            });
 }
 
-/// At least three pairs, and three out of four or more of them away from steady.
+/// At least three pairs, and three out of four or more of them tugging only afterwards.
 bool leavesBusier(const Record &record)
 {
-    return record.pairs >= recordFloor && 4 * record.awayFromSteady >= 3 * record.pairs;
+    const int pairs = record.pairs.total();
+    return pairs >= recordFloor && 4 * record.pairs.busier >= 3 * pairs;
 }
 
 bool hasManySmallPieces(const Candidate &candidate)

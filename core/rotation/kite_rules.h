@@ -17,7 +17,7 @@ enum class KitePlace {
 /// - resting: no high energy for a child who tires fast; held back: long fine-finger entries and
 ///   entries with many words;
 /// - whirling: nothing alerting, nothing with SHARP, ELASTIC, STRAW, FOAM or COIN, no entry with
-///   many words, and none that left this child away from steady three times out of four; held
+///   many words, and none that left this child busier three times out of four; held
 ///   back: many small pieces and popping things;
 /// - clouds: new entries are held back;
 /// - steady, bag, no check-in: nothing more.

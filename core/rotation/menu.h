@@ -2,6 +2,7 @@
 
 #include "core/base/part_of_day.h"
 #include "core/checkin/kite.h"
+#include "core/checkin/pair_counts.h"
 #include "core/child/child.h"
 #include "core/safety/admit.h"
 
@@ -19,10 +20,12 @@ struct Record {
     int plays = 0; ///< Ever, by this child.
     std::optional<int> daysSincePlayed;
     std::optional<int> daysSinceOffered; ///< Absent: never offered; then the box's age counts.
-    int askedAgain = 0;                  ///< "Asked for it again", and favourites.
-    int towardsSteady = 0;               ///< Before / after pairs (checkin.md 7).
-    int awayFromSteady = 0;
-    int pairs = 0;
+    int askedAgain = 0;                  ///< Plays after which it was asked for again.
+    /// Plays about which an adult noticed something ("What did you notice?"), and those of them
+    /// with a liking in it: asked for again, or found an own way. "Needed help" is no dislike.
+    int noticed = 0;
+    int liked = 0;
+    checkin::PairCounts pairs; ///< What the child told before and after (checkin.md 7).
     bool favourite = false;
 };
 

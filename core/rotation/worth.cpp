@@ -33,8 +33,8 @@ namespace {
 constexpr int point = 10;
 /// An own record needs three plays before it counts (activities.md 2.2).
 constexpr int recordFloor = 3;
-/// Pairs of "no change" that stand beside the child's own: few pairs pull little.
-constexpr int shrinkingPairs = 4;
+/// Observations of "as expected" that stand beside the child's own: few pull little.
+constexpr int shrinking = 4;
 constexpr int justPlayedDays = 2;
 constexpr int longAgoDays = 10;
 
@@ -42,8 +42,8 @@ int ownRecordOf(const Record &record)
 {
     if (record.plays < recordFloor)
         return 0;
-    const int net = record.towardsSteady - record.awayFromSteady;
-    return 2 * point * net / (record.pairs + shrinkingPairs);
+    const int net = record.pairs.towards - record.pairs.away + record.liked;
+    return 2 * point * net / (record.pairs.total() + record.noticed + shrinking);
 }
 
 int freshnessOf(const Record &record, const Question &question)

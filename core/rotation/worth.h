@@ -10,18 +10,24 @@ namespace lidlark::rotation {
 /// The parts of one entry's worth, in tenths of a point (activities.md 2.2; the weights are
 /// practice judgement, to be confirmed by a clinician):
 ///
-/// | part            | tenths      | rule |
-/// |-----------------|-------------|---------------------------------------------------------------|
-/// | goal link       | 0 to 40     | goal_link.h | | check-in fit    | 0 to 30     | kite_roles.h |
-/// | own record      | -20 to 20   | before / after pairs, shrunk by four pairs of "no change"; |
-/// |                 |             | 0 below three plays | | freshness       | -30, 0, 20  | played
-/// in the last 2 days; not played for 10 days, where an   | |                 |             | entry
-/// never played counts from the box's issue                | | known friend    | 0, 20       |
-/// familiarity.h                                                 | | use soon        | 0, 10 | uses
-/// a perishable near its date                               | | spare the stock | -20, 0      |
-/// would use up the last piece of something                      | | waiting         | 0 and up | 0
-/// for the first n / k days (rounded down), then 10 a day      | | put-back cost   | -10, 0      |
-/// mess 2 in the evening or for a tired adult                    |
+/// | part            | tenths    | rule                                                         |
+/// |-----------------|-----------|--------------------------------------------------------------|
+/// | goal link       | 0 to 40   | goal_link.h                                                  |
+/// | check-in fit    | 0 to 30   | kite_roles.h                                                 |
+/// | own record      | -20 to 20 | below                                                        |
+/// | freshness       | -30, 0,   | played in the last 2 days; not played for 10 days, where an  |
+/// |                 | 20        | entry never played counts from the box's issue               |
+/// | known friend    | 0, 20     | familiarity.h                                                |
+/// | use soon        | 0, 10     | uses a perishable near its date                              |
+/// | spare the stock | -20, 0    | would use up the last piece of something                     |
+/// | waiting         | 0 and up  | 0 for the first n / k days (rounded down), then 10 a day     |
+/// | put-back cost   | -10, 0    | mess 2 in the evening or for a tired adult                   |
+///
+/// **Own record**, from three plays on: what was seen of this child is counted, never averaged on a
+/// screen. Each before / after pair is one observation, +1 towards steady, -1 away from it, else 0;
+/// each play about which an adult noticed something is one, +1 where it was asked for again or the
+/// child found an own way, else 0. Four observations of "as expected" (0) stand beside them, so
+/// that few pull little: 20 * sum / (observations + 4).
 ///
 /// "After 18:00" of the table is the evening part of the day here, so that two phones that are
 /// asked at different minutes show the same menu.

@@ -127,7 +127,7 @@ Outcome Database::checkIsOurs()
 Outcome Database::configure()
 {
     return run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA foreign_keys = ON;"
-               "PRAGMA trusted_schema = OFF;");
+               "PRAGMA trusted_schema = OFF; PRAGMA secure_delete = ON;"); // erased is gone
 }
 
 Outcome Database::backUp(int schema)

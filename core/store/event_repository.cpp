@@ -1,5 +1,7 @@
 #include "core/store/event_repository.h"
 
+#include "core/store/rows.h"
+
 namespace lidlark::store {
 
 namespace {
@@ -84,8 +86,8 @@ Result<std::vector<journal::Event>> EventRepository::collect(Statement &query)
 
 Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject &subject)
 {
-    Result<Statement> query =
-        m_database.prepare(std::string(columns) + "WHERE lane = ?1 AND subject = ?2");
+    Result<Statement> query = m_database.prepare(std::string(columns) +
+                                                 "WHERE lane = ?1 AND subject = ?2 AND erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(subject.lane)).bind(2, subject.subject);
@@ -94,7 +96,7 @@ Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject
 
 Result<std::vector<journal::Event>> EventRepository::all()
 {
-    Result<Statement> query = m_database.prepare(columns);
+    Result<Statement> query = m_database.prepare(std::string(columns) + "WHERE erased = 0");
     if (!query)
         return query.error();
     return collect(*query);
@@ -102,8 +104,8 @@ Result<std::vector<journal::Event>> EventRepository::all()
 
 Result<std::vector<LaneSubject>> EventRepository::subjects()
 {
-    Result<Statement> query =
-        m_database.prepare("SELECT DISTINCT lane, subject FROM event ORDER BY lane, subject");
+    Result<Statement> query = m_database.prepare(
+        "SELECT DISTINCT lane, subject FROM event WHERE erased = 0 ORDER BY lane, subject");
     if (!query)
         return query.error();
     return readSubjects(*query);
@@ -112,7 +114,7 @@ Result<std::vector<LaneSubject>> EventRepository::subjects()
 Result<std::vector<LaneSubject>> EventRepository::subjectsOf(const journal::Lane &lane)
 {
     Result<Statement> query = m_database.prepare(
-        "SELECT DISTINCT lane, subject FROM event WHERE lane = ?1 ORDER BY subject");
+        "SELECT DISTINCT lane, subject FROM event WHERE lane = ?1 AND erased = 0 ORDER BY subject");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(lane));
@@ -140,6 +142,35 @@ Result<std::int64_t> EventRepository::count()
     if (const Result<bool> row = query->step(); !row)
         return row.error();
     return query->number(0);
+}
+
+Result<std::vector<Day>> EventRepository::latestDays()
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT max(day) FROM event WHERE kind <> ?1 GROUP BY device");
+    if (!query)
+        return query.error();
+    query->bind(1, journal::kindNames.of(journal::Kind::CheckIn));
+    return collectRows<Day>(
+        *query, [](const Statement &row) { return Day{static_cast<std::int32_t>(row.number(0))}; });
+}
+
+Result<std::vector<LaneSubject>> EventRepository::erase(journal::Kind kind, Day day)
+{
+    Result<Statement> old = m_database.prepare("SELECT DISTINCT lane, subject FROM event "
+                                               "WHERE kind = ?1 AND day < ?2 AND erased = 0");
+    Result<Statement> emptied = m_database.prepare(R"sql(
+        UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0,
+                         instant_ms = 0, logical = 0, offset_minutes = 0
+        WHERE kind = ?1 AND day < ?2 AND erased = 0)sql");
+    if (!old || !emptied)
+        return old ? emptied.error() : old.error();
+    old->bind(1, journal::kindNames.of(kind)).bind(2, std::int64_t{day.number});
+    Result<std::vector<LaneSubject>> subjects = readSubjects(*old);
+    emptied->bind(1, journal::kindNames.of(kind)).bind(2, std::int64_t{day.number});
+    if (const Outcome done = emptied->run(); !done)
+        return done.error();
+    return subjects;
 }
 
 } // namespace lidlark::store

@@ -14,7 +14,7 @@ struct LaneSubject {
     auto operator<=>(const LaneSubject &) const = default;
 };
 
-/// The events of a store.
+/// The events of a store. Erased ones are counted, and given to nobody.
 class EventRepository
 {
 public:
@@ -29,6 +29,12 @@ public:
     /// Highest counter this device has used in the lane; 0 for none.
     Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
     Result<std::int64_t> count();
+    /// The latest day that each device has reached in its events, check-ins apart.
+    Result<std::vector<Day>> latestDays();
+    /// Takes the payload of the events of one kind dated earlier than @p day: what is left of them
+    /// is who wrote the how-manieth event of a lane, and its identity (events.md 9).
+    /// @returns the subjects whose state has changed.
+    Result<std::vector<LaneSubject>> erase(journal::Kind kind, Day day);
 
 private:
     Result<std::vector<journal::Event>> collect(Statement &query);

@@ -1,23 +1,10 @@
 #include "core/store/home_rows.h"
 
+#include "core/store/subject_parts.h"
+
 namespace lidlark::store {
 
 namespace {
-
-/// The two halves of "sort:first/second"; second is empty where there is no slash.
-struct SubjectParts {
-    std::string first;
-    std::string second;
-};
-
-SubjectParts partsOf(const LaneSubject &subject)
-{
-    const std::string tail = subject.subject.substr(subject.subject.find(':') + 1);
-    const auto slash = tail.find('/');
-    if (slash == std::string::npos)
-        return {tail, {}};
-    return {tail.substr(0, slash), tail.substr(slash + 1)};
-}
 
 Outcome runWith(Database &database, std::string_view sql,
                 std::initializer_list<std::string_view> texts)

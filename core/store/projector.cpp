@@ -3,6 +3,7 @@
 #include "core/journal/latest.h"
 #include "core/store/box_rows.h"
 #include "core/store/home_rows.h"
+#include "core/store/plan_rows.h"
 
 namespace lidlark::store {
 
@@ -14,9 +15,10 @@ using journal::LaneKind;
 using journal::Seen;
 
 constexpr std::string_view itemPrefix = "item:";
-constexpr const char *projectionTables[] = {"box",  "box_revision", "box_place", "box_item",
-                                            "loss", "outcome",      "fact",      "permission",
-                                            "play", "offered",      "check_in",  "goal"};
+constexpr const char *projectionTables[] = {"box",     "box_revision", "box_place", "box_item",
+                                            "loss",    "outcome",      "fact",      "permission",
+                                            "play",    "offered",      "check_in",  "goal",
+                                            "grading", "grading_pin",  "planned"};
 
 Result<int> packedOf(Database &database, const std::string &box, const ItemId &item)
 {
@@ -46,6 +48,9 @@ Outcome projectBoxWide(Database &database, const LaneSubject &subject,
     } else if (subject.subject == "place") {
         if (const auto place = box::foldPlace(events, seen))
             return writePlace(database, box, *place);
+    } else if (subject.subject.starts_with("grading-pin:")) {
+        return writeGradingPin(database, subject,
+                               play::foldGrading(events, seen, Kind::GradingPin));
     }
     return Done{};
 }
@@ -66,6 +71,10 @@ Outcome projectHome(Database &database, const LaneSubject &subject, std::span<co
         return writeCheckIn(database, subject, checkin::foldCheckIn(events, seen));
     if (text.starts_with("goal:"))
         return writeGoal(database, subject, child::foldGoal(events, seen));
+    if (text.starts_with("grading:"))
+        return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
+    if (text.starts_with("planned:"))
+        return writeDayWish(database, subject, play::foldDayWish(events, seen));
     return Done{};
 }
 

@@ -111,6 +111,15 @@ Outcome Recording::receive(const journal::Event &event)
                       : Outcome(Done{});
 }
 
+Outcome Recording::erase(journal::Kind kind, Day day)
+{
+    const auto subjects = m_events.erase(kind, day);
+    if (!subjects)
+        return subjects.error();
+    m_changed.insert(subjects->begin(), subjects->end());
+    return Done{};
+}
+
 Outcome Recording::commit()
 {
     if (Outcome done = Projector(m_database).project(m_changed); !done)

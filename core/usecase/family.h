@@ -5,6 +5,7 @@
 #include "core/safety/admit.h"
 #include "core/store/box_repository.h"
 #include "core/store/home_repository.h"
+#include "core/store/plan_repository.h"
 #include "core/usecase/workplace.h"
 
 #include <map>
@@ -28,6 +29,9 @@ struct Family {
     std::vector<play::Play> plays; ///< In that home, newest first, at most 12 months.
     std::map<ActivityId, play::Offered> offered;
     std::vector<checkin::CheckIn> checkIns;
+    std::map<ActivityId, play::GradingUsed> gradings; ///< How each was played last, in that home.
+    std::map<ActivityId, play::GradingUsed> gradingPins; ///< What the therapist has pinned.
+    std::map<Day, play::DayWish> dayWishes;              ///< For today and the days to come.
 };
 
 /// Errors: NotFound when no box belongs to a child of that alias; ClockUnset; BeforeBirth when

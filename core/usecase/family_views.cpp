@@ -16,37 +16,12 @@ bool isPastDate(const store::ItemRow &row, const catalogue::Catalogue &catalogue
     return today - *row.opened > *kind->life.openedDays;
 }
 
-int distanceFromSteady(checkin::Kite kite)
+/// Whether somebody saw a liking in it.
+bool showsLiking(const play::Play &play)
 {
-    switch (kite) {
-    case checkin::Kite::Resting:
-    case checkin::Kite::Whirling:
-        return 1;
-    case checkin::Kite::Steady:
-    case checkin::Kite::Clouds:
-    case checkin::Kite::Bag:
-        break;
-    }
-    return 0;
-}
-
-bool tellsState(checkin::Kite kite)
-{
-    return kite != checkin::Kite::Clouds && kite != checkin::Kite::Bag;
-}
-
-void addPairs(std::map<ActivityId, rotation::Record> &records, const Family &family)
-{
-    for (const checkin::CheckIn &pair : family.checkIns) {
-        if (!pair.after || pair.shownBy != checkin::ShownBy::Child || !tellsState(pair.before) ||
-            !tellsState(*pair.after))
-            continue;
-        rotation::Record &record = records[pair.activity];
-        const int change = distanceFromSteady(*pair.after) - distanceFromSteady(pair.before);
-        ++record.pairs;
-        record.towardsSteady += change < 0 ? 1 : 0;
-        record.awayFromSteady += change > 0 ? 1 : 0;
-    }
+    return std::ranges::any_of(play.phrases, [](play::Phrase phrase) {
+        return phrase == play::Phrase::AskedAgain || phrase == play::Phrase::FoundOwnWay;
+    });
 }
 
 } // namespace
@@ -83,14 +58,18 @@ std::map<ActivityId, rotation::Record> recordsOf(const Family &family, Day today
         ++record.plays;
         const int ago = std::max(0, today - play.when.day);
         record.daysSincePlayed = std::min(record.daysSincePlayed.value_or(ago), ago);
-        record.askedAgain += static_cast<int>(
-            std::count(play.phrases.begin(), play.phrases.end(), play::Phrase::AskedAgain));
+        record.askedAgain +=
+            static_cast<int>(std::ranges::count(play.phrases, play::Phrase::AskedAgain));
+        record.noticed += play.phrases.empty() ? 0 : 1;
+        record.liked += showsLiking(play) ? 1 : 0;
     }
     for (const auto &[activity, offered] : family.offered) {
         if (const auto last = offered.beforeToday(today))
             records[activity].daysSinceOffered = today - *last;
     }
-    addPairs(records, family);
+    for (const auto &[activity, pairs] :
+         checkin::pairsByActivity(family.checkIns, checkin::ShownBy::Child))
+        records[activity].pairs = pairs;
     return records;
 }
 

@@ -1,12 +1,12 @@
 #include "core/store/recording.h"
 #include "core/usecase/family.h"
+#include "core/usecase/keep_limits.h"
 
 namespace lidlark::usecase {
 
 namespace {
 
 constexpr int historyDays = 366; // activity history is kept 12 months (job.md D7)
-constexpr int checkInDays = 90;  // check-ins 90 days
 
 /// The home whose sheet counts: this phone's own; on a therapist's phone the one where the box is,
 /// or else the first that the child belongs to.
@@ -86,6 +86,10 @@ std::optional<Error> loadHome(Workplace &workplace, Family &family, Day today)
          error);
     take(homes.goals(family.box.child), goals, error);
     take(homes.fact(family.home, family.box.child.value, "energy-limited"), limited, error);
+    store::PlanRepository plans(workplace.database);
+    take(plans.gradings(family.home, family.box.child), family.gradings, error);
+    take(plans.gradingPins(family.box.id), family.gradingPins, error);
+    take(plans.dayWishes(family.home, family.box.child, today), family.dayWishes, error);
     family.child = childFrom(family, std::move(goals), limited == "yes");
     return error;
 }

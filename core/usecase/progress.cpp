@@ -65,9 +65,22 @@ std::string textOf(const Progress &progress)
                 {"cautions", cautions},
                 {"supervision", catalogue::supervisionNames.of(progress.supervision)},
                 {"home", home},
+                {"way", play::wayNames.of(progress.grading.way)},
+                {"lever", catalogue::leverNames.of(progress.grading.lever)},
+                {"grading-from", gradingFromNames.of(progress.gradingFrom)},
                 {"day", toText(progress.began.day)},
                 {"part", toText(progress.began.part)}}
         .dump();
+}
+
+void readGrading(const journal::Fields &fields, Progress &progress)
+{
+    const auto way = play::wayNames.parse(fields.text("way").value_or(""));
+    const auto lever = catalogue::leverNames.parse(fields.text("lever").value_or(""));
+    const auto from = gradingFromNames.parse(fields.text("grading-from").value_or(""));
+    if (way && lever)
+        progress.grading = {*way, *lever};
+    progress.gradingFrom = from.value_or(GradingFrom::Nobody);
 }
 
 std::optional<Progress> progressFrom(const std::string &text)
@@ -89,6 +102,7 @@ std::optional<Progress> progressFrom(const std::string &text)
     progress.supervision =
         catalogue::supervisionNames.parse(fields.text("supervision").value_or(""))
             .value_or(catalogue::Supervision::Beside);
+    readGrading(fields, progress);
     const Json cautions = fields.json().value("cautions", Json::array());
     for (const Json &name : cautions) {
         const auto tag = catalogue::tagNames.parse(name.is_string() ? name.get<std::string>() : "");

@@ -2,6 +2,7 @@
 
 #include "core/base/part_of_day.h"
 #include "core/catalogue/activity.h"
+#include "core/usecase/gradings.h"
 #include "core/usecase/workplace.h"
 
 #include <map>
@@ -28,6 +29,9 @@ struct Progress {
     catalogue::Supervision supervision = catalogue::Supervision::Beside;
     std::map<ItemId, int> home; ///< Pieces the child has tapped home.
     DayPart began;
+    play::GradingUsed grading; ///< As it is played now.
+    /// Why that grading stood there when the play began; Nobody once somebody has chosen another.
+    GradingFrom gradingFrom = GradingFrom::Nobody;
     bool operator==(const Progress &) const = default;
 };
 

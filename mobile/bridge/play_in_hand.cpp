@@ -120,6 +120,11 @@ bool PlayInHand::begin(const safety::Admitted &admitted)
     progress.cautions = admitted.cautions();
     progress.supervision = admitted.supervision();
     progress.began = m_household->today();
+    if (const auto family = m_household->family()) {
+        const auto first = usecase::firstGradingOf(*family, admitted.activity());
+        progress.grading = first.used;
+        progress.gradingFrom = first.from;
+    }
     m_lastPlay = {};
     return keep(progress);
 }
@@ -222,6 +227,7 @@ bool PlayInHand::end(bool stopped)
                                  : usecase::putBack(workplace, m_progress->play, {}, {});
     if (!done)
         return report(done);
+    keepGrading();
     forget();
     return true;
 }

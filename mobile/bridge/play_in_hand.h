@@ -60,6 +60,10 @@ public:
     bool begin(const safety::Admitted &admitted);
 
     Q_INVOKABLE bool goToStep(int step);
+    /// A tap on "easier" or "harder": that way, its next line, or as written again.
+    Q_INVOKABLE bool tapGrading(const QString &way);
+    [[nodiscard]] play::GradingUsed grading() const;
+    [[nodiscard]] usecase::GradingFrom gradingFrom() const;
     /// From Play to Put back, and the other way round.
     Q_INVOKABLE bool startPuttingBack();
     Q_INVOKABLE bool goOnPlaying();
@@ -105,6 +109,7 @@ private:
     bool report(const Outcome &outcome);
     bool end(bool stopped);
     void forget();
+    void keepGrading();
 
     Household *m_household;
     BoxId m_box;

@@ -3,14 +3,17 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// Easier or harder: its sign, the word, and what changes.
+/// Easier or harder: its sign, the word, and what changes. A peg on it: it is played that way.
 Pressable {
     id: card
 
     property string sign: ""
     property string note: ""
+    property bool chosen: false
 
     accessibleName: card.text + card.sentence(card.note)
+    Accessible.checkable: true
+    Accessible.checked: card.chosen
     implicitHeight: Math.max(76, card.implicitContentHeight + card.topPadding + card.bottomPadding)
     startPadding: Theme.cardPadding
     topPadding: 12 + paper.drop
@@ -20,10 +23,16 @@ Pressable {
         id: paper
 
         fill: card.notNow ? "transparent" : Theme.card
-        edgeColour: card.hovered ? Theme.ink : Theme.line
-        edgeWidth: Math.max(1, Theme.cardEdgeWidth)
+        edgeColour: card.hovered || card.chosen ? Theme.ink : Theme.line
+        edgeWidth: card.chosen ? 2 : Math.max(1, Theme.cardEdgeWidth)
         pressed: card.down
         dashed: card.notNow
+
+        PegMark {
+            x: card.mirrored ? Theme.cardPadding : paper.width - width - Theme.cardPadding
+            y: -8
+            clipped: card.chosen
+        }
     }
 
     contentItem: Column {

@@ -95,21 +95,34 @@ Sheet {
         text: play.stepText
     }
 
+    Words {
+        objectName: "gradingNote"
+        width: screen.contentWidth
+        visible: text.length > 0
+        role: Theme.Reason
+        soft: true
+        text: play.gradingNote
+    }
+
     Pair {
         width: screen.contentWidth
 
-        GradingCard {
+        GradeCard {
             objectName: "easier"
             sign: "sign-easier"
             text: qsTr("Easier")
-            lines: play.easier
+            note: play.easier
+            chosen: play.way === "easier"
+            onClicked: screen.playInHand.tapGrading("easier")
         }
 
-        GradingCard {
+        GradeCard {
             objectName: "harder"
             sign: "sign-harder"
             text: qsTr("Harder")
-            lines: play.harder
+            note: play.harder
+            chosen: play.way === "harder"
+            onClicked: screen.playInHand.tapGrading("harder")
         }
     }
 

@@ -22,14 +22,6 @@ QStringList linesOf(const std::vector<std::string> &texts)
     return lines;
 }
 
-QStringList textsOf(const std::vector<catalogue::Grading> &gradings)
-{
-    QStringList lines;
-    for (const catalogue::Grading &grading : gradings)
-        lines.append(fromCore(grading.text));
-    return lines;
-}
-
 } // namespace
 
 void PlayViewModel::setPlayInHand(PlayInHand *playInHand)
@@ -158,16 +150,50 @@ QString PlayViewModel::drawingAlt() const
     return fromCore(current->picture ? current->picture->alt : activityInHand()->picture.alt);
 }
 
-QStringList PlayViewModel::easier() const
+QString PlayViewModel::lineOf(play::Way way) const
 {
     const catalogue::Activity *activity = activityInHand();
-    return activity != nullptr ? textsOf(activity->easier) : QStringList();
+    if (activity == nullptr)
+        return {};
+    const play::GradingUsed used = m_playInHand->grading();
+    const catalogue::Grading *inUse = used.way == way ? play::lineFor(*activity, used) : nullptr;
+    const auto &lines = play::linesOf(*activity, way);
+    if (inUse == nullptr && lines.empty())
+        return {};
+    return fromCore(inUse != nullptr ? inUse->text : lines.front().text);
 }
 
-QStringList PlayViewModel::harder() const
+QString PlayViewModel::easier() const
 {
-    const catalogue::Activity *activity = activityInHand();
-    return activity != nullptr ? textsOf(activity->harder) : QStringList();
+    return lineOf(play::Way::Easier);
+}
+
+QString PlayViewModel::harder() const
+{
+    return lineOf(play::Way::Harder);
+}
+
+QString PlayViewModel::way() const
+{
+    const auto way = m_playInHand != nullptr ? m_playInHand->grading().way : play::Way::AsWritten;
+    return fromCore(play::wayNames.of(way));
+}
+
+QString PlayViewModel::gradingNote() const
+{
+    if (m_playInHand == nullptr)
+        return {};
+    const bool asWritten = m_playInHand->grading().way == play::Way::AsWritten;
+    switch (m_playInHand->gradingFrom()) {
+    case usecase::GradingFrom::LastTime:
+        return asWritten ? QString() : tr("As you played it last.");
+    case usecase::GradingFrom::Therapist:
+        return asWritten ? tr("Your therapist asks for it as written.")
+                         : tr("Your therapist asks for it this way.");
+    case usecase::GradingFrom::Nobody:
+        break;
+    }
+    return asWritten ? QString() : tr("This way it stands first next time.");
 }
 
 QStringList PlayViewModel::swapLines() const

@@ -31,8 +31,13 @@ class PlayViewModel : public QObject
     Q_PROPERTY(QString stepText READ stepText NOTIFY changed FINAL)
     Q_PROPERTY(QString drawing READ drawing NOTIFY changed FINAL)
     Q_PROPERTY(QString drawingAlt READ drawingAlt NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> easier READ easier NOTIFY changed FINAL)
-    Q_PROPERTY(QList<QString> harder READ harder NOTIFY changed FINAL)
+    /// The line in use, or else the first one, of each way.
+    Q_PROPERTY(QString easier READ easier NOTIFY changed FINAL)
+    Q_PROPERTY(QString harder READ harder NOTIFY changed FINAL)
+    /// "as-written", "easier" or "harder": how it is played.
+    Q_PROPERTY(QString way READ way NOTIFY changed FINAL)
+    /// Why it is played that way; empty where nobody has said.
+    Q_PROPERTY(QString gradingNote READ gradingNote NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> swapLines READ swapLines NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> say READ say NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> watchFor READ watchFor NOTIFY changed FINAL)
@@ -58,8 +63,10 @@ public:
     [[nodiscard]] QString stepText() const;
     [[nodiscard]] QString drawing() const;
     [[nodiscard]] QString drawingAlt() const;
-    [[nodiscard]] QStringList easier() const;
-    [[nodiscard]] QStringList harder() const;
+    [[nodiscard]] QString easier() const;
+    [[nodiscard]] QString harder() const;
+    [[nodiscard]] QString way() const;
+    [[nodiscard]] QString gradingNote() const;
     [[nodiscard]] QStringList swapLines() const;
     [[nodiscard]] QStringList say() const;
     [[nodiscard]] QStringList watchFor() const;
@@ -73,6 +80,7 @@ private:
     [[nodiscard]] const catalogue::Activity *activityInHand() const;
     [[nodiscard]] std::vector<wording::LabelWords> label() const;
     [[nodiscard]] const catalogue::Step *currentStep() const;
+    [[nodiscard]] QString lineOf(play::Way way) const;
 
     Household *m_household = nullptr;
     PlayInHand *m_playInHand = nullptr;

@@ -92,7 +92,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/catalogue", core({"base", "measure"})},
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
-        {"core/play", core({"journal"})},
+        {"core/play", core({"base", "catalogue", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},

@@ -34,9 +34,10 @@ public:
             if (record.plays > 0)
                 record.daysSincePlayed = 1 + below(30);
             record.daysSinceOffered = 1 + below(20);
-            record.pairs = below(record.plays + 1);
-            record.awayFromSteady = below(record.pairs + 1);
-            record.towardsSteady = record.pairs - record.awayFromSteady;
+            record.pairs.away = below(record.plays + 1);
+            record.pairs.towards = below(record.plays - record.pairs.away + 1);
+            record.noticed = below(record.plays + 1);
+            record.liked = below(record.noticed + 1);
             records[m_shelf.at(i).id] = record;
         }
         return records;

@@ -104,8 +104,7 @@ private:
         const std::size_t played = choices[static_cast<std::size_t>(pick)];
         Record &record = m_records[m_shelf.at(played).id];
         ++record.plays;
-        ++record.pairs;
-        ++(m_towardsSteady[played] ? record.towardsSteady : record.awayFromSteady);
+        ++(m_towardsSteady[played] ? record.pairs.towards : record.pairs.away);
         m_lastPlayed[played] = m_day;
     }
 

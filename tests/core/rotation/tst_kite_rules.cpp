@@ -207,13 +207,15 @@ private slots:
     {
         Question question = questionWith(fin(), Kite::Whirling);
         Record &record = question.records[{"tempting"}] = knownFriend();
-        record.pairs = 4;
-        record.awayFromSteady = 2;
+        record.pairs = {0, 2, 2, 0, 2};
         const auto plain = [](Activity &) {};
         QVERIFY(isTemptingOffered(plain, question));
-        record.awayFromSteady = 3;
+        record.pairs = {0, 1, 2, 1, 3};
         QVERIFY(!isTemptingOffered(plain, question));
         question.kite = Kite::Steady;
+        QVERIFY(isTemptingOffered(plain, question));
+        question.kite = Kite::Whirling;
+        record.pairs = {0, 0, 4, 0, 0}; // quieter, not busier
         QVERIFY(isTemptingOffered(plain, question));
     }
 

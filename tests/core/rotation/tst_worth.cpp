@@ -71,17 +71,36 @@ private slots:
     {
         Record record;
         record.plays = 2;
-        record.pairs = 2;
-        record.towardsSteady = 2;
+        record.pairs.towards = 2;
         QCOMPARE(partFor(Part::OwnRecord, record), 0);
         record.plays = 8;
-        record.pairs = 8;
-        record.towardsSteady = 5;
-        record.awayFromSteady = 1;
+        record.pairs = {5, 2, 1, 0, 0};
         QCOMPARE(partFor(Part::OwnRecord, record), 20 * 4 / 12);
-        record.towardsSteady = 0;
-        record.awayFromSteady = 8;
+        record.pairs = {0, 0, 8, 0, 0};
         QCOMPARE(partFor(Part::OwnRecord, record), -20 * 8 / 12);
+    }
+
+    void whatAdultsNoticedIsAnObservationToo()
+    {
+        Record record;
+        record.plays = 6;
+        record.noticed = 4; // two of them "needed help", which is no dislike
+        record.liked = 2;
+        QCOMPARE(partFor(Part::OwnRecord, record), 20 * 2 / 8);
+        record.pairs = {0, 0, 2, 1, 1}; // past steady is neither nearer nor further
+        QCOMPARE(partFor(Part::OwnRecord, record), 0);
+    }
+
+    void theOwnRecordStaysWithinItsRange()
+    {
+        Record record;
+        record.plays = 300;
+        record.noticed = record.liked = 300;
+        record.pairs.towards = 300;
+        QVERIFY(partFor(Part::OwnRecord, record) <= 20);
+        record.noticed = record.liked = 0;
+        record.pairs = {0, 0, 300, 0, 0};
+        QVERIFY(partFor(Part::OwnRecord, record) >= -20);
     }
 
     void freshness_data()

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "core/base/day.h"
+#include "core/usecase/workplace.h"
+
+#include <vector>
+
+namespace lidlark::usecase {
+
+/// A check-in is kept for so many days (checkin.md 9 [P]).
+inline constexpr int checkInDays = 90;
+/// Alone, a phone's clock is believed for so many days beyond what it last wrote (events.md 9).
+inline constexpr int believedDays = 31;
+
+/// The crew's day (events.md 9): the latest day that two devices have reached in their events; of
+/// one device alone, its own, but no more than `believedDays` after what it last wrote. So one
+/// clock in 2100 expires nothing.
+/// @param reached the latest day of each device. @param today of this phone's clock.
+Day crewDay(std::vector<Day> reached, Day today);
+
+/// Takes away for good what has been kept for long enough: check-ins older than `checkInDays`,
+/// their words and their days; only that some event was written stays.
+Outcome expireCheckIns(Workplace &workplace);
+
+} // namespace lidlark::usecase
