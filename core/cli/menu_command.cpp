@@ -89,7 +89,7 @@ Json labelJson(const safety::Admitted &admitted, const Showing &showing)
     return label;
 }
 
-Json offerJson(const rotation::Offer &offer, const wording::Sentence &line, const Showing &showing)
+Json offerJson(const rotation::Offer &offer, const wording::WhyLine &line, const Showing &showing)
 {
     const catalogue::Activity &activity = offer.admitted.activity();
     Json swaps = Json::object();
@@ -129,7 +129,7 @@ Json heldBackJson(const safety::HeldBack &held, const catalogue::Catalogue &cata
 Json menuJson(const TodayMenu &today, const Showing &showing)
 {
     Json offers = Json::array();
-    const std::vector<wording::Sentence> lines = wording::whyLines(today.menu.offers);
+    const std::vector<wording::WhyLine> lines = wording::whyLines(today.menu.offers);
     for (std::size_t i = 0; i < lines.size(); ++i)
         offers.push_back(offerJson(today.menu.offers[i], lines[i], showing));
     Json held = Json::array();

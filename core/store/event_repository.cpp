@@ -15,6 +15,15 @@ constexpr std::string_view columns =
     "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, kind, "
     "fields FROM event ";
 
+/// Lanes are written "kind:scope", so those of one kind stand together: ';' follows ':'.
+constexpr std::string_view oldInLanes =
+    "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0";
+
+void bindLanes(Statement &query, journal::LaneKind lanes, Day day)
+{
+    query.bind(1, journal::laneKindNames.of(lanes)).bind(2, std::int64_t{day.number});
+}
+
 Result<journal::Event> readEvent(const Statement &row)
 {
     const auto lane = journal::laneFromText(row.text(0));
@@ -155,19 +164,29 @@ Result<std::vector<Day>> EventRepository::latestDays()
         *query, [](const Statement &row) { return Day{static_cast<std::int32_t>(row.number(0))}; });
 }
 
-Result<std::vector<LaneSubject>> EventRepository::erase(journal::Kind kind, Day day)
+Result<bool> EventRepository::anyBefore(journal::LaneKind lanes, Day day)
 {
-    Result<Statement> old = m_database.prepare("SELECT DISTINCT lane, subject FROM event "
-                                               "WHERE kind = ?1 AND day < ?2 AND erased = 0");
-    Result<Statement> emptied = m_database.prepare(R"sql(
-        UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0,
-                         instant_ms = 0, logical = 0, offset_minutes = 0
-        WHERE kind = ?1 AND day < ?2 AND erased = 0)sql");
+    Result<Statement> query =
+        m_database.prepare("SELECT 1 FROM event " + std::string(oldInLanes) + " LIMIT 1");
+    if (!query)
+        return query.error();
+    bindLanes(*query, lanes, day);
+    return query->step();
+}
+
+Result<std::vector<LaneSubject>> EventRepository::erase(journal::LaneKind lanes, Day day)
+{
+    Result<Statement> old =
+        m_database.prepare("SELECT DISTINCT lane, subject FROM event " + std::string(oldInLanes));
+    Result<Statement> emptied = m_database.prepare(
+        "UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0, "
+        "instant_ms = 0, logical = 0, offset_minutes = 0 " +
+        std::string(oldInLanes));
     if (!old || !emptied)
         return old ? emptied.error() : old.error();
-    old->bind(1, journal::kindNames.of(kind)).bind(2, std::int64_t{day.number});
+    bindLanes(*old, lanes, day);
     Result<std::vector<LaneSubject>> subjects = readSubjects(*old);
-    emptied->bind(1, journal::kindNames.of(kind)).bind(2, std::int64_t{day.number});
+    bindLanes(*emptied, lanes, day);
     if (const Outcome done = emptied->run(); !done)
         return done.error();
     return subjects;

@@ -31,10 +31,12 @@ public:
     Result<std::int64_t> count();
     /// The latest day that each device has reached in its events, check-ins apart.
     Result<std::vector<Day>> latestDays();
-    /// Takes the payload of the events of one kind dated earlier than @p day: what is left of them
-    /// is who wrote the how-manieth event of a lane, and its identity (events.md 9).
+    /// Whether a lane of this kind holds something dated earlier than @p day.
+    Result<bool> anyBefore(journal::LaneKind lanes, Day day);
+    /// Takes the payload of the events in lanes of one kind dated earlier than @p day: what is left
+    /// of them is who wrote the how-manieth event of a lane, and its identity (events.md 9).
     /// @returns the subjects whose state has changed.
-    Result<std::vector<LaneSubject>> erase(journal::Kind kind, Day day);
+    Result<std::vector<LaneSubject>> erase(journal::LaneKind lanes, Day day);
 
 private:
     Result<std::vector<journal::Event>> collect(Statement &query);

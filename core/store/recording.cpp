@@ -111,9 +111,9 @@ Outcome Recording::receive(const journal::Event &event)
                       : Outcome(Done{});
 }
 
-Outcome Recording::erase(journal::Kind kind, Day day)
+Outcome Recording::erase(journal::LaneKind lanes, Day day)
 {
-    const auto subjects = m_events.erase(kind, day);
+    const auto subjects = m_events.erase(lanes, day);
     if (!subjects)
         return subjects.error();
     m_changed.insert(subjects->begin(), subjects->end());

@@ -26,8 +26,8 @@ public:
     Outcome sayCheckIn(const std::string &home, std::string fields);
     /// Takes in an event written elsewhere. Repeating one changes nothing.
     Outcome receive(const journal::Event &event);
-    /// Takes the payload of the events of one kind dated earlier than @p day (events.md 9).
-    Outcome erase(journal::Kind kind, Day day);
+    /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md 9).
+    Outcome erase(journal::LaneKind lanes, Day day);
 
     Outcome commit();
 

@@ -17,15 +17,21 @@ Day crewDay(std::vector<Day> reached, Day today)
 
 Outcome expireCheckIns(Workplace &workplace)
 {
+    store::EventRepository events(workplace.database);
     const auto today = store::todayOf(workplace.clock);
-    const auto reached = store::EventRepository(workplace.database).latestDays();
-    if (!today || !reached)
-        return today ? reached.error() : today.error();
+    if (!today)
+        return today.error();
+    const auto any = events.anyBefore(journal::LaneKind::CheckIns, today->day - checkInDays);
+    if (!any || !*any) // the days of all devices are read only where it matters
+        return any ? Outcome(Done{}) : Outcome(any.error());
+    const auto reached = events.latestDays();
+    if (!reached)
+        return reached.error();
     auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
     const Day first = crewDay(*reached, today->day) - checkInDays;
-    if (Outcome done = recording->erase(journal::Kind::CheckIn, first); !done)
+    if (Outcome done = recording->erase(journal::LaneKind::CheckIns, first); !done)
         return done;
     return recording->commit();
 }

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <span>
 
 namespace lidlark::wording {
 
@@ -84,25 +85,52 @@ Sentence lineFor(const rotation::Offer &offer, WhyCode code)
     return {"All it needs is here", {}};
 }
 
-Sentence firstUnsaid(const rotation::Offer &offer, const std::vector<Sentence> &said)
+bool isSaid(const Sentence &sentence, std::span<const WhyLine> said)
+{
+    return std::ranges::any_of(said, [&](const WhyLine &line) {
+        return std::ranges::find(line.parts, sentence) != line.parts.end();
+    });
+}
+
+/// The strongest reason that no line above has given; what it practises, where all have been.
+Sentence unsaidReason(const rotation::Offer &offer, std::span<const WhyLine> said)
 {
     for (const WhyCode code : offer.why) {
         Sentence line = lineFor(offer, code);
-        if (std::ranges::find(said, line) == said.end())
+        if (!isSaid(line, said))
             return line;
     }
-    return lineFor(offer, offer.why.empty() ? WhyCode::AllHere : offer.why.front());
+    const catalogue::Skill family = offer.admitted.activity().family();
+    return {"Practises %1", {std::string(catalogue::skillFamilyWords.of(family))}};
+}
+
+WhyLine whyLine(const rotation::Offer &offer, std::span<const WhyLine> said)
+{
+    const Sentence reason = unsaidReason(offer, said);
+    const bool forGoal = std::ranges::find(offer.why, WhyCode::Goal) != offer.why.end();
+    const Sentence goal = lineFor(offer, WhyCode::Goal);
+    if (!forGoal || reason == goal)
+        return {{reason}};
+    return {{reason, goal}};
 }
 
 } // namespace
 
-std::vector<Sentence> whyLines(std::span<const rotation::Offer> offers)
+std::vector<WhyLine> whyLines(std::span<const rotation::Offer> offers)
 {
-    std::vector<Sentence> lines;
+    std::vector<WhyLine> lines;
     lines.reserve(offers.size());
     for (const rotation::Offer &offer : offers)
-        lines.push_back(firstUnsaid(offer, lines));
+        lines.push_back(whyLine(offer, lines));
     return lines;
+}
+
+std::string fill(const WhyLine &line)
+{
+    std::string text;
+    for (const Sentence &part : line.parts)
+        text += (text.empty() ? "" : ". ") + fill(part);
+    return text;
 }
 
 Sentence sentenceFor(rotation::SideCondition condition)

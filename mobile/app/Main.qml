@@ -27,12 +27,12 @@ PhoneWindow {
     Binding {
         target: Theme
         property: "scheme"
-        value: window.appearance.scheme
+        value: window.appearance.shownScheme
     }
     Binding {
         target: Theme
         property: "reducedMotion"
-        value: window.appearance.reducedMotion
+        value: window.appearance.still
     }
     Binding {
         target: Theme

@@ -10,5 +10,6 @@ NotebookScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    sitting: route.screens.sitting
     foot: MainTabs { screens: route.screens }
 }

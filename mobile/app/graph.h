@@ -44,6 +44,7 @@ public:
     [[nodiscard]] Household &household() { return *m_household; }
     [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
     [[nodiscard]] Sitting &sitting() { return *m_sitting; }
+    [[nodiscard]] Appearance &appearance() { return *m_appearance; }
 
 private:
     Language m_language; ///< First: what comes after it already speaks.

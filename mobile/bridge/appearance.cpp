@@ -8,8 +8,10 @@ namespace lidlark::mobile {
 namespace {
 
 constexpr auto key = "appearance";
+constexpr int light = 0;
+constexpr int dark = 1;
 
-}
+} // namespace
 
 Appearance::Appearance(Household *household, QObject *parent)
     : QObject(parent), m_household(household)
@@ -23,6 +25,7 @@ Appearance::Appearance(Household *household, QObject *parent)
     m_textScale = qBound(1.0, object[QStringLiteral("text-scale")].toDouble(1.0), 2.0);
     m_scheme = qBound(0, object[QStringLiteral("scheme")].toInt(), 2);
     m_reducedMotion = object[QStringLiteral("reduced-motion")].toBool();
+    m_saveBattery = object[QStringLiteral("save-battery")].toBool();
     m_leftHanded = object[QStringLiteral("left-handed")].toBool();
 }
 
@@ -42,6 +45,17 @@ void Appearance::setReducedMotion(bool reduced)
 {
     m_reducedMotion = reduced;
     keep();
+}
+
+void Appearance::setSaveBattery(bool save)
+{
+    m_saveBattery = save;
+    keep();
+}
+
+int Appearance::shownScheme() const
+{
+    return m_saveBattery && m_scheme == light ? dark : m_scheme;
 }
 
 void Appearance::setLeftHanded(bool left)
@@ -66,6 +80,7 @@ void Appearance::keep()
     const QJsonObject object{{QStringLiteral("text-scale"), m_textScale},
                              {QStringLiteral("scheme"), m_scheme},
                              {QStringLiteral("reduced-motion"), m_reducedMotion},
+                             {QStringLiteral("save-battery"), m_saveBattery},
                              {QStringLiteral("left-handed"), m_leftHanded}};
     // A setting that could not be kept holds until the app is closed: nothing to report.
     (void)store::DeviceRepository(m_household->workplace().database)

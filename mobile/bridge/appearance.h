@@ -17,6 +17,11 @@ class Appearance : public QObject
     /// 0 light, 1 dark, 2 high contrast.
     Q_PROPERTY(int scheme READ scheme WRITE setScheme NOTIFY changed FINAL)
     Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
+    /// Dark and still, whatever else is chosen; high contrast stays as it is.
+    Q_PROPERTY(bool saveBattery READ saveBattery WRITE setSaveBattery NOTIFY changed FINAL)
+    /// What is shown: the two above as they are chosen, unless the battery is to be saved.
+    Q_PROPERTY(int shownScheme READ shownScheme NOTIFY changed FINAL)
+    Q_PROPERTY(bool still READ still NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
 
 public:
@@ -28,6 +33,10 @@ public:
     void setScheme(int scheme);
     [[nodiscard]] bool reducedMotion() const { return m_reducedMotion; }
     void setReducedMotion(bool reduced);
+    [[nodiscard]] bool saveBattery() const { return m_saveBattery; }
+    void setSaveBattery(bool save);
+    [[nodiscard]] int shownScheme() const;
+    [[nodiscard]] bool still() const { return m_reducedMotion || m_saveBattery; }
     [[nodiscard]] bool leftHanded() const { return m_leftHanded; }
     void setLeftHanded(bool left);
 
@@ -44,6 +53,7 @@ private:
     double m_textScale = 1.0;
     int m_scheme = 0;
     bool m_reducedMotion = false;
+    bool m_saveBattery = false;
     bool m_leftHanded = false;
 };
 

@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "core/store/recording.h"
+#include "core/usecase/keep_limits.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
 #include "mobile/bridge/sentence.h"
@@ -76,7 +77,14 @@ void Household::openStore()
         *m_database, m_catalogue, *m_clock, *m_entropy, device->value_or(store::Device{})});
     const auto today = store::todayOf(*m_clock);
     setProblem(today ? QString() : sentenceFor(today.error()));
+    keepLimits();
     readChildren();
+}
+
+void Household::keepLimits()
+{
+    // What cannot be taken away now is tried again at the next start.
+    (void)usecase::expireCheckIns(*m_workplace);
 }
 
 void Household::readChildren()

@@ -84,6 +84,8 @@ public:
     /// What was noted about the box in the last twelve months, newest first.
     [[nodiscard]] std::vector<usecase::BoxNote> boxNotes();
 
+    /// Takes away what has been kept for long enough (core/usecase/keep_limits.h).
+    void keepLimits();
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);
     /// Tells every screen that the store has changed.

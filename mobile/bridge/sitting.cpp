@@ -248,8 +248,10 @@ Result<safety::Admitted> Sitting::anything()
 
 void Sitting::freshen()
 {
-    if (m_household->isOpen() && m_household->today() != m_when)
-        load();
+    if (!m_household->isOpen() || m_household->today() == m_when)
+        return;
+    m_household->keepLimits();
+    load();
 }
 
 } // namespace lidlark::mobile

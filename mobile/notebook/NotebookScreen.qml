@@ -10,9 +10,16 @@ Sheet {
     id: screen
 
     required property Household household
+    required property Sitting sitting
 
     NotebookViewModel {
         id: notebook
+
+        household: screen.household
+    }
+
+    PairSummaries {
+        id: pairs
 
         household: screen.household
     }
@@ -52,6 +59,44 @@ Sheet {
             role: Theme.Caption
             soft: true
             text: notebook.goalDates
+        }
+    }
+
+    Column {
+        objectName: "pairs"
+        width: screen.contentWidth
+        spacing: Theme.chipGap
+        visible: pairs.count > 0 && !screen.sitting.kiteOff
+
+        SectionWords {
+            width: parent.width
+            text: qsTr("The kite before and after")
+        }
+
+        Repeater {
+            model: pairs
+
+            Card {
+                id: pair
+
+                required property string name
+                required property string text
+
+                width: screen.contentWidth
+
+                Words {
+                    width: parent.width
+                    role: Theme.Label
+                    text: pair.name
+                }
+
+                Words {
+                    objectName: "pairText"
+                    width: parent.width
+                    role: Theme.Reason
+                    text: pair.text
+                }
+            }
         }
     }
 

@@ -94,6 +94,15 @@ Sheet {
             checked: screen.appearance.reducedMotion
             onToggled: screen.appearance.reducedMotion = !screen.appearance.reducedMotion
         }
+
+        ChoiceRow {
+            objectName: "saveBattery"
+            width: screen.contentWidth
+            text: qsTr("Save the battery")
+            note: qsTr("Dark, and nothing moves.")
+            checked: screen.appearance.saveBattery
+            onToggled: screen.appearance.saveBattery = !screen.appearance.saveBattery
+        }
     }
 
     SectionWords {

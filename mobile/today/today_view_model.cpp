@@ -10,6 +10,22 @@
 
 namespace lidlark::mobile {
 
+namespace {
+
+QStringList whyTexts(std::span<const rotation::Offer> offers)
+{
+    QStringList texts;
+    for (const wording::WhyLine &line : wording::whyLines(offers)) {
+        QStringList parts;
+        for (const wording::Sentence &part : line.parts)
+            parts.append(translated(part));
+        texts.append(parts.join(QStringLiteral(". ")));
+    }
+    return texts;
+}
+
+} // namespace
+
 void TodayViewModel::componentComplete()
 {
     connect(m_sitting, &Sitting::changed, this, &TodayViewModel::refreshSoon);
@@ -58,7 +74,7 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return fromCore(activity.name);
     case WhyRole:
-        return translated(m_whyLines[static_cast<std::size_t>(index.row())]);
+        return m_whyLines[index.row()];
     case SupervisionRole:
         return translated(wording::supervisionShort(offer->admitted.supervision()));
     case DrawingRole:
@@ -98,8 +114,7 @@ void TodayViewModel::refresh()
     auto menu = m_sitting->menu();
     beginResetModel();
     m_today = menu ? std::optional(*menu) : std::nullopt;
-    m_whyLines =
-        m_today ? wording::whyLines(m_today->menu.offers) : std::vector<wording::Sentence>();
+    m_whyLines = m_today ? whyTexts(m_today->menu.offers) : QStringList();
     endResetModel();
     m_problem = menu ? QString() : m_household->sentenceFor(menu.error());
     if (m_today)

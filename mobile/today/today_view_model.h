@@ -5,7 +5,6 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/wording/sentence.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/sitting.h"
@@ -119,7 +118,7 @@ private:
     Sitting *m_sitting = nullptr;
     PlayInHand *m_playInHand = nullptr;
     std::optional<usecase::TodayMenu> m_today;
-    std::vector<wording::Sentence> m_whyLines; ///< One an offer.
+    QStringList m_whyLines; ///< One an offer.
     bool m_refreshComing = false;
     QString m_problem;
 };

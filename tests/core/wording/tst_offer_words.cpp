@@ -19,12 +19,18 @@ QString said(const Sentence &sentence)
     return QString::fromStdString(fill(sentence));
 }
 
+QString said(const WhyLine &line)
+{
+    return QString::fromStdString(fill(line));
+}
+
 catalogue::Activity doughPlay()
 {
     catalogue::Activity activity;
     activity.id = {"dough-play"};
     activity.status = catalogue::Status::Reviewed;
     activity.cautions = {Tag::Dough, Tag::Small};
+    activity.skillsMain = {catalogue::Skill::Pin};
     activity.stopWhen = {"A piece goes to the mouth.", "The hand cramps."};
     return activity;
 }
@@ -40,7 +46,7 @@ rotation::Offer offerOf(const catalogue::Activity &activity, std::vector<WhyCode
 }
 
 /// Its line when nothing stands above it.
-Sentence lineOf(const rotation::Offer &offer)
+WhyLine lineOf(const rotation::Offer &offer)
 {
     return whyLines({&offer, 1}).front();
 }
@@ -59,26 +65,38 @@ private slots:
         const catalogue::Activity activity = doughPlay();
         std::set<QString> seen;
         for (std::size_t i = 0; i < rotation::whyNames.names.size(); ++i) {
-            const Sentence sentence = lineOf(offerOf(activity, {static_cast<WhyCode>(i)}));
+            const WhyLine sentence = lineOf(offerOf(activity, {static_cast<WhyCode>(i)}));
             const QString text = said(sentence);
             QVERIFY2(!text.isEmpty() && text.size() <= 30, qPrintable(text));
             QVERIFY2(seen.insert(text).second, qPrintable(text));
         }
     }
 
-    /// Three offers for one goal: only the first says so, the last has nothing else to say.
-    void oneThingIsNotSaidTwiceWhereThereIsAnother()
+    // Source: job.md F8, "every goal-linked offer names the goal in the family's own words".
+    void everyOfferForAGoalNamesItAndNoTwoSayTheSame()
     {
         const catalogue::Activity activity = doughPlay();
         const std::vector<rotation::Offer> offers{
             offerOf(activity, {WhyCode::Goal, WhyCode::KnownFriend}),
             offerOf(activity, {WhyCode::Goal, WhyCode::Freshness}),
             offerOf(activity, {WhyCode::Goal})};
-        const std::vector<Sentence> lines = whyLines(offers);
+        const std::vector<WhyLine> lines = whyLines(offers);
         QCOMPARE(lines.size(), std::size_t{3});
         QCOMPARE(said(lines[0]), QStringLiteral("For opening his lunch tub"));
-        QCOMPARE(said(lines[1]), QStringLiteral("Not for a while"));
-        QCOMPARE(said(lines[2]), QStringLiteral("For opening his lunch tub"));
+        QCOMPARE(said(lines[1]), QStringLiteral("Not for a while. For opening his lunch tub"));
+        QCOMPARE(said(lines[2]),
+                 QStringLiteral("Practises finger-and-thumb pick-up. For opening his lunch tub"));
+    }
+
+    void aReasonGivenAboveIsNotGivenAgain()
+    {
+        const catalogue::Activity activity = doughPlay();
+        const std::vector<rotation::Offer> offers{
+            offerOf(activity, {WhyCode::KnownFriend}),
+            offerOf(activity, {WhyCode::KnownFriend, WhyCode::Waiting})};
+        const std::vector<WhyLine> lines = whyLines(offers);
+        QCOMPARE(said(lines[0]), QStringLiteral("Known from before"));
+        QCOMPARE(said(lines[1]), QStringLiteral("Has waited its turn"));
     }
 
     void aNewOneNamesItsCaution()
