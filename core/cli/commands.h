@@ -19,6 +19,13 @@ struct MenuOptions {
     std::string locale; ///< Whose label words; empty: Europe's.
 };
 
+/// What `week` is asked.
+struct WeekOptions {
+    std::string child;
+    std::string from; ///< Day; empty: today.
+    int perDay = 1;
+};
+
 /// What `menu-solve` is asked.
 struct SolveOptions {
     std::string file;
@@ -35,6 +42,7 @@ struct FitOptions {
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
+int runWeek(const Options &options, const WeekOptions &week);
 int runBox(const Options &options, const std::string &child);
 int runNotebook(const Options &options, const std::string &child);
 int runVerify(const Options &options);
@@ -51,5 +59,7 @@ int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);
 int runCount(const Options &options, const std::string &input);
 int runFound(const Options &options, const std::string &input);
+int runWish(const Options &options, const std::string &input);
+int runPinGrading(const Options &options, const std::string &input);
 
 } // namespace lidlark::cli

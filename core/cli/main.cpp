@@ -36,6 +36,16 @@ void addMenu(CLI::App &app, const Options &options, MenuOptions &menu, Run &run)
     });
 }
 
+void addWeek(CLI::App &app, const Options &options, WeekOptions &week, Run &run)
+{
+    CLI::App *command = app.add_subcommand("week", "Seven days from today on, as they stand");
+    command->add_option("--child", week.child, "Alias of the child (default: the only one)");
+    command->add_option("--date", week.from, "First day, such as 2027-01-11 (default: today)");
+    command->add_option("--per-day", week.perDay, "Activities a day")->check(CLI::Range(1, 3));
+    command->callback(
+        [&options, &week, &run] { run = [&options, &week] { return runWeek(options, week); }; });
+}
+
 void addFit(CLI::App &app, const Options &options, FitOptions &fit, Run &run)
 {
     CLI::App *command = app.add_subcommand("fit", "Whether a thing is a small part");
@@ -90,6 +100,7 @@ int answer(int argc, char **argv)
 
     Run run;
     MenuOptions menu;
+    WeekOptions week;
     FitOptions fit;
     SolveOptions problem;
     std::string child;
@@ -98,6 +109,7 @@ int answer(int argc, char **argv)
     std::vector<std::string> changed;
     int day = 1;
     addMenu(app, options, menu, run);
+    addWeek(app, options, week, run);
     addFit(app, options, fit, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
@@ -111,6 +123,10 @@ int answer(int argc, char **argv)
                     [&] { return runCount(options, input); });
     addInputCommand(app, "found", "A lost piece turned up", input, run,
                     [&] { return runFound(options, input); });
+    addInputCommand(app, "wish", "Keep an activity on a day, leave it free, or give it back", input,
+                    run, [&] { return runWish(options, input); });
+    addInputCommand(app, "pin-grading", "The therapist pins how an activity is played", input, run,
+                    [&] { return runPinGrading(options, input); });
     app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
         run = [&] { return runVerify(options); };
     });

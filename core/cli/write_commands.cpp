@@ -1,14 +1,11 @@
 #include "core/cli/box_json.h"
 #include "core/cli/commands.h"
 
-#include "core/cli/file_contents.h"
-#include "core/journal/fields.h"
+#include "core/cli/json_input.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 
-#include <functional>
 #include <iostream>
-#include <sstream>
 
 namespace lidlark::cli {
 
@@ -18,47 +15,6 @@ using Json = nlohmann::ordered_json;
 using journal::Fields;
 
 constexpr int mostSaid = 1'000'000; // read widely, so that the use case can say what is wrong
-
-/// JSON text itself, a file, or standard input.
-Result<Fields> readInput(const std::string &input)
-{
-    std::string text = input;
-    if (input.empty() || input == "-") {
-        std::ostringstream all;
-        all << std::cin.rdbuf();
-        text = all.str();
-    } else if (input.front() != '{') {
-        const std::optional<std::string> file = contentsOf(input);
-        if (!file)
-            return Error{ErrorCode::NotFound, input};
-        text = *file;
-    }
-    const nlohmann::json object = nlohmann::json::parse(text, nullptr, false);
-    if (!object.is_object())
-        return Error{ErrorCode::Invalid, "input: not a JSON object"};
-    return Fields(text);
-}
-
-Result<std::string> needText(const Fields &fields, const char *key)
-{
-    const auto text = fields.text(key);
-    if (!text || text->empty())
-        return Error{ErrorCode::Invalid, std::string(key) + ": missing"};
-    return *text;
-}
-
-/// Opens the store, reads the input, and lets @p command do the rest.
-int withInput(const Options &options, const std::string &input,
-              const std::function<int(Desk &, const Fields &)> &command)
-{
-    const auto desk = Desk::open(options);
-    if (!desk)
-        return fail(desk.error());
-    const auto fields = readInput(input);
-    if (!fields)
-        return fail(fields.error());
-    return command(**desk, *fields);
-}
 
 int printBox(Desk &desk, const std::string &child)
 {

@@ -88,6 +88,7 @@ FocusScope {
         case "take-out":
             return screens.takeOutBack
         case "room":
+        case "week":
         case "everything":
         case "together":
         case "box":
@@ -101,6 +102,7 @@ FocusScope {
 
     function fileFor(where: string): string {
         switch (where) {
+        case "week": return "WeekRoute.qml"
         case "problem": return "ProblemRoute.qml"
         case "welcome": return "WelcomeRoute.qml"
         case "resume": return "ResumeRoute.qml"

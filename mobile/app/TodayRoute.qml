@@ -16,6 +16,7 @@ TodayScreen {
     onKiteWanted: route.screens.go("kite")
     onGuessWanted: route.screens.go("guess")
     onChooseWanted: route.screens.go("choose")
+    onWeekWanted: route.screens.go("week")
     onEverythingWanted: route.screens.go("everything")
     onFloorCheckWanted: route.screens.lookOnTheFloor("today")
     onTakeOutWanted: route.screens.takeOut("today")

@@ -8,6 +8,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/usecase/box_notes.h"
 #include "core/usecase/family.h"
+#include "core/usecase/plan_week.h"
 #include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/take_out.h"
@@ -83,6 +84,14 @@ public:
     Outcome confirmTakenOut(const ItemId &item);
     /// What was noted about the box in the last twelve months, newest first.
     [[nodiscard]] std::vector<usecase::BoxNote> boxNotes();
+
+    /// The seven days to come (core/usecase/plan_week.h), and what an adult says of them.
+    [[nodiscard]] Result<usecase::Week> week();
+    [[nodiscard]] Result<safety::Admitted> anotherFor(const usecase::Week &week, Day day,
+                                                      const std::set<ActivityId> &without);
+    Outcome wishForDay(Day day, const play::DayWish &wish);
+    Outcome keepWeek(const usecase::Week &week);
+    Outcome openWeek(const usecase::Week &week);
 
     /// Takes away what has been kept for long enough (core/usecase/keep_limits.h).
     void keepLimits();

@@ -10,6 +10,8 @@ Pressable {
     property string drawing: ""
     property string note: ""
     property bool exclusive: false
+    /// Follows `checked`; with `checkable: false` the caller decides it.
+    property bool pegged: row.checked
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
     checkable: true
@@ -26,15 +28,15 @@ Pressable {
         id: paper
 
         fill: row.notNow ? "transparent" : Theme.card
-        edgeColour: row.hovered || row.checked ? Theme.ink : Theme.line
-        edgeWidth: row.checked ? 2 : Theme.lineWidth
+        edgeColour: row.hovered || row.pegged ? Theme.ink : Theme.line
+        edgeWidth: row.pegged ? 2 : Theme.lineWidth
         pressed: row.down
         dashed: row.notNow
 
         PegMark {
             x: row.mirrored ? Theme.cardPadding : paper.width - width - Theme.cardPadding
             y: -8
-            clipped: row.checked
+            clipped: row.pegged
         }
     }
 
@@ -62,7 +64,7 @@ Pressable {
 
             Words {
                 width: parent.width
-                strong: row.checked
+                strong: row.pegged
                 soft: row.notNow
                 spoken: false
                 text: row.text

@@ -4,24 +4,13 @@
 #include "core/wording/day_words.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
+#include "mobile/bridge/small_drawing.h"
 #include "mobile/bridge/text.h"
 
 #include <algorithm>
 #include <tuple>
 
 namespace lidlark::mobile {
-
-namespace {
-
-/// A whole scene cannot be read at the size of a row: the thing played with can.
-QString smallDrawingOf(const catalogue::Activity &activity, const catalogue::Catalogue &catalogue)
-{
-    const catalogue::ItemKind *first =
-        activity.items.empty() ? nullptr : catalogue.item(activity.items.front().item);
-    return fromCore(first != nullptr ? first->drawing : activity.picture.drawing);
-}
-
-} // namespace
 
 void NotebookViewModel::setHousehold(Household *household)
 {

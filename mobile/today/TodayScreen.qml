@@ -18,6 +18,7 @@ Sheet {
     signal guessWanted()
     signal chooseWanted()
     signal everythingWanted()
+    signal weekWanted()
     signal floorCheckWanted()
     signal takeOutWanted()
     signal boxWanted()
@@ -78,6 +79,18 @@ Sheet {
         guess: today.guessName
         caution: today.kiteCaution
         onAsked: screen.kiteWanted()
+    }
+
+    LinkRow {
+        objectName: "planned"
+        width: screen.contentWidth
+        visible: today.planned.length > 0
+        sign: "sign-today"
+        text: qsTr("Kept for today: %1").arg(today.planned)
+        onClicked: {
+            if (today.beginPlanned())
+                screen.playBegun()
+        }
     }
 
     Repeater {
@@ -177,6 +190,13 @@ Sheet {
         visible: today.count === 1
         text: qsTr("Everything")
         onClicked: screen.everythingWanted()
+    }
+
+    StitchedLink {
+        objectName: "week"
+        anchors.left: parent.left
+        text: qsTr("The week ahead")
+        onClicked: screen.weekWanted()
     }
 
     KiteLines {

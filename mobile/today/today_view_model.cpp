@@ -140,6 +140,36 @@ bool TodayViewModel::begin(const QString &activityId)
     return found != offers.end() && m_playInHand->begin(found->admitted);
 }
 
+const safety::Admitted *TodayViewModel::plannedToday() const
+{
+    if (!m_today)
+        return nullptr;
+    const usecase::Family &family = m_today->family;
+    const auto wish = family.dayWishes.find(m_today->when.day);
+    if (wish == family.dayWishes.end() || wish->second.wish != play::Wish::Keep)
+        return nullptr;
+    const ActivityId &kept = wish->second.activity;
+    const bool played = std::ranges::any_of(family.plays, [&](const play::Play &play) {
+        return play.activity == kept && play.when.day == m_today->when.day;
+    });
+    const auto &admitted = m_today->gated.admitted;
+    const auto found = std::ranges::find_if(
+        admitted, [&](const safety::Admitted &one) { return one.activity().id == kept; });
+    return played || found == admitted.end() ? nullptr : &*found;
+}
+
+QString TodayViewModel::planned() const
+{
+    const safety::Admitted *planned = plannedToday();
+    return planned != nullptr ? fromCore(planned->activity().name) : QString();
+}
+
+bool TodayViewModel::beginPlanned()
+{
+    const safety::Admitted *planned = plannedToday();
+    return planned != nullptr && m_playInHand->begin(*planned);
+}
+
 bool TodayViewModel::beginAnything()
 {
     const auto any = m_sitting->anything();

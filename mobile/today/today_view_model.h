@@ -38,6 +38,8 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     Q_PROPERTY(QList<QString> filtersOn READ filtersOn NOTIFY refreshed FINAL)
     /// What gave way, a sentence each.
     Q_PROPERTY(QList<QString> gaveWay READ gaveWay NOTIFY refreshed FINAL)
+    /// What an adult has kept for today and that fits who is here; empty: nothing, or played.
+    Q_PROPERTY(QString planned READ planned NOTIFY refreshed FINAL)
     /// With fewer than three offers: what would bring more.
     Q_PROPERTY(QString help READ help NOTIFY refreshed FINAL)
     /// A small piece may lie on a floor.
@@ -85,6 +87,7 @@ public:
     [[nodiscard]] QString kiteAdvice() const;
     [[nodiscard]] QStringList filtersOn() const;
     [[nodiscard]] QStringList gaveWay() const;
+    [[nodiscard]] QString planned() const;
     [[nodiscard]] QString help() const;
     [[nodiscard]] bool floorNote() const;
     [[nodiscard]] bool mustLeave() const;
@@ -100,6 +103,8 @@ public:
     Q_INVOKABLE void threeOthers();
     /// Begins one of the offers. @returns false when it could not be kept.
     Q_INVOKABLE bool begin(const QString &activityId);
+    /// Begins what was kept for today.
+    Q_INVOKABLE bool beginPlanned();
     /// Begins something at random; never the same twice running.
     Q_INVOKABLE bool beginAnything();
     /// "no-table", "no-mess", "quiet", "one-hand", "tired", "away", "ill".
@@ -109,6 +114,7 @@ signals:
     void refreshed();
 
 private:
+    [[nodiscard]] const safety::Admitted *plannedToday() const;
     [[nodiscard]] const rotation::Offer *offerAt(const QModelIndex &index) const;
     [[nodiscard]] std::optional<checkin::Kite> kite() const;
     [[nodiscard]] bool boxIsElsewhere() const;

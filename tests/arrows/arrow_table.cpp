@@ -52,7 +52,7 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
     const Folders screens =
-        in("mobile", {"welcome", "today", "kite", "play", "putback", "box", "notebook", "crew",
+        in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook", "crew",
                       "homesheet", "settings", "workbench"});
     for (const std::string &screen : screens)
         table[screen] =

@@ -1,0 +1,80 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Design
+
+/// One day of the week: what is planned, a peg where it is kept, and once tapped the ways to change
+/// it.
+Column {
+    id: day
+
+    required property string dayWords
+    required property string name
+    required property string note
+    required property string drawing
+    required property bool kept
+    required property bool free
+    required property bool playable
+    required property bool played
+    required property bool opened
+
+    signal tapped()
+    signal keepWanted()
+    signal freeWanted()
+    signal giveBackWanted()
+    signal anotherWanted()
+    signal playWanted()
+
+    spacing: Theme.smallGap
+
+    ChoiceRow {
+        objectName: "dayRow"
+        width: day.width
+        checkable: false
+        drawing: day.drawing
+        text: day.dayWords + ": " + day.name
+        note: day.kept && !day.played ? qsTr("Kept. %1").arg(day.note) : day.note
+        pegged: day.kept
+        onClicked: day.tapped()
+    }
+
+    ChipFlow {
+        width: day.width
+        visible: day.opened
+
+        FilterChip {
+            visible: day.playable
+            checkable: false
+            text: qsTr("Play it now")
+            onClicked: day.playWanted()
+        }
+
+        FilterChip {
+            visible: !day.kept && day.drawing.length > 0
+            checkable: false
+            text: qsTr("Keep it here")
+            onClicked: day.keepWanted()
+        }
+
+        FilterChip {
+            visible: !day.played
+            checkable: false
+            text: qsTr("Another one")
+            onClicked: day.anotherWanted()
+        }
+
+        FilterChip {
+            visible: !day.free
+            checkable: false
+            text: qsTr("Leave it free")
+            onClicked: day.freeWanted()
+        }
+
+        FilterChip {
+            visible: day.kept || day.free
+            checkable: false
+            text: qsTr("Let the plan decide")
+            onClicked: day.giveBackWanted()
+        }
+    }
+}
