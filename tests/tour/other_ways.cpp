@@ -149,6 +149,20 @@ void loseASmallPart(Account &account)
     account.tap("Floor checked", "after-floor", "Not found: small things stay away.");
 }
 
+void planTheWeek(Account &account)
+{
+    account.tap("The week ahead", "week", "Seven days, one small thing each.");
+    account.tap("Wednesday", "week-day", "Ways to change a day.");
+    account.pass("Another one");
+    account.tap("Thursday", "week-free", "One day kept by hand.");
+    account.pass("Leave it free");
+    account.pass("Today: ");
+    account.tap("Keep it here", "week-kept", "Kept, free, and planned around.");
+    account.tap("Back to today", "week-today", "What is kept for today stands first.");
+    account.tap("Kept for today", "graded-play", "The play, as it is written.");
+    account.tap("Easier", "graded-easier", "Played easier.");
+}
+
 void beginAndDie(Account &account)
 {
     account.pass("Everything");
@@ -176,6 +190,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/rory-struan.lidlark", evening, writeNumbersDown);
     ways.start("island/anya-marta.lidlark", evening, clearTheHouseOfLatex);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
+    ways.start("island/rory-struan.lidlark", evening, planTheWeek);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();
