@@ -4,22 +4,30 @@
 
 namespace lidlark::rotation {
 
-PartialMenu::PartialMenu(const MenuProblem &problem, const ChoiceRules &rules)
-    : m_problem(problem), m_rules(rules), m_minutes(problem.curves.size(), 0),
-      m_stock(problem.stock), m_minutesLeft(rules.minutes)
+std::array<AtMost, 3> limitsOf(const ChoiceRules &rules)
 {
     const auto most = [&](SideCondition condition, int inForce) {
         return rules.inForce.holds(condition) ? inForce : static_cast<int>(rules.offers);
     };
-    // A condition that has given way counts as found, so that nothing looks for it.
+    return {{{&Entry::isNew, most(SideCondition::OneNew, 1)},
+             {&Entry::isMessy, most(SideCondition::OneMess, rules.messyMost)},
+             {&Entry::isHeldBack, static_cast<int>(rules.heldBackMost)}}};
+}
+
+std::array<AtLeastOne, 2> missingTraitsOf(const ChoiceRules &rules)
+{
     const auto found = [&](SideCondition condition) {
         return rules.inForce.holds(condition) ? 0 : 1;
     };
-    m_atMost = {{{&Entry::isNew, most(SideCondition::OneNew, 1)},
-                 {&Entry::isMessy, most(SideCondition::OneMess, rules.messyMost)},
-                 {&Entry::isHeldBack, static_cast<int>(rules.heldBackMost)}}};
-    m_atLeastOne = {{{&Entry::isKnownFriend, found(SideCondition::KnownFriend)},
-                     {&Entry::isWithoutTable, found(SideCondition::WithoutTable)}}};
+    return {{{&Entry::isKnownFriend, found(SideCondition::KnownFriend)},
+             {&Entry::isWithoutTable, found(SideCondition::WithoutTable)}}};
+}
+
+PartialMenu::PartialMenu(const MenuProblem &problem, const ChoiceRules &rules)
+    : m_problem(problem), m_rules(rules), m_atMost(limitsOf(rules)),
+      m_atLeastOne(missingTraitsOf(rules)), m_minutes(problem.curves.size(), 0),
+      m_stock(problem.stock), m_minutesLeft(rules.minutes)
+{
 }
 
 bool PartialMenu::canTake(std::size_t index) const

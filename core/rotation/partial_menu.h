@@ -18,6 +18,7 @@ struct ChoiceRules {
     int messyMost = 1;            ///< At most so many messy ones, where OneMess is in force.
     /// Of all chosen together. The offers of a menu are alternatives: there nothing binds.
     int minutes = std::numeric_limits<int>::max();
+    bool operator==(const ChoiceRules &) const = default;
 };
 
 /// A trait that only so many of the chosen may have.
@@ -34,6 +35,12 @@ struct AtLeastOne {
     bool Entry::*trait;
     int found; ///< Chosen entries that have it.
 };
+
+/// The limits of a menu before anything is chosen: new, messy, held back.
+std::array<AtMost, 3> limitsOf(const ChoiceRules &rules);
+/// The traits that a menu needs: a known friend, one without a table. A condition that has given
+/// way counts as found, so that nothing looks for it.
+std::array<AtLeastOne, 2> missingTraitsOf(const ChoiceRules &rules);
 
 /// The entries chosen so far on the way to a menu, and what they leave open.
 class PartialMenu

@@ -20,6 +20,7 @@ public:
     {
         return static_cast<std::size_t>(condition) >= m_givenWay;
     }
+    bool operator==(const ConditionsInForce &) const = default;
 
 private:
     std::size_t m_givenWay;
