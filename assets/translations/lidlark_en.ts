@@ -22,6 +22,16 @@
     </message>
 </context>
 <context>
+    <name>lidlark::mobile::WeekViewModel</name>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lidlark::mobile::WelcomeViewModel</name>
     <message numerus="yes">
         <source>%n year(s)</source>

@@ -74,7 +74,9 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return fromCore(activity.name);
     case WhyRole:
-        return m_whyLines[index.row()];
+        return plannedToday() != nullptr && plannedToday()->activity().id == activity.id
+                   ? tr("Kept for today")
+                   : m_whyLines[index.row()];
     case SupervisionRole:
         return translated(wording::supervisionShort(offer->admitted.supervision()));
     case DrawingRole:
@@ -158,10 +160,19 @@ const safety::Admitted *TodayViewModel::plannedToday() const
     return played || found == admitted.end() ? nullptr : &*found;
 }
 
+bool TodayViewModel::isOffered(const ActivityId &id) const
+{
+    return std::ranges::any_of(m_today->menu.offers, [&](const rotation::Offer &offer) {
+        return offer.admitted.activity().id == id;
+    });
+}
+
 QString TodayViewModel::planned() const
 {
     const safety::Admitted *planned = plannedToday();
-    return planned != nullptr ? fromCore(planned->activity().name) : QString();
+    return planned != nullptr && !isOffered(planned->activity().id)
+               ? fromCore(planned->activity().name)
+               : QString();
 }
 
 bool TodayViewModel::beginPlanned()

@@ -38,7 +38,8 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     Q_PROPERTY(QList<QString> filtersOn READ filtersOn NOTIFY refreshed FINAL)
     /// What gave way, a sentence each.
     Q_PROPERTY(QList<QString> gaveWay READ gaveWay NOTIFY refreshed FINAL)
-    /// What an adult has kept for today and that fits who is here; empty: nothing, or played.
+    /// What an adult has kept for today, that fits who is here, and that is not offered anyway;
+    /// empty: nothing, or played.
     Q_PROPERTY(QString planned READ planned NOTIFY refreshed FINAL)
     /// With fewer than three offers: what would bring more.
     Q_PROPERTY(QString help READ help NOTIFY refreshed FINAL)
@@ -115,6 +116,7 @@ signals:
 
 private:
     [[nodiscard]] const safety::Admitted *plannedToday() const;
+    [[nodiscard]] bool isOffered(const ActivityId &id) const;
     [[nodiscard]] const rotation::Offer *offerAt(const QModelIndex &index) const;
     [[nodiscard]] std::optional<checkin::Kite> kite() const;
     [[nodiscard]] bool boxIsElsewhere() const;

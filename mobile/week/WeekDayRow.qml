@@ -31,8 +31,9 @@ Column {
         objectName: "dayRow"
         width: day.width
         checkable: false
-        drawing: day.drawing
-        text: day.dayWords + ": " + day.name
+        drawing: Theme.largeText ? "" : day.drawing
+        text: day.dayWords + (Theme.largeText ? "\n" : ": ") + day.name
+        accessibleName: day.dayWords + ": " + day.name + sentence(note)
         note: day.kept && !day.played ? qsTr("Kept. %1").arg(day.note) : day.note
         pegged: day.kept
         onClicked: day.tapped()

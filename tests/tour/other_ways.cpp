@@ -159,7 +159,7 @@ void planTheWeek(Account &account)
     account.pass("Today: ");
     account.tap("Keep it here", "week-kept", "Kept, free, and planned around.");
     account.tap("Back to today", "week-today", "What is kept for today stands first.");
-    account.tap("Kept for today", "graded-play", "The play, as it is written.");
+    account.tap("Cup Telegraph", "graded-play", "The play, as it is written.");
     account.tap("Easier", "graded-easier", "Played easier.");
 }
 
@@ -190,7 +190,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/rory-struan.lidlark", evening, writeNumbersDown);
     ways.start("island/anya-marta.lidlark", evening, clearTheHouseOfLatex);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
-    ways.start("island/rory-struan.lidlark", evening, planTheWeek);
+    ways.start("island/skye-lorna.lidlark", evening, planTheWeek);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();

@@ -80,13 +80,32 @@ private slots:
 
     void whatIsKeptForTodayStandsOnTheFirstScreenAndBegins()
     {
-        const QString today = planned(0);
         QVERIFY(hand().tap(text("Today: ")));
         QVERIFY(hand().tap(text("Keep it here")));
+        const auto menu = m_app->graph.sitting().menu();
+        while (std::ranges::any_of(menu->menu.offers, [this](const rotation::Offer &offer) {
+            return QString::fromStdString(offer.admitted.activity().name) == planned(0);
+        }))
+            QVERIFY(hand().tap(text("Another one"))); // until it is none of the three offers
+        const QString today = planned(0);
         QVERIFY(hand().tap(text("Back to today")));
         QVERIFY2(hand().tap(text("Kept for today: ") + today),
                  qPrintable(hand().names().join(u'|')));
         QCOMPARE(m_app->graph.playInHand().activityName(), today);
+    }
+
+    void anOfferThatIsKeptForTodaySaysSo()
+    {
+        const auto menu = m_app->graph.sitting().menu();
+        const catalogue::Activity &first = menu->menu.offers.front().admitted.activity();
+        usecase::Workplace &workplace = m_app->graph.household().workplace();
+        const play::DayWish wish{play::Wish::Keep, first.id};
+        QVERIFY(usecase::wishForDay(workplace, "Fin", week().days[0].day, wish).ok());
+        m_app->graph.household().announce();
+        QVERIFY(hand().tap(text("Back to today")));
+        const QString name = QString::fromStdString(first.name);
+        QCOMPARE(hand().names().filter(name).filter(text("Kept for today")).size(), 1);
+        QVERIFY(hand().find(text("Kept for today: ")) == nullptr);
     }
 
     void todayIsPlayedFromTheWeek()
