@@ -8,8 +8,16 @@ namespace lidlark::mobile {
 namespace {
 
 constexpr auto key = "appearance";
+constexpr int longestMinimumTouchMs = 300; // checkin.md 10
+constexpr int touchStepMs = 100;
+constexpr int slowestScanSeconds = 5; // checkin.md 10
 
+int wholeSteps(int ms)
+{
+    return qBound(0, ms, longestMinimumTouchMs) / touchStepMs * touchStepMs;
 }
+
+} // namespace
 
 Appearance::Appearance(Household *household, QObject *parent)
     : QObject(parent), m_household(household)
@@ -24,6 +32,9 @@ Appearance::Appearance(Household *household, QObject *parent)
     m_scheme = qBound(0, object[QStringLiteral("scheme")].toInt(), 2);
     m_reducedMotion = object[QStringLiteral("reduced-motion")].toBool();
     m_leftHanded = object[QStringLiteral("left-handed")].toBool();
+    m_kiteAloud = object[QStringLiteral("kite-aloud")].toBool();
+    m_minimumTouchMs = wholeSteps(object[QStringLiteral("minimum-touch-ms")].toInt());
+    m_scanSeconds = qBound(0, object[QStringLiteral("scan-seconds")].toInt(), slowestScanSeconds);
 }
 
 void Appearance::setTextScale(double scale)
@@ -50,6 +61,24 @@ void Appearance::setLeftHanded(bool left)
     keep();
 }
 
+void Appearance::setKiteAloud(bool aloud)
+{
+    m_kiteAloud = aloud;
+    keep();
+}
+
+void Appearance::setMinimumTouchMs(int ms)
+{
+    m_minimumTouchMs = wholeSteps(ms);
+    keep();
+}
+
+void Appearance::setScanSeconds(int seconds)
+{
+    m_scanSeconds = qBound(0, seconds, slowestScanSeconds);
+    keep();
+}
+
 void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
 {
     m_textScale = qBound(1.0, textScale, 2.0);
@@ -66,7 +95,10 @@ void Appearance::keep()
     const QJsonObject object{{QStringLiteral("text-scale"), m_textScale},
                              {QStringLiteral("scheme"), m_scheme},
                              {QStringLiteral("reduced-motion"), m_reducedMotion},
-                             {QStringLiteral("left-handed"), m_leftHanded}};
+                             {QStringLiteral("left-handed"), m_leftHanded},
+                             {QStringLiteral("kite-aloud"), m_kiteAloud},
+                             {QStringLiteral("minimum-touch-ms"), m_minimumTouchMs},
+                             {QStringLiteral("scan-seconds"), m_scanSeconds}};
     // A setting that could not be kept holds until the app is closed: nothing to report.
     (void)store::DeviceRepository(m_household->workplace().database)
         .setLocalState(key, QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());
