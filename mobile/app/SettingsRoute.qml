@@ -19,5 +19,7 @@ SettingsScreen {
 
     KiteCardFile {
         id: paperKite
+
+        objectName: "paperKiteFile"
     }
 }

@@ -37,21 +37,38 @@ Sheet {
         onTriggered: screen.half += 1
     }
 
-    ScreenTitle {
-        objectName: "breathWords"
-        width: screen.contentWidth
-        over: qsTr("Four kite breaths")
-        text: screen.over ? qsTr("That was four. Stay near.")
-            : screen.half < 0 ? qsTr("Look at the kite")
-            : screen.lettingOut ? qsTr("In: string out") : qsTr("Out: string in")
-        under: screen.over ? "" : qsTr("You breathe. Your child may.")
-    }
+    // On a phone lying down the picture stands beside the words.
+    Item {
+        id: page
 
-    BreathingKite {
-        objectName: "breathingKite"
+        readonly property bool beside: screen.width > screen.height
+        readonly property real room: screen.middleHeight - Theme.gap - (page.beside ? Theme.gap : words.height + Theme.gap)
+
         width: screen.contentWidth
-        height: Math.max(2 * Theme.itemLarge, Math.min(width, screen.middleHeight - y - Theme.sectionGap))
-        out: screen.out
+        height: page.beside ? Math.max(words.height, guide.height + Theme.gap) : guide.y + guide.height
+
+        ScreenTitle {
+            id: words
+
+            objectName: "breathWords"
+            width: page.beside ? page.width / 2 - Theme.gap : page.width
+            over: qsTr("Four kite breaths")
+            text: screen.over ? qsTr("That was four. Stay near.")
+                : screen.half < 0 ? qsTr("Look at the kite")
+                : screen.lettingOut ? qsTr("In: string out") : qsTr("Out: string in")
+            under: screen.over ? qsTr("The string is in.") : qsTr("You breathe. Your child may.")
+        }
+
+        BreathingKite {
+            id: guide
+
+            objectName: "breathingKite"
+            anchors.right: page.right
+            y: page.beside ? Theme.gap : words.height + Theme.gap
+            width: page.beside ? page.width / 2 : page.width
+            height: Math.max(Theme.itemLarge, Math.min(1.25 * width, page.room))
+            out: screen.out
+        }
     }
 
     foot: ActionFoot {

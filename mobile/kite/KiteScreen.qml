@@ -249,7 +249,7 @@ FocusScope {
         visible: screen.afterActivity.length > 0 && screen.thanked
         before: screen.sitting.kiteBefore
         now: screen.picked
-        text: kites.beforeAndNow(screen.sitting.kiteBefore, screen.picked)
+        text: Array.from(kites.beforeAndNow(screen.sitting.kiteBefore, screen.picked)).join("\n")
         thanks: kites.thanks()
         onHeld: screen.leave()
     }

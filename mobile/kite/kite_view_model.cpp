@@ -67,13 +67,13 @@ QString KiteViewModel::thanks() const
     return translated(wording::kiteThanks());
 }
 
-QString KiteViewModel::beforeAndNow(const QString &before, const QString &now) const
+QStringList KiteViewModel::beforeAndNow(const QString &before, const QString &now) const
 {
     const auto was = kiteFrom(before);
     const auto is = kiteFrom(now);
     if (!was || !is)
         return {};
-    return translated(wording::kiteWas(*was)) + u' ' + translated(wording::kiteIsNow(*was, *is));
+    return {translated(wording::kiteWas(*was)), translated(wording::kiteIsNow(*was, *is))};
 }
 
 void KiteViewModel::show(const QString &kite)
@@ -90,7 +90,7 @@ void KiteViewModel::thankAloud(const QString &kite) const
 {
     QStringList lines{thanks()};
     if (!m_afterActivity.isEmpty())
-        lines.prepend(beforeAndNow(m_sitting->kiteBefore(), kite));
+        lines = beforeAndNow(m_sitting->kiteBefore(), kite) + lines;
     else if (m_sitting->everyKiteDue())
         lines.append(everyKite());
     m_voice->say(lines.join(u' '));

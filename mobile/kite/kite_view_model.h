@@ -39,8 +39,8 @@ public:
     Q_INVOKABLE QString note(const QString &kite) const;
     Q_INVOKABLE QString thanks() const;
     Q_INVOKABLE QString everyKite() const;
-    /// "Your kite was tugging. Now it is steady.": what both kites say, and no more.
-    Q_INVOKABLE QString beforeAndNow(const QString &before, const QString &now) const;
+    /// "Your kite was tugging." and "Now it is steady.": what both kites say, and no more.
+    Q_INVOKABLE QStringList beforeAndNow(const QString &before, const QString &now) const;
     /// Keeps the tap, and thanks.
     Q_INVOKABLE void show(const QString &kite);
 

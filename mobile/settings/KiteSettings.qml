@@ -88,7 +88,7 @@ Column {
     Timer {
         id: laidOut
 
-        interval: Theme.pressMs
+        interval: 100
         onTriggered: kite.noted(note)
     }
 }
