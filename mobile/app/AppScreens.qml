@@ -13,6 +13,7 @@ FocusScope {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Voice voice
     property string route: ""
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
@@ -20,6 +21,8 @@ FocusScope {
     property string floorBack: "today"
     property string emergencyBack: "today"
     property string takeOutBack: "today"
+    /// The card for the adult that the breaths lead back to.
+    property int togetherCard: 0
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
     property string trouble: ""
     property string problem: ""
@@ -63,9 +66,14 @@ FocusScope {
             screens.go("today")
     }
 
-    /// From a kite on: the adult first, where a child may need one to borrow calm from (checkin.md 5).
+    /// From a kite on: back to the play in hand, where the child found it in the corner; else the
+    /// adult first, where a child may need one to borrow calm from (checkin.md 5). Empty: none shown.
     function goOnFrom(kite: string) {
-        screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
+        screens.togetherCard = 0
+        if (screens.playInHand.active)
+            screens.go("play")
+        else
+            screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
     }
 
     function goBack() {
@@ -87,6 +95,8 @@ FocusScope {
             return screens.emergencyBack
         case "take-out":
             return screens.takeOutBack
+        case "breaths":
+            return "together"
         case "room":
         case "week":
         case "everything":
@@ -112,6 +122,7 @@ FocusScope {
         case "kite-after": return "KiteAfterRoute.qml"
         case "grown-up": return "GrownUpRoute.qml"
         case "together": return "TogetherRoute.qml"
+        case "breaths": return "BreathsRoute.qml"
         case "choose": return "ChooseRoute.qml"
         case "everything": return "EverythingRoute.qml"
         case "play": return "PlayRoute.qml"

@@ -10,5 +10,5 @@ GrownUpScreen {
     required property AppScreens screens
 
     childName: route.screens.household.child
-    onDone: route.screens.go("today")
+    onDone: route.screens.goOnFrom("")
 }

@@ -11,6 +11,8 @@ KiteScreen {
 
     household: route.screens.household
     sitting: route.screens.sitting
+    appearance: route.screens.appearance
+    voice: route.screens.voice
     byAdult: true
     onShown: kite => route.screens.goOnFrom(kite)
     onGrownUpWanted: route.screens.go("grown-up")

@@ -11,6 +11,8 @@ KiteScreen {
 
     household: route.screens.household
     sitting: route.screens.sitting
+    appearance: route.screens.appearance
+    voice: route.screens.voice
     afterActivity: route.screens.afterActivity
     onShown: route.screens.go("today")
     onGrownUpWanted: route.screens.go("grown-up")

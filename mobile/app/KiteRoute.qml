@@ -11,10 +11,12 @@ KiteScreen {
 
     household: route.screens.household
     sitting: route.screens.sitting
+    appearance: route.screens.appearance
+    voice: route.screens.voice
     onShown: kite => route.screens.goOnFrom(kite)
     onGrownUpWanted: route.screens.go("grown-up")
     onSkipped: {
         route.screens.sitting.skipKite()
-        route.screens.go("today")
+        route.screens.goOnFrom("")
     }
 }

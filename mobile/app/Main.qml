@@ -13,6 +13,7 @@ PhoneWindow {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Voice voice
 
     title: qsTr("Lidlark")
 
@@ -48,5 +49,6 @@ PhoneWindow {
         sitting: window.sitting
         playInHand: window.playInHand
         appearance: window.appearance
+        voice: window.voice
     }
 }

@@ -11,6 +11,8 @@ PlayScreen {
 
     household: route.screens.household
     playInHand: route.screens.playInHand
+    kiteInCorner: route.screens.sitting.kiteInCorner
+    onKiteFound: route.screens.go("kite")
     onPutBackWanted: route.screens.go("putback")
     onBurst: route.screens.go("burst")
     onEmergencyWanted: route.screens.callForHelp("play", "")

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.App
+import Lidlark.Kite
 import Lidlark.Settings
 
 SettingsScreen {
@@ -11,5 +12,14 @@ SettingsScreen {
 
     appearance: route.screens.appearance
     sitting: route.screens.sitting
+    voice: route.screens.voice
+    paperNote: paperKite.said
+    onPaperKiteWanted: paperKite.save()
     onBack: route.screens.go("crew")
+
+    KiteCardFile {
+        id: paperKite
+
+        objectName: "paperKiteFile"
+    }
 }

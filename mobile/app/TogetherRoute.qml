@@ -9,5 +9,12 @@ TogetherScreen {
 
     required property AppScreens screens
 
+    card: route.screens.togetherCard
+    breathsLeft: !route.screens.sitting.breathsBegun
+    onBreathsWanted: {
+        route.screens.togetherCard = route.card
+        route.screens.sitting.beginBreaths()
+        route.screens.go("breaths")
+    }
     onDone: route.screens.go("today")
 }

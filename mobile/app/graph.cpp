@@ -40,13 +40,14 @@ Household::Places placesFrom(const StartOptions &options)
 
 } // namespace
 
-Graph::Graph(const StartOptions &options)
+Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice)
     : m_language(options.language),
       m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options),
                                               std::make_unique<SystemEntropy>())),
       m_sitting(std::make_unique<Sitting>(m_household.get())),
       m_playInHand(std::make_unique<PlayInHand>(m_household.get())),
       m_appearance(std::make_unique<Appearance>(m_household.get())),
+      m_voice(voice ? std::move(voice) : std::make_unique<Voice>()),
       m_engine(std::make_unique<QQmlApplicationEngine>())
 {
     if (options.textScale || options.scheme || options.reducedMotion)
@@ -59,6 +60,7 @@ Graph::Graph(const StartOptions &options)
         {QStringLiteral("sitting"), QVariant::fromValue(m_sitting.get())},
         {QStringLiteral("playInHand"), QVariant::fromValue(m_playInHand.get())},
         {QStringLiteral("appearance"), QVariant::fromValue(m_appearance.get())},
+        {QStringLiteral("voice"), QVariant::fromValue(m_voice.get())},
     });
 }
 

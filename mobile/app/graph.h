@@ -4,6 +4,8 @@
 
 #include "language.h"
 
+#include "mobile/bridge/voice.h"
+
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -29,11 +31,12 @@ struct StartOptions {
     QString language;                ///< "ur"; empty: the system's.
 };
 
-/// The whole app behind one window: household, sitting, play in hand, appearance, screens.
+/// The whole app behind one window: household, sitting, play in hand, appearance, voice, screens.
 class Graph
 {
 public:
-    explicit Graph(const StartOptions &options);
+    /// @param voice reads aloud; none: the app is silent.
+    explicit Graph(const StartOptions &options, std::unique_ptr<Voice> voice = nullptr);
     ~Graph();
     Graph(const Graph &) = delete;
     Graph &operator=(const Graph &) = delete;
@@ -52,6 +55,7 @@ private:
     std::unique_ptr<Sitting> m_sitting;
     std::unique_ptr<PlayInHand> m_playInHand;
     std::unique_ptr<Appearance> m_appearance;
+    std::unique_ptr<Voice> m_voice;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
 };
 

@@ -7,6 +7,8 @@
 #include "command_line.h"
 #include "graph.h"
 
+#include "mobile/bridge/phone_voice.h"
+
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
 namespace {
@@ -35,6 +37,6 @@ int main(int argc, char **argv)
     StartOptions options = line.options();
     if (options.store.isEmpty())
         options.store = usualStore();
-    Graph graph(options);
+    Graph graph(options, std::make_unique<PhoneVoice>());
     return graph.show() ? QGuiApplication::exec() : 1;
 }

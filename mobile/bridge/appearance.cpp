@@ -10,6 +10,14 @@ namespace {
 constexpr auto key = "appearance";
 constexpr int light = 0;
 constexpr int dark = 1;
+constexpr int longestMinimumTouchMs = 300; // checkin.md 10
+constexpr int touchStepMs = 100;
+constexpr int slowestScanSeconds = 5; // checkin.md 10
+
+int wholeSteps(int ms)
+{
+    return qBound(0, ms, longestMinimumTouchMs) / touchStepMs * touchStepMs;
+}
 
 } // namespace
 
@@ -27,6 +35,9 @@ Appearance::Appearance(Household *household, QObject *parent)
     m_reducedMotion = object[QStringLiteral("reduced-motion")].toBool();
     m_saveBattery = object[QStringLiteral("save-battery")].toBool();
     m_leftHanded = object[QStringLiteral("left-handed")].toBool();
+    m_kiteAloud = object[QStringLiteral("kite-aloud")].toBool();
+    m_minimumTouchMs = wholeSteps(object[QStringLiteral("minimum-touch-ms")].toInt());
+    m_scanSeconds = qBound(0, object[QStringLiteral("scan-seconds")].toInt(), slowestScanSeconds);
 }
 
 void Appearance::setTextScale(double scale)
@@ -64,6 +75,24 @@ void Appearance::setLeftHanded(bool left)
     keep();
 }
 
+void Appearance::setKiteAloud(bool aloud)
+{
+    m_kiteAloud = aloud;
+    keep();
+}
+
+void Appearance::setMinimumTouchMs(int ms)
+{
+    m_minimumTouchMs = wholeSteps(ms);
+    keep();
+}
+
+void Appearance::setScanSeconds(int seconds)
+{
+    m_scanSeconds = qBound(0, seconds, slowestScanSeconds);
+    keep();
+}
+
 void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
 {
     m_textScale = qBound(1.0, textScale, 2.0);
@@ -81,7 +110,10 @@ void Appearance::keep()
                              {QStringLiteral("scheme"), m_scheme},
                              {QStringLiteral("reduced-motion"), m_reducedMotion},
                              {QStringLiteral("save-battery"), m_saveBattery},
-                             {QStringLiteral("left-handed"), m_leftHanded}};
+                             {QStringLiteral("left-handed"), m_leftHanded},
+                             {QStringLiteral("kite-aloud"), m_kiteAloud},
+                             {QStringLiteral("minimum-touch-ms"), m_minimumTouchMs},
+                             {QStringLiteral("scan-seconds"), m_scanSeconds}};
     // A setting that could not be kept holds until the app is closed: nothing to report.
     (void)store::DeviceRepository(m_household->workplace().database)
         .setLocalState(key, QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());

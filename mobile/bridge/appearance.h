@@ -7,7 +7,8 @@
 
 namespace lidlark::mobile {
 
-/// How this phone shows things, kept on the phone: text size, light or dark, motion, hand.
+/// How this phone shows things, kept on the phone: text size, light or dark, motion, hand, and how
+/// a child taps and hears the kite.
 class Appearance : public QObject
 {
     Q_OBJECT
@@ -23,6 +24,13 @@ class Appearance : public QObject
     Q_PROPERTY(int shownScheme READ shownScheme NOTIFY changed FINAL)
     Q_PROPERTY(bool still READ still NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
+    /// The kite's words are said aloud, where there is a voice.
+    Q_PROPERTY(bool kiteAloud READ kiteAloud WRITE setKiteAloud NOTIFY changed FINAL)
+    /// A touch must last as long to count: 0 to 300 ms, in steps of 100 (checkin.md 10).
+    Q_PROPERTY(int minimumTouchMs READ minimumTouchMs WRITE setMinimumTouchMs NOTIFY changed FINAL)
+    /// One switch: each picture of the kite is lit for as many seconds, 1 to 5; 0: nothing is lit
+    /// by itself (checkin.md 10).
+    Q_PROPERTY(int scanSeconds READ scanSeconds WRITE setScanSeconds NOTIFY changed FINAL)
 
 public:
     explicit Appearance(Household *household, QObject *parent = nullptr);
@@ -39,6 +47,12 @@ public:
     [[nodiscard]] bool still() const { return m_reducedMotion || m_saveBattery; }
     [[nodiscard]] bool leftHanded() const { return m_leftHanded; }
     void setLeftHanded(bool left);
+    [[nodiscard]] bool kiteAloud() const { return m_kiteAloud; }
+    void setKiteAloud(bool aloud);
+    [[nodiscard]] int minimumTouchMs() const { return m_minimumTouchMs; }
+    void setMinimumTouchMs(int ms);
+    [[nodiscard]] int scanSeconds() const { return m_scanSeconds; }
+    void setScanSeconds(int seconds);
 
     /// For this run only, as the command line asks; nothing is kept.
     void tryOn(double textScale, int scheme, bool reducedMotion);
@@ -55,6 +69,9 @@ private:
     bool m_reducedMotion = false;
     bool m_saveBattery = false;
     bool m_leftHanded = false;
+    bool m_kiteAloud = false;
+    int m_minimumTouchMs = 0;
+    int m_scanSeconds = 0;
 };
 
 } // namespace lidlark::mobile

@@ -11,7 +11,8 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr int notNowsBeforeCorner = 3; // checkin.md 6
+constexpr int notNowsBeforeCorner = 3;   // checkin.md 6
+constexpr int tapsBetweenEveryKites = 9; // checkin.md 3.1: every tenth time at most
 constexpr std::int64_t justNowMs = 10 * msPerMinute;
 
 QString nameOf(const std::optional<KiteTap> &tap)
@@ -59,7 +60,7 @@ QString Sitting::guess() const
 
 bool Sitting::kiteInCorner() const
 {
-    return m_notNows >= notNowsBeforeCorner;
+    return !m_kiteOff && m_notNows >= notNowsBeforeCorner;
 }
 
 bool Sitting::kiteToComplete() const
@@ -132,6 +133,8 @@ void Sitting::showKite(const QString &name, bool fromAdult)
         if (!tap)
             return;
         last = tap;
+        if (!fromAdult)
+            countTowardsEveryKite();
     }
     if (!fromAdult && *kite == checkin::Kite::Bag)
         countNotNow();
@@ -147,6 +150,19 @@ void Sitting::countNotNow()
         return;
     m_lastNotNow = now;
     ++m_notNows;
+}
+
+void Sitting::countTowardsEveryKite()
+{
+    m_everyKiteDue = m_tapsToEveryKite == 0;
+    m_tapsToEveryKite = m_everyKiteDue ? tapsBetweenEveryKites : m_tapsToEveryKite - 1;
+}
+
+void Sitting::beginBreaths()
+{
+    m_breathsBegun = true;
+    keep();
+    emit changed();
 }
 
 void Sitting::skipKite()

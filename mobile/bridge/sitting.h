@@ -42,6 +42,11 @@ class Sitting : public QObject
     Q_PROPERTY(int minutes READ minutes WRITE setMinutes NOTIFY changed FINAL)
     /// The notice "not yet checked by a clinician" was put away today.
     Q_PROPERTY(bool noticeRead READ noticeRead NOTIFY changed FINAL)
+    /// "Every kite does all of these." is due with the child's last tap: the first ever, and every
+    /// tenth from there (checkin.md 3.1).
+    Q_PROPERTY(bool everyKiteDue READ everyKiteDue NOTIFY changed FINAL)
+    /// The four kite breaths were begun in this sitting; once is enough (checkin.md 5).
+    Q_PROPERTY(bool breathsBegun READ breathsBegun NOTIFY changed FINAL)
 
 public:
     explicit Sitting(Household *household, QObject *parent = nullptr);
@@ -58,6 +63,8 @@ public:
     [[nodiscard]] int minutes() const { return m_minutes; }
     void setMinutes(int minutes);
     [[nodiscard]] bool noticeRead() const { return m_noticeRead; }
+    [[nodiscard]] bool everyKiteDue() const { return m_everyKiteDue; }
+    [[nodiscard]] bool breathsBegun() const { return m_breathsBegun; }
 
     /// Keeps the tap as a check-in; within a minute of the last one it takes its place. A bag is a
     /// check-in too.
@@ -71,6 +78,7 @@ public:
     Q_INVOKABLE void showKiteAfter(const QString &kite, const QString &activityId);
     /// The after-kite was offered and left alone: it is not offered again for this tap.
     Q_INVOKABLE void leaveKiteAfter();
+    Q_INVOKABLE void beginBreaths();
 
     [[nodiscard]] const safety::Room &room() const { return m_room; }
     void setRoom(const safety::Room &room);
@@ -107,6 +115,7 @@ private:
     std::optional<KiteTap> newTap(checkin::Kite kite, checkin::ShownBy by);
     bool report(const Outcome &outcome);
     void countNotNow();
+    void countTowardsEveryKite();
 
     Household *m_household;
     safety::Room m_room;
@@ -121,6 +130,9 @@ private:
     int m_notNows = 0; ///< In a row, one a part of the day.
     std::optional<DayPart> m_lastNotNow;
     int m_minutes = 0;
+    int m_tapsToEveryKite = 0; ///< Taps that pass without the words; 0: due with the next.
+    bool m_everyKiteDue = false;
+    bool m_breathsBegun = false;
 };
 
 } // namespace lidlark::mobile

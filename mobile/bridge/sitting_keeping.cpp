@@ -28,6 +28,9 @@ void Sitting::load()
     m_notNows = 0;
     m_kiteOff = false;
     m_noticeRead = false;
+    m_tapsToEveryKite = 0;
+    m_everyKiteDue = false;
+    m_breathsBegun = false;
     m_when = m_household->today();
     if (m_household->isOpen() && !m_household->child().isEmpty()) {
         const auto kept =
@@ -42,6 +45,7 @@ void Sitting::restore(const QJsonObject &object)
 {
     m_notNows = object[QStringLiteral("not-nows")].toInt();
     m_kiteOff = object[QStringLiteral("kite-off")].toBool();
+    m_tapsToEveryKite = qMax(0, object[QStringLiteral("taps-to-every-kite")].toInt());
     m_lastAnything = {toCore(object[QStringLiteral("last-anything")].toString())};
     const QString when = object[QStringLiteral("when")].toString();
     if (object[QStringLiteral("last-not-now")].toString() == textOf(m_when))
@@ -56,6 +60,7 @@ void Sitting::restore(const QJsonObject &object)
     m_room = roomFrom(object[QStringLiteral("room")].toObject());
     m_shown = kiteTapFrom(object[QStringLiteral("shown")].toObject());
     m_guess = kiteTapFrom(object[QStringLiteral("guess")].toObject());
+    m_breathsBegun = object[QStringLiteral("breaths-begun")].toBool();
 }
 
 void Sitting::say()
@@ -75,6 +80,8 @@ void Sitting::keep()
                        {QStringLiteral("notice-read"), m_noticeRead},
                        {QStringLiteral("not-nows"), m_notNows},
                        {QStringLiteral("kite-off"), m_kiteOff},
+                       {QStringLiteral("taps-to-every-kite"), m_tapsToEveryKite},
+                       {QStringLiteral("breaths-begun"), m_breathsBegun},
                        {QStringLiteral("last-anything"), fromCore(m_lastAnything.value)}};
     if (m_lastNotNow)
         object.insert(QStringLiteral("last-not-now"), textOf(*m_lastNotNow));

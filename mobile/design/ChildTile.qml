@@ -5,6 +5,8 @@ import Lidlark.Design
 
 /// One answer a child can give. The whole tile is the target; the peg clips on after the tap.
 /// A touch shorter than `minimumTouchMs` is not an answer; keys and screen readers have no such rule.
+/// Where there is a `longTouchMs`, a touch that lasts that long asks what the picture says and is no
+/// answer; without it every touch is one, however long.
 Pressable {
     id: tile
 
@@ -17,9 +19,14 @@ Pressable {
     property bool picked: false
     property int minimumTouchMs: 0
     property bool longEnough: false
+    property int longTouchMs: 0
+    property bool lingers: false
+    /// Lit by a switch that moves on by itself.
+    property bool lit: false
     property real wordsWidth: Theme.largeText ? 130 : 106
 
     signal chosen()
+    signal lingered()
 
     ground: Theme.OnPicture
     paperRadius: Theme.radiusTile
@@ -32,9 +39,12 @@ Pressable {
     Accessible.onPressAction: tile.chosen()
     Keys.onReturnPressed: tile.chosen()
     Keys.onEnterPressed: tile.chosen()
-    onPressed: tile.longEnough = tile.minimumTouchMs === 0
+    onPressed: {
+        tile.longEnough = tile.minimumTouchMs === 0
+        tile.lingers = false
+    }
     onClicked: {
-        if (tile.longEnough)
+        if (tile.longEnough && !tile.lingers)
             tile.chosen()
     }
 
@@ -42,6 +52,23 @@ Pressable {
         interval: tile.minimumTouchMs
         running: tile.pressed && tile.minimumTouchMs > 0
         onTriggered: tile.longEnough = true
+    }
+
+    Timer {
+        interval: tile.longTouchMs
+        running: tile.pressed && tile.longTouchMs > 0
+        onTriggered: {
+            tile.lingers = true
+            tile.lingered()
+        }
+    }
+
+    FocusRing {
+        anchors.margins: -tile.ringOutset
+        ground: tile.ground
+        paperRadius: tile.paperRadius
+        visible: tile.lit
+        z: 1
     }
 
     background: PaperEdge {
@@ -55,7 +82,10 @@ Pressable {
         pressed: tile.down
 
         PegMark {
-            x: tile.mirrored ? 14 : paper.width - width - 14
+            // Beside the words, not on them.
+            readonly property real fromEnd: tile.upright || tile.text.length === 0 ? 14 : tile.wordsWidth + 8
+
+            x: tile.mirrored ? fromEnd : paper.width - width - fromEnd
             y: -9
             clipped: tile.picked
         }

@@ -14,6 +14,8 @@ QtObject {
     required property real questionHeight
     required property bool mirrored
     required property size held
+    /// Width of the speaker's sign beside the question; 0: there is none.
+    required property real speaker
 
     readonly property real side: Theme.childMargin
     readonly property real between: Theme.childGap
@@ -27,6 +29,16 @@ QtObject {
     readonly property bool wordless: !places.roomy && Theme.largeText
     /// In large text on a small phone the held control stands beside the question.
     readonly property bool heldOnTop: places.compact && Theme.largeText
+
+    readonly property real questionStart: Theme.margin + 2
+    /// The sign is drawn in the middle of its target, which leaves room for a letter before it.
+    readonly property real speakerRoom: (places.speaker - Theme.signSize) / 2 - 2
+    readonly property real speakerStart: places.heldOnTop ? places.width - places.side - places.held.width - places.speaker
+                                                          : places.width - places.speaker
+    readonly property real speakerX: places.fromStart(places.speakerStart, places.speaker)
+    readonly property real questionWidth: places.speaker > 0 ? places.speakerStart + places.speakerRoom - places.questionStart
+        : places.width - 2 * places.questionStart - (places.heldOnTop ? places.held.width : 0)
+    readonly property bool squeezed: places.heldOnTop && places.speaker > 0
 
     readonly property real top: places.heldOnTop ? Math.max(places.questionHeight, places.held.height) : places.questionHeight
     readonly property real roomyTile: Math.floor((places.height - places.questionHeight - places.side - places.small - 4 * places.between) / 4)

@@ -7,15 +7,22 @@ import Lidlark.Kite
 
 /// The child's check-in: five answers of equal worth, and the hand. Never a scroll, one tap, the
 /// same thanks for all. Nothing leads on from here but the control an adult holds (job.md C4).
+/// Where the phone has a voice, the sign beside the question and a long touch on a picture say what
+/// stands there.
 FocusScope {
     id: screen
 
     required property Household household
     required property Sitting sitting
+    required property Appearance appearance
+    required property Voice voice
     property string afterActivity: ""
     property bool byAdult: false
     property string picked: ""
+    property bool everyKite: false
     readonly property bool thanked: screen.picked.length > 0 && !kites.byAdult
+    readonly property bool spoken: screen.voice.available && !kites.byAdult
+    readonly property int longTouchMs: screen.spoken ? 1000 + screen.appearance.minimumTouchMs : 0
 
     /// An adult goes on from this kite.
     signal shown(string kite)
@@ -31,6 +38,13 @@ FocusScope {
         kites.show(kite)
     }
 
+    function answered(picture: string) {
+        if (picture !== "hand")
+            screen.tapped(picture)
+        else if (!pause.running)
+            screen.grownUpWanted()
+    }
+
     function leave() {
         if (screen.picked.length > 0)
             screen.shown(screen.picked)
@@ -40,12 +54,16 @@ FocusScope {
 
     Keys.onEscapePressed: {}
     Keys.onBackPressed: {}
+    Component.onCompleted: kites.ask()
+    Component.onDestruction: screen.voice.stop()
 
     KiteViewModel {
         id: kites
 
         household: screen.household
         sitting: screen.sitting
+        voice: screen.voice
+        aloud: screen.appearance.kiteAloud
         afterActivity: screen.afterActivity
         byAdult: screen.byAdult
     }
@@ -62,14 +80,22 @@ FocusScope {
         }
     }
 
+    // No answer is the good one: said after the thanks, so that it says nothing about this answer.
+    Timer {
+        interval: 3000
+        running: screen.thanked && screen.afterActivity.length === 0 && screen.sitting.everyKiteDue
+        onTriggered: screen.everyKite = true
+    }
+
     KitePlaces {
         id: places
 
         width: screen.width
         height: screen.height
-        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + question.y)
+        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + Theme.gap)
         mirrored: screen.LayoutMirroring.enabled
         held: Qt.size(heldControl.width, heldControl.height)
+        speaker: speaker.visible ? speaker.width : 0
     }
 
     Rectangle {
@@ -77,104 +103,153 @@ FocusScope {
         color: Theme.sheet
     }
 
-    Words {
-        id: question
+    Item {
+        id: page
 
-        objectName: "question"
-        x: places.fromStart(Theme.margin + 2, question.width)
-        y: Theme.gap
-        width: screen.width - 2 * Theme.margin - 4 - (places.heldOnTop ? heldControl.width : 0)
-        role: Theme.largeText ? Theme.Label : Theme.Question
-        strong: true
-        heading: true
-        text: screen.thanked ? kites.thanks()
-            : kites.byAdult ? qsTr("Your guess: what is the kite doing?")
-            : screen.afterActivity.length > 0 ? qsTr("What is your kite doing now?") : qsTr("What is your kite doing?")
-    }
+        anchors.fill: parent
+        visible: !pair.visible
 
-    Repeater {
-        model: ["resting", "steady", "whirling"]
+        Words {
+            id: question
+
+            objectName: "question"
+            x: places.fromStart(places.questionStart, question.width)
+            y: (places.questionHeight - height) / 2
+            width: places.questionWidth
+            // A heading that would break keeps to its one line, and so the pictures to their size.
+            role: Theme.largeText ? (places.squeezed && screen.afterActivity.length > 0 ? Theme.TabWord : Theme.Label)
+                : asked.advanceWidth > question.width ? Theme.Row : Theme.Question
+            strong: true
+            heading: true
+            text: screen.everyKite ? kites.everyKite()
+                : screen.thanked ? kites.thanks()
+                : kites.byAdult ? qsTr("Your guess: what is the kite doing?") : kites.question
+
+            TextMetrics {
+                id: asked
+
+                font: Theme.font(Theme.Question, true, Theme.textScale, Theme.arabicScript)
+                text: question.text
+            }
+        }
+
+        Repeater {
+            model: ["resting", "steady", "whirling"]
+
+            ChildTile {
+                id: tile
+
+                required property string modelData
+                required property int index
+
+                objectName: "kite-" + tile.modelData
+                x: places.kiteX(tile.index)
+                y: places.kiteY(tile.index)
+                width: places.kiteWidth
+                height: places.kiteHeight
+                upright: places.wide
+                drawing: "kite-" + tile.modelData
+                text: kites.name(tile.modelData)
+                note: places.wide ? "" : kites.note(tile.modelData)
+                shortText: tile.modelData === "whirling" ? qsTr("Whirling") : tile.modelData === "steady" ? qsTr("Steady") : ""
+                lit: scan.lit === tile.modelData
+                picked: screen.picked === tile.modelData
+                minimumTouchMs: screen.appearance.minimumTouchMs
+                longTouchMs: screen.longTouchMs
+                onLingered: kites.readOne(tile.modelData)
+                onChosen: screen.answered(tile.modelData)
+            }
+        }
+
+        Repeater {
+            model: ["clouds", "bag"]
+
+            ChildTile {
+                id: other
+
+                required property string modelData
+                required property int index
+
+                objectName: "kite-" + other.modelData
+                x: places.otherX(other.index)
+                y: places.otherTop
+                width: places.otherWidth
+                height: places.otherHeight
+                upright: true
+                drawing: "kite-" + other.modelData
+                text: places.wordless ? "" : kites.name(other.modelData)
+                accessibleName: kites.name(other.modelData)
+                lit: scan.lit === other.modelData
+                picked: screen.picked === other.modelData
+                minimumTouchMs: screen.appearance.minimumTouchMs
+                longTouchMs: screen.longTouchMs
+                onLingered: kites.readOne(other.modelData)
+                onChosen: screen.answered(other.modelData)
+            }
+        }
 
         ChildTile {
-            id: tile
-
-            required property string modelData
-            required property int index
-
-            objectName: "kite-" + tile.modelData
-            x: places.kiteX(tile.index)
-            y: places.kiteY(tile.index)
-            width: places.kiteWidth
-            height: places.kiteHeight
-            upright: places.wide
-            drawing: "kite-" + tile.modelData
-            text: kites.name(tile.modelData)
-            note: places.wide ? "" : kites.note(tile.modelData)
-            shortText: tile.modelData === "whirling" ? qsTr("Whirling") : tile.modelData === "steady" ? qsTr("Steady") : ""
-            picked: screen.picked === tile.modelData
-            onChosen: screen.tapped(tile.modelData)
+            objectName: "hand"
+            x: places.hand.x
+            y: places.hand.y
+            width: places.hand.width
+            height: places.hand.height
+            upright: !places.roomy
+            wordsWidth: places.hand.width * 0.6
+            drawing: "hand"
+            text: places.roomy ? qsTr("I need a grown\u2011up") : places.wordless ? "" : qsTr("Grown-up")
+            accessibleName: qsTr("I need a grown-up")
+            lit: scan.lit === "hand"
+            minimumTouchMs: screen.appearance.minimumTouchMs
+            longTouchMs: screen.longTouchMs
+            onLingered: kites.readOne("hand")
+            onChosen: screen.answered("hand")
         }
-    }
 
-    Repeater {
-        model: ["clouds", "bag"]
+        SwitchScan {
+            id: scan
 
-        ChildTile {
-            id: other
-
-            required property string modelData
-            required property int index
-
-            objectName: "kite-" + other.modelData
-            x: places.otherX(other.index)
-            y: places.otherTop
-            width: places.otherWidth
-            height: places.otherHeight
-            upright: true
-            drawing: "kite-" + other.modelData
-            text: places.wordless ? "" : kites.name(other.modelData)
-            accessibleName: kites.name(other.modelData)
-            picked: screen.picked === other.modelData
-            onChosen: screen.tapped(other.modelData)
+            objectName: "scan"
+            anchors.fill: parent
+            pictures: ["resting", "steady", "whirling", "clouds", "bag", "hand"]
+            seconds: kites.byAdult ? 0 : screen.appearance.scanSeconds
+            onMoved: picture => kites.cue(picture)
+            onPicked: picture => screen.answered(picture)
         }
-    }
 
-    ChildTile {
-        objectName: "hand"
-        x: places.hand.x
-        y: places.hand.y
-        width: places.hand.width
-        height: places.hand.height
-        upright: !places.roomy
-        wordsWidth: places.hand.width * 0.6
-        drawing: "hand"
-        text: places.roomy ? qsTr("I need a grown\u2011up") : places.wordless ? "" : qsTr("Grown-up")
-        accessibleName: qsTr("I need a grown-up")
-        onChosen: {
-            if (!pause.running)
-                screen.grownUpWanted()
+        SpeechButton {
+            id: speaker
+
+            objectName: "speaker"
+            x: places.speakerX
+            y: (places.top - height) / 2
+            visible: screen.spoken && !(places.heldOnTop && screen.thanked)
+            accessibleName: qsTr("Read aloud")
+            onClicked: kites.readAll()
         }
-    }
 
-    HeldAdultControl {
-        id: heldControl
+        HeldAdultControl {
+            id: heldControl
 
-        objectName: "adultHold"
-        x: places.heldAt.x
-        y: places.heldAt.y
-        beside: places.compact && !places.heldOnTop
-        text: Theme.largeText ? qsTr("hold") : qsTr("adult: hold")
-        Accessible.name: qsTr("adult: hold")
-        onHeld: screen.leave()
+            objectName: "adultHold"
+            x: places.heldAt.x
+            y: places.heldAt.y
+            beside: places.compact && !places.heldOnTop
+            text: Theme.largeText ? qsTr("hold") : qsTr("adult: hold")
+            Accessible.name: qsTr("adult: hold")
+            onHeld: screen.leave()
+        }
     }
 
     BeforeAndNow {
+        id: pair
+
         objectName: "beforeAndNow"
         anchors.fill: parent
         visible: screen.afterActivity.length > 0 && screen.thanked
         before: screen.sitting.kiteBefore
         now: screen.picked
-        text: kites.beforeAndNow(screen.sitting.kiteBefore, screen.picked)
+        text: Array.from(kites.beforeAndNow(screen.sitting.kiteBefore, screen.picked)).join("\n")
         thanks: kites.thanks()
         onHeld: screen.leave()
     }

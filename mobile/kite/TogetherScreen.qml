@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.Design
+import Lidlark.Kite
 
 /// The adult first: after a whirling or can't-tell kite, one short card at a time (checkin.md 5).
 /// Never for the child.
@@ -9,21 +10,21 @@ Sheet {
     id: screen
 
     property int card: 0
-    readonly property list<string> heads: [qsTr("Me"), qsTr("The room"), qsTr("Us"), qsTr("A small skill"), qsTr("If it grows")]
-    readonly property list<string> lines: [
-        qsTr("Your own breath out, slowly. Shoulders down. Sit lower than your child."),
-        qsTr("One less noise. One less thing on the table. Lid on what you are not using."),
-        qsTr("Say what you see: \"Your kite is really tugging.\" Then wait."),
-        qsTr("Slow pull together. Or four kite breaths: string out, string in."),
-        qsTr("Stop the game. Stay near. Games come back later.")
-    ]
+    /// Once in a sitting (checkin.md 5).
+    required property bool breathsLeft
+    readonly property int smallSkill: 3
 
     signal done()
+    signal breathsWanted()
+
+    TogetherCards {
+        id: cards
+    }
 
     ScreenTitle {
         width: screen.contentWidth
         over: qsTr("For you, before you play")
-        text: screen.heads[screen.card]
+        text: cards.heads[screen.card]
     }
 
     Card {
@@ -32,21 +33,29 @@ Sheet {
         Words {
             objectName: "togetherLine"
             width: parent.width
-            role: Theme.Step
-            text: screen.lines[screen.card]
+            role: Theme.largeText ? Theme.Body : Theme.Step
+            text: cards.lines[screen.card]
         }
     }
 
     StepMarks {
         width: screen.contentWidth
-        count: screen.heads.length
+        count: cards.heads.length
         current: screen.card
-        text: qsTr("%1 of %2").arg(screen.card + 1).arg(screen.heads.length)
+        text: qsTr("%1 of %2").arg(screen.card + 1).arg(cards.heads.length)
+    }
+
+    StitchedLink {
+        objectName: "breaths"
+        anchors.left: parent.left
+        visible: screen.card === screen.smallSkill && screen.breathsLeft
+        text: qsTr("Four kite breaths")
+        onClicked: screen.breathsWanted()
     }
 
     foot: ActionFoot {
         text: qsTr("Choose something")
-        otherText: screen.card + 1 < screen.heads.length ? qsTr("And then?") : ""
+        otherText: screen.card + 1 < cards.heads.length ? qsTr("And then?") : ""
         onClicked: screen.done()
         onOtherClicked: screen.card += 1
     }

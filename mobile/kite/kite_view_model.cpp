@@ -1,5 +1,6 @@
 #include "kite_view_model.h"
 
+#include "core/wording/kite_words.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -44,18 +45,35 @@ QString KiteViewModel::note(const QString &kite) const
     return parsed ? translated(wording::kiteNote(*parsed)) : QString();
 }
 
+QString KiteViewModel::question() const
+{
+    return translated(m_afterActivity.isEmpty() ? wording::kiteQuestion()
+                                                : wording::kiteQuestionNow());
+}
+
+QString KiteViewModel::everyKite() const
+{
+    return translated(wording::everyKite());
+}
+
+QString KiteViewModel::line(const QString &picture) const
+{
+    const auto parsed = kiteFrom(picture);
+    return translated(parsed ? wording::kiteLine(*parsed) : wording::handLine());
+}
+
 QString KiteViewModel::thanks() const
 {
     return translated(wording::kiteThanks());
 }
 
-QString KiteViewModel::beforeAndNow(const QString &before, const QString &now) const
+QStringList KiteViewModel::beforeAndNow(const QString &before, const QString &now) const
 {
     const auto was = kiteFrom(before);
     const auto is = kiteFrom(now);
     if (!was || !is)
         return {};
-    return translated(wording::kiteWas(*was)) + u' ' + translated(wording::kiteIsNow(*was, *is));
+    return {translated(wording::kiteWas(*was)), translated(wording::kiteIsNow(*was, *is))};
 }
 
 void KiteViewModel::show(const QString &kite)
@@ -64,6 +82,45 @@ void KiteViewModel::show(const QString &kite)
         m_sitting->showKite(kite, byAdult());
     else
         m_sitting->showKiteAfter(kite, m_afterActivity);
+    if (m_aloud && !byAdult())
+        thankAloud(kite);
+}
+
+void KiteViewModel::thankAloud(const QString &kite) const
+{
+    QStringList lines{thanks()};
+    if (!m_afterActivity.isEmpty())
+        lines = beforeAndNow(m_sitting->kiteBefore(), kite) + lines;
+    else if (m_sitting->everyKiteDue())
+        lines.append(everyKite());
+    m_voice->say(lines.join(u' '));
+}
+
+void KiteViewModel::ask() const
+{
+    if (m_aloud && !byAdult())
+        m_voice->say(question());
+}
+
+void KiteViewModel::readAll() const
+{
+    QStringList lines{question()};
+    for (const checkin::Kite kite :
+         {checkin::Kite::Resting, checkin::Kite::Steady, checkin::Kite::Whirling})
+        lines.append(translated(wording::kiteLine(kite)));
+    m_voice->say(lines.join(u' '));
+}
+
+void KiteViewModel::cue(const QString &picture) const
+{
+    const QString word = name(picture);
+    if (m_aloud)
+        m_voice->say(word.isEmpty() ? line(picture) : word);
+}
+
+void KiteViewModel::readOne(const QString &picture) const
+{
+    m_voice->say(line(picture));
 }
 
 } // namespace lidlark::mobile

@@ -12,6 +12,8 @@ Sheet {
 
     required property Household household
     required property PlayInHand playInHand
+    /// The kite waits in the corner, for the child to find.
+    property bool kiteInCorner: false
     property bool quiet: false
     property bool more: false
     readonly property int quietAfterMs: 10000
@@ -20,6 +22,7 @@ Sheet {
     signal putBackWanted()
     signal burst()
     signal emergencyWanted()
+    signal kiteFound()
 
     margin: Theme.margin
 
@@ -34,6 +37,12 @@ Sheet {
         text: play.name
         backName: play.step > 0 ? qsTr("One step back") : ""
         onBack: screen.playInHand.goToStep(play.step - 1)
+
+        KiteCorner {
+            objectName: "kiteCorner"
+            visible: screen.kiteInCorner
+            onFound: screen.kiteFound()
+        }
     }
 
     FullBleed {

@@ -3,6 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Bridge
 import Lidlark.Design
+import Lidlark.Settings
 
 /// How this phone shows things.
 Sheet {
@@ -10,8 +11,12 @@ Sheet {
 
     required property Appearance appearance
     required property Sitting sitting
+    required property Voice voice
+    /// Where the kite on paper was saved, or why it was not; empty: not asked for.
+    property string paperNote: ""
 
     signal back()
+    signal paperKiteWanted()
 
     header: TitleBar {
         text: qsTr("Settings")
@@ -110,17 +115,22 @@ Sheet {
         text: qsTr("The kite")
     }
 
-    Column {
+    ChoiceRow {
+        objectName: "kiteOn"
         width: screen.contentWidth
-        spacing: Theme.gap
+        text: qsTr("Offer the kite before play")
+        note: qsTr("Off, it is nowhere to be seen.")
+        checked: !screen.sitting.kiteOff
+        onToggled: screen.sitting.kiteOff = !screen.sitting.kiteOff
+    }
 
-        ChoiceRow {
-            objectName: "kiteOn"
-            width: screen.contentWidth
-            text: qsTr("Offer the kite before play")
-            note: qsTr("Off, it is nowhere to be seen.")
-            checked: !screen.sitting.kiteOff
-            onToggled: screen.sitting.kiteOff = !screen.sitting.kiteOff
-        }
+    KiteSettings {
+        width: screen.contentWidth
+        visible: !screen.sitting.kiteOff
+        appearance: screen.appearance
+        voice: screen.voice
+        paperNote: screen.paperNote
+        onPaperKiteWanted: screen.paperKiteWanted()
+        onNoted: note => screen.showItem(note)
     }
 }

@@ -23,8 +23,11 @@ inline QString text(const char *words)
 
 /// The app started on a store at a moment, and a hand in front of it.
 struct OpenApp {
-    OpenApp(const QString &store, const char *clock, const QString &catalogue = {})
-        : graph({store, catalogue, msFromText(clock), std::nullopt, std::nullopt, true, {}})
+    /// @param voice what the app reads aloud with; none: it is silent.
+    OpenApp(const QString &store, const char *clock, const QString &catalogue = {},
+            std::unique_ptr<mobile::Voice> voice = nullptr)
+        : graph({store, catalogue, msFromText(clock), std::nullopt, std::nullopt, true, {}},
+                std::move(voice))
     {
         if (!graph.show())
             qFatal("no window");

@@ -58,6 +58,28 @@ Item {
             compare(chosen.count, 1)
         }
 
+        function test_a_long_touch_asks_what_it_says_and_is_no_answer() {
+            const tile = createTemporaryObject(tileComponent, page, { longTouchMs: 50 })
+            const chosen = createTemporaryObject(spy, page, { target: tile, signalName: "chosen" })
+            const lingered = createTemporaryObject(spy, page, { target: tile, signalName: "lingered" })
+            mousePress(tile)
+            lingered.wait()
+            mouseRelease(tile)
+            compare(chosen.count, 0)
+            mouseClick(tile)
+            compare(chosen.count, 1)
+            compare(lingered.count, 1)
+        }
+
+        function test_without_a_voice_every_touch_is_an_answer_however_long() {
+            const tile = createTemporaryObject(tileComponent, page)
+            const chosen = createTemporaryObject(spy, page, { target: tile, signalName: "chosen" })
+            mousePress(tile)
+            wait(1200)
+            mouseRelease(tile)
+            compare(chosen.count, 1)
+        }
+
         function test_only_the_chosen_tile_has_the_peg() {
             const tile = createTemporaryObject(tileComponent, page)
             verify(!all(tile, PegMark)[0].visible)
