@@ -68,6 +68,11 @@ void showClouds(Account &account)
     account.pass("Clouds");
     Hand::settle(700);
     account.hold("adult: hold", "together", "Calm first, before anything is offered.");
+    for (int card = 0; card < 3; ++card)
+        account.pass("And then?");
+    account.show("small-skill", "The fourth card of five.");
+    account.tap("Four kite breaths", "breaths", "Breathing beside the child, with a guide.");
+    account.tap("Stop here", "together-again", "One tap ends them; once is enough.");
     account.tap("Choose something", "today-clouds", "Then the menu, easy to start with.");
 }
 

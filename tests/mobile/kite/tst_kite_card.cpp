@@ -10,7 +10,11 @@
 #include "mobile/kite/kite_card.h"
 #include "mobile/kite/kite_card_file.h"
 
+#include <array>
 #include <cmath>
+#include <csignal>
+
+#include <sys/resource.h>
 
 static void openAssets()
 {
@@ -137,6 +141,26 @@ private slots:
                  qPrintable(card.said()));
         QCOMPARE(QDir(folder.path()).entryList(QDir::Files).size(), 1);
         QCOMPARE(QFileInfo(inTheWay).size(), 0);
+    }
+
+    /// The phone is full: the system takes the first 4096 bytes and no more.
+    void aFullPhoneIsSaidAndLeavesNoHalfFile()
+    {
+        const QTemporaryDir folder;
+        (void)std::signal(SIGXFSZ, SIG_IGN); // so that writing fails, as on a full phone
+        rlimit before{};
+        QCOMPARE(getrlimit(RLIMIT_FSIZE, &before), 0);
+        const rlimit small{4096, before.rlim_max};
+        QCOMPARE(setrlimit(RLIMIT_FSIZE, &small), 0);
+        KiteCardFile card;
+        card.setProperty("folder", folder.path());
+        const bool saved = card.save();
+        QCOMPARE(setrlimit(RLIMIT_FSIZE, &before), 0);
+        QVERIFY(!saved);
+        QVERIFY2(card.said().contains(QStringLiteral("Is the phone full")),
+                 qPrintable(card.said()));
+        QCOMPARE(QDir(folder.path()).entryList(QDir::AllEntries | QDir::NoDotAndDotDot),
+                 QStringList());
     }
 
     /// The last step fails: a folder already has the card's name.
