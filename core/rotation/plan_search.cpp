@@ -46,7 +46,7 @@ PlanSearch::PlanSearch(const MenuProblem &problem, const PlanRules &rules, const
 
 void PlanSearch::fillGreedily(FoundPlans &found) const
 {
-    for (const auto fill : {fillDayByDay, fillAllDays}) {
+    for (const auto fill : {fillDayByDay, fillFirstDays, fillRoomiestDays}) {
         PlanDraft draft = m_pinned;
         fill(draft, m_decided.open);
         found.know(draft);

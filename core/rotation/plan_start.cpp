@@ -124,7 +124,19 @@ void fillDayByDay(PlanDraft &draft, std::span<const std::size_t> entries)
     }
 }
 
-void fillAllDays(PlanDraft &draft, std::span<const std::size_t> entries)
+void fillFirstDays(PlanDraft &draft, std::span<const std::size_t> entries)
+{
+    const auto firstDay = [&](std::size_t entry) {
+        const auto rooms = draft.rooms();
+        const auto room =
+            std::ranges::find_if(rooms, [&](const DayRoom &one) { return one.fits(entry); });
+        return room == rooms.end() ? nowhere : static_cast<std::size_t>(room - rooms.begin());
+    };
+    while (putBest(draft, entries, firstDay)) {
+    }
+}
+
+void fillRoomiestDays(PlanDraft &draft, std::span<const std::size_t> entries)
 {
     while (putBest(draft, entries, [&](std::size_t entry) { return draft.roomiestFor(entry); })) {
     }

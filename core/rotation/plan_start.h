@@ -10,8 +10,12 @@ namespace lidlark::rotation {
 /// Fills the days one after the other, each time with the entry that adds most and fits.
 void fillDayByDay(PlanDraft &draft, std::span<const std::size_t> entries);
 
-/// Fills all days at once, each time with the entry that adds most and fits anywhere.
-void fillAllDays(PlanDraft &draft, std::span<const std::size_t> entries);
+/// Fills all days at once, each time with the entry that adds most and fits anywhere, on the first
+/// day where it does.
+void fillFirstDays(PlanDraft &draft, std::span<const std::size_t> entries);
+
+/// The same, on the day with the most minutes for each place left.
+void fillRoomiestDays(PlanDraft &draft, std::span<const std::size_t> entries);
 
 /// Puts the entries in, in this order, wherever they fit; then, for places still empty, moves one
 /// that stands there already to another day where that makes room.

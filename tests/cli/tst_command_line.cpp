@@ -174,6 +174,51 @@ private slots:
         QVERIFY2(foreign.problem.contains("line 1, lidrot"), qPrintable(foreign.problem));
     }
 
+    /// Source: reference/rotation/optimum.csv (CBC 2.10.8).
+    void aMenuProblemOfSevenDaysIsSolved()
+    {
+        const QString folder =
+            qEnvironmentVariable("LIDLARK_SOURCE_DIR") + QStringLiteral("/tests/data/rotation/");
+        const QString week = folder + QStringLiteral("r60-k5-loose-s40-d7.rot");
+        const QJsonObject solved =
+            ask({QStringLiteral("menu-solve"), week, QStringLiteral("--json")}).json();
+        QCOMPARE(solved[QStringLiteral("feasible")].toBool(), true);
+        QCOMPARE(solved[QStringLiteral("value")].toInt(), 11339);
+        QCOMPARE(solved[QStringLiteral("bound")].toInt(), 11339);
+        QCOMPARE(solved[QStringLiteral("gap")].toInt(-1), 0);
+        QCOMPARE(solved[QStringLiteral("proven")].toBool(), true);
+        const QJsonArray days = solved[QStringLiteral("chosen")].toArray();
+        QCOMPARE(days.size(), 7);
+        QSet<int> all;
+        for (const auto &day : days) {
+            QCOMPARE(day.toArray().size(), 5);
+            for (const auto &id : day.toArray())
+                all.insert(id.toInt());
+        }
+        QCOMPARE(all.size(), 35);
+        const Answer plain = ask({QStringLiteral("menu-solve"), week});
+        QVERIFY2(plain.out.startsWith("value 11339\nday 0: "), plain.out.constData());
+        const Answer late = ask(
+            {QStringLiteral("menu-solve"), week, QStringLiteral("--limit"), QStringLiteral("0")});
+        QCOMPARE(late.status, 1);
+        QVERIFY2(late.problem.contains("--limit: no choice was found"), qPrintable(late.problem));
+    }
+
+    /// Source: as above.
+    void sevenDaysThatCannotBeFilledAreSaidSo()
+    {
+        const QString week = qEnvironmentVariable("LIDLARK_SOURCE_DIR") +
+                             QStringLiteral("/tests/data/rotation/r60-k3-tight-s39-d7.rot");
+        const Answer none = ask({QStringLiteral("menu-solve"), week, QStringLiteral("--json")});
+        QCOMPARE(none.status, 0);
+        QCOMPARE(none.json()[QStringLiteral("feasible")].toBool(true), false);
+        QCOMPARE(none.json()[QStringLiteral("proven")].toBool(), true);
+        QVERIFY(none.json()[QStringLiteral("value")].isNull());
+        QVERIFY(none.json()[QStringLiteral("chosen")].toArray().isEmpty());
+        QCOMPARE(ask({QStringLiteral("menu-solve"), week}).out,
+                 QByteArray("No choice keeps to all limits.\n"));
+    }
+
     /// Contradictory words are refused, and nothing is offered.
     void nobodyElseAndSomebodyIsRefused()
     {

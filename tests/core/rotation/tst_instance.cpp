@@ -149,6 +149,8 @@ private slots:
         table.readLine();
         while (!table.atEnd()) {
             const QStringList cells = QString::fromUtf8(table.readLine()).trimmed().split(u',');
+            if (cells[0].endsWith("-d7.rot")) // several days: tst_plan_search.cpp
+                continue;
             QTest::newRow(qPrintable(cells[0]))
                 << cells[0] << cells[1].toInt() << cells[6].split(u' ');
         }
