@@ -66,16 +66,16 @@ Outcome Recording::sayAs(const std::string &author, const journal::Lane &lane, j
                   std::move(fields)});
 }
 
-Outcome Recording::sayCheckIn(const std::string &home, std::string fields)
+Outcome Recording::sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields)
 {
     journal::Event event;
-    event.lane = {journal::LaneKind::CheckIns, home};
+    event.lane = lane;
     event.device = m_device.id;
     event.offsetMinutes = m_clock.offsetMinutes();
     event.when = dayPartAt(m_clock.nowMs(), event.offsetMinutes);
     event.instant = {firstMomentMs(event.when, event.offsetMinutes), 0};
     event.author = m_device.person;
-    event.kind = journal::Kind::CheckIn;
+    event.kind = kind;
     event.fields = std::move(fields);
     return write(std::move(event));
 }

@@ -22,11 +22,13 @@ public:
     /// The same in another person's name: two adults share one phone.
     Outcome sayAs(const std::string &author, const journal::Lane &lane, journal::Kind kind,
                   std::string fields);
-    /// A check-in is dated with the first moment of its part of the day (events.md 4).
-    Outcome sayCheckIn(const std::string &home, std::string fields);
+    /// Dated with the first moment of the part of the day and no closer: a check-in (events.md 4),
+    /// and what would place one in time, such as a menu that changes right after it.
+    Outcome sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields);
     /// Takes in an event written elsewhere. Repeating one changes nothing.
     Outcome receive(const journal::Event &event);
-    /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md 9).
+    /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md
+    /// 9).
     Outcome erase(journal::LaneKind lanes, Day day);
 
     Outcome commit();

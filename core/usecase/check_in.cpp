@@ -6,13 +6,19 @@ namespace lidlark::usecase {
 
 namespace {
 
+journal::Lane laneOf(const Workplace &workplace)
+{
+    return {journal::LaneKind::CheckIns, workplace.device.home.value};
+}
+
 Outcome sayOne(Workplace &workplace, std::string fields)
 {
     Result<store::Recording> recording =
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
-    Outcome said = recording->sayCheckIn(workplace.device.home.value, std::move(fields));
+    Outcome said =
+        recording->sayUntimed(laneOf(workplace), journal::Kind::CheckIn, std::move(fields));
     if (!said)
         return said;
     return recording->commit();
@@ -65,7 +71,8 @@ Outcome writeCheckIn(store::Recording &recording, Workplace &workplace, const Ch
     entry.child = child;
     entry.before = kite;
     entry.shownBy = by;
-    return recording.sayCheckIn(workplace.device.home.value, checkin::fieldsOf(entry));
+    return recording.sayUntimed(laneOf(workplace), journal::Kind::CheckIn,
+                                checkin::fieldsOf(entry));
 }
 
 } // namespace lidlark::usecase

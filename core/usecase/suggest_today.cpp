@@ -42,9 +42,9 @@ Outcome markOffered(Workplace &workplace, const TodayMenu &menu)
         const ActivityId &activity = offer.admitted.activity().id;
         if (marked.contains(activity))
             continue;
-        Outcome said = recording->say({journal::LaneKind::Home, menu.family.home.value},
-                                      journal::Kind::Offered,
-                                      play::fieldsOfOffered(menu.family.child.id, activity));
+        Outcome said = recording->sayUntimed({journal::LaneKind::Home, menu.family.home.value},
+                                             journal::Kind::Offered,
+                                             play::fieldsOfOffered(menu.family.child.id, activity));
         if (!said)
             return said;
     }

@@ -33,8 +33,8 @@ struct TodayMenu {
 /// Changes nothing; `markOffered` keeps that the menu was shown.
 Result<TodayMenu> suggestToday(Workplace &workplace, const MenuRequest &request);
 
-/// Remembers today as the last day on which these stood in a menu (design.md 5, waiting).
-/// A guest keeps nothing.
+/// Remembers today, and not when today, as the last day on which these stood in a menu (design.md
+/// 5, waiting). A guest keeps nothing.
 Outcome markOffered(Workplace &workplace, const TodayMenu &menu);
 
 /// One admitted activity at random: never one of @p without, so never the same twice running.

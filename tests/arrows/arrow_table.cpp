@@ -52,8 +52,8 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
     const Folders screens =
-        in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook", "crew",
-                      "homesheet", "settings", "workbench"});
+        in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook",
+                      "crew", "homesheet", "settings", "workbench"});
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});
@@ -92,7 +92,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/catalogue", core({"base", "measure"})},
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
-        {"core/play", core({"base", "catalogue", "journal"})},
+        {"core/play", core({"catalogue", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},

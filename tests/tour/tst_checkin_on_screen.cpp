@@ -290,6 +290,7 @@ private slots:
     void acceptance9_nothingKeptTellsTheTimeOfDay()
     {
         QStringList kept;
+        QStringList moments;
         for (const char *moment : {"2027-01-11T17:43:21Z", "2027-01-11T19:58:07Z"}) {
             const QString store = finsStore();
             {
@@ -303,8 +304,11 @@ private slots:
             const QStringList rows = rowsAboutCheckIns(store);
             QCOMPARE(rows.filter(text("steady")).size(), 3); // the event, its row, the sitting
             kept.append(rows.join(u'\n'));
+            moments.append(momentsIn(store).join(u'\n'));
         }
         QCOMPARE(kept.constLast(), kept.constFirst());
+        QVERIFY(moments.constFirst().contains(text("offered"))); // the menu that the tap changed
+        QCOMPARE(moments.constLast(), moments.constFirst());
     }
 
     /// Last: all of the above ran on a phone without a network, and nothing asked for one.

@@ -33,4 +33,20 @@ inline QStringList rowsAboutCheckIns(const QString &file)
     return rows;
 }
 
+/// When everything in the store was written, check-ins and all else, as the store tells it.
+inline QStringList momentsIn(const QString &file)
+{
+    QStringList moments;
+    auto database = store::Database::open(file.toStdString());
+    auto query = database->prepare("SELECT kind || ' ' || instant_ms || ' ' || logical || ' ' || "
+                                   "day || ' ' || part FROM event ORDER BY lane, device, counter");
+    while (*query->step())
+        moments.append(QString::fromStdString(query->text(0)));
+    auto own = database->prepare("SELECT key || ' ' || value FROM local_state "
+                                 "WHERE key LIKE '%instant%' ORDER BY key");
+    while (*own->step())
+        moments.append(QString::fromStdString(own->text(0)));
+    return moments;
+}
+
 } // namespace lidlark::test
