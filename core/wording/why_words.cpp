@@ -14,6 +14,8 @@ namespace {
 using catalogue::Tag;
 using rotation::WhyCode;
 
+constexpr const char *newWords = "New. %1";
+
 /// A caution an adult wants to know of before choosing something new.
 std::string newWith(catalogue::TagSet cautions)
 {
@@ -28,7 +30,7 @@ std::string newWith(catalogue::TagSet cautions)
 Sentence newOne(const rotation::Offer &offer)
 {
     const std::string caution = newWith(offer.admitted.cautions());
-    return caution.empty() ? Sentence{"Something new", {}} : Sentence{"New. %1", {caution}};
+    return caution.empty() ? Sentence{"Something new", {}} : Sentence{newWords, {caution}};
 }
 
 Sentence checkIn(WhyCode code)
@@ -104,6 +106,13 @@ Sentence unsaidReason(const rotation::Offer &offer, std::span<const WhyLine> sai
     return {"Practises %1", {std::string(catalogue::skillFamilyWords.of(family))}};
 }
 
+/// Beside a goal there is room for what is practised alone.
+Sentence shortened(const Sentence &reason)
+{
+    const bool namesSkill = !reason.arguments.empty() && reason.english != newWords;
+    return namesSkill ? Sentence{"%1", {capital(reason.arguments.front())}} : reason;
+}
+
 WhyLine whyLine(const rotation::Offer &offer, std::span<const WhyLine> said)
 {
     const Sentence reason = unsaidReason(offer, said);
@@ -111,7 +120,7 @@ WhyLine whyLine(const rotation::Offer &offer, std::span<const WhyLine> said)
     const Sentence goal = lineFor(offer, WhyCode::Goal);
     if (!forGoal || reason == goal)
         return {{reason}};
-    return {{reason, goal}};
+    return {{shortened(reason), goal}};
 }
 
 } // namespace

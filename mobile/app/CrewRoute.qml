@@ -10,6 +10,7 @@ CrewScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    kiteOff: route.screens.sitting.kiteOff
     onHomeSheetWanted: route.screens.go("home-sheet")
     onSettingsWanted: route.screens.go("settings")
     foot: MainTabs { screens: route.screens }

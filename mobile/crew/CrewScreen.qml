@@ -9,6 +9,7 @@ Sheet {
     id: screen
 
     required property Household household
+    required property bool kiteOff
 
     signal homeSheetWanted()
     signal settingsWanted()
@@ -49,7 +50,7 @@ Sheet {
         width: screen.contentWidth
         sign: "sign-settings"
         text: qsTr("Settings")
-        note: qsTr("Text size, light and dark, the kite")
+        note: screen.kiteOff ? qsTr("Text size, light and dark") : qsTr("Text size, light and dark, the kite")
         onClicked: screen.settingsWanted()
     }
 

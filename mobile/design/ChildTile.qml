@@ -23,6 +23,8 @@ Pressable {
     property bool lingers: false
     /// Lit by a switch that moves on by itself.
     property bool lit: false
+    /// How the picture is turned or moved about its middle.
+    property matrix4x4 pictureMatrix
     property real wordsWidth: Theme.largeText ? 130 : 106
 
     signal chosen()
@@ -100,6 +102,11 @@ Pressable {
             width: tile.upright || words.width === 0 ? parent.width : parent.width - words.width
             height: tile.upright && tile.text.length > 0 ? parent.height - words.height : parent.height
             name: tile.drawing
+            transform: Matrix4x4 {
+                readonly property matrix4x4 there: Qt.matrix4x4(1, 0, 0, picture.width / 2, 0, 1, 0, picture.height / 2, 0, 0, 1, 0, 0, 0, 0, 1)
+
+                matrix: there.times(tile.pictureMatrix).times(there.inverted())
+            }
         }
 
         Column {

@@ -136,7 +136,7 @@ FocusScope {
         Repeater {
             model: ["resting", "steady", "whirling"]
 
-            ChildTile {
+            KiteTile {
                 id: tile
 
                 required property string modelData
@@ -148,7 +148,7 @@ FocusScope {
                 width: places.kiteWidth
                 height: places.kiteHeight
                 upright: places.wide
-                drawing: "kite-" + tile.modelData
+                kite: tile.modelData
                 text: kites.name(tile.modelData)
                 note: places.wide ? "" : kites.note(tile.modelData)
                 shortText: tile.modelData === "whirling" ? qsTr("Whirling") : tile.modelData === "steady" ? qsTr("Steady") : ""

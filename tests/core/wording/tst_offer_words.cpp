@@ -85,7 +85,7 @@ private slots:
         QCOMPARE(said(lines[0]), QStringLiteral("For opening his lunch tub"));
         QCOMPARE(said(lines[1]), QStringLiteral("Not for a while. For opening his lunch tub"));
         QCOMPARE(said(lines[2]),
-                 QStringLiteral("Practises finger-and-thumb pick-up. For opening his lunch tub"));
+                 QStringLiteral("Finger-and-thumb pick-up. For opening his lunch tub"));
     }
 
     void aReasonGivenAboveIsNotGivenAgain()
