@@ -44,9 +44,8 @@ BestSums::BestSums(std::span<const Priced> priced, const Room &room) : m_room(ro
     const std::size_t states = stateOf(m_room) + 1;
     m_sums.assign(states, nothing);
     std::fill_n(m_sums.begin(), states / (room.count + 1), 0); // nothing taken sums to nothing
-    m_taken.assign(m_kept.size() * states, 0);
-    for (std::size_t i = 0; i < m_kept.size(); ++i)
-        add(i, m_things[i]);
+    for (const Priced &thing : m_things)
+        add(thing);
 }
 
 std::size_t BestSums::stateOf(const Room &room) const
@@ -80,17 +79,15 @@ void BestSums::keepTheDearest(std::span<const Priced> priced)
             if (thing.isMessy && !messy.takes(thing.price))
                 continue;
             (thing.isMessy ? messy : clean).add(thing.price);
-            m_kept.push_back(place);
             m_things.push_back(thing);
         }
     }
 }
 
 /// From many taken to few, so that nothing is taken twice.
-void BestSums::add(std::size_t kept, const Priced &thing)
+void BestSums::add(const Priced &thing)
 {
     const int mess = thing.isMessy ? 1 : 0;
-    const std::size_t states = m_sums.size();
     for (std::size_t slots = m_room.count; slots > 0; --slots) {
         for (int messy = m_room.messy; messy >= mess; --messy) {
             const std::size_t to = stateOf({slots, 0, messy});
@@ -99,10 +96,7 @@ void BestSums::add(std::size_t kept, const Priced &thing)
                 const auto at = static_cast<std::size_t>(minutes);
                 const std::int64_t sum =
                     m_sums[from + at - static_cast<std::size_t>(thing.minutes)] + thing.price;
-                if (sum > m_sums[to + at]) {
-                    m_sums[to + at] = sum;
-                    m_taken[kept * states + to + at] = 1;
-                }
+                m_sums[to + at] = std::max(m_sums[to + at], sum);
             }
         }
     }
@@ -116,23 +110,6 @@ std::optional<std::int64_t> BestSums::best(const Room &room) const
                       std::min(room.messy, m_room.messy)};
     const std::int64_t sum = m_sums[stateOf(within)];
     return sum > nothing / 2 ? std::optional(sum) : std::nullopt;
-}
-
-std::vector<std::size_t> BestSums::choice() const
-{
-    std::vector<std::size_t> chosen;
-    if (!best(m_room))
-        return chosen;
-    Room left = m_room;
-    for (std::size_t i = m_kept.size(); i > 0 && left.count > 0; --i) {
-        if (m_taken[(i - 1) * m_sums.size() + stateOf(left)] == 0)
-            continue;
-        chosen.push_back(m_kept[i - 1]);
-        --left.count;
-        left.minutes -= m_things[i - 1].minutes;
-        left.messy -= m_things[i - 1].isMessy ? 1 : 0;
-    }
-    return chosen;
 }
 
 } // namespace lidlark::rotation

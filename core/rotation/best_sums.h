@@ -35,19 +35,15 @@ public:
 
     /// The largest sum; nothing when no choice fits. @param room within that of the constructor.
     [[nodiscard]] std::optional<std::int64_t> best(const Room &room) const;
-    /// The places in `priced` of a choice with the largest sum; empty when none fits.
-    [[nodiscard]] std::vector<std::size_t> choice() const;
 
 private:
     [[nodiscard]] std::size_t stateOf(const Room &room) const;
     void keepTheDearest(std::span<const Priced> priced);
-    void add(std::size_t kept, const Priced &thing);
+    void add(const Priced &thing);
 
     Room m_room;
-    std::vector<std::size_t> m_kept;   ///< Places of the things that can matter.
-    std::vector<Priced> m_things;      ///< The same, in the same order.
-    std::vector<std::int64_t> m_sums;  ///< By state.
-    std::vector<std::uint8_t> m_taken; ///< By kept thing, then state: it came in there.
+    std::vector<Priced> m_things;     ///< Those that can matter.
+    std::vector<std::int64_t> m_sums; ///< By state.
 };
 
 } // namespace lidlark::rotation

@@ -16,17 +16,12 @@ inline std::int64_t wholeOf(std::int64_t price)
     return price >= 0 ? price / priceUnit : -((-price + priceUnit - 1) / priceUnit);
 }
 
-/// max over x of G(x) - b x, for what is left of a curve G after so many minutes and a price b of a
-/// minute on it.
-inline std::int64_t surplusAfter(const Curve &curve, int minutes, std::int64_t price)
+/// max over x of G(x) - b x, for a curve G and a price b of a minute on it.
+inline std::int64_t surplusOf(const Curve &curve, std::int64_t price)
 {
     std::int64_t surplus = 0;
-    for (const Segment &segment : curve) {
-        const int gone = std::min(minutes, segment.width);
-        minutes -= gone;
-        surplus +=
-            (segment.width - gone) * std::max<std::int64_t>(0, segment.slope * priceUnit - price);
-    }
+    for (const Segment &segment : curve)
+        surplus += segment.width * std::max<std::int64_t>(0, segment.slope * priceUnit - price);
     return surplus;
 }
 

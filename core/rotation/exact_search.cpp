@@ -1,7 +1,7 @@
 #include "core/rotation/exact_search.h"
 
 #include "core/rotation/gain_bound.h"
-#include "core/rotation/price_bound.h"
+#include "core/rotation/plan_search.h"
 
 #include <algorithm>
 #include <limits>
@@ -13,10 +13,10 @@ namespace {
 constexpr int none = std::numeric_limits<int>::min() / 2;
 constexpr std::int64_t endless = std::numeric_limits<std::int64_t>::max();
 
-/// So many entries are looked at before the prices are asked: small menus are through long before.
+/// So many entries are looked at before the menu is searched as a plan: small ones are through long
+/// before.
 /// Measured, not derived (tests/bench/bench_menu.cpp).
 constexpr std::int64_t firstLook = 100'000;
-constexpr int priceSteps = 120;
 
 /// First the optimal value, then the first choice in dictionary order that has it. Looking for both
 /// at once would have to walk through every tie, and in a new home nearly everything ties.
@@ -40,12 +40,12 @@ public:
         if (!m_over)
             m_patience = endless;
         if (brokenOff)
-            searchAmongFew();
+            searchAsPlan();
         if (m_best == none)
             return std::nullopt;
         Choice found{m_found, m_best, !m_over};
         std::ranges::sort(found.entries);
-        if (found.proven) {
+        if (found.proven && !brokenOff) {
             std::vector<std::size_t> first = firstWith(found.value);
             if (!m_over) // else the one in hand is worth as much
                 found.entries = std::move(first);
@@ -55,7 +55,7 @@ public:
 
 private:
     std::span<Scored> openIn(std::span<const Scored> from);
-    void searchAmongFew();
+    void searchAsPlan();
     void improve(std::span<const Scored> from);
     void keep(std::size_t last, int value);
     std::span<Scored> worthwhileOf(std::span<Scored> open) const;
@@ -71,7 +71,6 @@ private:
     std::vector<Scored> m_all;
     std::vector<std::vector<Scored>> m_open; ///< For each depth the entries that can be taken.
     std::int64_t &m_nodes;
-    std::optional<PriceBound> m_prices; ///< Once the first look did not get through.
     int m_best = none;
     int m_enough = std::numeric_limits<int>::max(); ///< Stop at this value.
     /// Entries that may still be looked at; below zero the search has been broken off.
@@ -81,23 +80,25 @@ private:
     std::vector<std::size_t> m_found; ///< The choice worth `m_best`.
 };
 
-/// Where the first look does not get through, most entries are left out: prices (price_bound.h)
-/// prove that no choice with them is worth more than the best one found. What is left is searched
-/// to the end.
-void ExactSearch::searchAmongFew()
+/// Where the first look does not get through, the menu is searched as a plan of one day
+/// (plan_search.h), whose bounds know of the stock, the families and the curves all at once; a node
+/// costs more there. Then for the first choice with the optimal value.
+void ExactSearch::searchAsPlan()
 {
-    m_prices.emplace(m_problem, m_rules);
-    m_prices->lower(m_best == none ? std::nullopt : std::optional(m_best), priceSteps);
-    if (!m_prices->bound()) {
-        m_best = none;
+    const PlanAnswer answer = bestPlan(m_problem, {{m_rules}, {}}, m_nodes, m_isOver);
+    const Plan *plan = std::get_if<Plan>(&answer);
+    m_over = plan == nullptr ? std::get<NoPlan>(answer) == NoPlan::NotFound : !plan->proven;
+    if (plan == nullptr)
         return;
+    if (plan->value > m_best) {
+        m_best = plan->value;
+        m_found = plan->days.front();
     }
-    m_prices->settle();
-    m_all.clear();
-    for (const std::size_t entry : m_prices->canReach(m_best))
-        m_all.push_back({entry, 0});
-    if (*m_prices->bound() > m_best)
-        improve(m_all);
+    if (m_over)
+        return;
+    // Where it is over before, the one in hand is worth as much.
+    if (const auto first = firstOfDay(m_problem, m_rules, m_best, m_nodes, m_isOver))
+        m_found = *first;
 }
 
 /// The entries of @p from that can be taken now, the largest gain first. Stays until the next call
@@ -130,9 +131,7 @@ void ExactSearch::improve(std::span<const Scored> from)
     const std::optional<int> bound = gainBound(m_menu, open, m_best - m_menu.value());
     if (!bound || m_menu.value() + *bound <= m_best)
         return;
-    std::span<Scored> worthwhile = worthwhileOf(open);
-    if (m_prices && m_menu.slotsLeft() > 2)
-        worthwhile = m_prices->worthwhile(m_menu, worthwhile, m_best - m_menu.value());
+    const std::span<Scored> worthwhile = worthwhileOf(open);
     const std::size_t end = neededFirst(worthwhile);
     if (m_menu.slotsLeft() == 1)
         keep(open.front().entry, m_menu.value() + open.front().gain);

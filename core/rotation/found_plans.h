@@ -28,6 +28,8 @@ public:
     /// Of the best plan; until one is known, a value that every plan exceeds.
     [[nodiscard]] std::int64_t value() const { return m_value; }
     [[nodiscard]] const std::optional<PlanDraft> &best() const { return m_best; }
+    /// From now on only plans worth so much are looked for.
+    void expect(std::int64_t value) { m_value = value - 1; }
     /// Keeps the plan if it is full and the best.
     void know(const PlanDraft &draft);
     /// The same for days that a plan may have, improved by exchanges.

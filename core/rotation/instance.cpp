@@ -10,7 +10,7 @@ namespace lidlark::rotation {
 
 namespace {
 
-// So narrow that no sum of the search comes near the end of its type (price_bound.cpp).
+// So narrow that no sum of the search comes near the end of its type (plan_prices.cpp).
 constexpr int mostActivities = 20'000;
 constexpr int mostPerDay = 10;
 constexpr int mostDays = 31;

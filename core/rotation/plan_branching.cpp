@@ -35,7 +35,7 @@ bool PlanBranching::overNow()
 
 bool PlanBranching::cannotBeat(std::int64_t bound) const
 {
-    return wholeOf(bound) <= m_found.value();
+    return wholeOf(bound) <= m_found.value() || (m_inOrder && m_found.best());
 }
 
 std::int64_t PlanBranching::bound() const
@@ -52,9 +52,17 @@ void PlanBranching::search(Decided decided)
     m_found.settleDoubtful();
 }
 
+void PlanBranching::searchInOrder(Decided decided)
+{
+    m_inOrder = true;
+    search(std::move(decided));
+}
+
 void PlanBranching::explore(Node node, const Effort &effort)
 {
-    constexpr Effort below{.steps = 30, .patience = 6, .part = whole / 2, .plansEvery = 0};
+    constexpr Effort below{.steps = 20, .patience = 6, .part = whole / 2, .plansEvery = 0};
+    // Without an entry that comes early the bound is mostly as it was.
+    constexpr Effort passedOver{.steps = 2, .patience = 6, .part = whole / 4, .plansEvery = 0};
     ++m_nodes;
     if (!tighten(node, effort))
         return;
@@ -62,8 +70,9 @@ void PlanBranching::explore(Node node, const Effort &effort)
         m_unexplored = std::max(m_unexplored, wholeOf(node.bound));
         return;
     }
-    const std::size_t entry = mostDoubtful(node);
-    const bool inFirst = 2 * m_taken[entry] >= m_looks;
+    const std::size_t entry =
+        m_inOrder ? *std::ranges::min_element(node.decided.open) : mostDoubtful(node);
+    const bool inFirst = m_inOrder || 2 * m_taken[entry] >= m_looks;
     std::erase(node.decided.open, entry);
     for (const bool in : {inFirst, !inFirst}) {
         if (cannotBeat(node.bound))
@@ -71,7 +80,7 @@ void PlanBranching::explore(Node node, const Effort &effort)
         Node child = node;
         if (in)
             child.decided.in.push_back(entry);
-        explore(std::move(child), below);
+        explore(std::move(child), in || !m_inOrder ? below : passedOver);
     }
 }
 
@@ -108,7 +117,7 @@ bool PlanBranching::tighten(Node &node, const Effort &effort)
             node.bound = m_look.bound;
             node.prices = prices;
         }
-        if (effort.plansEvery > 0 && m_looks % effort.plansEvery == 0)
+        if (!m_inOrder && effort.plansEvery > 0 && m_looks % effort.plansEvery == 0)
             makePlan(node, m_look);
         if (!use(node, m_look))
             return false;
@@ -136,8 +145,8 @@ bool PlanBranching::use(Node &node, const PlanLook &look)
         ++m_taken[look.order[i].entry];
     if (cannotBeat(look.bound))
         return false;
-    if (std::ranges::all_of(std::span(look.slack).subspan(m_limits.curves()),
-                            [](std::int64_t slack) { return slack >= 0; })) {
+    if (!m_inOrder && std::ranges::all_of(std::span(look.slack).subspan(m_limits.curves()),
+                                          [](std::int64_t slack) { return slack >= 0; })) {
         std::vector<std::size_t> entries = node.decided.in;
         for (std::size_t i = 0; i < look.taken; ++i)
             entries.push_back(look.order[i].entry);

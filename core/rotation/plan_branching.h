@@ -18,7 +18,11 @@ namespace lidlark::rotation {
 /// open still branches on the entry that the looks agree least about. Where all is decided, days
 /// are found for the entries or there are none (plan_placing.h); so the search is complete though
 /// its bounds throw the days together, and equal days never multiply it. Exponential in the worst
-/// case; samples of 60 entries take tens of nodes, of 300 up to some ten thousand.
+/// case; weeks of 60 entries take tens of nodes, of 300 up to some ten thousand.
+///
+/// In order, of use for a single day: what is branched on is the open entry that comes first, with
+/// it before without it. Any plan with it then comes before any without it in dictionary order
+/// (what is in and comes earlier is common to both), so the first plan met is the first there is.
 class PlanBranching
 {
 public:
@@ -28,6 +32,9 @@ public:
 
     /// Goes on to the end, or until it is over.
     void search(Decided decided);
+    /// Finds the first plan in dictionary order that is worth more than the value known.
+    /// @pre no plan is known.
+    void searchInOrder(Decided decided);
 
     /// No plan is worth more, whether the search came to its end or not.
     [[nodiscard]] std::int64_t bound() const;
@@ -61,6 +68,7 @@ private:
     std::int64_t &m_nodes;
     const std::function<bool()> &m_isOver;
     bool m_over = false;
+    bool m_inOrder = false;
     PlanPrices m_prices;
     PlanLook m_look;
     int m_looks = 0;           ///< At this node.

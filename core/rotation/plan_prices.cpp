@@ -61,8 +61,8 @@ void PlanPrices::look(const Prices &prices, const Decided &decided, PlanLook &lo
     for (std::size_t i = 0; i < m_limits.count(); ++i) {
         const bool isCurve = i < m_limits.curves();
         look.slack[i] = isCurve ? -filledOf(m_problem.curves[i], prices[i]) : m_limits.limit(i);
-        look.bound += isCurve ? surplusAfter(m_problem.curves[i], 0, prices[i])
-                              : prices[i] * m_limits.limit(i);
+        look.bound +=
+            isCurve ? surplusOf(m_problem.curves[i], prices[i]) : prices[i] * m_limits.limit(i);
     }
     look.order.clear();
     for (const std::size_t entry : decided.open)
@@ -106,8 +106,15 @@ bool PlanPrices::step(Prices &prices, Prices &direction, const PlanLook &look,
     if (norm == 0)
         return false;
     const std::int64_t length = std::min(distance, mostDistance);
+    bool moves = false;
     for (std::size_t i = 0; i < prices.size(); ++i) {
         const std::int64_t move = (length * direction[i] / (norm * scale)) >> m_shift[i];
+        moves = moves || move != 0;
+        prices[i] = std::clamp<std::int64_t>(prices[i] - move, 0, m_most[i]);
+    }
+    // Where the amounts are so large that every move is rounded away, the least one is made.
+    for (std::size_t i = 0; i < prices.size() && !moves; ++i) {
+        const int move = direction[i] > 0 ? 1 : direction[i] < 0 ? -1 : 0;
         prices[i] = std::clamp<std::int64_t>(prices[i] - move, 0, m_most[i]);
     }
     return true;

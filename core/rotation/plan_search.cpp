@@ -18,6 +18,7 @@ public:
                std::int64_t &nodes, const std::function<bool()> &isOver);
 
     PlanAnswer run();
+    std::optional<std::vector<std::size_t>> firstOfDay(int value);
 
 private:
     void fillGreedily(FoundPlans &found) const;
@@ -97,7 +98,26 @@ PlanAnswer PlanSearch::run()
     return Plan{found.best()->days(), value, bound, bound == value};
 }
 
+std::optional<std::vector<std::size_t>> PlanSearch::firstOfDay(int value)
+{
+    const HorizonLimits limits(m_problem, m_rules, m_allowed);
+    FoundPlans found(m_problem, m_rules, limits, m_pinned, m_decided.open, m_isOver);
+    found.expect(value);
+    PlanBranching branching(m_problem, limits, found, m_nodes, m_isOver);
+    branching.searchInOrder(m_decided);
+    return found.best() ? std::optional(found.best()->days().front()) : std::nullopt;
+}
+
 } // namespace
+
+std::optional<std::vector<std::size_t>> firstOfDay(const MenuProblem &problem,
+                                                   const ChoiceRules &rules, int value,
+                                                   std::int64_t &nodes,
+                                                   const std::function<bool()> &isOver)
+{
+    const PlanRules day{{rules}, {}};
+    return PlanSearch(problem, day, PlanDraft(problem, day.days), nodes, isOver).firstOfDay(value);
+}
 
 PlanAnswer bestPlan(const MenuProblem &problem, const PlanRules &rules, std::int64_t &nodes,
                     const std::function<bool()> &isOver)

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -40,5 +41,12 @@ using PlanAnswer = std::variant<Plan, NoPlan>;
 /// bound proven by then. Empty: it goes on to the end, which may be far.
 PlanAnswer bestPlan(const MenuProblem &problem, const PlanRules &rules, std::int64_t &nodes,
                     const std::function<bool()> &isOver = {});
+
+/// The first in dictionary order of the plans for one day worth so much; nothing: there is none, or
+/// it was over. @param value no plan is worth more.
+std::optional<std::vector<std::size_t>> firstOfDay(const MenuProblem &problem,
+                                                   const ChoiceRules &rules, int value,
+                                                   std::int64_t &nodes,
+                                                   const std::function<bool()> &isOver = {});
 
 } // namespace lidlark::rotation

@@ -1,29 +1,38 @@
 #include "core/rotation/exact_search.h"
 #include "core/rotation/instance.h"
-#include "tests/core/rotation/glpk_oracle.h"
-
-#include <benchmark/benchmark.h>
+#include "core/rotation/plan_search.h"
+#include "tests/bench/cbc_program.h"
+#include "tests/core/rotation/plan_program.h"
 
 #include <algorithm>
+#include <cmath>
+#include <cstdio>
 #include <ctime>
 #include <filesystem>
 #include <fstream>
+#include <map>
+#include <optional>
 #include <sstream>
+#include <string>
 
-/// The search for one day of a plain-number menu problem beside GLPK's, in processor time of one
-/// run (reference/rotation.md, targets). `ratio` is ours by GLPK's: its call alone, without the
-/// start of a process and the reading of a file, so a little harder on ours than the target.
+/// The search for the menu problems of a folder beside GLPK and CBC, in processor seconds of one
+/// run (reference/rotation.md, targets). Theirs are library calls, without the start of a process
+/// and the reading of a file, so a little harder on ours than the targets. What solver finds no
+/// optimum in a minute counts with the minute. Days of a week are CBC's alone: GLPK seldom proves
+/// one.
 namespace {
 
 using namespace lidlark::rotation;
 
-Instance read(const std::filesystem::path &path)
+constexpr int mostSeconds = 60;
+
+std::optional<Instance> read(const std::filesystem::path &path)
 {
     std::ifstream file(path);
     std::ostringstream text;
     text << file.rdbuf();
     auto instance = readInstance(text.str());
-    return instance ? *std::move(instance) : Instance();
+    return instance ? std::optional(*std::move(instance)) : std::nullopt;
 }
 
 double secondsOfProcessor()
@@ -31,48 +40,119 @@ double secondsOfProcessor()
     return static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
 }
 
-void solve(benchmark::State &state, const std::filesystem::path &path)
-{
-    const Instance instance = read(path);
-    if (instance.minutes.empty()) {
-        state.SkipWithError("not a problem of the format");
-        return;
-    }
-    const ChoiceRules rules = rulesOf(instance, 0);
+/// What a solver made of a problem.
+struct Outcome {
+    std::optional<int> value;
+    double seconds = 0;
     std::int64_t nodes = 0;
+    std::optional<int> gap; ///< Of ours, where there is a value.
+};
+
+/// Processor seconds of one pass; short ones are repeated.
+template <class Solve> Outcome timed(const Solve &solve)
+{
+    constexpr double enough = 0.2;
+    Outcome outcome;
+    int passes = 0;
     const double begun = secondsOfProcessor();
-    for ([[maybe_unused]] const auto pass : state)
-        benchmark::DoNotOptimize(bestChoice(instance.problem, rules, nodes));
-    const auto passes = static_cast<double>(state.iterations());
-    const double ours = (secondsOfProcessor() - begun) / passes;
-    const double glpkBegun = secondsOfProcessor();
-    oracle::GlpkMenu glpk(instance.problem, rules);
-    benchmark::DoNotOptimize(glpk.optimum());
-    const double theirs = secondsOfProcessor() - glpkBegun;
-    state.counters["nodes"] = static_cast<double>(nodes) / passes;
-    state.counters["glpk_ms"] = theirs * 1000;
-    state.counters["ratio"] = ours / theirs;
+    do {
+        outcome = solve();
+        ++passes;
+    } while (secondsOfProcessor() - begun < enough);
+    outcome.seconds = (secondsOfProcessor() - begun) / passes;
+    return outcome;
+}
+
+Outcome ours(const Instance &instance, const PlanRules &rules)
+{
+    const double begun = secondsOfProcessor();
+    const auto isOver = [&] { return secondsOfProcessor() - begun > mostSeconds; };
+    Outcome outcome;
+    if (rules.days.size() == 1) {
+        const auto choice = bestChoice(instance.problem, rules.days.front(), outcome.nodes, isOver);
+        if (choice)
+            outcome.value = choice->value;
+        return outcome;
+    }
+    const PlanAnswer answer = bestPlan(instance.problem, rules, outcome.nodes, isOver);
+    if (const Plan *plan = std::get_if<Plan>(&answer)) {
+        outcome.value = plan->value;
+        outcome.gap = plan->bound - plan->value;
+    }
+    return outcome;
+}
+
+std::string shown(const Outcome &outcome)
+{
+    std::ostringstream text;
+    text.precision(4);
+    text << std::fixed << outcome.seconds << " s (";
+    text << (outcome.value ? std::to_string(*outcome.value) : "none") << ')';
+    return text.str();
+}
+
+/// Ratios of ours to the faster of the others, of one size.
+using Ratios = std::map<std::string, std::vector<double>>;
+
+void measure(const std::filesystem::path &path, Ratios &ratios)
+{
+    const auto instance = read(path);
+    if (!instance)
+        return;
+    PlanRules rules;
+    for (std::size_t day = 0; day < instance->minutes.size(); ++day)
+        rules.days.push_back(rulesOf(*instance, day));
+    const oracle::PlanProgram program(instance->problem, rules);
+    const Outcome us = timed([&] { return ours(*instance, rules); });
+    const Outcome cbc = timed([&] {
+        return Outcome{oracle::cbcOptimum(program.program(), mostSeconds), 0, 0, {}};
+    });
+    std::printf("%-28s ours %s, nodes %lld", path.stem().c_str(), shown(us).c_str(),
+                static_cast<long long>(us.nodes));
+    if (us.gap)
+        std::printf(", gap %d", *us.gap);
+    std::printf("; CBC %s", shown(cbc).c_str());
+    double fastest = cbc.seconds;
+    if (rules.days.size() == 1) {
+        const Outcome glpk = timed([&] {
+            return Outcome{oracle::glpkOptimum(program.program(), mostSeconds), 0, 0, {}};
+        });
+        std::printf("; GLPK %s, by GLPK %.4f", shown(glpk).c_str(), us.seconds / glpk.seconds);
+        fastest = std::min(fastest, glpk.seconds);
+    }
+    std::printf("; by the faster %.4f\n", us.seconds / fastest);
+    std::fflush(stdout);
+    ratios[std::to_string(instance->problem.entries.size()) + " entries, " +
+           std::to_string(rules.days.size()) + " days"]
+        .push_back(us.seconds / fastest);
 }
 
 } // namespace
 
-/// @param argv folders with *.rot files of one day beside those of the tests.
+/// @param argv folders with *.rot files; none: those of the tests.
 int main(int argc, char **argv)
 {
-    std::vector<std::filesystem::path> folders{LIDLARK_ROTATION_FOLDER};
-    benchmark::Initialize(&argc, argv);
-    folders.insert(folders.end(), argv + 1, argv + argc);
+    std::vector<std::filesystem::path> folders(argv + 1, argv + argc);
+    if (folders.empty())
+        folders.emplace_back(LIDLARK_ROTATION_FOLDER);
     std::vector<std::filesystem::path> files;
     for (const auto &folder : folders) {
         for (const auto &entry : std::filesystem::directory_iterator(folder)) {
-            if (entry.path().extension() == ".rot" && read(entry.path()).minutes.size() == 1)
+            if (entry.path().extension() == ".rot")
                 files.push_back(entry.path());
         }
     }
     std::ranges::sort(files);
+    Ratios ratios;
     for (const auto &file : files)
-        benchmark::RegisterBenchmark(file.stem().c_str(), solve, file)
-            ->Unit(benchmark::kMillisecond);
-    benchmark::RunSpecifiedBenchmarks();
+        measure(file, ratios);
+    for (const auto &[size, all] : ratios) {
+        double logarithms = 0;
+        for (const double ratio : all)
+            logarithms += std::log(ratio);
+        std::printf("%s: geometric mean %.4f, worst %.4f of the faster\n", size.c_str(),
+                    std::exp(logarithms / static_cast<double>(all.size())),
+                    *std::ranges::max_element(all));
+    }
     return 0;
 }

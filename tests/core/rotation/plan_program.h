@@ -164,8 +164,9 @@ private:
     LinearProgram m_program;
 };
 
-/// GLPK's optimum at zero gap; nothing when GLPK finds the program infeasible.
-inline std::optional<int> glpkOptimum(const LinearProgram &program)
+/// GLPK's optimum at zero gap; nothing when GLPK finds the program infeasible, or no optimum within
+/// so many seconds.
+inline std::optional<int> glpkOptimum(const LinearProgram &program, int seconds = 600)
 {
     glp_prob *problem = glp_create_prob();
     glp_set_obj_dir(problem, GLP_MAX);
@@ -193,6 +194,7 @@ inline std::optional<int> glpkOptimum(const LinearProgram &program)
     options.presolve = GLP_ON;
     options.msg_lev = GLP_MSG_OFF;
     options.mip_gap = 0;
+    options.tm_lim = 1'000 * seconds;
     const bool solved = glp_intopt(problem, &options) == 0 && glp_mip_status(problem) == GLP_OPT;
     const double value = glp_mip_obj_val(problem);
     glp_delete_prob(problem);

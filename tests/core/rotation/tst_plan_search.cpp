@@ -224,6 +224,60 @@ private slots:
         }
     }
 
+    /// Source: looking at every set, in dictionary order. Small worths, so that many tie.
+    void theFirstOfTheBestForADayIsFound()
+    {
+        int tied = 0;
+        for (std::uint32_t seed = 1; seed <= 200; ++seed) {
+            samples::ProblemShape shape;
+            shape.worthMost = 1;
+            MenuProblem problem = samples::randomProblem(shape, seed);
+            for (Entry &entry : problem.entries) {
+                if (seed % 2 == 0)
+                    entry.amounts.clear();
+            }
+            const auto best = oracle::bestByLooking(problem, 3, seed % 6, 0);
+            if (!best)
+                continue;
+            ChoiceRules rules;
+            rules.inForce = ConditionsInForce(seed % 6);
+            std::int64_t nodes = 0;
+            const auto first = firstOfDay(problem, rules, best->value, nodes);
+            QVERIFY(first.has_value());
+            QCOMPARE(*first, best->entries);
+            const PlanAnswer any = solve({problem, {{rules}, {}}});
+            tied += std::get<Plan>(any).days.front() != *first ? 1 : 0;
+        }
+        QVERIFY2(tied >= 3, qPrintable(QString::number(tied)));
+    }
+
+    /// By hand: the largest numbers the text format takes do not turn a bound round. The curve is
+    /// full after one minute, so all entries are worth their own and 100,000.
+    void theLargestNumbersDoNotOverflow()
+    {
+        samples::PlanProblem posed;
+        posed.problem.curves = {{{1, 100'000}}};
+        posed.problem.stock = {100'000};
+        for (int i = 0; i < 400; ++i) {
+            Entry entry;
+            entry.worth = i < 310 ? 1'000'000 : 999'999;
+            entry.amounts = {{0, 10'000}};
+            entry.needs = {{0, 1'000}};
+            entry.minutes = i < 310 ? 1'000'000 : 0;
+            posed.problem.entries.push_back(entry);
+        }
+        ChoiceRules day;
+        day.offers = 10;
+        day.inForce = ConditionsInForce(sideConditionCount);
+        posed.rules.days.assign(31, day);
+        const PlanAnswer answer = solve(posed, after(20'000));
+        QCOMPARE(std::get<Plan>(answer).value, 310 * 1'000'000 + 100'000);
+        // Each day one of the long ones and nine of the others, of which there are only 90.
+        day.minutes = 1'000'000;
+        posed.rules.days.assign(31, day);
+        QCOMPARE(std::get<NoPlan>(solve(posed, after(20'000))), NoPlan::Impossible);
+    }
+
     /// However early it is stopped.
     void isNeverWorthLessThanGreedy()
     {
