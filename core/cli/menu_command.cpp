@@ -2,6 +2,7 @@
 
 #include "core/usecase/suggest_today.h"
 #include "core/wording/caution_words.h"
+#include "core/wording/help_words.h"
 #include "core/wording/label_words.h"
 #include "core/wording/reason_words.h"
 #include "core/wording/why_words.h"
@@ -164,6 +165,8 @@ void printPlain(const Json &menu)
     }
     for (const Json &sentence : menu["gave_way"])
         std::cout << sentence.get<std::string>() << '\n';
+    if (menu.contains("help"))
+        std::cout << menu["help"].get<std::string>() << '\n';
     std::cout << "Held back:\n";
     for (const Json &entry : menu["held_back"]) {
         std::cout << "  " << entry["id"].get<std::string>() << ":";
@@ -197,7 +200,10 @@ int runMenu(const Options &options, const MenuOptions &menu)
         if (const Outcome kept = usecase::markOffered(workplace, *today); !kept)
             return fail(kept.error());
     }
-    const Json json = menuJson(*today, {(*desk)->catalogue(), wording::regionOf(menu.locale)});
+    Json json = menuJson(*today, {(*desk)->catalogue(), wording::regionOf(menu.locale)});
+    if (json["offers"].size() < static_cast<std::size_t>(request.offers))
+        json["help"] = wording::fill(
+            wording::whatWouldHelp(today->gated, request.filters, request.minutes.has_value()));
     if (options.json)
         std::cout << json.dump() << '\n';
     else

@@ -11,7 +11,7 @@ int main()
     using namespace lidlark;
     using namespace lidlark::test;
     constexpr int needAWeek = 15;
-    std::cout << "child,skill,goal,minutes,of_need_percent\n";
+    std::cout << "child,skill,goal,minutes,of_need_percent,bouts,days_between\n";
     for (const auto &family : usecase::island::families()) {
         const NinetyDays lived = NinetyDaysOf(family.child, 1).run();
         for (std::size_t i = 0; i < catalogue::skillCount; ++i) {
@@ -20,7 +20,8 @@ int main()
             const int need = needAWeek * NinetyDays::days / 7;
             std::cout << family.child << ',' << catalogue::skillCodes.names[i] << ','
                       << (lived.isGoal[i] ? "goal" : "") << ',' << lived.minutes[i] << ','
-                      << 100 * lived.minutes[i] / need << '\n';
+                      << 100 * lived.minutes[i] / need << ',' << lived.bouts[i] << ','
+                      << NinetyDays::days / std::max(1, lived.bouts[i]) << '\n';
         }
         const auto longest = std::ranges::max_element(
             lived.longestGap, {}, [](const auto &entry) { return entry.second; });

@@ -123,6 +123,16 @@ private slots:
         QCOMPARE(ruths({"verify"}).json["events"].toInt(), events);
     }
 
+    void aMenuThatIsShortSaysWhatWouldHelp()
+    {
+        const Answer none = ruths({"menu", "--child", "Fin", "--minutes", "1"});
+        QCOMPARE(none.status, 0);
+        QVERIFY(none.json["offers"].toArray().isEmpty());
+        QCOMPARE(none.json["help"].toString(),
+                 QStringLiteral("With a few minutes more, more fits."));
+        QVERIFY(!ruths({"menu", "--child", "Fin"}).json.contains("help"));
+    }
+
     void wrongUseIsTwo()
     {
         QCOMPARE(ruths({"week", "--per-day", "4"}).status, 2);

@@ -18,6 +18,7 @@ struct NinetyDays {
     static constexpr int days = 90;
 
     std::array<int, catalogue::skillCount> minutes{}; ///< Practised, main and further skills.
+    std::array<int, catalogue::skillCount> bouts{};   ///< Plays that trained it, first or second.
     /// Evenings on which something that trains the skill first or second fitted at all.
     std::array<int, catalogue::skillCount> possible{};
     std::map<ActivityId, int> offered;
@@ -74,6 +75,8 @@ private:
         const auto play = usecase::startPlay(workplace, {m_child, played.id, {}, std::nullopt});
         if (play)
             (void)usecase::putBack(workplace, *play, {}, {}, all);
+        for (const catalogue::Skill skill : played.skillsMain)
+            ++m_lived.bouts[static_cast<std::size_t>(skill)];
         for (const rotation::Practice &practice : rotation::practiceOf(played))
             m_lived.minutes[static_cast<std::size_t>(practice.skill)] += practice.minutes;
     }

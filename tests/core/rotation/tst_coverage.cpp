@@ -27,6 +27,20 @@ class TestCoverage : public QObject
     Q_OBJECT
 
 private slots:
+    // Source: development.md g: rule 2 (a gap of 2 to 4 days) and Cepeda 2008, Psychol Sci 19:1095
+    // (from memory there: the best gap is about 20 to 40 % of a delay of one week, 1.4 to 2.8
+    // days).
+    void theWeekAsksForAsManyBoutsAsTheSpacingSays()
+    {
+        int wanted = 0;
+        for (const Segment &segment : weekSegments)
+            wanted += segment.width;
+        const double bouts = wanted / 5.0; // of five minutes
+        const double gap = 7 / bouts;
+        QVERIFY(gap >= 2 && gap <= 4);
+        QVERIFY(gap >= 0.2 * 7 && gap <= 0.4 * 7);
+    }
+
     // Source: activities.md 2.2, "spread +1: main skill not practised this week".
     void aFirstFiveMinutePlayOfTheWeekIsOnePoint()
     {

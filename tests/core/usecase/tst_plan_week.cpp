@@ -60,6 +60,23 @@ private slots:
         QVERIFY(std::ranges::find(ids, "") == ids.end());
     }
 
+    // Source: development.md g, rotation rule 2, "an even gap of 2 to 4 days": two or three bouts
+    // in seven days and more only where one play serves two goals' skills; rule 5, never two days
+    // running where that can be had.
+    void aGoalsSkillsComeBackEveryTwoToFourDays()
+    {
+        const usecase::Week week = weekOn(*m_ruth);
+        for (const catalogue::Skill skill : week.family.child.goals.front().skills) {
+            int days = 0;
+            for (const usecase::WeekDay &day : week.days)
+                days += std::ranges::count(day.planned.front().activity().skillsMain, skill) > 0;
+            QVERIFY2(days >= 2 && days <= 4, std::to_string(days).c_str());
+        }
+        for (std::size_t day = 1; day < 7; ++day)
+            QVERIFY(week.days[day].planned.front().activity().family() !=
+                    week.days[day - 1].planned.front().activity().family());
+    }
+
     void aKeptDayStandsOnEveryPhoneOfTheHomeAndTheRestIsPlannedAnew()
     {
         const auto before = idsOf(weekOn(*m_ruth));
