@@ -27,6 +27,11 @@ std::string fieldsOfRemoval(const std::string &id, const ChildId &child)
     return nlohmann::json{{"id", id}, {"child", child.value}, {"removed", true}}.dump();
 }
 
+std::string subjectOf(const std::string &id, const ChildId &child)
+{
+    return "check-in:" + child.value + "/" + id;
+}
+
 std::optional<CheckIn> foldCheckIn(std::span<const journal::Event> events,
                                    const journal::Seen &seen)
 {

@@ -26,6 +26,9 @@ std::string fieldsOf(const CheckIn &checkIn);
 /// "That wasn't me": the entry goes, everywhere (checkin.md 6).
 std::string fieldsOfRemoval(const std::string &id, const ChildId &child);
 
+/// What an entry is about within its lane.
+std::string subjectOf(const std::string &id, const ChildId &child);
+
 /// @param events those of one check-in's subject. @returns nothing when removed or malformed.
 std::optional<CheckIn> foldCheckIn(std::span<const journal::Event> events,
                                    const journal::Seen &seen);

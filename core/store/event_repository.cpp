@@ -19,6 +19,10 @@ constexpr std::string_view columns =
 constexpr std::string_view oldInLanes =
     "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0";
 
+constexpr std::string_view emptyEvents =
+    "UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0, "
+    "instant_ms = 0, logical = 0, offset_minutes = 0 ";
+
 void bindLanes(Statement &query, journal::LaneKind lanes, Day day)
 {
     query.bind(1, journal::laneKindNames.of(lanes)).bind(2, std::int64_t{day.number});
@@ -178,10 +182,8 @@ Result<std::vector<LaneSubject>> EventRepository::erase(journal::LaneKind lanes,
 {
     Result<Statement> old =
         m_database.prepare("SELECT DISTINCT lane, subject FROM event " + std::string(oldInLanes));
-    Result<Statement> emptied = m_database.prepare(
-        "UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0, "
-        "instant_ms = 0, logical = 0, offset_minutes = 0 " +
-        std::string(oldInLanes));
+    Result<Statement> emptied =
+        m_database.prepare(std::string(emptyEvents) + std::string(oldInLanes));
     if (!old || !emptied)
         return old ? emptied.error() : old.error();
     bindLanes(*old, lanes, day);
@@ -190,6 +192,16 @@ Result<std::vector<LaneSubject>> EventRepository::erase(journal::LaneKind lanes,
     if (const Outcome done = emptied->run(); !done)
         return done.error();
     return subjects;
+}
+
+Outcome EventRepository::eraseSubject(const LaneSubject &subject)
+{
+    Result<Statement> query = m_database.prepare(
+        std::string(emptyEvents) + "WHERE lane = ?1 AND subject = ?2 AND erased = 0 AND "
+                                   "json_extract(fields, '$.removed') IS NULL");
+    if (!query)
+        return query.error();
+    return query->bind(1, journal::toText(subject.lane)).bind(2, subject.subject).run();
 }
 
 } // namespace lidlark::store

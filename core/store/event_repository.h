@@ -37,6 +37,9 @@ public:
     /// of them is who wrote the how-manieth event of a lane, and its identity (events.md 9).
     /// @returns the subjects whose state has changed.
     Result<std::vector<LaneSubject>> erase(journal::LaneKind lanes, Day day);
+    /// The same for what was said of one subject, but for the word that it is removed: that has to
+    /// reach the other devices.
+    Outcome eraseSubject(const LaneSubject &subject);
 
 private:
     Result<std::vector<journal::Event>> collect(Statement &query);

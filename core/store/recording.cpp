@@ -120,6 +120,12 @@ Outcome Recording::erase(journal::LaneKind lanes, Day day)
     return Done{};
 }
 
+Outcome Recording::eraseSubject(const LaneSubject &subject)
+{
+    m_changed.insert(subject);
+    return m_events.eraseSubject(subject);
+}
+
 Outcome Recording::commit()
 {
     if (Outcome done = Projector(m_database).project(m_changed); !done)

@@ -30,6 +30,8 @@ public:
     /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md
     /// 9).
     Outcome erase(journal::LaneKind lanes, Day day);
+    /// Takes the payload of what was said of one subject, but for the word that it is removed.
+    Outcome eraseSubject(const LaneSubject &subject);
 
     Outcome commit();
 

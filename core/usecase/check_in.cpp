@@ -1,6 +1,7 @@
 #include "core/usecase/check_in.h"
 
 #include "core/store/box_repository.h"
+#include "core/store/home_repository.h"
 
 namespace lidlark::usecase {
 
@@ -22,6 +23,16 @@ Outcome sayOne(Workplace &workplace, std::string fields)
     if (!said)
         return said;
     return recording->commit();
+}
+
+Outcome removeOne(store::Recording &recording, const Workplace &workplace, const std::string &id,
+                  const ChildId &child)
+{
+    Outcome erased = recording.eraseSubject({laneOf(workplace), checkin::subjectOf(id, child)});
+    if (!erased)
+        return erased;
+    return recording.sayUntimed(laneOf(workplace), journal::Kind::CheckIn,
+                                checkin::fieldsOfRemoval(id, child));
 }
 
 } // namespace
@@ -60,7 +71,31 @@ Outcome checkInAfter(Workplace &workplace, const checkin::CheckIn &entry, checki
 
 Outcome removeCheckIn(Workplace &workplace, const std::string &id, const ChildId &child)
 {
-    return sayOne(workplace, checkin::fieldsOfRemoval(id, child));
+    auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    if (Outcome done = removeOne(*recording, workplace, id, child); !done)
+        return done;
+    return recording->commit();
+}
+
+Outcome forgetCheckIns(Workplace &workplace, const std::string &childAlias)
+{
+    const auto box = store::BoxRepository(workplace.database).boxOf(childAlias);
+    if (!box)
+        return box.error();
+    const auto kept = store::HomeRepository(workplace.database)
+                          .checkIns(workplace.device.home, box->child, Day{0});
+    if (!kept)
+        return kept.error();
+    auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    for (const checkin::CheckIn &entry : *kept) {
+        if (Outcome done = removeOne(*recording, workplace, entry.id, box->child); !done)
+            return done;
+    }
+    return recording->commit();
 }
 
 Outcome writeCheckIn(store::Recording &recording, Workplace &workplace, const ChildId &child,

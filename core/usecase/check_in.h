@@ -20,8 +20,12 @@ Outcome changeCheckIn(Workplace &workplace, const checkin::CheckIn &entry, check
 Outcome checkInAfter(Workplace &workplace, const checkin::CheckIn &entry, checkin::Kite after,
                      const ActivityId &activity);
 
-/// "That wasn't me": removed everywhere.
+/// "That wasn't me": removed everywhere, and what it held is gone from this phone at once.
 Outcome removeCheckIn(Workplace &workplace, const std::string &id, const ChildId &child);
+
+/// All that this home has kept of one child's check-ins, guesses and pairs goes the same way, or
+/// nothing does (checkin.md 9).
+Outcome forgetCheckIns(Workplace &workplace, const std::string &childAlias);
 
 /// Writes a check-in as part of another act. @returns Done, or why not.
 Outcome writeCheckIn(store::Recording &recording, Workplace &workplace, const ChildId &child,

@@ -12,6 +12,7 @@ SettingsScreen {
 
     appearance: route.screens.appearance
     sitting: route.screens.sitting
+    childName: route.screens.household.child
     voice: route.screens.voice
     paperNote: paperKite.said
     onPaperKiteWanted: paperKite.save()

@@ -185,6 +185,17 @@ void Sitting::removeKite()
     say();
 }
 
+void Sitting::forgetKites()
+{
+    const std::string child = toCore(m_household->child());
+    if (!report(usecase::forgetCheckIns(m_household->workplace(), child)))
+        return;
+    m_shown.reset();
+    m_guess.reset();
+    say();
+    m_household->announce();
+}
+
 void Sitting::showKiteAfter(const QString &name, const QString &activityId)
 {
     const auto after = checkin::kiteNames.parse(toCore(name));

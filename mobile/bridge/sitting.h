@@ -74,6 +74,8 @@ public:
     Q_INVOKABLE void skipKite();
     /// "That wasn't me": the child's tap goes, everywhere.
     Q_INVOKABLE void removeKite();
+    /// Every kite the child has shown goes, everywhere; guesses and pairs too.
+    Q_INVOKABLE void forgetKites();
     /// The after-kite of a play.
     Q_INVOKABLE void showKiteAfter(const QString &kite, const QString &activityId);
     /// The after-kite was offered and left alone: it is not offered again for this tap.

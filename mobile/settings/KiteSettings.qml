@@ -11,9 +11,11 @@ Column {
     required property Appearance appearance
     required property Voice voice
     required property string paperNote
+    required property string childName
     readonly property int touchStepMs: 100
 
     signal paperKiteWanted()
+    signal forgetWanted()
     /// There is news, which may stand below the fold.
     signal noted(Item note)
 
@@ -90,5 +92,11 @@ Column {
 
         interval: 100
         onTriggered: kite.noted(note)
+    }
+
+    ForgetKites {
+        width: kite.width
+        childName: kite.childName
+        onWanted: kite.forgetWanted()
     }
 }

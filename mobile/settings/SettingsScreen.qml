@@ -11,6 +11,7 @@ Sheet {
 
     required property Appearance appearance
     required property Sitting sitting
+    required property string childName
     required property Voice voice
     /// Where the kite on paper was saved, or why it was not; empty: not asked for.
     property string paperNote: ""
@@ -130,6 +131,8 @@ Sheet {
         appearance: screen.appearance
         voice: screen.voice
         paperNote: screen.paperNote
+        childName: screen.childName
+        onForgetWanted: screen.sitting.forgetKites()
         onPaperKiteWanted: screen.paperKiteWanted()
         onNoted: note => screen.showItem(note)
     }

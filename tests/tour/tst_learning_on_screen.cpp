@@ -125,6 +125,24 @@ private slots:
         QVERIFY(!hand().reads(text("%")));
     }
 
+    // Source: checkin.md 9, "one tap removes one entry or all, on every paired device".
+    void everyKiteIsForgottenForGood()
+    {
+        tellPairs(6);
+        QVERIFY(hand().tap(text("Crew")));
+        QVERIFY(hand().tap(text("Settings")));
+        QVERIFY(hand().tap(text("Forget every kite Fin has shown")));
+        QCOMPARE(m_app->graph.household().family()->checkIns.size(), std::size_t{6});
+        QVERIFY(hand().tap(text("Keep them")));
+        QVERIFY(hand().tap(text("Forget every kite Fin has shown")));
+        QVERIFY(hand().tap(text("Forget them")));
+        QVERIFY(m_app->graph.household().family()->checkIns.empty());
+        auto query = m_app->graph.household().workplace().database.prepare(
+            "SELECT count(*) FROM event WHERE fields LIKE '%whirling%'");
+        QVERIFY(*query->step());
+        QCOMPARE(query->number(0), std::int64_t{0});
+    }
+
     // Source: checkin.md 13, check 4.
     void turnedOffTheCountsAreGoneToo()
     {

@@ -123,6 +123,25 @@ private slots:
         QCOMPARE(checkInsOf(gran).size(), std::size_t{2});
     }
 
+    void whatIsForgottenOnOnePhoneGoesOnTheOthers()
+    {
+        auto morven = therapistWith({"Fin"});
+        auto ruth = withTwoCheckIns(*morven);
+        Phone gran("Gran", store::Role::Caregiver, "h-fin");
+        gran.meet(*ruth);
+        QCOMPARE(checkInsOf(gran).size(), std::size_t{2});
+        usecase::Workplace workplace = ruth->workplace();
+        QVERIFY(usecase::forgetCheckIns(workplace, "Fin").ok());
+        QVERIFY(checkInsOf(*ruth).empty());
+        QVERIFY(rawCheckIns(*ruth).find("steady") == std::string::npos);
+        gran.meet(*ruth);
+        QVERIFY(checkInsOf(gran).empty());
+        ruth->meet(gran); // and do not come back with her copy
+        QVERIFY(checkInsOf(*ruth).empty());
+        for (Phone *phone : {ruth.get(), &gran})
+            QVERIFY(*store::Projector(phone->database).matchesRefold());
+    }
+
     void oneClockInTheFarFutureExpiresNothing()
     {
         auto morven = therapistWith({"Fin"});
