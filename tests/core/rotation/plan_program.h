@@ -2,6 +2,7 @@
 
 #include "core/rotation/plan_rules.h"
 
+#include <algorithm>
 #include <cmath>
 #include <glpk.h>
 #include <map>
@@ -38,11 +39,13 @@ public:
         : m_problem(problem), m_rules(rules)
     {
         for (const Entry &entry : problem.entries) {
+            // The stock rows say so too: it saves the solvers some time.
+            const double most = wantsTooMuch(entry) ? 0 : 1;
             for (std::size_t day = 0; day < rules.days.size(); ++day)
-                addColumn({static_cast<double>(entry.worth), 1, true});
+                addColumn({static_cast<double>(entry.worth), most, true});
         }
         addCoverage();
-        for (std::size_t i = 0; i < problem.entries.size(); ++i)
+        for (std::size_t i = 0; i < problem.entries.size() && rules.days.size() > 1; ++i)
             addOnce(i);
         for (std::size_t day = 0; day < rules.days.size(); ++day)
             addDay(day);
@@ -73,6 +76,13 @@ private:
             row.factors.push_back(factor);
         }
         m_program.rows.push_back(std::move(row));
+    }
+
+    [[nodiscard]] bool wantsTooMuch(const Entry &entry) const
+    {
+        return std::ranges::any_of(entry.needs, [&](const Need &need) {
+            return need.pieces > m_problem.stock[static_cast<std::size_t>(need.item)];
+        });
     }
 
     void addCoverage()
@@ -172,7 +182,7 @@ inline std::optional<int> glpkOptimum(const LinearProgram &program, int seconds 
     glp_set_obj_dir(problem, GLP_MAX);
     for (const LinearProgram::Column &column : program.columns) {
         const int number = glp_add_cols(problem, 1);
-        glp_set_col_bnds(problem, number, GLP_DB, 0, column.most);
+        glp_set_col_bnds(problem, number, column.most > 0 ? GLP_DB : GLP_FX, 0, column.most);
         glp_set_col_kind(problem, number, column.isWhole ? GLP_IV : GLP_CV);
         glp_set_obj_coef(problem, number, column.factor);
     }
