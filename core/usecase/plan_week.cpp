@@ -133,6 +133,7 @@ Result<Week> planWeek(Workplace &workplace, const WeekRequest &request)
     if (!grounds)
         return grounds.error();
     std::vector<DayAsked> asked;
+    asked.reserve(rotation::planDays);
     for (int day = 0; day < static_cast<int>(rotation::planDays); ++day)
         asked.push_back(
             askedFor(wishOf(grounds->family, grounds->from + day), grounds->gated.admitted));

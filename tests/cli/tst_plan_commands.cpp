@@ -70,7 +70,8 @@ private slots:
         const Answer week = ruths({"week", "--per-day", "2", "--date", "2027-01-18"});
         QSet<QString> ids;
         for (int i = 0; i < 7; ++i) {
-            for (const QJsonValue &one : day(week, i)["planned"].toArray())
+            const QJsonArray planned = day(week, i)["planned"].toArray();
+            for (const auto &one : planned)
                 ids.insert(one.toObject()["id"].toString());
         }
         QCOMPARE(ids.size(), 14);

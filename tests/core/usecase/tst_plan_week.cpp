@@ -22,6 +22,7 @@ usecase::Week weekOn(Phone &phone, const std::string &child = "Fin")
 std::vector<std::string> idsOf(const usecase::Week &week)
 {
     std::vector<std::string> ids;
+    ids.reserve(week.days.size());
     for (const usecase::WeekDay &day : week.days)
         ids.push_back(day.planned.empty() ? "" : day.planned.front().activity().id.value);
     return ids;
@@ -175,12 +176,12 @@ private slots:
     void absurdWishesAreRefused()
     {
         usecase::Workplace workplace = m_ruth->workplace();
-        const play::DayWish oars{Wish::Keep, {"slow-oars"}};
-        QCOMPARE(usecase::wishForDay(workplace, "Fin", islandDay(10), oars).error().code,
+        const play::DayWish rowing{Wish::Keep, {"slow-oars"}};
+        QCOMPARE(usecase::wishForDay(workplace, "Fin", islandDay(10), rowing).error().code,
                  ErrorCode::Invalid);
-        QCOMPARE(usecase::wishForDay(workplace, "Fin", islandDay(30), oars).error().code,
+        QCOMPARE(usecase::wishForDay(workplace, "Fin", islandDay(30), rowing).error().code,
                  ErrorCode::Invalid);
-        QCOMPARE(usecase::wishForDay(workplace, "Nobody", islandDay(12), oars).error().code,
+        QCOMPARE(usecase::wishForDay(workplace, "Nobody", islandDay(12), rowing).error().code,
                  ErrorCode::NotFound);
         QCOMPARE(usecase::wishForDay(workplace, "Fin", islandDay(12), {Wish::Keep, {"no-such"}})
                      .error()
@@ -190,7 +191,7 @@ private slots:
         Phone guest("Sitter", store::Role::Guest, "h-fin");
         guest.meet(*m_morven);
         usecase::Workplace sitters = guest.workplace();
-        QCOMPARE(usecase::wishForDay(sitters, "Fin", islandDay(12), oars).error().code,
+        QCOMPARE(usecase::wishForDay(sitters, "Fin", islandDay(12), rowing).error().code,
                  ErrorCode::Invalid);
     }
 
