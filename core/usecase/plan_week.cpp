@@ -1,6 +1,7 @@
 #include "core/usecase/plan_week.h"
 
 #include "core/rotation/week_plan.h"
+#include "core/safety/find_admitted.h"
 #include "core/store/recording.h"
 #include "core/usecase/menu_question.h"
 
@@ -47,10 +48,8 @@ rotation::Question questionOf(const Workplace &workplace, const Grounds &grounds
 std::optional<std::size_t> placeOf(const ActivityId &activity,
                                    std::span<const safety::Admitted> admitted)
 {
-    const auto found = std::ranges::find_if(
-        admitted, [&](const safety::Admitted &one) { return one.activity().id == activity; });
-    return found == admitted.end() ? std::nullopt
-                                   : std::optional<std::size_t>(found - admitted.begin());
+    const safety::Admitted *found = safety::findAdmitted(admitted, activity);
+    return found == nullptr ? std::nullopt : std::optional<std::size_t>(found - admitted.data());
 }
 
 play::DayWish wishOf(const Family &family, Day day)
