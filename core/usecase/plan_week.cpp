@@ -1,7 +1,6 @@
 #include "core/usecase/plan_week.h"
 
 #include "core/rotation/week_plan.h"
-#include "core/safety/find_admitted.h"
 #include "core/store/recording.h"
 #include "core/usecase/menu_question.h"
 
@@ -48,8 +47,10 @@ rotation::Question questionOf(const Workplace &workplace, const Grounds &grounds
 std::optional<std::size_t> placeOf(const ActivityId &activity,
                                    std::span<const safety::Admitted> admitted)
 {
-    const safety::Admitted *found = safety::findAdmitted(admitted, activity);
-    return found == nullptr ? std::nullopt : std::optional<std::size_t>(found - admitted.data());
+    const auto found = std::ranges::find_if(
+        admitted, [&](const safety::Admitted &one) { return one.activity().id == activity; });
+    return found == admitted.end() ? std::nullopt
+                                   : std::optional<std::size_t>(found - admitted.begin());
 }
 
 play::DayWish wishOf(const Family &family, Day day)

@@ -1,6 +1,5 @@
 #include "today_view_model.h"
 
-#include "core/safety/find_admitted.h"
 #include "core/wording/caution_words.h"
 #include "core/wording/why_words.h"
 #include "mobile/bridge/life_words.h"
@@ -74,12 +73,10 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
         return fromCore(activity.id.value);
     case NameRole:
         return fromCore(activity.name);
-    case WhyRole: {
-        const safety::Admitted *planned = plannedToday();
-        return planned != nullptr && planned->activity().id == activity.id
+    case WhyRole:
+        return plannedToday() != nullptr && plannedToday()->activity().id == activity.id
                    ? tr("Kept for today")
                    : m_whyLines[index.row()];
-    }
     case SupervisionRole:
         return translated(wording::supervisionShort(offer->admitted.supervision()));
     case DrawingRole:
@@ -157,7 +154,10 @@ const safety::Admitted *TodayViewModel::plannedToday() const
     const bool played = std::ranges::any_of(family.plays, [&](const play::Play &play) {
         return play.activity == kept && play.when.day == m_today->when.day;
     });
-    return played ? nullptr : safety::findAdmitted(m_today->gated.admitted, kept);
+    const auto &admitted = m_today->gated.admitted;
+    const auto found = std::ranges::find_if(
+        admitted, [&](const safety::Admitted &one) { return one.activity().id == kept; });
+    return played || found == admitted.end() ? nullptr : &*found;
 }
 
 bool TodayViewModel::isOffered(const ActivityId &id) const

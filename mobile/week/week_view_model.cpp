@@ -1,6 +1,5 @@
 #include "week_view_model.h"
 
-#include "core/safety/find_admitted.h"
 #include "core/wording/caution_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/reason_words.h"
@@ -199,8 +198,10 @@ bool WeekViewModel::begin()
     if (day == nullptr || day->planned.empty() || !menu)
         return false;
     const ActivityId &id = day->planned.front().activity().id;
-    if (const auto *admitted = safety::findAdmitted(menu->gated.admitted, id))
-        return m_playInHand->begin(*admitted);
+    for (const safety::Admitted &admitted : menu->gated.admitted) {
+        if (admitted.activity().id == id)
+            return m_playInHand->begin(admitted);
+    }
     m_problem = tr("It does not fit who is here just now. See Everything for the reason.");
     emit refreshed();
     return false;
