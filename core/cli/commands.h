@@ -59,6 +59,9 @@ int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);
 int runCount(const Options &options, const std::string &input);
 int runFound(const Options &options, const std::string &input);
+int runAnswer(const Options &options, const std::string &input);
+int runRequest(const Options &options, const std::string &input);
+int runTend(const Options &options, const std::string &input);
 int runWish(const Options &options, const std::string &input);
 int runPinGrading(const Options &options, const std::string &input);
 

@@ -123,6 +123,12 @@ int answer(int argc, char **argv)
                     [&] { return runCount(options, input); });
     addInputCommand(app, "found", "A lost piece turned up", input, run,
                     [&] { return runFound(options, input); });
+    addInputCommand(app, "answer", "Answer a question about an item", input, run,
+                    [&] { return runAnswer(options, input); });
+    addInputCommand(app, "request", "Ask for an item, move a request on, or count in what came",
+                    input, run, [&] { return runRequest(options, input); });
+    addInputCommand(app, "tend", "Opened, left open, checked, mouthed, washed, gone, thrown away",
+                    input, run, [&] { return runTend(options, input); });
     addInputCommand(app, "wish", "Keep an activity on a day, leave it free, or give it back", input,
                     run, [&] { return runWish(options, input); });
     addInputCommand(app, "pin-grading", "The therapist pins how an activity is played", input, run,

@@ -81,9 +81,6 @@ QString BoxViewModel::tagOf(const store::ItemRow &row) const
         return tr("count it");
     if (row.out > 0)
         return tr("%1 out").arg(row.out);
-    if (kind != nullptr && kind->life.openedDays && row.opened &&
-        m_household->today().day - *row.opened > *kind->life.openedDays - 2)
-        return tr("drying");
     if (row.expected > 1 && row.low > 0 && row.low * 2 <= row.expected)
         return tr("low");
     return {};
