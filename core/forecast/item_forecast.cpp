@@ -1,6 +1,7 @@
 #include "core/forecast/item_forecast.h"
 
 #include <algorithm>
+#include <cstdint>
 #include <set>
 
 namespace lidlark::forecast {
@@ -9,7 +10,7 @@ namespace {
 
 /// What was seen, as a posterior wants it.
 struct Seen {
-    int pieces = 0;
+    std::int64_t pieces = 0; ///< Sums of what anybody typed.
     int days = 0;
 };
 
@@ -54,8 +55,12 @@ Result<ItemForecast> forecastItem(const ItemHistory &history)
     const Result<LastingRange> lasting = lastingRange(*rate, history.low, history.high);
     if (!lasting)
         return lasting.error();
-    ItemForecast forecast{*rate,       *lasting,  std::nullopt,
-                          seen.pieces, seen.days, seen.pieces < fewPieces};
+    ItemForecast forecast;
+    forecast.rate = *rate;
+    forecast.lasting = *lasting;
+    forecast.piecesSeen = static_cast<int>(seen.pieces); // at most mostShape
+    forecast.daysWatched = seen.days;
+    forecast.mainlyPrior = seen.pieces < fewPieces;
     if (history.daysToRound) {
         const auto empty = probabilityEmptyWithin(*rate, history.low, *history.daysToRound);
         if (!empty)

@@ -6,14 +6,9 @@ namespace lidlark::forecast {
 
 Result<GammaRate> posteriorOfLives(const GammaRate &prior, std::span<const SeenLife> lives)
 {
-    Result<GammaRate> belief = prior;
-    for (const SeenLife &life : lives) {
-        belief = posterior(*belief, life.ended ? 1 : 0, life.days);
-        if (!belief)
-            return belief;
-    }
-    if (Outcome rate = checkRate(prior); !rate)
-        return rate.error();
+    Result<GammaRate> belief = posterior(prior, 0, 0);
+    for (std::size_t i = 0; belief && i < lives.size(); ++i)
+        belief = posterior(*belief, lives[i].ended ? 1 : 0, lives[i].days);
     return belief;
 }
 
