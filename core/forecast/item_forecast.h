@@ -26,12 +26,12 @@ struct ItemHistory {
     GammaRate prior; ///< Of the item kind.
     Day since;       ///< The first day in the box.
     Day today;
-    std::vector<UseDay> uses; ///< Any order. Those before `since`, after today, or of no or
-                              ///< fewer than no pieces are ignored.
-    std::vector<DaySpan>
-        outOfStock; ///< Any order, may overlap. None could go on these days, so they
-                    ///< teach nothing; a day on which a piece did go counts anyway.
-    int low = 0;    ///< Pieces left: "4 or 5" is 4 and 5.
+    /// Any order. Ignored: before `since`, after today, and where no piece or fewer went.
+    std::vector<UseDay> uses;
+    /// Any order, may overlap. No piece could go on these days, so they teach nothing; a day on
+    /// which one went all the same is watched like any other.
+    std::vector<DaySpan> outOfStock;
+    int low = 0; ///< Pieces left: "4 or 5" is 4 and 5.
     int high = 0;
     std::optional<int> daysToRound; ///< Until the next restock round; nothing: none is known.
 };

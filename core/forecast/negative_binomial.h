@@ -6,8 +6,8 @@
 
 namespace lidlark::forecast {
 
-/// Both sides of a count, each right to about 1e-13 of itself: the small one is never the rest of a
-/// subtraction unless the other is below one half.
+/// Both sides of a count. The smaller is right to 1e-12 of itself, or to a last place of the other
+/// where the belief is so skewed that most of it lies below its mean.
 struct Tails {
     double atMost = 1; ///< P(N <= k).
     double more = 0;   ///< P(N > k).

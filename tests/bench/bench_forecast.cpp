@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <ctime>
+#include <exception>
 #include <vector>
 
 /// The quantiles of the forecast beside those of Boost.Math, with the policy that rounds up and
@@ -131,7 +132,12 @@ void timeWholeItems()
 
 int main()
 {
-    compare("Quantiles a box asks for", ofBoxes());
-    compare("Quantiles of large stores", ofStores());
-    timeWholeItems();
+    try {
+        compare("Quantiles a box asks for", ofBoxes());
+        compare("Quantiles of large stores", ofStores());
+        timeWholeItems();
+    } catch (const std::exception &error) { // Boost could not answer
+        std::fprintf(stderr, "%s\n", error.what());
+        return 1;
+    }
 }
