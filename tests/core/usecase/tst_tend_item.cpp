@@ -2,6 +2,7 @@
 
 #include "core/store/event_repository.h"
 #include "core/store/projector.h"
+#include "core/store/recording.h"
 #include "core/usecase/box_items.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
@@ -231,7 +232,8 @@ private slots:
         QVERIFY(due(31 + 3)); // thirty days after the handing over on 4 January
         m_ruth->clock.moveTo(islandTime(31, 18, 0));
         std::map<ItemId, int> counts;
-        for (const store::ItemRow &row : usecase::loadFamily(workplace, "Fin")->items)
+        const auto family = usecase::loadFamily(workplace, "Fin");
+        for (const store::ItemRow &row : family->items)
             counts[row.item] = row.low;
         QVERIFY(usecase::countBox(workplace, "Fin", {}, counts).ok());
         QVERIFY(!due(31 + 3));
