@@ -68,6 +68,10 @@ void TestAdmitStock::whatTheBoxMustHold()
     world.home.missingExtras = {{"paper"}};
     QVERIFY(refusedWith(world.judge(household),
                         {.code = ReasonCode::HomeLacksExtra, .item = ItemId{"paper"}}));
+    // Of a home that nobody has described nobody has said that it lacks paper; other things hold it
+    // back.
+    world.hasHome = false;
+    QVERIFY(!refusedFor(world.judge(household), ReasonCode::HomeLacksExtra));
 }
 
 void TestAdmitStock::aNiceItemNeverRefuses()
