@@ -3,6 +3,6 @@
 namespace lidlark::box {
 
 /// What an adult notes about the box beside a play.
-enum class Act { FloorChecked, Found, TakenOut };
+enum class Act { FloorChecked, Found, TakenOut, CountedIn, Counted, Gone };
 
 } // namespace lidlark::box

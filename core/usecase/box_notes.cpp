@@ -1,6 +1,7 @@
 #include "core/usecase/box_notes.h"
 
 #include "core/box/box_events.h"
+#include "core/box/request_events.h"
 #include "core/store/event_repository.h"
 
 #include <algorithm>
@@ -28,16 +29,29 @@ std::optional<BoxNote> noteFrom(const Event &event)
     } else if (const auto taken = box::readTakenOut(event)) {
         note.act = box::Act::TakenOut;
         note.item = taken->item;
+    } else if (const auto came = box::readCountedIn(event)) {
+        note.act = box::Act::CountedIn;
+        note.item = came->item;
+        note.pieces = came->pieces;
+    } else if (const auto counted = box::readCounted(event)) {
+        note.act = box::Act::Counted;
+        note.item = counted->item;
+    } else if (const auto gone = box::readLooseException(event); gone && gone->count > 0) {
+        note.act = box::Act::Gone;
+        note.item = gone->item;
+        note.pieces = gone->count;
+        note.kind = gone->kind;
     } else {
         return std::nullopt;
     }
     return note;
 }
 
+/// Each find, arrival and loss is a fact of its own; a count is one however many items it names.
 bool sameAct(const BoxNote &a, const BoxNote &b)
 {
-    return a.act == b.act && a.act != box::Act::Found && a.item == b.item && a.author == b.author &&
-           a.when == b.when;
+    return a.act == b.act && a.pieces == 0 && b.pieces == 0 && a.author == b.author &&
+           a.when == b.when && (a.item == b.item || a.act == box::Act::Counted);
 }
 
 } // namespace
@@ -55,11 +69,13 @@ Result<std::vector<BoxNote>> boxNotesOf(Workplace &workplace, const Family &fami
             const auto note = noteFrom(event);
             if (!note || note->when.day < since)
                 continue;
-            const bool known = std::any_of(notes.begin(), notes.end(), [&note](const auto &other) {
+            const auto known = std::find_if(notes.begin(), notes.end(), [&note](const auto &other) {
                 return sameAct(*note, other);
             });
-            if (!known)
+            if (known == notes.end())
                 notes.push_back(*note);
+            else if (known->item != note->item)
+                known->item = {};
         }
     }
     std::stable_sort(notes.begin(), notes.end(),

@@ -10,9 +10,15 @@ Sentence boxActWords(box::Act act)
     case box::Act::Found:
         return {"Found", {}};
     case box::Act::TakenOut:
+        return {"Taken out of the house", {}};
+    case box::Act::CountedIn:
+        return {"Counted in", {}};
+    case box::Act::Counted:
+        return {"Counted", {}};
+    case box::Act::Gone:
         break;
     }
-    return {"Taken out of the house", {}};
+    return {"Gone", {}};
 }
 
 } // namespace lidlark::wording

@@ -5,7 +5,8 @@
 
 namespace lidlark::wording {
 
-/// "Floor checked, not found", "Found", "Taken out of the house": a line of the notebook.
+/// "Floor checked, not found", "Found", "Counted in": a line of the notebook. What is gone is said
+/// with its own word instead (play_words.h).
 Sentence boxActWords(box::Act act);
 
 } // namespace lidlark::wording

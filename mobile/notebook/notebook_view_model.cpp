@@ -120,16 +120,22 @@ QVariant NotebookViewModel::dataOf(const play::Play &play, int role) const
 QVariant NotebookViewModel::dataOf(const usecase::BoxNote &note, int role) const
 {
     const catalogue::ItemKind *kind = m_household->catalogue().item(note.item);
-    const bool one = note.act == box::Act::Found && note.pieces == 1;
     switch (role) {
     case NameRole:
-        return translated(wording::boxActWords(note.act));
+        return note.act == box::Act::Gone
+                   ? fromCore(
+                         wording::capital(toCore(translated(wording::exceptionWord(note.kind)))))
+                   : translated(wording::boxActWords(note.act));
     case DrawingRole:
+        if (note.item.empty())
+            return QStringLiteral("item-box");
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole: {
-        const QString thing = fromCore(kind == nullptr ? note.item.value
-                                       : one           ? kind->one
-                                                       : kind->name);
+        if (note.item.empty())
+            return tr("%1. The whole box.").arg(fromCore(note.author));
+        const QString thing = fromCore(kind == nullptr    ? note.item.value
+                                       : note.pieces == 1 ? kind->one
+                                                          : kind->name);
         const QString what =
             note.pieces > 0
                 ? fromCore(wording::capital(wording::numberWord(note.pieces))) + u' ' + thing
