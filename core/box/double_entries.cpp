@@ -136,8 +136,12 @@ std::vector<Pair> candidatesOf(const std::vector<Change> &changes, const Answers
                                const std::function<bool(std::size_t, std::size_t)> &isClosed)
 {
     std::vector<Pair> pairs;
+    const std::int64_t farthest = journal::marginMs + meetings.gaps.largest();
     for (std::size_t i = 0; i < changes.size(); ++i) {
         for (std::size_t j = i + 1; j < changes.size(); ++j) {
+            // The changes are in the order of their instants: those to come are farther still.
+            if (changes[j].first->instant.ms - changes[i].first->instant.ms > farthest)
+                break;
             if (!mayBeOne(changes[i], changes[j], meetings) || isClosed(i, j))
                 continue;
             for (std::size_t k = 0; k < exceptionKindCount; ++k) {

@@ -33,8 +33,10 @@ ClockGaps::ClockGaps(std::span<const Event> events)
         for (const auto &[device, gap] : fields["ahead"].items()) {
             const auto upTo = numberAt<std::uint64_t>(fields["covered"], device);
             const auto ms = numberAt<std::int64_t>(fields["ahead"], device);
-            if (upTo && ms && *ms >= 0)
-                m_records[device].push_back({event.device.value, *upTo, *ms});
+            if (!upTo || !ms || *ms < 0 || *ms > mostGapMs)
+                continue;
+            m_records[device].push_back({event.device.value, *upTo, *ms});
+            m_largest = std::max(m_largest, *ms);
         }
     }
 }

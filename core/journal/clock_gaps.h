@@ -14,6 +14,9 @@ namespace lidlark::journal {
 /// A received instant this much ahead of the own clock is written down (events.md 3.4). [P]
 inline constexpr std::int64_t leastGapMs = 10 * msPerMinute;
 
+/// No instant lies farther from another: events are dated from 1970 to the year 3000 (event.cpp).
+inline constexpr std::int64_t mostGapMs = 32'503'680'000'000;
+
 /// Which devices showed a clock ahead of the recording one, by how many milliseconds.
 using Ahead = std::map<std::string, std::int64_t>;
 
@@ -28,6 +31,8 @@ public:
 
     /// The largest difference recorded for these two, in milliseconds; 0 when none is.
     [[nodiscard]] std::int64_t between(const Event &a, const Event &b) const;
+    /// The largest of all records: no two events differ by more.
+    [[nodiscard]] std::int64_t largest() const { return m_largest; }
 
 private:
     struct Record {
@@ -39,6 +44,7 @@ private:
     [[nodiscard]] std::int64_t aheadOf(const Event &ahead, const std::string &other) const;
 
     std::map<std::string, std::vector<Record>> m_records; ///< by the device that was ahead
+    std::int64_t m_largest = 0;
 };
 
 } // namespace lidlark::journal
