@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/box/item_care.h"
+#include "core/box/item_ledger.h"
+
+#include <optional>
+#include <vector>
+
+namespace lidlark::box {
+
+/// How long a kind of thing keeps; absent: not limited.
+struct KeepingRules {
+    std::optional<int> openedDays;  ///< Days after opening.
+    std::optional<int> openAirDays; ///< Of these, what each time left open costs.
+    std::optional<int> replaceDays; ///< Days after it came into the box.
+    std::optional<int> checkDays;   ///< Days between two looks.
+    bool perishable = false;        ///< Pieces have an identity and a date of opening.
+};
+
+enum class PieceState { Unopened, Good, UseSoon, PastDate };
+
+struct PieceFreshness {
+    PieceId id;
+    PieceState state = PieceState::Good;
+    std::optional<Day> opened;
+    int timesLeftOpen = 0;
+    std::optional<Day> lastDay; ///< The last day it may be used.
+};
+
+/// How one item stands today.
+struct Freshness {
+    std::vector<PieceFreshness> pieces; ///< Still in the box, in the order to use them up.
+    int pastDate = 0;                   ///< Of these.
+    int usable = 0;                     ///< Of the low end of the stock: neither past date nor mouthed.
+    bool useSoon = false;               ///< A piece nears its last day and none is past it.
+    bool lookDue = false;               ///< The look that comes with `checkDays` is due.
+    std::optional<Day> lastLook;        ///< Or the day it came.
+    [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
+};
+
+/// A piece is used soon in its last days. [P]
+inline constexpr int soonDays = 2;
+
+/// A pure view: which of the pieces that came are still here (those opened first go first), and how
+/// they stand on @p today.
+Freshness freshnessOf(const ItemLedger &ledger, const ItemCare &care, const KeepingRules &rules,
+                      Day today);
+
+} // namespace lidlark::box

@@ -1,0 +1,49 @@
+#pragma once
+
+#include "core/box/question.h"
+#include "core/wording/sentence.h"
+
+#include <string>
+#include <vector>
+
+namespace lidlark::wording {
+
+/// An item as the catalogue names it: "stick-on eye", "stick-on eyes".
+struct ItemNames {
+    std::string one;
+    std::string many;
+};
+
+/// What of a question stands on one phone.
+enum class QuestionLook {
+    Asks,  ///< With its answers: it is put to this phone's person, or has waited for a day.
+    Waits, ///< Somebody else is asked; from the next day on anybody may answer.
+    Said,  ///< Answered today or yesterday: what was said, and by whom.
+    Gone
+};
+
+/// @param person who uses the phone. @param device the phone itself. Source: events.md 7.
+QuestionLook lookOf(const box::Question &question, const std::string &person,
+                    const DeviceId &device, Day today);
+
+/// One question in plain sentences: "Ruth and Gran each noted one stick-on eye used up this
+/// evening. Same one, or two?" (job.md scenario 1). Never who was wrong.
+std::vector<Sentence> questionWords(const box::Question &question, const ItemNames &item,
+                                    DayPart now);
+
+/// One of the answers of equal weight.
+struct AnswerChoice {
+    std::string answer; ///< As usecase::answerQuestion takes it.
+    Sentence words;     ///< "The same one", "Two", "Ruth counted 5".
+};
+
+/// In the order of box::answersOf.
+std::vector<AnswerChoice> answerChoices(const box::Question &question);
+
+/// "Gran is asked."
+Sentence whoIsAsked(const box::Question &question);
+
+/// "Ruth says: two."; of a question that was answered.
+Sentence answerSaid(const box::Question &question);
+
+} // namespace lidlark::wording
