@@ -29,10 +29,13 @@ std::vector<Sentence> useWords(const std::string &name, std::span<const WeekPiec
     for (const WeekPieces &week : weeks) {
         if (week.pieces == 0)
             ++none;
-        else
+        else if (sentences.empty())
             sentences.push_back(
                 {"%1: %2 in the week of %3.",
                  {capital(name), std::to_string(week.pieces), dateWords(week.first)}});
+        else
+            sentences.push_back({"%1 in the week of %2.",
+                                 {std::to_string(week.pieces), dateWords(week.first)}});
     }
     if (sentences.empty())
         return {{"%1: none in the last %2 weeks.", {capital(name), std::to_string(weeks.size())}}};

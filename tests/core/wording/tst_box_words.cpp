@@ -132,8 +132,8 @@ private slots:
         const std::vector<WeekPieces> weeks{
             {monday - 21, 0}, {monday - 14, 1}, {monday - 7, 2}, {monday, 0}};
         QCOMPARE(joined(useWords("stick-on eyes", weeks)),
-                 std::string("Stick-on eyes: 1 in the week of 28 December. Stick-on eyes: 2 in the "
-                             "week of 4 January. None in the other 2 weeks."));
+                 std::string("Stick-on eyes: 1 in the week of 28 December. 2 in the week of 4 "
+                             "January. None in the other 2 weeks."));
         QCOMPARE(joined(useWords("pegs", std::vector<WeekPieces>{{monday - 7, 0}, {monday, 0}})),
                  std::string("Pegs: none in the last 2 weeks."));
         const auto labels = weekLabels(weeks);
