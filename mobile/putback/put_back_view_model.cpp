@@ -1,5 +1,6 @@
 #include "put_back_view_model.h"
 
+#include "core/wording/count_words.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -134,8 +135,10 @@ void PutBackViewModel::tap(int index)
     const Row *row = rowAt(index);
     if (row == nullptr)
         return;
-    m_playInHand->tapHome(row->count.item,
-                          row->count.home >= row->count.due ? 0 : row->count.home + 1);
+    const int due = row->count.due;
+    const int home = row->count.home >= due ? 0 : row->count.home + 1;
+    if (m_playInHand->tapHome(row->count.item, home) && home > 0 && m_voice != nullptr)
+        m_voice->say(translated(wording::homeAloud(home, due)));
 }
 
 bool PutBackViewModel::nameWord(int index, int word)

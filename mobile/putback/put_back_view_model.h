@@ -5,6 +5,7 @@
 
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/play_in_hand.h"
+#include "mobile/bridge/voice.h"
 
 #include <map>
 
@@ -17,6 +18,8 @@ class PutBackViewModel : public QAbstractListModel
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
+    /// Counts pieces aloud as they come home; null: silent.
+    Q_PROPERTY(lidlark::mobile::Voice *voice MEMBER m_voice FINAL)
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
     Q_PROPERTY(bool allTapped READ allTapped NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> putBackLines READ putBackLines NOTIFY changed FINAL)
@@ -71,6 +74,7 @@ private:
 
     Household *m_household = nullptr;
     PlayInHand *m_playInHand = nullptr;
+    Voice *m_voice = nullptr;
     std::vector<Row> m_rows;
     std::map<ItemId, box::Exceptions> m_named;
 };
