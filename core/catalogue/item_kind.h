@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/life.h"
 #include "core/catalogue/measured_hazards.h"
 #include "core/catalogue/tag.h"
 
@@ -23,14 +24,6 @@ struct ItemSwap {
     bool operator==(const ItemSwap &) const = default;
 };
 
-/// How long a piece lasts; absent fields are not limited.
-struct Life {
-    std::optional<int> openedDays;  ///< Days after opening before it must be thrown away.
-    std::optional<int> replaceDays; ///< Days after counting in before it is replaced.
-    bool singleUse = false;
-    bool operator==(const Life &) const = default;
-};
-
 /// A kind of thing that lies in a box or a household (activities.md 1.3).
 struct ItemKind {
     ItemId id;
@@ -47,10 +40,21 @@ struct ItemKind {
     MeasuredHazards hazards; ///< What the measures say; the loader sets it.
     bool divides = false;    ///< Cut, torn, pinched or pressed into pieces: paper, foil, dough.
     bool seatedOnly = false; ///< Sharp or pointed, or in a mouth: never walked about with.
+    /// It can be washed with soap, rinsed and dried. What cannot is thrown away once it was in a
+    /// mouth, or stays with one child (safety.md HY-01).
+    bool cleanable = false;
+    bool singleChild = false; ///< Never issued again to another child (job.md T8).
     std::vector<std::string> care;
     Life life;
+    std::optional<UsePrior> use; ///< Every box item has one; nobody counts what a home lends.
     std::string drawing;
     std::string alt;
+
+    /// It goes off, dries out or wears out from being opened on, so opening it is written down.
+    [[nodiscard]] bool isPerishable() const
+    {
+        return life.openedDays || life.openAirDays || !life.rescue.empty();
+    }
 };
 
 } // namespace lidlark::catalogue

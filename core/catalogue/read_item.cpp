@@ -1,6 +1,7 @@
 #include "core/catalogue/read_item.h"
 
 #include "core/catalogue/allergen.h"
+#include "core/catalogue/read_life.h"
 #include "core/catalogue/read_measures.h"
 #include "core/catalogue/record_reader.h"
 
@@ -54,19 +55,6 @@ void readHolds(RecordReader &record)
                                      "\" goes into a box");
 }
 
-void readLife(RecordReader &record, ItemKind &item)
-{
-    if (!record.has("life"))
-        return;
-    auto life = record.record("life");
-    if (!life)
-        return;
-    item.life.openedDays = life->optionalNumber("opened_days", {1, 3650});
-    item.life.replaceDays = life->optionalNumber("replace_days", {1, 3650});
-    item.life.singleUse = life->optionalFlag("single_use");
-    life->finish();
-}
-
 bool lists(const std::vector<std::string> &allergens, std::string_view name)
 {
     return std::find(allergens.begin(), allergens.end(), name) != allergens.end();
@@ -83,6 +71,15 @@ void checkAllergens(RecordReader &record, const ItemKind &item)
         record.complain("tags", "the tag LATEX and the allergen latex go together");
     if (lists(item.allergens, "wheat") != item.tags.has(Tag::Wheat))
         record.complain("tags", "the tag WHEAT and the allergen wheat go together");
+}
+
+/// What every box answers for, whoever designs it.
+void checkBoxItem(RecordReader &record, const ItemKind &item)
+{
+    if (!record.has("use"))
+        record.complain("use", "is missing: how many pieces go in how many days");
+    if (record.has("cleanable") && !item.cleanable && !item.singleChild)
+        record.complain("single_child", "must be true for a box item that cannot be cleaned");
 }
 
 } // namespace
@@ -109,10 +106,15 @@ ItemKind readItem(const YamlNode &node, Findings &findings)
     readSwap(record, item);
     readSizes(record, item);
     readHolds(record);
-    readLife(record, item);
+    item.cleanable = record.flag("cleanable");
+    item.singleChild = record.optionalFlag("single_child");
+    item.life = readLife(record);
+    item.use = readUse(record);
     record.finish();
 
     checkAllergens(record, item);
+    if (item.source == Source::Box)
+        checkBoxItem(record, item);
     if (item.source == Source::Home && item.lidCount != 0)
         record.complain("lid_count", "must be 0 for an item of the home");
     return item;

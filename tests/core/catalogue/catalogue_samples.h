@@ -27,8 +27,9 @@ inline std::string item(const std::string &id, const std::string &source, const 
     text += "\ncomes_back: \"yes\"\ntags: [" + tags + "]\nallergens: [";
     text += tags.find("LATEX") != std::string::npos ? "latex" : "";
     text += "]\nmeasures: {whole: {shape: sphere, mm: [" + sizeFor(tags) + "]}}\nholds: []";
-    text += "\ncare: [\"Wipe.\"]\ndrawing: item-" + id + "\nalt: \"A thing.\"\n" + more;
-    return text;
+    text += "\ncare: [\"Wipe.\"]\ndrawing: item-" + id + "\nalt: \"A thing.\"\ncleanable: true\n";
+    text += source == "box" ? "use: {pieces: 1, days: 30}\n" : "";
+    return text + more;
 }
 
 inline SourceFile itemFile(const std::string &id, const std::string &text)

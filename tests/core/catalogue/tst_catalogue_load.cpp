@@ -82,7 +82,7 @@ void TestCatalogueLoad::whatNamesABrokenItemIsLeftOutWithItsOwnLine()
     QVERIFY(catalogue.activities().empty());
     QCOMPARE(shown(catalogue.problems()),
              QString("items/blocks.yaml:2: version: must be a whole number\n"
-                     "items/beads.yaml:15: swap.with: there is no sound item \"blocks\"\n"
+                     "items/beads.yaml:17: swap.with: there is no sound item \"blocks\"\n"
                      "activities/pebble-post.yaml:14: items[1].item: there is no sound item "
                      "\"beads\"\n"
                      "activities/pebble-post.yaml:44: swaps[1].with: there is no sound item "
