@@ -22,4 +22,11 @@ Sentence requestLine(const box::Request &request, Day today)
             {step, request.stepBy, fill(dayWords(request.stepWhen.day, today))}};
 }
 
+Sentence requestSaidBy(const box::Request &request, Day today)
+{
+    if (request.stepBy.empty())
+        return {};
+    return {"%1, %2", {request.stepBy, fill(dayWords(request.stepWhen.day, today))}};
+}
+
 } // namespace lidlark::wording

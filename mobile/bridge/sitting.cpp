@@ -81,6 +81,14 @@ void Sitting::setMinutes(int minutes)
     say();
 }
 
+void Sitting::setBoxNotHere(bool notHere)
+{
+    if (m_boxNotHere == notHere)
+        return;
+    m_boxNotHere = notHere;
+    say();
+}
+
 void Sitting::setRoom(const safety::Room &room)
 {
     m_room = room;

@@ -20,6 +20,7 @@ Card {
 
     PicturedWords {
         role: Theme.Body
+        stacked: Theme.largeText
         drawing: card.drawing
         text: card.text
         note: card.note

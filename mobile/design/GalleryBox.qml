@@ -32,7 +32,7 @@ Column {
     StepPath {
         steps: ["Asked for", "Seen", "Packed", "On its way", "Counted in"]
         current: 2
-        note: "Packed, says Morven, Tuesday."
+        note: "Morven, Tuesday"
         text: "Packed, says Morven, Tuesday."
     }
 

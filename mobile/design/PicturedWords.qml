@@ -13,10 +13,12 @@ Item {
     property int role: Theme.Row
     property int side: Theme.itemSmall
     property bool heading: false
+    /// The words under the picture, where a long text would be too narrow beside it.
+    property bool stacked: false
 
     width: parent ? parent.width : implicitWidth
     implicitWidth: words.implicitWidth + line.side + Theme.cardPadding
-    implicitHeight: Math.max(picture.height, words.height)
+    implicitHeight: line.stacked ? words.y + words.height : Math.max(picture.height, words.height)
 
     Rectangle {
         anchors.fill: picture
@@ -37,10 +39,11 @@ Item {
     Column {
         id: words
 
-        anchors.left: picture.right
-        anchors.leftMargin: picture.width > 0 ? Theme.cardPadding : 0
+        anchors.left: line.stacked ? parent.left : picture.right
+        anchors.leftMargin: picture.width > 0 && !line.stacked ? Theme.cardPadding : 0
         anchors.right: parent.right
-        y: Math.max(0, (picture.height - height) / 2)
+        y: line.stacked ? (picture.height > 0 ? picture.height + Theme.smallGap : 0)
+                        : Math.max(0, (picture.height - height) / 2)
         spacing: Theme.smallGap
 
         Words {

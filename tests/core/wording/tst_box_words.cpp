@@ -104,6 +104,7 @@ private slots:
         request.stepWhen = {monday, PartOfDay::Morning};
         QCOMPARE(fill(requestLine(request, monday)),
                  std::string("On its way, says Morven, today."));
+        QCOMPARE(fill(requestSaidBy(request, monday)), std::string("Morven, today"));
     }
 
     void aCountSaysPlainlyWhatDiffers()
