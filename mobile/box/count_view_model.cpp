@@ -27,6 +27,7 @@ void CountViewModel::load()
     m_rows = m_household->boxItems();
     sortByWell(m_rows);
     m_counted.clear();
+    m_said.clear();
     for (const usecase::BoxItem &item : m_rows)
         m_counted[item.row.item] = item.row.low;
     endResetModel();
@@ -57,6 +58,8 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
     }
     case CountedRole:
         return m_counted.at(item.row.item);
+    case SaidRole:
+        return isSaid(index.row());
     case ExpectedRole:
         return item.row.high;
     case NextNameRole:
@@ -68,20 +71,37 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> CountViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},    {NameRole, "name"},       {DrawingRole, "drawing"},
-            {NoteRole, "note"},        {CountedRole, "counted"}, {ExpectedRole, "expected"},
-            {NextNameRole, "nextName"}};
+    return {{ItemIdRole, "itemId"},     {NameRole, "name"},        {DrawingRole, "drawing"},
+            {NoteRole, "note"},         {CountedRole, "pieces"},   {SaidRole, "said"},
+            {ExpectedRole, "expected"}, {NextNameRole, "nextName"}};
+}
+
+bool CountViewModel::isSaid(int row) const
+{
+    return row >= 0 && row < rowCount() &&
+           m_said.contains(m_rows[static_cast<std::size_t>(row)].row.item);
+}
+
+void CountViewModel::countUp(int row)
+{
+    if (row < 0 || row >= rowCount())
+        return;
+    const ItemId &item = m_rows[static_cast<std::size_t>(row)].row.item;
+    const int pieces = (isSaid(row) ? m_counted.at(item) : 0) + 1;
+    if (pieces <= mostCounted && m_voice != nullptr)
+        m_voice->say(fromCore(wording::numberWord(pieces)));
+    setCounted(row, pieces);
 }
 
 void CountViewModel::setCounted(int row, int pieces)
 {
     if (row < 0 || row >= rowCount() || pieces < 0 || pieces > mostCounted)
         return;
-    int &counted = m_counted[m_rows[static_cast<std::size_t>(row)].row.item];
-    if (pieces > counted && m_voice != nullptr)
-        m_voice->say(fromCore(wording::numberWord(pieces)));
-    counted = pieces;
-    emit dataChanged(index(row), index(row), {CountedRole});
+    const ItemId &item = m_rows[static_cast<std::size_t>(row)].row.item;
+    m_counted[item] = pieces;
+    m_said.insert(item);
+    emit dataChanged(index(row), index(row), {CountedRole, SaidRole});
+    emit loaded();
 }
 
 bool CountViewModel::keep()

@@ -7,6 +7,7 @@
 #include "mobile/bridge/voice.h"
 
 #include <map>
+#include <set>
 #include <vector>
 
 namespace lidlark::mobile {
@@ -34,6 +35,7 @@ public:
         DrawingRole,
         NoteRole, ///< "6 on the lid list. 1 still in use."
         CountedRole,
+        SaidRole,     ///< Somebody has counted it on this page; else the ledger's number stands.
         ExpectedRole, ///< At most, in the box.
         NextNameRole  ///< The item after this one; empty: the last.
     };
@@ -52,10 +54,13 @@ public:
     [[nodiscard]] bool floorNote() const { return m_floorNote; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
+    /// The picture was touched: one more; the first touch begins at one.
+    Q_INVOKABLE void countUp(int row);
     /// @param pieces 0 to 99.
     Q_INVOKABLE void setCounted(int row, int pieces);
     /// Writes the full count. @returns false with `problem` said.
     Q_INVOKABLE bool keep();
+    [[nodiscard]] Q_INVOKABLE bool isSaid(int row) const;
 
 signals:
     void loaded();
@@ -67,6 +72,7 @@ private:
     Voice *m_voice = nullptr;
     std::vector<usecase::BoxItem> m_rows;
     std::map<ItemId, int> m_counted;
+    std::set<ItemId> m_said;
     QStringList m_differences;
     QString m_problem;
     bool m_kept = false;

@@ -4,7 +4,8 @@ import QtQuick
 import Lidlark.Design
 
 /// One item's place in the box: drawing at the start, count at the end, mark under it, name below.
-/// In large text a row: drawing, name, count.
+/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name,
+/// count.
 Pressable {
     id: well
 
@@ -15,6 +16,9 @@ Pressable {
     property bool clickable: true
     readonly property bool asRow: Theme.largeText
     readonly property int pictureRoom: 60
+    /// px of the drawing that a mark under the count may touch.
+    readonly property int overlap: 14
+    readonly property bool tagBelow: !well.asRow && longTag.implicitWidth > well.availableWidth - well.pictureSide + well.overlap
     readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
@@ -35,7 +39,7 @@ Pressable {
 
     contentItem: Item {
         implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height + longTag.room
 
         Drawing {
             id: picture
@@ -55,7 +59,7 @@ Pressable {
             y: well.asRow ? (parent.height - height) / 2 : 0
             text: well.count
             look: well.look
-            tag: well.tag
+            tag: well.tagBelow ? "" : well.tag
             stacked: true
             dotColour: Theme.wellText
             dotGround: Theme.well
@@ -70,11 +74,23 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2 : parent.height - height
+            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.room - height
             role: Theme.Reason
             color: Theme.wellText
             spoken: false
             text: well.text
+        }
+
+        CountTag {
+            id: longTag
+
+            readonly property real room: visible ? height + Theme.smallGap : 0
+
+            anchors.left: parent.left
+            anchors.leftMargin: 2
+            anchors.bottom: parent.bottom
+            visible: well.tag.length > 0 && well.tagBelow
+            text: well.tag
         }
     }
 }
