@@ -54,7 +54,8 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
         return itemDrawing(item);
     case NoteRole: {
         const QString listed = tr("%1 on the lid list").arg(item.row.expected);
-        return item.row.out > 0 ? listed + u". " + outText(item.row.out) : listed;
+        return item.row.out > 0 ? QStringLiteral("%1. %2").arg(listed, outText(item.row.out))
+                                : listed;
     }
     case CountedRole:
         return m_counted.at(item.row.item);

@@ -8,8 +8,10 @@ Rectangle {
     id: tag
 
     property string text: ""
+    /// Where there is less room, the word breaks.
+    property real room: word.implicitWidth + 14
 
-    implicitWidth: word.implicitWidth + 14
+    implicitWidth: Math.min(tag.room, word.implicitWidth + 14)
     implicitHeight: Math.max(25, word.height + 5)
     rotation: -3
     antialiasing: true
@@ -22,6 +24,8 @@ Rectangle {
         id: word
 
         anchors.centerIn: parent
+        width: tag.width - 14
+        horizontalAlignment: Text.AlignHCenter
         role: Theme.Caption
         strong: true
         color: Theme.drawingInk

@@ -18,7 +18,8 @@ Pressable {
     readonly property int pictureRoom: 60
     /// px of the drawing that a mark under the count may touch.
     readonly property int overlap: 14
-    readonly property bool tagBelow: !well.asRow && longTag.implicitWidth > well.availableWidth - well.pictureSide + well.overlap
+    readonly property bool tagBelow: !well.asRow && well.tag.length > 0
+                                     && longTag.implicitWidth > well.availableWidth - well.pictureSide + well.overlap
     readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
@@ -39,7 +40,7 @@ Pressable {
 
     contentItem: Item {
         implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height + longTag.room
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height + longTag.space
 
         Drawing {
             id: picture
@@ -74,7 +75,7 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.room - height
+            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.space - height
             role: Theme.Reason
             color: Theme.wellText
             spoken: false
@@ -84,12 +85,12 @@ Pressable {
         CountTag {
             id: longTag
 
-            readonly property real room: visible ? height + Theme.smallGap : 0
+            readonly property real space: well.tagBelow ? height + Theme.smallGap : 0
 
             anchors.left: parent.left
-            anchors.leftMargin: 2
             anchors.bottom: parent.bottom
-            visible: well.tag.length > 0 && well.tagBelow
+            room: well.availableWidth
+            visible: well.tagBelow
             text: well.tag
         }
     }
