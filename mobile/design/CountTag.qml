@@ -9,9 +9,10 @@ Rectangle {
 
     property string text: ""
     /// Where there is less room, the word breaks.
-    property real room: word.implicitWidth + 14
+    property real room: tag.wholeWidth
+    readonly property real wholeWidth: Math.ceil(metrics.advanceWidth) + 15
 
-    implicitWidth: Math.min(tag.room, word.implicitWidth + 14)
+    implicitWidth: Math.min(tag.room, tag.wholeWidth)
     implicitHeight: Math.max(25, word.height + 5)
     rotation: -3
     antialiasing: true
@@ -19,6 +20,13 @@ Rectangle {
     radius: Theme.radiusChip
     border.width: 1.5
     border.color: Theme.drawingInk
+
+    TextMetrics {
+        id: metrics
+
+        font: word.font
+        text: tag.text
+    }
 
     Words {
         id: word

@@ -18,8 +18,10 @@ Pressable {
     readonly property int pictureRoom: 60
     /// px of the drawing that a mark under the count may touch.
     readonly property int overlap: 14
+    /// By the number of letters: measured, the words would set the height that they are measured in.
+    readonly property real tagWidth: well.tag.length * 0.42 * Theme.lineHeight(Theme.Caption, Theme.textScale, Theme.arabicScript) + 15
     readonly property bool tagBelow: !well.asRow && well.tag.length > 0
-                                     && longTag.implicitWidth > well.availableWidth - well.pictureSide + well.overlap
+                                     && well.tagWidth > well.availableWidth - well.pictureSide + well.overlap
     readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
@@ -40,7 +42,7 @@ Pressable {
 
     contentItem: Item {
         implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height + longTag.space
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside) + name.height + longTag.below
 
         Drawing {
             id: picture
@@ -60,7 +62,7 @@ Pressable {
             y: well.asRow ? (parent.height - height) / 2 : 0
             text: well.count
             look: well.look
-            tag: well.tagBelow ? "" : well.tag
+            tag: well.asRow ? well.tag : ""
             stacked: true
             dotColour: Theme.wellText
             dotGround: Theme.well
@@ -75,7 +77,7 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.space - height
+            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.below - height
             role: Theme.Reason
             color: Theme.wellText
             spoken: false
@@ -85,12 +87,15 @@ Pressable {
         CountTag {
             id: longTag
 
-            readonly property real space: well.tagBelow ? height + Theme.smallGap : 0
+            readonly property bool shown: !well.asRow && well.tag.length > 0
+            readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
+            readonly property real below: well.tagBelow ? height + Theme.smallGap : 0
 
-            anchors.left: parent.left
-            anchors.bottom: parent.bottom
+            anchors.left: well.tagBelow ? parent.left : undefined
+            anchors.right: well.tagBelow ? undefined : parent.right
+            y: well.tagBelow ? parent.height - height : chip.height + 5
             room: well.availableWidth
-            visible: well.tagBelow
+            visible: longTag.shown
             text: well.tag
         }
     }
