@@ -16,12 +16,9 @@ Pressable {
     property bool clickable: true
     readonly property bool asRow: Theme.largeText
     readonly property int pictureRoom: 60
-    /// px of the drawing that a mark under the count may touch.
-    readonly property int overlap: 14
-    /// By the number of letters: measured, the words would set the height that they are measured in.
-    readonly property real tagWidth: well.tag.length * 0.42 * Theme.lineHeight(Theme.Caption, Theme.textScale, Theme.arabicScript) + 15
-    readonly property bool tagBelow: !well.asRow && well.tag.length > 0
-                                     && well.tagWidth > well.availableWidth - well.pictureSide + well.overlap
+    /// More letters would lie on the drawing.
+    readonly property int lettersBeside: 4
+    readonly property bool tagBelow: !well.asRow && well.tag.length > well.lettersBeside
     readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
