@@ -95,9 +95,15 @@ QString BoxViewModel::placeWords() const
     if (!m_family || !m_family->place)
         return tr("Nobody has said where it is");
     const box::Place &place = *m_family->place;
-    const auto day = wording::dayWords(place.when.day, m_household->today().day);
+    const QString said = saidWords(place);
+    return place.orElse ? tr("%1. Or: %2").arg(said, saidWords(*place.orElse)) : said;
+}
+
+QString BoxViewModel::saidWords(const box::PlaceSaid &said) const
+{
+    const auto day = wording::dayWords(said.when.day, m_household->today().day);
     return tr("%1, says %2, %3")
-        .arg(fromCore(wording::capital(place.words)), fromCore(place.author), translated(day));
+        .arg(fromCore(wording::capital(said.words)), fromCore(said.author), translated(day));
 }
 
 QString BoxViewModel::revisionWords() const
@@ -111,7 +117,7 @@ bool BoxViewModel::here() const
 {
     if (m_sitting != nullptr && m_sitting->boxNotHere())
         return false;
-    return !m_family || !m_family->place || m_family->place->place == m_family->home.value;
+    return !m_family || !m_family->place || m_family->place->mayBeAt(m_family->home.value);
 }
 
 QString BoxViewModel::requestWords() const

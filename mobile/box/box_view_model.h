@@ -70,6 +70,7 @@ signals:
 
 private:
     void readTakeOuts();
+    [[nodiscard]] QString saidWords(const box::PlaceSaid &said) const;
     [[nodiscard]] QString tagOf(const usecase::BoxItem &item) const;
 
     Household *m_household = nullptr;

@@ -237,6 +237,7 @@ usecase::MenuRequest Sitting::request() const
         request.kite = m_guess->kite();
     request.room = m_room;
     request.filters = m_filters;
+    request.boxNotHere = m_boxNotHere;
     if (m_minutes > 0)
         request.minutes = m_minutes;
     return request;

@@ -3,6 +3,8 @@
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "mobile/bridge/appearance.h"
+#include "mobile/bridge/sitting.h"
 #include "tests/tour/listening_voice.h"
 #include "tests/tour/open_app.h"
 
