@@ -2,8 +2,6 @@
 
 #include "core/journal/fields.h"
 
-#include <algorithm>
-
 namespace lidlark::box {
 
 namespace {
@@ -52,10 +50,12 @@ std::string fieldsOf(const Outcome &outcome)
 
 std::string fieldsOf(const LooseException &exception)
 {
-    return Json{{"item", exception.item.value},
+    Json object{{"item", exception.item.value},
                 {"kind", exceptionKindNames.of(exception.kind)},
-                {"count", exception.count}}
-        .dump();
+                {"count", exception.count}};
+    if (exception.day)
+        object["day"] = toText(*exception.day);
+    return object.dump();
 }
 
 std::string fieldsOf(const Found &found)
@@ -87,9 +87,11 @@ std::string fieldsOf(const TakenOut &taken)
     return Json{{"item", taken.item.value}, {"why", taken.why}}.dump();
 }
 
-std::string fieldsOf(const Asked &asked)
+std::string fieldsOf(const Answered &answered)
 {
-    return Json{{"item", asked.item.value}, {"instead_of", asked.insteadOf.value}}.dump();
+    return Json{
+        {"item", answered.item.value}, {"question", answered.question}, {"answer", answered.answer}}
+        .dump();
 }
 
 std::optional<Outcome> readOutcome(const journal::Event &event)
@@ -116,10 +118,14 @@ std::optional<LooseException> readLooseException(const journal::Event &event)
     const auto item = fields.text("item");
     const auto name = fields.text("kind");
     const auto kind = name ? exceptionKindNames.parse(*name) : std::nullopt;
-    const auto count = fields.whole("count", 1, mostPieces);
-    if (!item || !kind || !count)
+    const auto count = fields.whole("count", -mostPieces, mostPieces);
+    if (!item || !kind || !count || *count == 0)
         return std::nullopt;
-    return LooseException{{*item}, *kind, *count};
+    LooseException loose{
+        {*item}, kind.value(), *count, dayFromText(fields.text("day").value_or(""))};
+    if (loose.count < 0 && loose.kind != ExceptionKind::StillInUse)
+        return std::nullopt;
+    return loose;
 }
 
 std::optional<Found> readFound(const journal::Event &event)
@@ -190,22 +196,17 @@ std::optional<TakenOut> readTakenOut(const journal::Event &event)
     return TakenOut{{*item}, *why};
 }
 
-std::optional<Asked> readAsked(const journal::Event &event)
+std::optional<Answered> readAnswered(const journal::Event &event)
 {
-    if (event.kind != Kind::Request)
+    if (event.kind != Kind::Answer)
         return std::nullopt;
     const Fields fields(event.fields);
     const auto item = fields.text("item");
-    const auto insteadOf = fields.text("instead_of");
-    if (!item || !insteadOf)
+    const auto question = fields.text("question");
+    const auto answer = fields.text("answer");
+    if (!item || !question || !answer)
         return std::nullopt;
-    return Asked{{*item}, {*insteadOf}};
-}
-
-bool wasAsked(std::span<const journal::Event> events)
-{
-    return std::any_of(events.begin(), events.end(),
-                       [](const journal::Event &event) { return readAsked(event).has_value(); });
+    return Answered{{*item}, *question, *answer};
 }
 
 } // namespace lidlark::box

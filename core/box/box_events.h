@@ -18,11 +18,13 @@ struct Outcome {
     bool weak = false; ///< "Home" said of an unnamed item: fills only an empty place.
 };
 
-/// An exception outside a play, or a loss found out later. @p count is above zero.
+/// An exception outside a play, or a loss found out later. @p count is above zero; below zero for
+/// pieces still in use that are back again.
 struct LooseException {
     ItemId item;
     ExceptionKind kind = ExceptionKind::UsedUp;
     int count = 1;
+    std::optional<Day> day = {}; ///< On which it happened; none: when it was written.
 };
 
 struct Found {
@@ -56,10 +58,11 @@ struct TakenOut {
     std::string why; ///< "latex", "wheat".
 };
 
-/// An item was asked for. Only the first step of a restock request: nobody has seen it yet.
-struct Asked {
+/// An answer to a question about an item (core/box/question.h).
+struct Answered {
     ItemId item;
-    ItemId insteadOf; ///< What it stands in for.
+    std::string question;
+    std::string answer; ///< One of answersOf(question).
 };
 
 /// Fields of the event, canonical. Each has a reader that gives nothing for malformed fields, so
@@ -71,7 +74,7 @@ std::string fieldsOf(const Counted &counted);
 std::string fieldsOf(const Revision &revision);
 std::string fieldsOf(const FloorChecked &checked);
 std::string fieldsOf(const TakenOut &taken);
-std::string fieldsOf(const Asked &asked);
+std::string fieldsOf(const Answered &answered);
 
 std::optional<Outcome> readOutcome(const journal::Event &event);
 std::optional<LooseException> readLooseException(const journal::Event &event);
@@ -80,8 +83,6 @@ std::optional<Counted> readCounted(const journal::Event &event);
 std::optional<Revision> readRevision(const journal::Event &event);
 std::optional<FloorChecked> readFloorChecked(const journal::Event &event);
 std::optional<TakenOut> readTakenOut(const journal::Event &event);
-std::optional<Asked> readAsked(const journal::Event &event);
-/// Whether anybody has asked for the item these events are about.
-bool wasAsked(std::span<const journal::Event> events);
+std::optional<Answered> readAnswered(const journal::Event &event);
 
 } // namespace lidlark::box

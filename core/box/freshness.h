@@ -18,6 +18,11 @@ struct KeepingRules {
 };
 
 enum class PieceState { Unopened, Good, UseSoon, PastDate };
+<<<<<<< HEAD
+=======
+inline constexpr EnumNames<PieceState, 4> pieceStateNames{
+    {"unopened", "good", "use-soon", "past-date"}};
+>>>>>>> main
 
 struct PieceFreshness {
     PieceId id;
@@ -31,19 +36,43 @@ struct PieceFreshness {
 struct Freshness {
     std::vector<PieceFreshness> pieces; ///< Still in the box, in the order to use them up.
     int pastDate = 0;                   ///< Of these.
+<<<<<<< HEAD
     int usable = 0;                     ///< Of the low end of the stock: neither past date nor mouthed.
     bool useSoon = false;               ///< A piece nears its last day and none is past it.
     bool lookDue = false;               ///< The look that comes with `checkDays` is due.
     std::optional<Day> lastLook;        ///< Or the day it came.
     [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
+=======
+    int usable = 0;              ///< Of the low end of the stock: neither past date nor mouthed.
+    bool useSoon = false;        ///< A piece nears its last day, and it is fit for use.
+    bool lookDue = false;        ///< The look that comes with `checkDays` is due.
+    std::optional<Day> lastLook; ///< Or the day it came.
+    [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
+    /// The piece that a play now opens; nothing where one is open and fit, or none is left.
+    [[nodiscard]] std::optional<PieceId> toOpen() const;
+>>>>>>> main
 };
 
 /// A piece is used soon in its last days. [P]
 inline constexpr int soonDays = 2;
 
+<<<<<<< HEAD
 /// A pure view: which of the pieces that came are still here (those opened first go first), and how
 /// they stand on @p today.
 Freshness freshnessOf(const ItemLedger &ledger, const ItemCare &care, const KeepingRules &rules,
+=======
+/// How many pieces there are, and how they came.
+struct Stock {
+    std::vector<Arrival> arrivals; ///< Oldest first.
+    int low = 0;                   ///< In the box.
+    int high = 0;
+    int out = 0; ///< Still in use: in the house, not in the box.
+};
+
+/// A pure view: which of the pieces that came are still here (those opened first go first), and how
+/// they stand on @p today. A look dated after today counts as none: a clock was wrong.
+Freshness freshnessOf(const Stock &stock, const ItemCare &care, const KeepingRules &rules,
+>>>>>>> main
                       Day today);
 
 } // namespace lidlark::box

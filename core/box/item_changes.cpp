@@ -1,5 +1,7 @@
 #include "core/box/item_changes.h"
 
+#include "core/box/request_events.h"
+
 #include <algorithm>
 #include <map>
 #include <tuple>
@@ -11,59 +13,108 @@ namespace {
 using journal::Event;
 using journal::Seen;
 
-struct Said {
-    const Event *event;
-    Outcome outcome;
-};
-
-bool earlier(const Event *a, const Event *b)
+/// A register's first event: the earliest that nothing else in it precedes.
+const Event *firstOf(const std::vector<Value> &said, const Seen &seen)
 {
-    return std::tie(a->instant, a->device, a->counter) <
-           std::tie(b->instant, b->device, b->counter);
-}
-
-/// The register's first event: the earliest that nothing else in it precedes.
-const Event *firstOf(const std::vector<const Event *> &events, const Seen &seen)
-{
-    const Event *first = events.front();
-    for (const Event *event : events) {
-        if (seen.saw(*first, *event) || (!seen.saw(*event, *first) && earlier(event, first)))
+    const Event *first = said.front().event;
+    for (const Value &value : said) {
+        const Event *event = value.event;
+        if (seen.saw(*first, *event) ||
+            (!seen.saw(*event, *first) && writtenEarlier(*event, *first)))
             first = event;
     }
     return first;
 }
 
-/// Concurrent different values carry both ends; whatever one of them says is lost stays lost.
-Change changeOf(const std::vector<Said> &register_, const Seen &seen)
+/// What stands of a register; two phones that say the same say it once.
+Change changeOf(const std::vector<Value> &said, const Seen &seen)
 {
     std::vector<const Event *> events;
-    events.reserve(register_.size());
-    for (const Said &said : register_)
-        events.push_back(said.event);
+    events.reserve(said.size());
+    for (const Value &value : said)
+        events.push_back(value.event);
     Change change;
-    change.first = firstOf(events, seen);
-    change.play = register_.front().outcome.play;
-    int mostLost = 0;
-    bool any = false;
+    change.first = firstOf(said, seen);
+    change.day = change.first->when.day;
     const auto standing = standingOf(events, seen);
-    for (const Said &said : register_) {
-        if (std::find(standing.begin(), standing.end(), said.event) == standing.end())
-            continue;
-        const Exceptions &value = said.outcome.exceptions;
-        mostLost = std::max(mostLost, value.of(ExceptionKind::Lost));
-        if (!any || value.total() > change.careful.total()) {
-            change.careful = value;
-            change.standing = said.event;
-        }
-        if (!any || value.total() < change.hopeful.total())
-            change.hopeful = value;
-        any = true;
+    for (const Value &value : said) {
+        const bool stands =
+            std::find(standing.begin(), standing.end(), value.event) != standing.end();
+        const bool known =
+            std::any_of(change.values.begin(), change.values.end(),
+                        [&value](const Value &other) { return value.sameAs(other); });
+        if (stands && !known)
+            change.values.push_back(value);
     }
-    change.careful.set(ExceptionKind::Lost, mostLost);
     return change;
 }
 
+Change changeOf(const Event &event, const LooseException &loose)
+{
+    Value value{&event, {}, 0, 0};
+    value.gone.set(loose.kind, loose.count);
+    return {&event, {}, std::nullopt, loose.day.value_or(event.when.day), {value}};
+}
+
+/// Everything said of one item, sorted into registers.
+struct Said {
+    std::map<PlayId, std::vector<Value>> strong;
+    std::map<PlayId, std::vector<Value>> weak;
+    std::map<int, std::vector<Value>> rounds;
+    std::vector<Change> single;
+
+    void take(const Event &event)
+    {
+        if (const auto outcome = readOutcome(event))
+            (outcome->weak ? weak : strong)[outcome->play].push_back(
+                {&event, outcome->exceptions, 0, 0});
+        else if (const auto counted = readCountedIn(event))
+            rounds[counted->round].push_back({&event, {}, 0, counted->pieces});
+        else if (const auto loose = readLooseException(event))
+            single.push_back(changeOf(event, *loose));
+        else if (const auto found = readFound(event))
+            single.push_back(
+                {&event, {}, std::nullopt, event.when.day, {Value{&event, {}, found->count, 0}}});
+    }
+};
+
 } // namespace
+
+Exceptions Change::mostGone() const
+{
+    Exceptions most = values.front().gone;
+    for (const Value &value : values) {
+        for (std::size_t i = 0; i < exceptionKindCount; ++i)
+            most.counts[i] = std::max(most.counts[i], value.gone.counts[i]);
+    }
+    return most;
+}
+
+int Change::leastBrought() const
+{
+    int least = values.front().brought();
+    for (const Value &value : values)
+        least = std::min(least, value.brought());
+    return least;
+}
+
+bool Change::brings() const
+{
+    return std::any_of(values.begin(), values.end(), [](const Value &value) {
+        return value.brought() > 0 || value.gone.total() < 0;
+    });
+}
+
+bool Change::isNothing() const
+{
+    return !brings() && mostGone().allHome();
+}
+
+bool writtenEarlier(const Event &a, const Event &b)
+{
+    return std::tie(a.instant, a.device, a.counter, a.fields) <
+           std::tie(b.instant, b.device, b.counter, b.fields);
+}
 
 std::vector<const Event *> standingOf(const std::vector<const Event *> &events, const Seen &seen)
 {
@@ -80,27 +131,28 @@ std::vector<const Event *> standingOf(const std::vector<const Event *> &events, 
 
 std::vector<Change> changesOf(std::span<const Event> events, const Seen &seen)
 {
-    std::vector<Change> changes;
-    std::map<PlayId, std::vector<Said>> strong;
-    std::map<PlayId, std::vector<Said>> weak;
-    for (const Event &event : events) {
-        if (const auto outcome = readOutcome(event)) {
-            (outcome->weak ? weak : strong)[outcome->play].push_back({&event, *outcome});
-        } else if (const auto loose = readLooseException(event)) {
-            Change change{&event, &event, {}, {}, {}, 0};
-            change.careful.set(loose->kind, loose->count);
-            change.hopeful = change.careful;
-            changes.push_back(change);
-        } else if (const auto found = readFound(event)) {
-            changes.push_back({&event, &event, {}, {}, {}, found->count});
-        }
+    Said said;
+    std::vector<const Event *> ordered;
+    ordered.reserve(events.size());
+    for (const Event &event : events)
+        ordered.push_back(&event);
+    std::sort(ordered.begin(), ordered.end(),
+              [](const Event *a, const Event *b) { return writtenEarlier(*a, *b); });
+    for (const Event *event : ordered)
+        said.take(*event);
+    for (const auto &[play, values] : said.weak)
+        said.strong.try_emplace(play, values); // a weak "home" fills only an empty place
+    std::vector<Change> changes = std::move(said.single);
+    for (const auto &[play, values] : said.strong) {
+        changes.push_back(changeOf(values, seen));
+        changes.back().play = play;
     }
-    for (const auto &[play, said] : weak)
-        strong.try_emplace(play, said); // a weak "home" fills only an empty place
-    for (const auto &[play, said] : strong)
-        changes.push_back(changeOf(said, seen));
+    for (const auto &[round, values] : said.rounds) {
+        changes.push_back(changeOf(values, seen));
+        changes.back().round = round;
+    }
     std::sort(changes.begin(), changes.end(),
-              [](const Change &a, const Change &b) { return earlier(a.first, b.first); });
+              [](const Change &a, const Change &b) { return writtenEarlier(*a.first, *b.first); });
     return changes;
 }
 

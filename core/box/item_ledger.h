@@ -2,7 +2,8 @@
 
 #include "core/base/instant.h"
 #include "core/box/box_events.h"
-#include "core/journal/seen.h"
+#include "core/box/question.h"
+#include "core/journal/meetings.h"
 
 #include <algorithm>
 #include <optional>
@@ -12,12 +13,13 @@
 
 namespace lidlark::box {
 
-/// Where every piece of one item is, by the careful and by the hopeful reading of what is open.
-/// packed + found + foundAtCount = inBox + out + usedUp + lost + broken + driedOut +
+/// Where every piece of one item is, by one reading of what is open.
+/// packed + restocked + found + foundAtCount = inBox + out + usedUp + lost + broken + driedOut +
 /// missingAtCount + takenOut holds for each (events.md 6.4); inBox may be below zero: "please
 /// count".
 struct Tally {
     int packed = 0;
+    int restocked = 0;
     int found = 0;
     int foundAtCount = 0;
     int inBox = 0;
@@ -31,7 +33,7 @@ struct Tally {
 
     [[nodiscard]] bool conserved() const
     {
-        return packed + found + foundAtCount ==
+        return packed + restocked + found + foundAtCount ==
                inBox + out + usedUp + lost + broken + driedOut + missingAtCount + takenOut;
     }
     bool operator==(const Tally &) const = default;
@@ -55,31 +57,55 @@ struct PlayOutcome {
     bool operator==(const PlayOutcome &) const = default;
 };
 
+/// Pieces that left the box for good on one day, each counted once: what a forecast rests on.
+struct DatedUse {
+    Day day; ///< On which it happened, as far as was said.
+    ExceptionKind kind = ExceptionKind::UsedUp;
+    int pieces = 0;
+    bool operator==(const DatedUse &) const = default;
+};
+
+/// Pieces that came into the box together.
+struct Arrival {
+    std::optional<int> round; ///< Of the request they were counted in with; none: packed.
+    Day day;
+    int pieces = 0;
+    bool operator==(const Arrival &) const = default;
+};
+
+/// The pieces a box began with.
+struct Packed {
+    int pieces = 0;
+    Day day; ///< On which the box with this item was handed over.
+};
+
 /// The state of one item of one box: a pure fold of the events that name it.
 struct ItemLedger {
     Tally careful; ///< Every open change counted against the box.
     Tally hopeful; ///< No open change counted.
     std::vector<Loss> losses;
     std::vector<PlayOutcome> outcomes;
-    std::optional<Day> opened; ///< Earliest day said since the last count-in.
-    bool driedOut = false;     ///< All that is left of a perishable was said to be dried out.
+    std::vector<Question> questions; ///< Answered ones too.
+    std::vector<DatedUse> uses;      ///< By day.
+    std::vector<Arrival> arrivals;
+    std::optional<Day> counted; ///< The day of the count that it starts from.
+    bool driedOut = false;      ///< All that is left of a perishable was said to be dried out.
 
     [[nodiscard]] int low() const { return std::max(0, careful.inBox); }
-    [[nodiscard]] int high() const { return std::max(0, hopeful.inBox); }
-    /// The ledger says less than nothing, or more than ever went out: only a count can tell.
+    [[nodiscard]] int high() const { return std::max(low(), hopeful.inBox); }
+    /// The ledger says less than nothing, or more than ever went in: only a count can tell.
     [[nodiscard]] bool pleaseCount() const
     {
-        return careful.inBox < 0 || hopeful.inBox > hopeful.packed + hopeful.foundAtCount;
+        return careful.inBox < 0 ||
+               hopeful.inBox > hopeful.packed + hopeful.restocked + hopeful.foundAtCount;
     }
     bool operator==(const ItemLedger &) const = default;
 };
 
-/// Two hours (events.md 3.5): concurrent instants closer than this are not ordered. [P]
-inline constexpr std::int64_t marginMs = 2 * msPerHour;
-
-/// Folds one item (events.md 5 and 6).
-/// @param packed pieces by the lid list in force. @param events those whose subject is the item, in
-/// any order, each once. @param seen of the box lane.
-ItemLedger foldItem(int packed, std::span<const journal::Event> events, const journal::Seen &seen);
+/// Folds one item (events.md 5 to 7).
+/// @param packed by the lid list in force. @param events those whose subject is the item, in any
+/// order, each once. @param meetings of the box lane.
+ItemLedger foldItem(const Packed &packed, std::span<const journal::Event> events,
+                    const journal::Meetings &meetings);
 
 } // namespace lidlark::box

@@ -17,18 +17,20 @@ std::vector<const Event *> takenOutOf(std::span<const Event> events)
     return removals;
 }
 
-int foundSince(const std::vector<const Event *> &removals, const std::vector<Change> &changes,
-               const Seen &seen, bool hopeful)
+int cameSince(const std::vector<Change> &changes, const Reading &reading, const Seen &seen)
 {
     int pieces = 0;
-    for (const Change &change : changes) {
-        const Event &find = *change.first;
+    const auto &removals = reading.removalsAfter;
+    for (std::size_t i = 0; i < changes.size(); ++i) {
+        if (reading.basis != nullptr && !reading.after[i])
+            continue;
+        const Event &coming = *changes[i].first;
         const bool takenToo =
             std::any_of(removals.begin(), removals.end(), [&](const Event *removal) {
-                return hopeful ? seen.saw(*removal, find) : !seen.saw(find, *removal);
+                return reading.hopeful ? seen.saw(*removal, coming) : !seen.saw(coming, *removal);
             });
         if (!takenToo)
-            pieces += change.found;
+            pieces += reading.values[i].brought();
     }
     return pieces;
 }

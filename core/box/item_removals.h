@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/box/item_changes.h"
+#include "core/box/item_tally.h"
 
 #include <span>
 #include <vector>
@@ -10,10 +10,9 @@ namespace lidlark::box {
 /// Every event that says the item was taken out of the house; malformed ones have no effect.
 std::vector<const journal::Event *> takenOutOf(std::span<const journal::Event> events);
 
-/// Pieces that came into the box after it was emptied, and so are still to be taken out: those of
-/// finds that have seen a removal and that no removal has seen.
-/// @param hopeful finds of which neither has seen the other count too.
-int foundSince(const std::vector<const journal::Event *> &removals,
-               const std::vector<Change> &changes, const journal::Seen &seen, bool hopeful);
+/// Pieces that came into the box after it was emptied, and so are still to be taken out: those that
+/// have seen a removal and that no removal has seen.
+int cameSince(const std::vector<Change> &changes, const Reading &reading,
+              const journal::Seen &seen);
 
 } // namespace lidlark::box

@@ -7,8 +7,8 @@
 namespace lidlark::cli {
 
 /// The box as design.md 11 shapes it.
-nlohmann::ordered_json boxJson(const usecase::Family &family,
-                               const catalogue::Catalogue &catalogue);
+nlohmann::ordered_json boxJson(const usecase::Family &family, const catalogue::Catalogue &catalogue,
+                               DayPart now);
 
 /// The only child of the store when @p child is empty. Errors: NotFound, or Invalid when there are
 /// several.

@@ -39,6 +39,14 @@ struct FitOptions {
     std::string csv; ///< File with the columns name,shape,dim1_mm,dim2_mm,dim3_mm.
 };
 
+/// What `forecast` is asked: a belief of so many pieces in so many days, days ahead, a chance.
+struct ForecastOptions {
+    double shape = 0;
+    double rate = 0;
+    double days = 0;
+    double p = 0;
+};
+
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
@@ -49,6 +57,8 @@ int runVerify(const Options &options);
 /// Size check. A table is answered as CSV; a bad row goes to standard error with its line and
 /// field, and the others are answered all the same.
 int runFit(const Options &options, const FitOptions &fit);
+/// The smallest number of pieces with at least the chance that no more go.
+int runForecast(const Options &options, const ForecastOptions &forecast);
 /// Solves one problem in the text format `lidrot 1` (core/rotation/instance.h).
 int runMenuSolve(const Options &options, const SolveOptions &solve);
 /// The gate over every box of the store, before and after a change: who is affected, and how.
@@ -59,6 +69,9 @@ int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);
 int runCount(const Options &options, const std::string &input);
 int runFound(const Options &options, const std::string &input);
+int runAnswer(const Options &options, const std::string &input);
+int runRequest(const Options &options, const std::string &input);
+int runTend(const Options &options, const std::string &input);
 int runWish(const Options &options, const std::string &input);
 int runPinGrading(const Options &options, const std::string &input);
 

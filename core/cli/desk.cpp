@@ -1,6 +1,7 @@
 #include "core/cli/options.h"
 
 #include "core/cli/file_contents.h"
+#include "core/store/refold.h"
 #include "core/wording/error_words.h"
 
 #include <chrono>
@@ -106,6 +107,8 @@ Result<std::unique_ptr<Desk>> Desk::open(const Options &options)
     Result<store::Database> database = store::Database::openExisting(options.store);
     if (!database)
         return database.error();
+    if (const Outcome folded = store::refoldIfOld(*database); !folded)
+        return folded.error();
     desk->m_clock = *std::move(clock);
     desk->m_database = std::make_unique<store::Database>(*std::move(database));
     const auto device = store::DeviceRepository(*desk->m_database).device();

@@ -1,6 +1,7 @@
 #include "core/cli/box_json.h"
 #include "core/cli/commands.h"
 #include "core/store/projector.h"
+#include "core/store/recording.h"
 #include "core/usecase/write_demo.h"
 
 #include <filesystem>
@@ -49,10 +50,12 @@ std::string countWords(const Json &item)
     return low == high ? std::to_string(low) : std::to_string(low) + " or " + std::to_string(high);
 }
 
-int showBox(const Options &options, const usecase::Family &family,
-            const catalogue::Catalogue &catalogue)
+int showBox(const Options &options, const usecase::Family &family, Desk &desk)
 {
-    const Json json = boxJson(family, catalogue);
+    const auto now = store::todayOf(desk.workplace().clock);
+    if (!now)
+        return fail(now.error());
+    const Json json = boxJson(family, desk.catalogue(), *now);
     if (options.json) {
         std::cout << json.dump() << '\n';
         return allWell;
@@ -61,6 +64,8 @@ int showBox(const Options &options, const usecase::Family &family,
               << json["place_words"].get<std::string>() << '\n';
     for (const Json &item : json["items"])
         std::cout << "  " << countWords(item) << "  " << item["name"].get<std::string>() << '\n';
+    for (const Json &question : json["questions"])
+        std::cout << question["sentence"].get<std::string>() << '\n';
     for (const Json &note : json["open_notes"])
         std::cout << "May lie on the floor: " << note["pieces"] << " of "
                   << note["item"].get<std::string>() << ", says "
@@ -68,12 +73,11 @@ int showBox(const Options &options, const usecase::Family &family,
     return allWell;
 }
 
-int showNotebook(const Options &options, const usecase::Family &family,
-                 const catalogue::Catalogue &catalogue)
+int showNotebook(const Options &options, const usecase::Family &family, Desk &desk)
 {
     Json plays = Json::array();
     for (const play::Play &play : family.plays)
-        plays.push_back(playJson(play, family, catalogue));
+        plays.push_back(playJson(play, family, desk.catalogue()));
     if (options.json) {
         std::cout << Json{{"child", family.box.alias}, {"plays", plays}}.dump() << '\n';
         return allWell;
@@ -86,7 +90,7 @@ int showNotebook(const Options &options, const usecase::Family &family,
     return allWell;
 }
 
-using Show = int (*)(const Options &, const usecase::Family &, const catalogue::Catalogue &);
+using Show = int (*)(const Options &, const usecase::Family &, Desk &);
 
 /// Opens the store, finds the child, and lets @p show do the rest.
 int withFamily(const Options &options, const std::string &child, Show show)
@@ -100,7 +104,7 @@ int withFamily(const Options &options, const std::string &child, Show show)
     const auto family = usecase::loadFamily((*desk)->workplace(), *alias);
     if (!family)
         return fail(family.error());
-    return show(options, *family, (*desk)->catalogue());
+    return show(options, *family, **desk);
 }
 
 } // namespace

@@ -83,6 +83,16 @@ void addInputCommand(CLI::App &app, const char *name, const char *about, std::st
     sub->callback([&run, command] { run = command; });
 }
 
+void addForecast(CLI::App &app, const Options &options, ForecastOptions &forecast, Run &run)
+{
+    CLI::App *command = app.add_subcommand("forecast", "How many pieces go in some days");
+    command->add_option("--shape", forecast.shape, "Pieces the belief rests on")->required();
+    command->add_option("--rate", forecast.rate, "Days the belief rests on")->required();
+    command->add_option("--days", forecast.days, "Days ahead")->required();
+    command->add_option("--p", forecast.p, "Chance that no more pieces go")->required();
+    command->callback([&] { run = [&] { return runForecast(options, forecast); }; });
+}
+
 int answer(int argc, char **argv)
 {
     if (!lidlark::startRandomness()) {
@@ -102,6 +112,7 @@ int answer(int argc, char **argv)
     MenuOptions menu;
     WeekOptions week;
     FitOptions fit;
+    ForecastOptions forecast;
     SolveOptions problem;
     std::string child;
     std::string input = "-";
@@ -111,6 +122,7 @@ int answer(int argc, char **argv)
     addMenu(app, options, menu, run);
     addWeek(app, options, week, run);
     addFit(app, options, fit, run);
+    addForecast(app, options, forecast, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
     addChildCommand(app, "notebook", "What was played", child, run,
@@ -123,6 +135,12 @@ int answer(int argc, char **argv)
                     [&] { return runCount(options, input); });
     addInputCommand(app, "found", "A lost piece turned up", input, run,
                     [&] { return runFound(options, input); });
+    addInputCommand(app, "answer", "Answer a question about an item", input, run,
+                    [&] { return runAnswer(options, input); });
+    addInputCommand(app, "request", "Ask for an item, move a request on, or count in what came",
+                    input, run, [&] { return runRequest(options, input); });
+    addInputCommand(app, "tend", "Opened, left open, checked, mouthed, washed, gone, thrown away",
+                    input, run, [&] { return runTend(options, input); });
     addInputCommand(app, "wish", "Keep an activity on a day, leave it free, or give it back", input,
                     run, [&] { return runWish(options, input); });
     addInputCommand(app, "pin-grading", "The therapist pins how an activity is played", input, run,

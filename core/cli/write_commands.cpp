@@ -1,7 +1,9 @@
-#include "core/cli/box_json.h"
 #include "core/cli/commands.h"
 
 #include "core/cli/json_input.h"
+#include "core/cli/print_box.h"
+#include "core/store/box_repository.h"
+#include "core/store/home_repository.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 
@@ -15,15 +17,6 @@ using Json = nlohmann::ordered_json;
 using journal::Fields;
 
 constexpr int mostSaid = 1'000'000; // read widely, so that the use case can say what is wrong
-
-int printBox(Desk &desk, const std::string &child)
-{
-    const auto family = usecase::loadFamily(desk.workplace(), child);
-    if (!family)
-        return fail(family.error());
-    std::cout << boxJson(*family, desk.catalogue()).dump() << '\n';
-    return allWell;
-}
 
 Result<std::vector<usecase::NamedException>> readExceptions(const Fields &fields)
 {

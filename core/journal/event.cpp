@@ -155,8 +155,14 @@ std::string subjectOf(const Event &event)
     case Kind::Count:
     case Kind::FloorChecked:
     case Kind::Opened:
+    case Kind::LeftOpen:
+    case Kind::Checked:
+    case Kind::Limit:
+    case Kind::Hygiene:
     case Kind::TakenOut:
     case Kind::Request:
+    case Kind::CountedIn:
+    case Kind::Answer:
         return subjectFrom(event, "item", {"item"});
     case Kind::PlayStarted:
     case Kind::PlayEnded:

@@ -24,9 +24,15 @@ enum class Kind {
     Count,        ///< box: a full count of one item.
     FloorChecked, ///< box: the floor was looked over for one loss.
     Opened,       ///< box: a perishable was opened.
+    LeftOpen,     ///< box: a perishable was found left open.
+    Checked,      ///< box: an item was looked over, and is good.
+    Limit,        ///< box: how long a perishable keeps once opened, as this family says.
+    Hygiene,      ///< box: an item was in a mouth, was washed, or was replaced.
     TakenOut,     ///< box: an item was taken out of the house.
     Place,        ///< box: where the box is.
-    Request,      ///< box: an item was asked for.
+    Request,      ///< box: an item was asked for, or the request went a step on.
+    CountedIn,    ///< box: what was sent has arrived and lies in the box.
+    Answer,       ///< box: an answer to a question about an item.
     Fact,         ///< safety: one statement of the home sheet.
     Permission,   ///< safety: the therapist's yes, or its withdrawal.
     PlayStarted,  ///< home
@@ -40,10 +46,11 @@ enum class Kind {
     Planned       ///< home: what an adult has said about one day of the week plan.
 };
 
-inline constexpr EnumNames<Kind, 24> kindNames{
+inline constexpr EnumNames<Kind, 30> kindNames{
     {"met",     "child",    "member",        "revision",     "outcome",     "exception",
-     "found",   "count",    "floor-checked", "opened",       "taken-out",   "place",
-     "request", "fact",     "permission",    "play-started", "play-ended",  "reaction",
+     "found",   "count",    "floor-checked", "opened",       "left-open",   "checked",
+     "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
+     "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
      "offered", "check-in", "goal",          "grading",      "grading-pin", "planned"}};
 
 /// Something that people did. Written once, never changed (events.md 2).

@@ -23,9 +23,13 @@ std::map<std::string, std::uint64_t> readCovered(const Event &met)
 
 } // namespace
 
-std::string metFields(const std::map<std::string, std::uint64_t> &covered)
+std::string metFields(const std::map<std::string, std::uint64_t> &covered,
+                      const std::map<std::string, std::int64_t> &ahead)
 {
-    return nlohmann::json{{"covered", covered}}.dump();
+    nlohmann::json fields{{"covered", covered}};
+    if (!ahead.empty())
+        fields["ahead"] = ahead;
+    return fields.dump();
 }
 
 Seen::Seen(std::span<const Event> events)

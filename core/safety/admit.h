@@ -16,6 +16,7 @@ namespace lidlark::safety {
 struct ItemStock {
     int low = 0;           ///< The careful count: what may be promised (events.md 6.5).
     bool pastDate = false; ///< Perishable past its limit, or dried out.
+    bool toWash = false;   ///< In a mouth, and neither washed nor replaced since (HY-01).
     bool operator==(const ItemStock &) const = default;
 };
 

@@ -26,6 +26,7 @@ enum class ReasonCode {
     ItemMissing,       ///< item: not in this box.
     ItemUsedUp,        ///< item, number = how many are needed.
     ItemPastDate,      ///< item: opened too long ago, or dried out.
+    ItemToWash,        ///< item: it was in a mouth, and waits for a washing.
     BoxElsewhere,      ///< name = where the box is.
     HomeLacksExtra,    ///< item.
     FloorNoteOpen,     ///< tag: something small (SMALL, COIN, BALLOON) may lie on the floor.

@@ -39,6 +39,8 @@ void boxRules(const ItemId &item, int needed, const BoxState &box, Refusal &refu
         refusal.push_back({.code = ReasonCode::ItemUsedUp, .item = item, .number = needed});
     else if (stock->second.pastDate)
         refusal.push_back({.code = ReasonCode::ItemPastDate, .item = item});
+    else if (stock->second.toWash)
+        refusal.push_back({.code = ReasonCode::ItemToWash, .item = item});
 }
 
 /// Whether a part that is not needed is there beside what the needed ones take.
@@ -47,7 +49,8 @@ bool isThereToo(const Part &part, const std::map<ItemId, int> &needed, const Sit
     if (part.kind->source == Source::Home)
         return isOnHand(*part.kind, now);
     const auto stock = now.box.items.find(part.kind->id);
-    if (!now.box.here || stock == now.box.items.end() || stock->second.pastDate)
+    if (!now.box.here || stock == now.box.items.end() || stock->second.pastDate ||
+        stock->second.toWash)
         return false;
     const auto taken = needed.find(part.kind->id);
     const int left = stock->second.low - (taken == needed.end() ? 0 : taken->second);

@@ -1,6 +1,7 @@
 #include "core/store/box_repository.h"
 
 #include "core/journal/event.h"
+#include "core/store/item_reading.h"
 #include "core/store/rows.h"
 
 namespace lidlark::store {
@@ -16,21 +17,6 @@ DayPart readDayPart(const Statement &row, int column)
 {
     return {Day{static_cast<std::int32_t>(row.number(column))},
             static_cast<PartOfDay>(row.number(column + 1))};
-}
-
-ItemRow readItem(const Statement &row)
-{
-    ItemRow item{{row.text(0)},
-                 static_cast<int>(row.number(1)),
-                 static_cast<int>(row.number(2)),
-                 static_cast<int>(row.number(3)),
-                 static_cast<int>(row.number(4)),
-                 std::nullopt,
-                 row.number(6) != 0,
-                 row.number(7) != 0};
-    if (!row.isNull(5))
-        item.opened = Day{static_cast<std::int32_t>(row.number(5))};
-    return item;
 }
 
 OutcomeRow readOutcome(const Statement &row)
@@ -98,10 +84,11 @@ Result<std::optional<RevisionRow>> BoxRepository::revision(const BoxId &box)
     return std::optional(RevisionRow{*revision, Day{static_cast<std::int32_t>(query->number(1))}});
 }
 
-Result<std::optional<box::Place>> BoxRepository::place(const BoxId &box)
+Result<std::optional<box::PlaceSaid>> BoxRepository::placeIn(const std::string &table,
+                                                             const BoxId &box)
 {
-    Result<Statement> query =
-        m_database.prepare("SELECT place, words, author, day, part FROM box_place WHERE box = ?1");
+    Result<Statement> query = m_database.prepare("SELECT place, words, author, day, part FROM " +
+                                                 table + " WHERE box = ?1");
     if (!query)
         return query.error();
     query->bind(1, box.value);
@@ -109,20 +96,25 @@ Result<std::optional<box::Place>> BoxRepository::place(const BoxId &box)
     if (!row)
         return row.error();
     if (!*row)
-        return std::optional<box::Place>();
+        return std::optional<box::PlaceSaid>();
     return std::optional(
-        box::Place{query->text(0), query->text(1), query->text(2), readDayPart(*query, 3)});
+        box::PlaceSaid{query->text(0), query->text(1), query->text(2), readDayPart(*query, 3)});
+}
+
+Result<std::optional<box::Place>> BoxRepository::place(const BoxId &box)
+{
+    const auto said = placeIn("box_place", box);
+    const auto too = placeIn("box_place_too", box);
+    if (!said || !too)
+        return said ? too.error() : said.error();
+    if (!*said)
+        return std::optional<box::Place>();
+    return std::optional(box::Place{**said, *too});
 }
 
 Result<std::vector<ItemRow>> BoxRepository::items(const BoxId &box)
 {
-    Result<Statement> query = m_database.prepare(
-        "SELECT item, expected, low, high, still_out, opened_day, dried_out, please_count "
-        "FROM box_item WHERE box = ?1 ORDER BY item");
-    if (!query)
-        return query.error();
-    query->bind(1, box.value);
-    return collectRows<ItemRow>(*query, readItem);
+    return readItems(m_database, box);
 }
 
 Result<std::vector<LossRow>> BoxRepository::openLosses(const BoxId &box)

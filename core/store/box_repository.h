@@ -2,8 +2,10 @@
 
 #include "core/base/id.h"
 #include "core/base/part_of_day.h"
-#include "core/box/box_events.h"
+#include "core/box/item_care.h"
+#include "core/box/item_ledger.h"
 #include "core/box/place.h"
+#include "core/box/request.h"
 #include "core/store/database.h"
 
 #include <optional>
@@ -23,15 +25,21 @@ struct RevisionRow {
     Day issued;
 };
 
+/// One item of a box, as core/box/item_ledger.h folds it.
 struct ItemRow {
     ItemId item;
-    int expected = 0;
+    int expected = 0; ///< By the lid list.
     int low = 0;
     int high = 0;
     int out = 0;
-    std::optional<Day> opened;
     bool driedOut = false;
     bool pleaseCount = false;
+    std::optional<Day> counted; ///< Last full count.
+    box::ItemCare care;
+    std::vector<box::Arrival> arrivals;
+    std::vector<box::DatedUse> uses;
+    std::vector<box::Request> requests;   ///< Every round, in order.
+    std::vector<box::Question> questions; ///< Answered ones too.
 };
 
 struct LossRow {
@@ -69,6 +77,7 @@ public:
 
 private:
     Result<BoxRow> boxWhere(std::string_view condition, const std::string &value);
+    Result<std::optional<box::PlaceSaid>> placeIn(const std::string &table, const BoxId &box);
     Database &m_database;
 };
 

@@ -3,6 +3,7 @@
 #include "core/journal/latest.h"
 #include "core/store/box_rows.h"
 #include "core/store/home_rows.h"
+#include "core/store/item_rows.h"
 #include "core/store/plan_rows.h"
 
 namespace lidlark::store {
@@ -12,30 +13,55 @@ namespace {
 using journal::Event;
 using journal::Kind;
 using journal::LaneKind;
+using journal::Meetings;
 using journal::Seen;
 
 constexpr std::string_view itemPrefix = "item:";
-constexpr const char *projectionTables[] = {"box",     "box_revision", "box_place", "box_item",
-                                            "loss",    "outcome",      "fact",      "permission",
-                                            "play",    "offered",      "check_in",  "goal",
-                                            "grading", "grading_pin",  "planned"};
+constexpr const char *projectionTables[] = {
+    "box",     "box_revision", "box_place", "box_place_too", "box_item", "loss",
+    "outcome", "item_arrival", "item_use",  "piece",         "request",  "question",
+    "fact",    "permission",   "play",      "offered",       "check_in", "goal",
+    "grading", "grading_pin",  "planned"};
 
-Result<int> packedOf(Database &database, const std::string &box, const ItemId &item)
+/// The pieces of an item by the lid list in force, and since when.
+Result<box::Packed> packedOf(Database &database, const std::string &box, const ItemId &item)
 {
-    Result<Statement> query = database.prepare("SELECT json_extract(packed, '$.packed.\"' || ?2 || "
-                                               "'\"') FROM box_revision WHERE box = ?1");
+    Result<Statement> query = database.prepare(
+        "SELECT json_extract(packed, '$.packed.\"' || ?2 || '\"'), "
+        "json_extract(since, '$.\"' || ?2 || '\"') FROM box_revision WHERE box = ?1");
     if (!query)
         return query.error();
     query->bind(1, box).bind(2, item.value);
     const Result<bool> row = query->step();
     if (!row)
         return row.error();
-    return *row && !query->isNull(0) ? static_cast<int>(query->number(0)) : 0;
+    if (!*row || query->isNull(0))
+        return box::Packed{};
+    return box::Packed{static_cast<int>(query->number(0)),
+                       Day{static_cast<std::int32_t>(query->number(1))}};
+}
+
+/// The day on which each item was first on a lid list.
+std::map<ItemId, Day> firstDays(std::span<const Event> events)
+{
+    std::map<ItemId, Day> since;
+    for (const Event &event : events) {
+        const auto revision = box::readRevision(event);
+        if (!revision)
+            continue;
+        for (const auto &[item, count] : revision->packed) {
+            const auto known = since.find(item);
+            if (count > 0 && (known == since.end() || event.when.day < known->second))
+                since[item] = event.when.day;
+        }
+    }
+    return since;
 }
 
 Outcome projectBoxWide(Database &database, const LaneSubject &subject,
-                       std::span<const Event> events, const Seen &seen)
+                       std::span<const Event> events, const Meetings &meetings)
 {
+    const Seen &seen = meetings.seen;
     const std::string &box = subject.lane.scope;
     if (subject.subject == "child") {
         if (const Event *child = journal::latestOf(events, Kind::Child, seen))
@@ -44,9 +70,9 @@ Outcome projectBoxWide(Database &database, const LaneSubject &subject,
         const Event *latest = journal::latestOf(events, Kind::Revision, seen);
         const auto revision = latest != nullptr ? box::readRevision(*latest) : std::nullopt;
         if (revision)
-            return writeRevision(database, box, *revision, latest->when.day);
+            return writeRevision(database, box, *revision, latest->when.day, firstDays(events));
     } else if (subject.subject == "place") {
-        if (const auto place = box::foldPlace(events, seen))
+        if (const auto place = box::foldPlace(events, meetings))
             return writePlace(database, box, *place);
     } else if (subject.subject.starts_with("grading-pin:")) {
         return writeGradingPin(database, subject,
@@ -80,44 +106,45 @@ Outcome projectHome(Database &database, const LaneSubject &subject, std::span<co
 
 } // namespace
 
-Result<Seen> Projector::seenOf(const journal::Lane &lane)
+Result<Meetings> Projector::meetingsOf(const journal::Lane &lane)
 {
     const Result<std::vector<Event>> mets = m_events.ofSubject({lane, "met"});
     if (!mets)
         return mets.error();
-    return Seen(*mets);
+    return Meetings(*mets);
 }
 
 Outcome Projector::projectItem(const LaneSubject &subject, std::span<const Event> events,
-                               const Seen &seen)
+                               const Meetings &meetings)
 {
     const ItemId item{subject.subject.substr(itemPrefix.size())};
-    const Result<int> packed = packedOf(m_database, subject.lane.scope, item);
+    const Result<box::Packed> packed = packedOf(m_database, subject.lane.scope, item);
     if (!packed)
         return packed.error();
-    return writeItem(m_database, subject.lane.scope, item, *packed,
-                     box::foldItem(*packed, events, seen));
+    return writeItem(m_database, subject.lane.scope, item,
+                     {packed->pieces, box::foldItem(*packed, events, meetings),
+                      box::foldCare(events, meetings.seen), box::foldRequests(events)});
 }
 
-Outcome Projector::projectOne(const LaneSubject &subject, const Seen &seen)
+Outcome Projector::projectOne(const LaneSubject &subject, const Meetings &meetings)
 {
     const Result<std::vector<Event>> events = m_events.ofSubject(subject);
     if (!events)
         return events.error();
     if (subject.subject.starts_with(itemPrefix))
-        return projectItem(subject, *events, seen);
+        return projectItem(subject, *events, meetings);
     if (subject.lane.kind == LaneKind::Box)
-        return projectBoxWide(m_database, subject, *events, seen);
-    return projectHome(m_database, subject, *events, seen);
+        return projectBoxWide(m_database, subject, *events, meetings);
+    return projectHome(m_database, subject, *events, meetings.seen);
 }
 
 /// The lid list first: the items' counts start from it.
 Outcome Projector::projectLane(const journal::Lane &lane)
 {
-    const Result<Seen> seen = seenOf(lane);
+    const Result<Meetings> meetings = meetingsOf(lane);
     const Result<std::vector<LaneSubject>> subjects = m_events.subjectsOf(lane);
-    if (!seen || !subjects)
-        return seen ? subjects.error() : seen.error();
+    if (!meetings || !subjects)
+        return meetings ? subjects.error() : meetings.error();
     if (lane.kind == LaneKind::Box) {
         // An item that nobody spoke of follows the lid list too, or leaves with it.
         if (Outcome cleared = clearItems(m_database, lane.scope); !cleared)
@@ -129,14 +156,14 @@ Outcome Projector::projectLane(const journal::Lane &lane)
             ordered.push_back(subject);
     }
     for (const LaneSubject &subject : ordered) {
-        if (Outcome done = projectOne(subject, *seen); !done)
+        if (Outcome done = projectOne(subject, *meetings); !done)
             return done;
     }
-    return lane.kind == LaneKind::Box ? projectUntouchedItems(lane, *seen) : Outcome(Done{});
+    return lane.kind == LaneKind::Box ? projectUntouchedItems(lane, *meetings) : Outcome(Done{});
 }
 
 /// Items of the lid list about which nothing was ever said still have a row.
-Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Seen &seen)
+Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Meetings &meetings)
 {
     Result<Statement> query = m_database.prepare(R"sql(
         SELECT key FROM box_revision, json_each(box_revision.packed, '$.packed')
@@ -153,7 +180,7 @@ Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Seen &
         return row.error();
     for (const std::string &item : items) {
         const LaneSubject subject{lane, std::string(itemPrefix) + item};
-        if (Outcome done = projectItem(subject, {}, seen); !done)
+        if (Outcome done = projectItem(subject, {}, meetings); !done)
             return done;
     }
     return Done{};
@@ -161,13 +188,13 @@ Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Seen &
 
 Outcome Projector::projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed)
 {
-    const Result<Seen> seen = seenOf(lane);
-    if (!seen)
-        return seen.error();
+    const Result<Meetings> meetings = meetingsOf(lane);
+    if (!meetings)
+        return meetings.error();
     for (const LaneSubject &subject : changed) {
         if (subject.lane != lane)
             continue;
-        if (Outcome done = projectOne(subject, *seen); !done)
+        if (Outcome done = projectOne(subject, *meetings); !done)
             return done;
     }
     return Done{};
@@ -209,17 +236,11 @@ Result<std::string> Projector::dump()
     return text;
 }
 
-Result<bool> Projector::matchesRefold()
+Outcome Projector::refold()
 {
-    Result<Transaction> transaction = Transaction::begin(m_database); // never committed
-    if (!transaction)
-        return transaction.error();
-    const Result<std::string> before = dump();
-    if (!before)
-        return before.error();
     for (const char *table : projectionTables) {
-        if (const Outcome done = m_database.run(std::string("DELETE FROM ") + table); !done)
-            return done.error();
+        if (Outcome done = m_database.run(std::string("DELETE FROM ") + table); !done)
+            return done;
     }
     const Result<std::vector<LaneSubject>> subjects = m_events.subjects();
     if (!subjects)
@@ -229,9 +250,22 @@ Result<bool> Projector::matchesRefold()
         if (last != nullptr && *last == subject.lane)
             continue;
         last = &subject.lane;
-        if (const Outcome done = projectLane(subject.lane); !done)
-            return done.error();
+        if (Outcome done = projectLane(subject.lane); !done)
+            return done;
     }
+    return Done{};
+}
+
+Result<bool> Projector::matchesRefold()
+{
+    Result<Transaction> transaction = Transaction::begin(m_database); // never committed
+    if (!transaction)
+        return transaction.error();
+    const Result<std::string> before = dump();
+    if (!before)
+        return before.error();
+    if (const Outcome done = refold(); !done)
+        return done.error();
     const Result<std::string> after = dump();
     if (!after)
         return after.error();

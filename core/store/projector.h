@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/journal/seen.h"
+#include "core/journal/meetings.h"
 #include "core/store/event_repository.h"
 
 #include <set>
@@ -21,17 +21,19 @@ public:
     /// with it, and a `met` changes who had seen what: then the whole lane is folded again, once.
     Outcome project(const std::set<LaneSubject> &changed);
 
-    /// Drops and refolds everything, in a transaction that is rolled back, and compares.
+    /// Drops all rows and folds them anew, inside a transaction of the caller's.
+    Outcome refold();
+    /// Refolds in a transaction that is rolled back, and compares.
     Result<bool> matchesRefold();
 
 private:
-    Outcome projectOne(const LaneSubject &subject, const journal::Seen &seen);
+    Outcome projectOne(const LaneSubject &subject, const journal::Meetings &meetings);
     Outcome projectLane(const journal::Lane &lane);
     Outcome projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed);
-    Outcome projectUntouchedItems(const journal::Lane &lane, const journal::Seen &seen);
+    Outcome projectUntouchedItems(const journal::Lane &lane, const journal::Meetings &meetings);
     Outcome projectItem(const LaneSubject &subject, std::span<const journal::Event> events,
-                        const journal::Seen &seen);
-    Result<journal::Seen> seenOf(const journal::Lane &lane);
+                        const journal::Meetings &meetings);
+    Result<journal::Meetings> meetingsOf(const journal::Lane &lane);
     Result<std::string> dump();
 
     Database &m_database;

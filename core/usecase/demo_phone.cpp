@@ -1,6 +1,7 @@
 #include "core/usecase/demo_phone.h"
 
 #include "core/store/event_repository.h"
+#include "core/store/refold.h"
 
 #include <cctype>
 
@@ -39,6 +40,8 @@ Result<std::unique_ptr<DemoPhone>> DemoPhone::open(const std::string &folder,
     Result<store::Database> database = store::Database::open(folder + "/" + person.file);
     if (!database)
         return database.error();
+    if (const Outcome folded = store::refoldIfOld(*database); !folded)
+        return folded.error();
     const store::Device device{{person.device}, person.person, person.role, {person.home}};
     store::DeviceRepository local(*database);
     const auto known = local.device();

@@ -1,8 +1,10 @@
 #include "core/usecase/exchange_events.h"
 
+#include "core/journal/clock_gaps.h"
 #include "core/journal/seen.h"
 #include "core/store/recording.h"
 
+#include <algorithm>
 #include <map>
 #include <set>
 
@@ -24,6 +26,14 @@ std::map<std::string, std::uint64_t> withoutGap(const Held &held)
             covered[device] = upTo;
     }
     return covered;
+}
+
+/// Notes a clock that is further ahead than a phone's own mistake (events.md 3.4).
+void lookAtClock(journal::Ahead &ahead, const journal::Event &event, std::int64_t nowMs)
+{
+    const std::int64_t gap = event.instant.ms - nowMs;
+    if (gap > journal::leastGapMs)
+        ahead[event.device.value] = std::max(ahead[event.device.value], gap);
 }
 
 Result<std::map<journal::Lane, Held>> heldBy(store::Database &database)
@@ -49,7 +59,7 @@ Result<int> takeEventsFrom(store::Database &from, Workplace &to,
     Result<store::Recording> recording = store::Recording::begin(to.database, to.device, to.clock);
     if (!recording)
         return recording.error();
-    std::set<journal::Lane> grew;
+    std::map<journal::Lane, journal::Ahead> grew;
     int taken = 0;
     for (const journal::Event &event : *events) {
         if (!wanted(event.lane))
@@ -59,14 +69,15 @@ Result<int> takeEventsFrom(store::Database &from, Workplace &to,
             return done.error();
         taken += fresh ? 1 : 0;
         if (fresh && event.kind != journal::Kind::Met)
-            grew.insert(event.lane);
+            lookAtClock(grew[event.lane], event, to.clock.nowMs());
     }
-    for (const journal::Lane &lane : grew) {
+    for (const auto &[lane, ahead] : grew) {
         if (lane.kind == journal::LaneKind::CheckIns)
             continue; // a `met` there would date the check-ins around it
         auto covered = withoutGap((*held)[lane]);
         covered.erase(to.device.id.value);
-        const Outcome done = recording->say(lane, journal::Kind::Met, journal::metFields(covered));
+        const Outcome done =
+            recording->say(lane, journal::Kind::Met, journal::metFields(covered, ahead));
         if (!done)
             return done.error();
     }

@@ -42,8 +42,9 @@ Result<Family> loadFamily(Workplace &workplace, const std::string &childAlias);
 safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &catalogue, Day today);
 
 /// The gate over a whole catalogue for this child, with @p room and as the box stands on @p today.
+/// @param boxNotHere somebody has just looked: it is not at hand.
 safety::Gated gatedFor(const Family &family, const catalogue::Catalogue &catalogue,
-                       const safety::Room &room, Day today);
+                       const safety::Room &room, Day today, bool boxNotHere = false);
 
 /// What the child's past says about each activity (activities.md 2.2).
 std::map<ActivityId, rotation::Record> recordsOf(const Family &family, Day today);

@@ -1,5 +1,6 @@
 #include "core/usecase/family.h"
 
+#include "core/usecase/box_items.h"
 #include "core/usecase/search_floor.h"
 
 #include <algorithm>
@@ -8,12 +9,15 @@ namespace lidlark::usecase {
 
 namespace {
 
-bool isPastDate(const store::ItemRow &row, const catalogue::Catalogue &catalogue, Day today)
+/// What may be played with: neither past its date nor waiting to be washed.
+safety::ItemStock stockOf(const store::ItemRow &row, const catalogue::ItemKind *kind, Day today)
 {
-    const catalogue::ItemKind *kind = catalogue.item(row.item);
-    if (kind == nullptr || !row.opened || !kind->life.openedDays)
-        return false;
-    return today - *row.opened > *kind->life.openedDays;
+    const box::Freshness freshness = freshnessOf(row, kind, today);
+    if (row.care.mouthed && row.low > 0)
+        return {.low = row.low, .toWash = true};
+    if (freshness.usable == 0 && freshness.pastDate > 0)
+        return {.low = row.low, .pastDate = true};
+    return {.low = freshness.usable};
 }
 
 /// Whether somebody saw a liking in it.
@@ -30,10 +34,10 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
 {
     safety::BoxState state;
     const bool said = family.place.has_value();
-    state.here = !said || family.place->place == family.home.value;
+    state.here = !said || family.place->mayBeAt(family.home.value);
     state.place = said ? family.place->words : std::string();
     for (const store::ItemRow &row : family.items)
-        state.items[row.item] = {row.low, isPastDate(row, catalogue, today)};
+        state.items[row.item] = stockOf(row, catalogue.item(row.item), today);
     for (const store::LossRow &loss : family.losses) {
         const FloorDanger danger = floorDangerOf(catalogue.item(loss.item));
         state.floorNoteOpen = state.floorNoteOpen || danger == FloorDanger::SmallPart;
@@ -43,9 +47,10 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
 }
 
 safety::Gated gatedFor(const Family &family, const catalogue::Catalogue &catalogue,
-                       const safety::Room &room, Day today)
+                       const safety::Room &room, Day today, bool boxNotHere)
 {
-    const safety::BoxState box = boxStateOf(family, catalogue, today);
+    safety::BoxState box = boxStateOf(family, catalogue, today);
+    box.here = box.here && !boxNotHere;
     const child::HomeSheet *home = family.sheet ? &*family.sheet : nullptr;
     return safety::admitAll({family.child, home, room, box, catalogue, today});
 }

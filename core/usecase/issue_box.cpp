@@ -1,6 +1,7 @@
 #include "core/usecase/issue_box.h"
 
 #include "core/box/box_events.h"
+#include "core/box/piece_events.h"
 #include "core/box/place.h"
 #include "core/store/recording.h"
 #include "core/usecase/demo_phone.h"
@@ -77,14 +78,15 @@ Outcome writeBox(store::Recording &recording, const island::Family &family)
 {
     const Lane box{LaneKind::Box, "b-" + demoId(family.child)};
     const nlohmann::json who{{"child", "c-" + demoId(family.child)}, {"alias", family.child}};
-    const nlohmann::json opened{{"item", "dough"}, {"day", toText(island::issueDay())}};
+    const box::Opened opened{{"dough"}, box::pieceId(std::nullopt, 0), island::issueDay()};
     std::vector<std::pair<Kind, std::string>> sayings{
         {Kind::Child, who.dump()},
         {Kind::Revision, box::fieldsOf(box::Revision{1, family.packed})},
         {Kind::Place,
          box::fieldsOfPlace(family.homes.front().id, "at " + family.homes.front().name)}};
     if (family.packed.contains({"dough"}))
-        sayings.emplace_back(Kind::Opened, opened.dump()); // tried together at the hand-over
+        sayings.emplace_back(Kind::Opened,
+                             box::fieldsOf(opened)); // tried together at the hand-over
     for (const auto &[kind, fields] : sayings) {
         if (Outcome done = recording.say(box, kind, fields); !done)
             return done;

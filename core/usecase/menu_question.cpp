@@ -1,5 +1,9 @@
 #include "core/usecase/menu_question.h"
 
+#include "core/usecase/box_items.h"
+
+#include <algorithm>
+
 namespace lidlark::usecase {
 
 namespace {
@@ -17,6 +21,16 @@ bool isPastBedtime(const Workplace &workplace, const Family &family, DayPart ask
     const int bedtime = family.sheet ? family.sheet->bedtimeMinute.value_or(bedtimeMinuteByDefault)
                                      : bedtimeMinuteByDefault;
     return minute >= bedtime || minute < dayStartsAtMinute;
+}
+
+/// Near its date, and nothing speaks against it: a lost piece, a washing that is due
+/// (activities.md 2.2, "never for anything with a hazard note").
+bool isWorthUsingSoon(const BoxItem &item, const Family &family)
+{
+    const bool missing =
+        std::any_of(family.losses.begin(), family.losses.end(),
+                    [&item](const store::LossRow &loss) { return loss.item == item.row.item; });
+    return item.freshness.useSoon && !item.row.care.mouthed && !missing;
 }
 
 std::set<ActivityId> playedOn(const Family &family, Day day)
@@ -50,8 +64,10 @@ rotation::Question questionFor(const Workplace &workplace, const Family &family,
         question.playedToday = playedOn(family, when.day);
         question.minutesThisWeek = minutesThisWeek(family, workplace.catalogue, when.day);
     }
-    for (const store::ItemRow &row : family.items)
-        question.stock[row.item] = row.low;
+    for (const BoxItem &item : boxItemsOf(family, workplace.catalogue, when.day)) {
+        question.stock[item.row.item] = item.freshness.usable;
+        question.useSoon[item.row.item] = isWorthUsingSoon(item, family);
+    }
     return question;
 }
 

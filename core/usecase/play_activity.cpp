@@ -4,6 +4,7 @@
 #include "core/store/box_repository.h"
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
+#include "core/usecase/box_items.h"
 #include "core/usecase/check_in.h"
 #include "core/usecase/closing_count.h"
 #include "core/usecase/say_one.h"
@@ -158,6 +159,41 @@ Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &autho
     return recording->commit();
 }
 
+/// Whether the activity is played with this item, or with what it stands in for.
+bool mayUse(const catalogue::Activity &activity, const catalogue::ItemKind &kind,
+            const catalogue::Catalogue &catalogue)
+{
+    return std::any_of(activity.items.begin(), activity.items.end(), [&](const auto &use) {
+        const catalogue::ItemKind *listed = catalogue.item(use.item);
+        return use.item == kind.id ||
+               (listed != nullptr && listed->swap && listed->swap->with == kind.id);
+    });
+}
+
+/// A pot or a straw that is used for the first time is opened today, unless one is open and good.
+Outcome openFirstUsed(Workplace &workplace, store::Recording &recording, const store::BoxRow &box,
+                      const catalogue::Activity &activity)
+{
+    const auto items = store::BoxRepository(workplace.database).items(box.id);
+    const auto today = store::todayOf(workplace.clock);
+    if (!items || !today)
+        return items ? today.error() : items.error();
+    for (const store::ItemRow &row : *items) {
+        const catalogue::ItemKind *kind = workplace.catalogue.item(row.item);
+        if (kind == nullptr || !kind->isPerishable() ||
+            !mayUse(activity, *kind, workplace.catalogue))
+            continue;
+        const auto piece = freshnessOf(row, kind, today->day).toOpen();
+        if (!piece)
+            continue;
+        Outcome said = recording.say({LaneKind::Box, box.id.value}, Kind::Opened,
+                                     box::fieldsOf(box::Opened{row.item, *piece, today->day}));
+        if (!said)
+            return said;
+    }
+    return Done{};
+}
+
 } // namespace
 
 Result<PlayId> startPlay(Workplace &workplace, const PlayRequest &request)
@@ -185,6 +221,8 @@ Result<PlayId> startPlay(Workplace &workplace, const PlayRequest &request)
         play::fieldsOf(play::Started{id, box->child, activity->id, activity->version}));
     if (!said)
         return said.error();
+    if (const Outcome opened = openFirstUsed(workplace, *recording, *box, *activity); !opened)
+        return opened.error();
     if (const Outcome done = recording->commit(); !done)
         return done.error();
     return id;

@@ -1,12 +1,12 @@
 #include "core/usecase/say_statement.h"
 
-#include "core/box/box_events.h"
 #include "core/child/avoided.h"
 #include "core/store/box_repository.h"
-#include "core/store/event_repository.h"
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/swaps_to_ask.h"
+
+#include <algorithm>
 
 namespace lidlark::usecase {
 
@@ -17,8 +17,8 @@ using journal::Kind;
 using journal::LaneKind;
 
 /// What stands in for the things of one box, and was not asked for yet.
-Result<std::vector<box::Asked>> notYetAsked(Workplace &workplace, const store::BoxRow &whose,
-                                            Avoided what)
+Result<std::vector<box::RequestSaid>> notYetAsked(Workplace &workplace, const store::BoxRow &whose,
+                                                  Avoided what)
 {
     const auto items = store::BoxRepository(workplace.database).items(whose.id);
     if (!items)
@@ -26,14 +26,16 @@ Result<std::vector<box::Asked>> notYetAsked(Workplace &workplace, const store::B
     std::map<ItemId, int> pieces;
     for (const store::ItemRow &row : *items)
         pieces[row.item] = row.high + row.out;
-    const journal::Lane lane{LaneKind::Box, whose.id.value};
-    std::vector<box::Asked> wanted;
-    for (const box::Asked &swap : swapsToAsk(pieces, workplace.catalogue, what)) {
-        const auto events =
-            store::EventRepository(workplace.database).ofSubject({lane, "item:" + swap.item.value});
-        if (!events)
-            return events.error();
-        if (!box::wasAsked(*events))
+    std::vector<box::RequestSaid> wanted;
+    for (box::RequestSaid swap : swapsToAsk(pieces, workplace.catalogue, what)) {
+        const auto row =
+            std::find_if(items->begin(), items->end(),
+                         [&swap](const store::ItemRow &known) { return known.item == swap.item; });
+        const bool open =
+            row != items->end() && !row->requests.empty() && row->requests.back().isOpen();
+        if (row != items->end())
+            swap.round = box::roundInHand(row->requests);
+        if (!open)
             wanted.push_back(swap);
     }
     return wanted;
@@ -55,7 +57,7 @@ Outcome askForSwaps(Workplace &workplace, store::Recording &recording, const Hom
         const auto swaps = notYetAsked(workplace, whose, what);
         if (!swaps)
             return swaps.error();
-        for (const box::Asked &asked : *swaps) {
+        for (const box::RequestSaid &asked : *swaps) {
             Outcome said =
                 recording.say({LaneKind::Box, whose.id.value}, Kind::Request, box::fieldsOf(asked));
             if (!said)

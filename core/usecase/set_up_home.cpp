@@ -84,7 +84,7 @@ Outcome askForSwaps(store::Recording &recording, const Lane &box, const FirstAns
                                        std::pair{child::Avoided::Wheat, answers.wheat}}) {
         if (answer != child::Answer::Yes)
             continue;
-        for (const box::Asked &swap : swapsToAsk(answers.lidList, catalogue, what)) {
+        for (const box::RequestSaid &swap : swapsToAsk(answers.lidList, catalogue, what)) {
             if (Outcome done = recording.say(box, Kind::Request, box::fieldsOf(swap)); !done)
                 return done;
         }

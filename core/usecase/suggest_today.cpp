@@ -19,7 +19,8 @@ Result<TodayMenu> suggestToday(Workplace &workplace, const MenuRequest &request)
     if (family->child.age && when.day < family->child.age->latestBirth - 31)
         return Error{ErrorCode::BeforeBirth, toText(when.day)};
     TodayMenu today{*std::move(family), when, {}, {}};
-    today.gated = gatedFor(today.family, workplace.catalogue, request.room, when.day);
+    today.gated =
+        gatedFor(today.family, workplace.catalogue, request.room, when.day, request.boxNotHere);
     today.menu = rotation::chooseMenu(today.gated.admitted,
                                       questionFor(workplace, today.family, request, when, *now));
     return today;
@@ -59,7 +60,8 @@ Result<safety::Admitted> anythingAtAll(Workplace &workplace, const MenuRequest &
     const Result<DayPart> now = store::todayOf(workplace.clock);
     if (!now)
         return now.error();
-    const safety::Gated gated = gatedFor(*family, workplace.catalogue, request.room, now->day);
+    const safety::Gated gated =
+        gatedFor(*family, workplace.catalogue, request.room, now->day, request.boxNotHere);
     std::vector<safety::Admitted> choices;
     for (const safety::Admitted &admitted : gated.admitted) {
         const bool fits = rotation::fitsIn(admitted.activity().minutes, request.minutes) &&

@@ -19,6 +19,8 @@ struct MenuRequest {
     rotation::Filters filters;
     int offers = 3;
     std::set<ActivityId> without; ///< "Three others": not these.
+    /// The box is not at hand, whatever was last said of it: this phone's own word for now.
+    bool boxNotHere = false;
 };
 
 /// Today's menu with everything that was held back and why.

@@ -86,13 +86,15 @@ Outcome lookWhetherOut(Workplace &workplace, const Lane &lane, TakeOutThing &thi
         thing.outBy = last->author;
         thing.outWhen = last->when;
     }
-    if (!thing.swap)
-        return Done{};
-    const auto requests = eventsOf(workplace, lane, "item:" + thing.swap->value);
-    if (!requests)
-        return requests.error();
-    thing.asked = box::wasAsked(*requests);
     return Done{};
+}
+
+/// The swap was asked for, and has not come yet.
+bool isAskedFor(const Family &family, const ItemId &swap)
+{
+    return std::any_of(family.items.begin(), family.items.end(), [&swap](const auto &row) {
+        return row.item == swap && !row.requests.empty() && row.requests.back().isOpen();
+    });
 }
 
 bool speaksOf(const catalogue::ItemKind &kind, Avoided what)
@@ -118,8 +120,10 @@ Outcome fillFromBox(Workplace &workplace, const Family &family, TakeOut &takeOut
         TakeOutThing thing;
         thing.item = row.item;
         thing.pieces = row.high + row.out;
-        if (kind->swap)
+        if (kind->swap) {
             thing.swap = kind->swap->with;
+            thing.asked = isAskedFor(family, *thing.swap);
+        }
         if (Outcome done = lookWhetherOut(workplace, lane, thing); !done)
             return done;
         if (thing.pieces > 0 || thing.out)

@@ -110,6 +110,8 @@ Sentence aboutItems(const Reason &reason, const Catalogue &catalogue)
                                  : Sentence{"No %1 left in the box.", {item}};
     case ReasonCode::ItemPastDate:
         return {"Too old, or dried out: %1.", {item}};
+    case ReasonCode::ItemToWash:
+        return {"It was in a mouth. Wash it first: %1.", {item}};
     case ReasonCode::HomeLacksExtra:
         return {"This home has no %1.", {item}};
     default:
@@ -230,6 +232,7 @@ Sentence sentenceFor(const Reason &reason, const Catalogue &catalogue)
     case ReasonCode::ItemMissing:
     case ReasonCode::ItemUsedUp:
     case ReasonCode::ItemPastDate:
+    case ReasonCode::ItemToWash:
     case ReasonCode::HomeLacksExtra:
         return aboutItems(reason, catalogue);
     case ReasonCode::NeedsCloserAdult:

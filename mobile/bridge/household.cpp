@@ -5,6 +5,7 @@
 #include <QFileInfo>
 
 #include "core/store/recording.h"
+#include "core/store/refold.h"
 #include "core/usecase/keep_limits.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
@@ -68,6 +69,10 @@ void Household::openStore()
         return;
     }
     m_database = std::make_unique<store::Database>(*std::move(opened));
+    if (const Outcome folded = store::refoldIfOld(*m_database); !folded) {
+        setProblem(sentenceFor(folded.error()));
+        return;
+    }
     const auto device = store::DeviceRepository(*m_database).device();
     if (!device) {
         setProblem(sentenceFor(device.error()));

@@ -1,135 +1,14 @@
 #include <QtTest>
 
-#include <rapidcheck.h>
-
-#include <algorithm>
-#include <random>
-
-#include "core/box/item_ledger.h"
+#include "writing_phone.h"
 
 using namespace lidlark;
 using namespace lidlark::box;
+using namespace lidlark::test;
 using journal::Event;
 using journal::Kind;
-using journal::Seen;
 
-namespace {
-
-const ItemId eyes{"eyes"};
-
-/// Writes events of one item as a phone would.
-class Phone
-{
-public:
-    Phone(std::string device, std::vector<Event> &log) : m_device(std::move(device)), m_log(log) {}
-
-    Event &say(Kind kind, std::string fields, std::int64_t ms)
-    {
-        Event event;
-        event.lane = {journal::LaneKind::Box, "b-fin"};
-        event.device = {m_device};
-        event.counter = ++m_counter;
-        event.instant = {ms, 0};
-        event.author = m_device;
-        event.kind = kind;
-        event.fields = std::move(fields);
-        m_log.push_back(event);
-        return m_log.back();
-    }
-
-    void outcome(const char *play, std::initializer_list<std::pair<ExceptionKind, int>> values,
-                 std::int64_t ms, bool weak = false)
-    {
-        Exceptions exceptions;
-        for (const auto &[kind, count] : values)
-            exceptions.set(kind, count);
-        say(Kind::Outcome, fieldsOf(box::Outcome{{play}, eyes, exceptions, weak}), ms);
-    }
-    void count(int inBox, int out, std::int64_t ms)
-    {
-        say(Kind::Count, fieldsOf(Counted{eyes, inBox, out}), ms);
-    }
-    void found(int pieces, std::int64_t ms) { say(Kind::Found, fieldsOf(Found{eyes, pieces}), ms); }
-    void takenOut(std::int64_t ms) { say(Kind::TakenOut, fieldsOf(TakenOut{eyes, "latex"}), ms); }
-    void meets(const Phone &other, std::int64_t ms)
-    {
-        say(Kind::Met, journal::metFields({{other.m_device, other.m_counter}}), ms);
-    }
-
-private:
-    std::string m_device;
-    std::vector<Event> &m_log;
-    std::uint64_t m_counter = 0;
-};
-
-ItemLedger fold(int packed, const std::vector<Event> &log)
-{
-    return foldItem(packed, log, Seen(log));
-}
-
-constexpr std::int64_t minute = 60'000;
-constexpr std::int64_t hour = 60 * minute;
-
-/// One random act on one of three phones whose clocks may be wrong.
-struct Act {
-    int phone;
-    int what;
-    int play;
-    int amount;
-    int clockMinutes;
-};
-
-std::vector<Event> historyOf(const std::vector<Act> &acts)
-{
-    std::vector<Event> log;
-    std::vector<Phone> phones{{"ruth", log}, {"gran", log}, {"aaron", log}};
-    std::int64_t now = 1000 * hour;
-    for (const Act &act : acts) {
-        now += 5 * minute;
-        Phone &phone = phones[static_cast<std::size_t>(act.phone)];
-        const std::int64_t ms = now + act.clockMinutes * minute;
-        const std::string play = "play-" + std::to_string(act.play);
-        switch (act.what) {
-        case 0:
-            phone.outcome(play.c_str(), {{ExceptionKind::UsedUp, act.amount}}, ms);
-            break;
-        case 1:
-            phone.outcome(play.c_str(), {{ExceptionKind::Lost, act.amount}}, ms);
-            break;
-        case 2:
-            phone.outcome(play.c_str(), {{ExceptionKind::StillInUse, act.amount}}, ms);
-            break;
-        case 3:
-            phone.count(act.amount, 0, ms);
-            break;
-        case 4:
-            phone.found(act.amount + 1, ms);
-            break;
-        case 5:
-            phone.outcome(play.c_str(), {}, ms, true);
-            break;
-        case 6:
-            phone.takenOut(ms);
-            break;
-        default:
-            phone.meets(phones[static_cast<std::size_t>((act.phone + 1) % 3)], ms);
-            break;
-        }
-    }
-    return log;
-}
-
-rc::Gen<std::vector<Act>> anyHistory()
-{
-    return rc::gen::container<std::vector<Act>>(
-        rc::gen::build<Act>(rc::gen::set(&Act::phone, rc::gen::inRange(0, 3)),
-                            rc::gen::set(&Act::what, rc::gen::inRange(0, 8)),
-                            rc::gen::set(&Act::play, rc::gen::inRange(0, 4)),
-                            rc::gen::set(&Act::amount, rc::gen::inRange(0, 4)),
-                            rc::gen::set(&Act::clockMinutes, rc::gen::inRange(-200, 200))));
-}
-
-} // namespace
+using Phone = WritingPhone;
 
 /// Guards the ledger of one item: events.md 5 and 6.
 class TestItemLedger : public QObject
@@ -423,30 +302,6 @@ private slots:
         Phone ruth("ruth", log);
         ruth.say(static_cast<Kind>(kind), fields.toStdString(), hour);
         QVERIFY(fold(6, log) == fold(6, {}));
-    }
-
-    /// events.md 6.4: conservation holds for each reading of what is open.
-    void everyHistoryConservesPieces()
-    {
-        QVERIFY(rc::check("conservation", [] {
-            const ItemLedger ledger = fold(6, historyOf(*anyHistory()));
-            RC_ASSERT(ledger.careful.conserved());
-            RC_ASSERT(ledger.hopeful.conserved());
-            RC_ASSERT(ledger.low() <= ledger.high());
-        }));
-    }
-
-    /// events.md 1: the fold reads the set, not the order of arrival.
-    void anyOrderOfArrivalGivesTheSameLedger()
-    {
-        QVERIFY(rc::check("any order", [] {
-            const std::vector<Event> log = historyOf(*anyHistory());
-            std::vector<Event> shuffled = log;
-            const auto seed = *rc::gen::arbitrary<std::uint32_t>();
-            std::mt19937 random(seed);
-            std::shuffle(shuffled.begin(), shuffled.end(), random);
-            RC_ASSERT(fold(6, log) == fold(6, shuffled));
-        }));
     }
 };
 

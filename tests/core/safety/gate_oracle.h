@@ -423,7 +423,7 @@ private:
             if (kind.source == catalogue::Source::Home)
                 continue;
             const auto &stock = m_world.box.items.at({id});
-            if (!m_world.box.here || stock.pastDate || stock.low < wanted)
+            if (!m_world.box.here || stock.pastDate || stock.toWash || stock.low < wanted)
                 return false;
         }
         return true;

@@ -137,7 +137,7 @@ inline void setBox(GateWorld &world)
     box.floorNoteOpen = chance(15);
     box.balloonNoteOpen = chance(10);
     for (auto stock = box.items.begin(); stock != box.items.end();) {
-        stock->second = {chance(75) ? 8 : between(0, 6), chance(6)};
+        stock->second = {chance(75) ? 8 : between(0, 6), chance(6), chance(4)};
         stock = chance(15) ? box.items.erase(stock) : std::next(stock);
     }
 }

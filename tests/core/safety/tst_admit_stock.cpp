@@ -54,6 +54,13 @@ void TestAdmitStock::whatTheBoxMustHold()
     if (code >= 0)
         QVERIFY(refusedFor(admission, static_cast<ReasonCode>(code)));
 
+    // safety.md HY-01: set aside and washed before it is used again.
+    if (code < 0) {
+        world.box.items[{"eyes"}].toWash = true;
+        QVERIFY(refusedWith(world.judge(activity),
+                            {.code = ReasonCode::ItemToWash, .item = ItemId{"eyes"}}));
+    }
+
     // A household extra: there unless the home has said it lacks it.
     Activity household = activityWith({});
     use(household, "paper", 1);
@@ -78,6 +85,8 @@ void TestAdmitStock::aNiceItemNeverRefuses()
     QCOMPARE(form(world.judge(activity)).items().size(), 1U);
     world.box.here = true;
     world.box.items[{"eyes"}] = {3, true};
+    QCOMPARE(form(world.judge(activity)).items().size(), 1U);
+    world.box.items[{"eyes"}] = {3, false, true};
     QCOMPARE(form(world.judge(activity)).items().size(), 1U);
     world.box.items.erase({"eyes"});
     // It cannot be told from here that nobody takes the eyes all the same.

@@ -1,0 +1,45 @@
+#pragma once
+
+#include "core/box/freshness.h"
+#include "core/box/request.h"
+#include "core/usecase/family.h"
+
+#include <optional>
+#include <vector>
+
+namespace lidlark::usecase {
+
+/// All that a screen tells of one item of the box.
+struct BoxItem {
+    store::ItemRow row;
+    const catalogue::ItemKind *kind = nullptr; ///< Null: of a newer catalogue.
+    box::Freshness freshness;
+    std::optional<box::Request> request;  ///< The last one, open or counted in.
+    std::vector<box::Question> questions; ///< Open ones.
+    bool runsLow = false;                 ///< Half or less of what belongs here, and not none.
+    bool none = false;                    ///< Nothing usable is left.
+};
+
+/// In the order of the items' ids. A pure view of what @p family knows on @p today.
+std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue &catalogue,
+                                Day today);
+
+/// How long the pieces of @p kind keep.
+box::KeepingRules keepingRulesOf(const catalogue::ItemKind &kind);
+
+/// How one item stands today. @param kind null: of a newer catalogue; nothing limits it.
+box::Freshness freshnessOf(const store::ItemRow &row, const catalogue::ItemKind *kind, Day today);
+
+/// Pieces gone for good in one week.
+struct WeekOfUse {
+    Day first; ///< Monday.
+    int pieces = 0;
+};
+
+/// The use of one item over the last @p weeks weeks, oldest first, this one included: for adults.
+std::vector<WeekOfUse> weeksOfUse(const store::ItemRow &row, Day today, int weeks);
+
+/// A full count is worth asking for: none for a month, counted from the handing over. [P]
+bool countIsDue(const Family &family, Day today);
+
+} // namespace lidlark::usecase
