@@ -18,11 +18,8 @@ struct KeepingRules {
 };
 
 enum class PieceState { Unopened, Good, UseSoon, PastDate };
-<<<<<<< HEAD
-=======
 inline constexpr EnumNames<PieceState, 4> pieceStateNames{
     {"unopened", "good", "use-soon", "past-date"}};
->>>>>>> main
 
 struct PieceFreshness {
     PieceId id;
@@ -36,13 +33,6 @@ struct PieceFreshness {
 struct Freshness {
     std::vector<PieceFreshness> pieces; ///< Still in the box, in the order to use them up.
     int pastDate = 0;                   ///< Of these.
-<<<<<<< HEAD
-    int usable = 0;                     ///< Of the low end of the stock: neither past date nor mouthed.
-    bool useSoon = false;               ///< A piece nears its last day and none is past it.
-    bool lookDue = false;               ///< The look that comes with `checkDays` is due.
-    std::optional<Day> lastLook;        ///< Or the day it came.
-    [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
-=======
     int usable = 0;              ///< Of the low end of the stock: neither past date nor mouthed.
     bool useSoon = false;        ///< A piece nears its last day, and it is fit for use.
     bool lookDue = false;        ///< The look that comes with `checkDays` is due.
@@ -50,17 +40,11 @@ struct Freshness {
     [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
     /// The piece that a play now opens; nothing where one is open and fit, or none is left.
     [[nodiscard]] std::optional<PieceId> toOpen() const;
->>>>>>> main
 };
 
 /// A piece is used soon in its last days. [P]
 inline constexpr int soonDays = 2;
 
-<<<<<<< HEAD
-/// A pure view: which of the pieces that came are still here (those opened first go first), and how
-/// they stand on @p today.
-Freshness freshnessOf(const ItemLedger &ledger, const ItemCare &care, const KeepingRules &rules,
-=======
 /// How many pieces there are, and how they came.
 struct Stock {
     std::vector<Arrival> arrivals; ///< Oldest first.
@@ -72,7 +56,6 @@ struct Stock {
 /// A pure view: which of the pieces that came are still here (those opened first go first), and how
 /// they stand on @p today. A look dated after today counts as none: a clock was wrong.
 Freshness freshnessOf(const Stock &stock, const ItemCare &care, const KeepingRules &rules,
->>>>>>> main
                       Day today);
 
 } // namespace lidlark::box

@@ -13,14 +13,9 @@ namespace lidlark::box {
 /// counting-in's round. The same on every device.
 using PieceId = Id<struct PieceTag>;
 
-<<<<<<< HEAD
-PieceId packedPiece(int index);
-PieceId countedInPiece(int round, int index);
-=======
 /// @param round of the counting-in; none: packed. @param index 0-based among those that came with
 /// it.
 PieceId pieceId(std::optional<int> round, int index);
->>>>>>> main
 
 /// The day on which a piece was opened, or first used. No day: it was not opened after all.
 struct Opened {

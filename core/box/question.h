@@ -27,17 +27,10 @@ struct Side {
     std::string author;
     DeviceId device;
     DayPart when;
-<<<<<<< HEAD
-    int pieces = 0;        ///< Gone, counted, or arrived.
-    bool isCount = false;  ///< BeforeOrAfter: this side is the count.
-    bool brings = false;   ///< BeforeOrAfter: pieces came in (found, counted in).
-    Exceptions exceptions; ///< Of a change that took pieces.
-=======
     int pieces = 0;          ///< Gone, counted, or arrived.
     bool isCount = false;    ///< BeforeOrAfter: this side is the count.
     bool brings = false;     ///< BeforeOrAfter: pieces came in (found, counted in).
     Exceptions exceptions{}; ///< Of a change that took pieces.
->>>>>>> main
     bool operator==(const Side &) const = default;
 };
 
