@@ -7,14 +7,14 @@ import Lidlark.Design
 Column {
     id: row
 
-    property alias drawing: exceptions.drawing
-    property alias name: exceptions.name
-    property alias note: exceptions.note
-    property alias words: exceptions.words
-    property alias currentWord: exceptions.currentWord
-    property alias countQuestion: exceptions.countQuestion
-    property alias countTo: exceptions.countTo
-    property alias currentCount: exceptions.currentCount
+    property string drawing: ""
+    property string name: ""
+    property string note: ""
+    property list<string> words
+    property int currentWord: -1
+    property string countQuestion: ""
+    property int countTo: 0
+    property int currentCount: 0
     property bool canStandOpen: false
     property bool leftOpen: false
     property bool mouthed: false
@@ -27,9 +27,15 @@ Column {
     spacing: Theme.smallGap
 
     ExceptionRow {
-        id: exceptions
-
         width: row.width
+        drawing: row.drawing
+        name: row.name
+        note: row.note
+        words: row.words
+        currentWord: row.currentWord
+        countQuestion: row.countQuestion
+        countTo: row.countTo
+        currentCount: row.currentCount
         onWordChosen: index => row.wordChosen(index)
         onCountChosen: count => row.countChosen(count)
     }
