@@ -87,8 +87,11 @@ ItemLedger foldItem(const Packed &packed, std::span<const Event> arrived, const 
     ledger.uses = usesOf(matters, ledger.losses);
     ledger.arrivals = arrivalsOf(packed, matters.changes);
     for (const Event *count : matters.basis.counts) {
-        if (count != nullptr)
-            ledger.counted = std::max(ledger.counted.value_or(count->when.day), count->when.day);
+        const auto said = count != nullptr ? readCounted(*count) : std::nullopt;
+        if (!said)
+            continue;
+        ledger.counted = std::max(ledger.counted.value_or(count->when.day), count->when.day);
+        ledger.piecesAtCount = std::max(ledger.piecesAtCount, said->inBox + said->out);
     }
     return ledger;
 }

@@ -89,6 +89,7 @@ struct ItemLedger {
     std::vector<DatedUse> uses;      ///< By day.
     std::vector<Arrival> arrivals;
     std::optional<Day> counted; ///< The day of the count that it starts from.
+    int piecesAtCount = 0;      ///< That it says there were, in the box and out; 0 without a count.
     bool driedOut = false;      ///< All that is left of a perishable was said to be dried out.
 
     [[nodiscard]] int low() const { return std::max(0, careful.inBox); }
@@ -96,8 +97,8 @@ struct ItemLedger {
     /// The ledger says less than nothing, or more than ever went in: only a count can tell.
     [[nodiscard]] bool pleaseCount() const
     {
-        return careful.inBox < 0 ||
-               hopeful.inBox > hopeful.packed + hopeful.restocked + hopeful.foundAtCount;
+        const int wentIn = hopeful.packed + hopeful.restocked + hopeful.foundAtCount;
+        return careful.inBox < 0 || hopeful.inBox > std::max(wentIn, piecesAtCount);
     }
     bool operator==(const ItemLedger &) const = default;
 };

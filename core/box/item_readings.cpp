@@ -38,6 +38,30 @@ std::vector<std::vector<Relation>> removalRelationsOf(const OpenMatters &matters
     return relations;
 }
 
+/// Several counts that say the same of the same: which was the last makes no difference.
+bool countsAgree(const OpenMatters &matters)
+{
+    const std::vector<const Event *> &counts = matters.basis.counts;
+    if (counts.size() < 2)
+        return false;
+    const Counted first = *readCounted(*counts.front());
+    for (std::size_t i = 1; i < counts.size(); ++i) {
+        const Counted other = *readCounted(*counts[i]);
+        if (other.inBox != first.inBox || other.out != first.out ||
+            matters.relations[i] != matters.relations.front() ||
+            matters.removalRelations[i] != matters.removalRelations.front())
+            return false;
+    }
+    return true;
+}
+
+void takeTheLast(OpenMatters &matters)
+{
+    matters.basis = {{matters.basis.counts.back()}, std::nullopt};
+    matters.relations = {matters.relations.back()};
+    matters.removalRelations = {matters.removalRelations.back()};
+}
+
 /// Which of the values that differ is right.
 void askWhich(Change &change, const Answers &answers, std::vector<Question> &questions)
 {
@@ -169,10 +193,12 @@ OpenMatters openMattersOf(std::span<const Event> events, const Meetings &meeting
         askWhich(change, answers, matters.questions);
     matters.removals = takenOutOf(events);
     matters.basis = basisOf(events, answers, meetings);
-    if (matters.basis.question)
-        matters.questions.push_back(*matters.basis.question);
     matters.relations = relationsOf(matters, meetings);
     matters.removalRelations = removalRelationsOf(matters, meetings);
+    if (countsAgree(matters))
+        takeTheLast(matters);
+    else if (matters.basis.question)
+        matters.questions.push_back(*matters.basis.question);
     askBeforeOrAfter(matters, answers);
     const auto isClosed = [&matters](std::size_t a, std::size_t b) {
         return std::all_of(matters.relations.begin(), matters.relations.end(),

@@ -26,6 +26,12 @@ struct WeekOptions {
     int perDay = 1;
 };
 
+/// What `forecast-box` is asked.
+struct ForecastBoxOptions {
+    std::string child;
+    int daysToRound = 28; ///< Until the next restock round; monthly where nobody says.
+};
+
 /// What `menu-solve` is asked.
 struct SolveOptions {
     std::string file;
@@ -52,6 +58,7 @@ int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
 int runWeek(const Options &options, const WeekOptions &week);
 int runBox(const Options &options, const std::string &child);
+int runForecastBox(const Options &options, const ForecastBoxOptions &asked);
 int runNotebook(const Options &options, const std::string &child);
 int runVerify(const Options &options);
 /// Size check. A table is answered as CSV; a bad row goes to standard error with its line and

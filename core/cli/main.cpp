@@ -65,6 +65,18 @@ void addFit(CLI::App &app, const Options &options, FitOptions &fit, Run &run)
         [&options, &fit, &run] { run = [&options, &fit] { return runFit(options, fit); }; });
 }
 
+void addForecastBox(CLI::App &app, const Options &options, ForecastBoxOptions &asked, Run &run)
+{
+    CLI::App *command =
+        app.add_subcommand("forecast-box", "How long each item of a box probably lasts");
+    command->add_option("--child", asked.child, "Alias of the child (default: the only one)");
+    command->add_option("--days-to-round", asked.daysToRound, "Days until the next restock round")
+        ->check(CLI::Range(0, 3650));
+    command->callback([&options, &asked, &run] {
+        run = [&options, &asked] { return runForecastBox(options, asked); };
+    });
+}
+
 /// A command that is about one child.
 void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
                      Run &run, const std::function<int()> &command)
@@ -122,6 +134,8 @@ int answer(int argc, char **argv)
     addMenu(app, options, menu, run);
     addWeek(app, options, week, run);
     addFit(app, options, fit, run);
+    ForecastBoxOptions lasting;
+    addForecastBox(app, options, lasting, run);
     addForecast(app, options, forecast, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });

@@ -43,7 +43,7 @@ forecastOne(const store::ItemRow &row, const catalogue::ItemKind *kind, Day toda
     if (kind == nullptr || !kind->use || row.arrivals.empty() || row.arrivals.front().day > today)
         return std::optional<ItemOutlook>();
     forecast::ItemHistory history;
-    history.prior = {kind->use->pieces, kind->use->days};
+    history.prior = {static_cast<double>(kind->use->pieces), static_cast<double>(kind->use->days)};
     history.since = row.arrivals.front().day;
     history.today = today;
     history.uses = useDaysOf(row);

@@ -1,6 +1,7 @@
 #include <QtTest>
 
 #include "core/store/event_repository.h"
+#include "core/store/recording.h"
 #include "core/usecase/box_items.h"
 #include "core/usecase/play_activity.h"
 #include "core/usecase/restock.h"
@@ -53,7 +54,8 @@ private:
     static int requestsIn(Phone &phone)
     {
         int requests = 0;
-        for (const journal::Event &event : *store::EventRepository(phone.database).all())
+        const auto events = store::EventRepository(phone.database).all();
+        for (const journal::Event &event : *events)
             requests += event.kind == journal::Kind::Request ? 1 : 0;
         return requests;
     }

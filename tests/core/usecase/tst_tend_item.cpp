@@ -2,8 +2,10 @@
 
 #include "core/store/event_repository.h"
 #include "core/store/projector.h"
+#include "core/store/recording.h"
 #include "core/usecase/box_items.h"
 #include "core/usecase/keep_box.h"
+#include "core/usecase/menu_question.h"
 #include "core/usecase/play_activity.h"
 #include "core/usecase/tend_item.h"
 
@@ -17,7 +19,7 @@ namespace {
 
 Day on(int dayOfJanuary)
 {
-    return *dayFrom({2027, 1, dayOfJanuary});
+    return *dayFrom({2027, 1, 1}) + (dayOfJanuary - 1);
 }
 
 bool refused(const Outcome &done, ErrorCode code)
@@ -122,9 +124,8 @@ private slots:
         QVERIFY(gone("eyes", ExceptionKind::Lost, 1).ok());
         usecase::Workplace workplace = m_ruth->workplace();
         QCOMPARE(usecase::loadFamily(workplace, "Fin")->losses.size(), std::size_t{1});
-        QVERIFY(!isAdmitted("hidden-harbour-lights"));
         QVERIFY(usecase::noteFound(workplace, "Fin", {}, {"eyes"}, 1).ok());
-        QVERIFY(isAdmitted("hidden-harbour-lights"));
+        QVERIFY(usecase::loadFamily(workplace, "Fin")->losses.empty());
         QVERIFY(item("eyes").row.uses.empty()); // what turned up was not used
     }
 
@@ -176,27 +177,24 @@ private slots:
         QVERIFY(isAdmitted("crumb-counter"));
     }
 
-    /// "Use soon" raises the worth of what is played with it (activities.md 2.2).
-    void usedSoonIsWorthMore()
+    /// "Use soon" is one of the parts of the worth, "never for anything with a hazard note"
+    /// (activities.md 2.2; the part itself: tst_worth).
+    void usedSoonReachesTheMenuUnlessSomethingSpeaksAgainstIt()
     {
-        const auto valueOfDough = [this] {
+        const auto soon = [this] {
             usecase::Workplace workplace = m_ruth->workplace();
-            usecase::MenuRequest request;
-            request.child = "Fin";
-            const auto today = usecase::suggestToday(workplace, request);
-            const catalogue::Activity &crumbs = *realCatalogue().activity({"crumb-counter"});
-            for (const safety::Admitted &admitted : today->gated.admitted) {
-                if (admitted.activity().id == crumbs.id)
-                    return item("dough").freshness.useSoon;
-            }
-            return false;
+            const auto family = usecase::loadFamily(workplace, "Fin");
+            const auto now = store::todayOf(m_ruth->clock);
+            return usecase::questionFor(workplace, *family, {}, *now, *now).useSoon.at({"dough"});
         };
-        QVERIFY(!valueOfDough());
+        QVERIFY(!soon());
         usecase::Workplace workplace = m_ruth->workplace();
         QVERIFY(
             usecase::noteLeftOpen(workplace, {"Fin", {}, {"dough"}}, box::pieceId(std::nullopt, 0))
                 .ok());
-        QVERIFY(valueOfDough());
+        QVERIFY(soon());
+        QVERIFY(mark("dough", box::HygieneMark::Mouthed).ok());
+        QVERIFY(!soon());
     }
 
     /// A straw is opened by the first play with it, and the second one after its week.
@@ -231,7 +229,8 @@ private slots:
         QVERIFY(due(31 + 3)); // thirty days after the handing over on 4 January
         m_ruth->clock.moveTo(islandTime(31, 18, 0));
         std::map<ItemId, int> counts;
-        for (const store::ItemRow &row : usecase::loadFamily(workplace, "Fin")->items)
+        const auto family = usecase::loadFamily(workplace, "Fin");
+        for (const store::ItemRow &row : family->items)
             counts[row.item] = row.low;
         QVERIFY(usecase::countBox(workplace, "Fin", {}, counts).ok());
         QVERIFY(!due(31 + 3));
