@@ -51,7 +51,7 @@ Column {
 
         PaperButton {
             visible: one.expected > 0
-            text: qsTr("All %1 here").arg(one.expected)
+            text: one.expected === 1 ? qsTr("It is here") : qsTr("All %1 here").arg(one.expected)
             onClicked: one.named(one.expected)
         }
 

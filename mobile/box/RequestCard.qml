@@ -24,9 +24,16 @@ Column {
     property bool arrivedOpen: false
     property int pieces: request.missing
 
+    readonly property string arrivedWords: qsTr("It has come: count it in")
+
     signal askWanted()
     signal moved(int step)
     signal arrived(int pieces)
+
+    function countArrived() {
+        request.pieces = request.missing
+        request.arrivedOpen = true
+    }
 
     spacing: Theme.gap
 
@@ -97,13 +104,20 @@ Column {
         PaperButton {
             objectName: "arrived"
             width: parent.width
-            visible: !request.packs && !request.arrivedOpen
+            visible: request.isOpen && !request.packs && !request.arrivedOpen
             accessibleName: request.name + ": " + text
-            text: qsTr("It has come: count it in")
-            onClicked: {
-                request.pieces = request.missing
-                request.arrivedOpen = true
-            }
+            text: request.arrivedWords
+            onClicked: request.countArrived()
+        }
+
+        StitchedLink {
+            objectName: "arrivedUnasked"
+            anchors.left: parent.left
+            width: Math.min(implicitWidth, parent.width)
+            visible: !request.isOpen && !request.packs && !request.arrivedOpen
+            accessibleName: request.name + ": " + text
+            text: request.arrivedWords
+            onClicked: request.countArrived()
         }
 
         Stepper {

@@ -18,6 +18,13 @@ void BoxViewModel::setHousehold(Household *household)
     load();
 }
 
+void BoxViewModel::setSitting(Sitting *sitting)
+{
+    m_sitting = sitting;
+    connect(sitting, &Sitting::changed, this, &BoxViewModel::loaded);
+    emit loaded();
+}
+
 void BoxViewModel::load()
 {
     beginResetModel();
@@ -126,7 +133,7 @@ QString BoxViewModel::requestWords() const
         return item.request && item.request->isOpen();
     });
     const auto low = std::count_if(m_items.begin(), m_items.end(), [](const auto &item) {
-        return (item.runsLow || item.none) && !(item.request && item.request->isOpen());
+        return isLow(item) && !(item.request && item.request->isOpen());
     });
     QStringList parts;
     if (asked > 0)
@@ -155,7 +162,6 @@ void BoxViewModel::sayHere()
 void BoxViewModel::sayNotHere()
 {
     m_sitting->setBoxNotHere(true);
-    emit loaded();
 }
 
 } // namespace lidlark::mobile

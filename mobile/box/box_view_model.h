@@ -17,7 +17,7 @@ class BoxViewModel : public QAbstractListModel
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(lidlark::mobile::Sitting *sitting MEMBER m_sitting REQUIRED)
+    Q_PROPERTY(lidlark::mobile::Sitting *sitting READ sitting WRITE setSitting REQUIRED)
     Q_PROPERTY(
         QString placeWords READ placeWords NOTIFY loaded FINAL) ///< "At home, says Ruth, Monday".
     Q_PROPERTY(QString revisionWords READ revisionWords NOTIFY loaded FINAL) ///< "Lid list R1".
@@ -44,6 +44,8 @@ public:
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
+    [[nodiscard]] Sitting *sitting() const { return m_sitting; }
+    void setSitting(Sitting *sitting);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;

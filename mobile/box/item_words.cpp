@@ -75,6 +75,11 @@ QString outText(int out)
     return out > 0 ? tr(QT_TRANSLATE_N_NOOP("ItemWords", "%n still in use."), out) : QString();
 }
 
+bool isLow(const usecase::BoxItem &item)
+{
+    return item.runsLow || (item.none && !item.row.care.mouthed);
+}
+
 int missingPieces(const usecase::BoxItem &item)
 {
     return std::max(1, item.row.expected - item.row.high - item.row.out);

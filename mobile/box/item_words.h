@@ -17,6 +17,8 @@ QString countText(const usecase::BoxItem &item);
 QString wellTag(const usecase::BoxItem &item);
 /// "1 is still in use."; empty: none is out.
 QString outText(int out);
+/// Few or none are left; what only waits for a washing is not among it.
+bool isLow(const usecase::BoxItem &item);
 /// Pieces that would fill the lid list again, at least one.
 int missingPieces(const usecase::BoxItem &item);
 

@@ -48,7 +48,7 @@ void RequestViewModel::load()
     std::erase_if(m_rows, [this](const usecase::BoxItem &item) {
         if (!m_item.empty())
             return item.row.item != m_item;
-        return !isOpen(item) && !item.runsLow && !item.none;
+        return !isOpen(item) && !isLow(item);
     });
     std::stable_sort(m_rows.begin(), m_rows.end(),
                      [](const auto &a, const auto &b) { return isOpen(a) && !isOpen(b); });

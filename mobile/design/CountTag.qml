@@ -32,7 +32,7 @@ Rectangle {
         id: word
 
         anchors.centerIn: parent
-        width: tag.width - 14
+        width: Math.min(tag.wholeWidth - 14, tag.width - 6)
         horizontalAlignment: Text.AlignHCenter
         role: Theme.Caption
         strong: true

@@ -14,7 +14,8 @@ Item {
     property int side: Theme.itemSmall
     property bool heading: false
     /// The words under the picture, where a long text would be too narrow beside it.
-    property bool stacked: false
+    property bool stacked: Theme.largeText && line.note.length > line.lettersBeside
+    readonly property int lettersBeside: 24
 
     width: parent ? parent.width : implicitWidth
     implicitWidth: words.implicitWidth + line.side + Theme.cardPadding

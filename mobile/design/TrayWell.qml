@@ -19,7 +19,9 @@ Pressable {
     /// More letters would lie on the drawing.
     readonly property int lettersBeside: 4
     readonly property bool tagBelow: !well.asRow && well.tag.length > well.lettersBeside
-    readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
+    /// A word where the number stands takes a corner of the drawing's room.
+    readonly property bool wordy: !well.asRow && well.count.length > 2
+    readonly property int pictureSide: well.asRow || well.width >= 96 && !well.wordy ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
     paperRadius: Theme.radiusWell
@@ -46,7 +48,7 @@ Pressable {
 
             anchors.left: parent.left
             y: well.asRow ? (parent.height - height) / 2 
-             : 1 + (well.pictureRoom - height) / 2
+             : well.wordy ? well.pictureRoom - height : 1 + (well.pictureRoom - height) / 2
             width: well.pictureSide
             height: well.pictureSide
             name: well.drawing
@@ -74,7 +76,8 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2 : parent.height - longTag.below - height
+            y: well.asRow ? (parent.height - height) / 2
+                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside)
             role: Theme.Reason
             color: Theme.wellText
             spoken: false
@@ -90,7 +93,7 @@ Pressable {
 
             anchors.left: well.tagBelow ? parent.left : undefined
             anchors.right: well.tagBelow ? undefined : parent.right
-            y: well.tagBelow ? parent.height - height : chip.height + 5
+            y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
             room: well.availableWidth
             visible: longTag.shown
             text: well.tag

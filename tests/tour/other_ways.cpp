@@ -194,6 +194,13 @@ void tendTheBox(Account &account)
     account.tap("Dough: It has come", "requests-come", "Counted in.");
     account.pass("Back");
     account.pass("Count it all");
+    if (account.hand().find(QStringLiteral("One by one")) != nullptr) {
+        account.pass("One by one");
+        account.pass("One more:");
+        account.tap("Next", "count-one", "One thing after the other, with the child.");
+        account.pass("Back");
+        account.pass("Count it all");
+    }
     account.pass("One less: pom-poms");
     account.tap("That's what is here", "count-result", "What differs, plainly.");
 }
