@@ -61,6 +61,26 @@ std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue
     return items;
 }
 
+std::vector<const catalogue::ItemKind *> toLookOver(const Family &family,
+                                                    const catalogue::Catalogue &catalogue,
+                                                    std::span<const catalogue::ItemUse> items,
+                                                    Day today)
+{
+    std::vector<const catalogue::ItemKind *> kinds;
+    for (const catalogue::ItemUse &use : items) {
+        const catalogue::ItemKind *kind = catalogue.item(use.item);
+        const auto row = std::find_if(family.items.begin(), family.items.end(),
+                                      [&use](const auto &known) { return known.item == use.item; });
+        if (kind == nullptr || kind->life.check.empty() || row == family.items.end())
+            continue;
+        const bool eachUse = kind->life.checkEachUse && !kind->tags.has(catalogue::Tag::Band);
+        const bool due = eachUse || freshnessOf(*row, kind, today).lookDue;
+        if (due && std::find(kinds.begin(), kinds.end(), kind) == kinds.end())
+            kinds.push_back(kind);
+    }
+    return kinds;
+}
+
 std::vector<WeekOfUse> weeksOfUse(const store::ItemRow &row, Day today, int weeks)
 {
     std::vector<WeekOfUse> list;

@@ -5,6 +5,7 @@
 #include "core/usecase/family.h"
 
 #include <optional>
+#include <span>
 #include <vector>
 
 namespace lidlark::usecase {
@@ -29,6 +30,14 @@ box::KeepingRules keepingRulesOf(const catalogue::ItemKind &kind);
 
 /// How one item stands today. @param kind null: of a newer catalogue; nothing limits it.
 box::Freshness freshnessOf(const store::ItemRow &row, const catalogue::ItemKind *kind, Day today);
+
+/// What of these is looked over before the play: what is looked at before every use, and what a
+/// look is due of. Each once, in their order. A band is left to its own caution, which says so
+/// every time (safety.md RB-01).
+std::vector<const catalogue::ItemKind *> toLookOver(const Family &family,
+                                                    const catalogue::Catalogue &catalogue,
+                                                    std::span<const catalogue::ItemUse> items,
+                                                    Day today);
 
 /// Pieces gone for good in one week.
 struct WeekOfUse {

@@ -5,6 +5,7 @@
 #include "core/usecase/exchange_events.h"
 #include "core/usecase/issue_box.h"
 #include "core/usecase/play_activity.h"
+#include "core/usecase/restock.h"
 #include "core/usecase/suggest_today.h"
 
 #include <algorithm>
@@ -57,6 +58,43 @@ bool holds(const DemoPerson &person, const journal::Lane &lane)
     return false;
 }
 
+constexpr int daysToAUse = 5; // odd: who plays on every other day meets it too
+constexpr int daysToARound = 28;
+
+/// Now and then one piece of what is counted home is used up: a box that is played with empties.
+std::vector<NamedException> usedUpOn(int day, const safety::Admitted &offered,
+                                     const catalogue::Catalogue &catalogue)
+{
+    if (day % daysToAUse != 0)
+        return {};
+    for (const catalogue::ItemUse &use : offered.items()) {
+        const catalogue::ItemKind *kind = catalogue.item(use.item);
+        const bool goes = kind != nullptr && kind->source == catalogue::Source::Box &&
+                          kind->comesBack != catalogue::ComesBack::Yes;
+        if (goes)
+            return {{use.item, box::ExceptionKind::UsedUp, 1}};
+    }
+    return {};
+}
+
+/// The monthly round: what has run low was asked for, and is counted in.
+Outcome fillUp(DemoPhone &phone, const std::string &child)
+{
+    Workplace workplace = phone.workplace();
+    const auto family = loadFamily(workplace, child);
+    if (!family)
+        return family.error();
+    for (const store::ItemRow &row : family->items) {
+        if (row.expected == 0 || row.low * 2 > row.expected)
+            continue;
+        if (Outcome asked = askFor(workplace, child, {}, row.item); !asked)
+            return asked;
+        if (Outcome in = countIn(workplace, child, {}, row.item, row.expected - row.low); !in)
+            return in;
+    }
+    return Done{};
+}
+
 Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
 {
     phone.clock.moveTo(demoEveningMs(day));
@@ -84,7 +122,7 @@ Outcome playOneEvening(DemoPhone &phone, const std::string &child, int day)
             return done;
     }
     phone.clock.moveTo(demoEveningMs(day) + 7 * msPerMinute);
-    return putBack(workplace, *play, {}, {}, all);
+    return putBack(workplace, *play, {}, usedUpOn(day, offered, phone.catalogue), all);
 }
 
 Result<int> nextEvening(DemoPhone &phone)
@@ -116,6 +154,11 @@ Outcome moveOn(const std::string &folder, const island::Family &family, int day,
     if (!next)
         return next.error();
     for (; *next < day; ++*next) {
+        if (*next % daysToARound == 0) {
+            (*phone)->clock.moveTo(demoEveningMs(*next));
+            if (Outcome done = fillUp(**phone, family.child); !done)
+                return done;
+        }
         if (!playsOn(family.child, *next))
             continue;
         if (Outcome done = playOneEvening(**phone, family.child, *next); !done)

@@ -22,18 +22,23 @@ struct Phrasing {
     const char *overAYear;
     const char *underAWeek;
     const char *upTo;
+    const char *aWeekOrLonger;
     const char *orLonger;
+    const char *aboutAWeek;
     const char *about;
     const char *range;
 };
 
 constexpr Phrasing lasts{"Probably lasts longer than a year.", "Probably lasts less than a week.",
-                         "Probably lasts up to %1 weeks.",     "Probably lasts %1 weeks or longer.",
+                         "Probably lasts up to %1 weeks.",     "Probably lasts a week or longer.",
+                         "Probably lasts %1 weeks or longer.", "Probably lasts about a week.",
                          "Probably lasts about %1 weeks.",     "Probably lasts %1 to %2 weeks."};
 constexpr Phrasing staysGood{"Opened, it probably stays good longer than a year.",
                              "Opened, it probably stays good less than a week.",
                              "Opened, it probably stays good up to %1 weeks.",
+                             "Opened, it probably stays good a week or longer.",
                              "Opened, it probably stays good %1 weeks or longer.",
+                             "Opened, it probably stays good about a week.",
                              "Opened, it probably stays good about %1 weeks.",
                              "Opened, it probably stays good %1 to %2 weeks."};
 
@@ -45,9 +50,11 @@ Sentence stretch(const Phrasing &say, std::optional<int> earliest, std::optional
     if (from >= longestWeeks)
         return {say.overAYear, {}};
     if (to <= 1)
-        return {say.underAWeek, {}};
+        return {from == 1 ? say.aboutAWeek : say.underAWeek, {}};
+    if (to > longestWeeks && from <= 1)
+        return {say.aWeekOrLonger, {}};
     if (to > longestWeeks)
-        return {say.orLonger, {number(std::max(1, from))}};
+        return {say.orLonger, {number(from)}};
     if (from == 0)
         return {say.upTo, {number(to)}};
     if (from == to)
@@ -80,7 +87,7 @@ Sentence restsOnWords(const forecast::ItemForecast &forecast)
 {
     const std::string watched = watchedText(forecast.daysWatched);
     if (forecast.piecesSeen == 0)
-        return {"Only our guess: none has gone in %1.", {watched}};
+        return {"None has gone in %1 so far. The rest is our guess.", {watched}};
     if (forecast.mainlyPrior)
         return {"Mostly our guess: %1 went in %2.", {piecesText(forecast.piecesSeen), watched}};
     return {"So far %1 went in %2.", {piecesText(forecast.piecesSeen), watched}};

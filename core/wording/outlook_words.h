@@ -11,7 +11,7 @@ namespace lidlark::wording {
 /// item of which none is left.
 std::optional<Sentence> lastingWords(const forecast::ItemForecast &forecast);
 
-/// On how few data it rests: "So far 2 pieces went in 3 weeks.", "Mostly our guess: 1 piece went in
+/// On how few data it rests: "So far 3 pieces went in 3 weeks.", "Mostly our guess: 1 piece went in
 /// 2 weeks."
 Sentence restsOnWords(const forecast::ItemForecast &forecast);
 

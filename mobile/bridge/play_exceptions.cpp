@@ -18,7 +18,7 @@ bool PlayInHand::nameExceptions(const ItemId &item, const box::Exceptions &excep
         usecase::nameExceptions(m_household->workplace(), m_progress->play, {}, named);
     if (!done)
         return report(done);
-    lookAtClosing();
+    mindTheFamily();
     emit changed();
     m_household->announce();
     return true;

@@ -32,32 +32,8 @@ void PlayInHand::reload()
                 m_progress = *progress;
         }
     }
-    lookAtClosing();
+    mindTheFamily();
     emit changed();
-}
-
-void PlayInHand::lookAtClosing()
-{
-    m_countFirst.clear();
-    m_outOfReach.clear();
-    if (!m_progress)
-        return;
-    const auto family = m_household->family();
-    if (!family)
-        return;
-    const Day today = m_household->today().day;
-    const catalogue::Catalogue &catalogue = m_household->catalogue();
-    const auto due = usecase::stillToCount(*family, catalogue, *m_progress,
-                                           usecase::namedOf(*family, m_progress->play), today);
-    if (!due.empty()) {
-        const catalogue::ItemKind *kind = catalogue.item(due.front().item);
-        m_countFirst = translated(
-            wording::countHomeFirst(kind != nullptr ? kind->name : due.front().item.value,
-                                    due.front().home, due.front().due));
-    }
-    const usecase::SmallOthers small = usecase::smallOthersOf(*family, today);
-    if (small.any)
-        m_outOfReach = translated(wording::outOfReach(small.names));
 }
 
 const catalogue::Activity *PlayInHand::activity() const
@@ -242,7 +218,7 @@ bool PlayInHand::keep(const usecase::Progress &progress)
         !m_progress || m_progress->play != progress.play || m_progress->home != progress.home;
     m_progress = progress;
     if (otherCount)
-        lookAtClosing();
+        mindTheFamily();
     emit changed();
     return true;
 }

@@ -40,6 +40,8 @@ class PlayInHand : public QObject
     Q_PROPERTY(QString countFirst READ countFirst NOTIFY changed FINAL)
     /// "Keep the box out of Mirren's reach."; empty: no small child lives here.
     Q_PROPERTY(QString outOfReach READ outOfReach NOTIFY changed FINAL)
+    /// "Long band: look along its whole length ...": what is looked over before the play.
+    Q_PROPERTY(QList<QString> lookFirst READ lookFirst NOTIFY changed FINAL)
 
 public:
     explicit PlayInHand(Household *household, QObject *parent = nullptr);
@@ -54,6 +56,7 @@ public:
     [[nodiscard]] bool nothingFromBox() const;
     [[nodiscard]] QString countFirst() const { return m_countFirst; }
     [[nodiscard]] QString outOfReach() const { return m_outOfReach; }
+    [[nodiscard]] QStringList lookFirst() const { return m_lookFirst; }
 
     /// Begins what the gate has let through. @returns false with `failed` when it could not be
     /// kept.
@@ -78,6 +81,8 @@ public:
     /// What went out of the box, and how much of it is home.
     [[nodiscard]] std::vector<usecase::HomeCount> homeCounts() const;
 
+    /// What had to be looked over is good.
+    Q_INVOKABLE bool lookedOver();
     /// The one big yes. Named exceptions stay.
     Q_INVOKABLE bool allBack();
     /// "We stopped early."
@@ -105,7 +110,8 @@ signals:
 
 private:
     bool keep(const usecase::Progress &progress);
-    void lookAtClosing();
+    void mindTheFamily();
+    void mindTheCounting(const usecase::Family &family);
     bool report(const Outcome &outcome);
     bool end(bool stopped);
     void forget();
@@ -117,6 +123,8 @@ private:
     PlayId m_lastPlay;
     QString m_countFirst;
     QString m_outOfReach;
+    QStringList m_lookFirst;
+    std::vector<ItemId> m_toLookOver;
 };
 
 } // namespace lidlark::mobile

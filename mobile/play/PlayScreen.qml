@@ -92,10 +92,42 @@ Sheet {
         }
     }
 
+    Card {
+        id: lookFirst
+
+        objectName: "lookFirst"
+        width: screen.contentWidth
+        visible: play.step === 0 && screen.playInHand.lookFirst.length > 0
+
+        Words {
+            width: parent.width
+            role: Theme.Label
+            text: qsTr("Look first")
+        }
+
+        Repeater {
+            model: screen.playInHand.lookFirst
+
+            Words {
+                required property string modelData
+
+                width: parent ? parent.width : 0
+                role: Theme.Body
+                text: modelData
+            }
+        }
+
+        StitchedLink {
+            objectName: "lookedOver"
+            text: qsTr("All good")
+            onClicked: screen.playInHand.lookedOver()
+        }
+    }
+
     StepPage {
         width: screen.contentWidth
         margin: screen.margin
-        lift: play.swapLines.length > 0 ? 0 : screen.spacing
+        lift: play.swapLines.length > 0 || lookFirst.visible ? 0 : screen.spacing
         room: screen.middleHeight - cautions.height
         drawing: play.drawing
         drawingAlt: play.drawingAlt

@@ -144,6 +144,8 @@ private slots:
         row(2, 6, "Probably lasts less than a week.");
         row(3, 20, "Probably lasts up to 3 weeks.");
         row(35, 35, "Probably lasts about 5 weeks.");
+        row(7, 7, "Probably lasts about a week.");
+        row(8, -1, "Probably lasts a week or longer.");
         row(70, -1, "Probably lasts 10 weeks or longer.");
         row(400, -1, "Probably lasts longer than a year.");
         row(-1, -1, "Probably lasts longer than a year.");

@@ -1,6 +1,7 @@
 #include <QtTest>
 
 #include "core/box/box_events.h"
+#include "core/box/request.h"
 #include "core/store/event_repository.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
@@ -92,7 +93,7 @@ private slots:
         const auto askedFor = [&](const char *item) {
             const auto events = store::EventRepository(phone.database)
                                     .ofSubject({lane, std::string("item:") + item});
-            return box::wasAsked(*events);
+            return !box::foldRequests(*events).empty();
         };
         QVERIFY(askedFor("scarf") && askedFor("loops") && askedFor("pouch"));
         QVERIFY(!askedFor("ricedough"));
