@@ -2,6 +2,7 @@
 
 #include "item_words.h"
 
+#include "core/wording/outlook_words.h"
 #include "core/wording/use_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -46,22 +47,45 @@ void UseViewModel::load()
     m_pieces.clear();
     m_labels.clear();
     m_words.clear();
+    m_lasting.clear();
     if (const auto item = m_household->boxItem(m_item)) {
-        std::vector<wording::WeekPieces> weeks;
-        for (const usecase::WeekOfUse &week :
-             usecase::weeksOfUse(item->row, m_household->today().day, weeksShown)) {
-            weeks.push_back({week.first, week.pieces});
-            m_pieces.append(week.pieces);
-        }
-        for (const wording::Sentence &label : wording::weekLabels(weeks))
-            m_labels.append(translated(label));
-        QStringList sentences;
-        for (const wording::Sentence &sentence :
-             wording::useWords(toCore(itemNameInside(*item)), weeks))
-            sentences.append(translated(sentence));
-        m_words = sentences.join(u' ');
+        readWeeks(*item);
+        readOutlook(*item);
     }
     emit loaded();
+}
+
+void UseViewModel::readWeeks(const usecase::BoxItem &item)
+{
+    std::vector<wording::WeekPieces> weeks;
+    for (const usecase::WeekOfUse &week :
+         usecase::weeksOfUse(item.row, m_household->today().day, weeksShown)) {
+        weeks.push_back({week.first, week.pieces});
+        m_pieces.append(week.pieces);
+    }
+    for (const wording::Sentence &label : wording::weekLabels(weeks))
+        m_labels.append(translated(label));
+    QStringList sentences;
+    for (const wording::Sentence &sentence : wording::useWords(toCore(itemNameInside(item)), weeks))
+        sentences.append(translated(sentence));
+    m_words = sentences.join(u' ');
+}
+
+void UseViewModel::readOutlook(const usecase::BoxItem &item)
+{
+    const auto outlook = m_household->outlook(item);
+    if (!outlook)
+        return;
+    const auto lasts = wording::lastingWords(outlook->forecast);
+    if (lasts) {
+        m_lasting.append(translated(*lasts));
+        if (const auto round = wording::roundWords(outlook->forecast))
+            m_lasting.append(translated(*round));
+        m_lasting.append(translated(wording::restsOnWords(outlook->forecast)));
+    }
+    if (outlook->keeping)
+        m_lasting.append(translated(
+            wording::keepingWords(outlook->keeping->earliestDays, outlook->keeping->latestDays)));
 }
 
 } // namespace lidlark::mobile

@@ -17,6 +17,8 @@ class UseViewModel : public QObject
     Q_PROPERTY(QList<int> pieces READ pieces NOTIFY loaded FINAL) ///< A week each, oldest first.
     Q_PROPERTY(QList<QString> labels READ labels NOTIFY loaded FINAL)
     Q_PROPERTY(QString words READ words NOTIFY loaded FINAL) ///< The chart, read aloud.
+    /// "Probably lasts 3 to 6 weeks.", and on how few data that rests.
+    Q_PROPERTY(QList<QString> lasting READ lasting NOTIFY loaded FINAL)
     Q_PROPERTY(bool anyUse READ anyUse NOTIFY loaded FINAL)
 
 public:
@@ -28,6 +30,7 @@ public:
     [[nodiscard]] QList<int> pieces() const { return m_pieces; }
     [[nodiscard]] QStringList labels() const { return m_labels; }
     [[nodiscard]] QString words() const { return m_words; }
+    [[nodiscard]] QStringList lasting() const { return m_lasting; }
     [[nodiscard]] bool anyUse() const;
 
 signals:
@@ -35,12 +38,15 @@ signals:
 
 private:
     void load();
+    void readWeeks(const usecase::BoxItem &item);
+    void readOutlook(const usecase::BoxItem &item);
 
     Household *m_household = nullptr;
     ItemId m_item;
     QList<int> m_pieces;
     QStringList m_labels;
     QString m_words;
+    QStringList m_lasting;
 };
 
 } // namespace lidlark::mobile

@@ -10,6 +10,7 @@
 #include "core/usecase/box_notes.h"
 #include "core/usecase/box_questions.h"
 #include "core/usecase/family.h"
+#include "core/usecase/forecast_box.h"
 #include "core/usecase/plan_week.h"
 #include "core/usecase/restock.h"
 #include "core/usecase/search_floor.h"
@@ -84,6 +85,8 @@ public:
     /// All that is told of each item (core/usecase/box_items.h); nothing when it cannot be read.
     [[nodiscard]] std::vector<usecase::BoxItem> boxItems();
     [[nodiscard]] std::optional<usecase::BoxItem> boxItem(const ItemId &item);
+    /// How long it lasts (core/usecase/forecast_box.h); nothing where nothing is known.
+    [[nodiscard]] std::optional<usecase::ItemOutlook> outlook(const usecase::BoxItem &item) const;
     /// A full count is worth asking for.
     [[nodiscard]] bool countIsDue();
     /// An adult answers what two phones left open (core/usecase/box_questions.h).

@@ -23,6 +23,12 @@ std::optional<usecase::BoxItem> Household::boxItem(const ItemId &item)
     return std::move(*found);
 }
 
+std::optional<usecase::ItemOutlook> Household::outlook(const usecase::BoxItem &item) const
+{
+    auto known = usecase::forecastOne(item.row, item.kind, today().day);
+    return known ? *std::move(known) : std::nullopt;
+}
+
 bool Household::countIsDue()
 {
     const auto known = family();
