@@ -34,8 +34,8 @@ std::vector<Sentence> useWords(const std::string &name, std::span<const WeekPiec
                 {"%1: %2 in the week of %3.",
                  {capital(name), std::to_string(week.pieces), dateWords(week.first)}});
         else
-            sentences.push_back({"%1 in the week of %2.",
-                                 {std::to_string(week.pieces), dateWords(week.first)}});
+            sentences.push_back(
+                {"%1 in the week of %2.", {std::to_string(week.pieces), dateWords(week.first)}});
     }
     if (sentences.empty())
         return {{"%1: none in the last %2 weeks.", {capital(name), std::to_string(weeks.size())}}};
