@@ -2,12 +2,39 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>ItemWords</name>
+    <message numerus="yes">
+        <source>%n still in use.</source>
+        <translation>
+            <numerusform>%n is still in use.</numerusform>
+            <numerusform>%n are still in use.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TodayHead</name>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lidlark::mobile::BoxViewModel</name>
+    <message numerus="yes">
+        <source>%n asked for.</source>
+        <translation>
+            <numerusform>%n asked for.</numerusform>
+            <numerusform>%n asked for.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n running low.</source>
+        <translation>
+            <numerusform>%n running low.</numerusform>
+            <numerusform>%n running low.</numerusform>
         </translation>
     </message>
 </context>

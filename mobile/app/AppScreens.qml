@@ -21,6 +21,10 @@ FocusScope {
     property string floorBack: "today"
     property string emergencyBack: "today"
     property string takeOutBack: "today"
+    /// The item whose page stands open, and where its page, and that of a dried-out one, lead back to.
+    property string item: ""
+    property string itemBack: "box"
+    property string driedOutBack: "item"
     /// The card for the adult that the breaths lead back to.
     property int togetherCard: 0
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
@@ -50,6 +54,26 @@ FocusScope {
     function takeOut(from: string) {
         screens.takeOutBack = from
         screens.go("take-out")
+    }
+
+    function showItem(item: string) {
+        screens.item = item
+        screens.itemBack = screens.route
+        screens.go("item")
+    }
+
+    function driedOut(item: string) {
+        screens.item = item
+        screens.driedOutBack = screens.route
+        screens.go("dried-out")
+    }
+
+    /// Nothing of the box is left to be put back: the play ends by itself, and others are offered.
+    function thrownAway() {
+        if (screens.playInHand.active && (screens.playInHand.countFirst.length > 0 || !screens.playInHand.stop()))
+            screens.go("putback")
+        else
+            screens.go("today")
     }
 
     /// Where a start, or another child, begins.
@@ -90,7 +114,12 @@ FocusScope {
         case "home-sheet":
             return "crew"
         case "count":
+        case "requests":
             return "box"
+        case "item":
+            return screens.itemBack
+        case "dried-out":
+            return screens.driedOutBack
         case "emergency":
             return screens.emergencyBack
         case "take-out":
@@ -135,6 +164,9 @@ FocusScope {
         case "noticed": return "NoticedRoute.qml"
         case "box": return "BoxRoute.qml"
         case "count": return "CountRoute.qml"
+        case "item": return "ItemRoute.qml"
+        case "requests": return "RequestsRoute.qml"
+        case "dried-out": return "DriedOutRoute.qml"
         case "notebook": return "NotebookRoute.qml"
         case "crew": return "CrewRoute.qml"
         case "home-sheet": return "HomeSheetRoute.qml"

@@ -10,8 +10,11 @@ BoxScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    sitting: route.screens.sitting
     onCountWanted: route.screens.go("count")
     onFloorCheckWanted: route.screens.lookOnTheFloor("box")
     onTakeOutWanted: route.screens.takeOut("box")
+    onItemWanted: itemId => route.screens.showItem(itemId)
+    onRequestsWanted: route.screens.go("requests")
     foot: MainTabs { screens: route.screens }
 }

@@ -10,5 +10,8 @@ CountScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    appearance: route.screens.appearance
+    voice: route.screens.voice
     onDone: route.screens.go("box")
+    onFloorCheckWanted: route.screens.lookOnTheFloor("box")
 }

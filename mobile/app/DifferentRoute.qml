@@ -16,6 +16,7 @@ DifferentScreen {
     Component.onCompleted: route.late = route.screens.playInHand.fromBefore
     onBack: route.screens.go(route.late ? "resume" : "putback")
     onFloorCheckWanted: route.screens.lookOnTheFloor(route.screens.playInHand.active ? "different" : "today")
+    onDriedOutWanted: itemId => route.screens.driedOut(itemId)
     onDone: activityId => {
         route.screens.afterActivity = activityId
         route.screens.go(route.late ? "today" : "noticed")

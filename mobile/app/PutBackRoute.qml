@@ -11,6 +11,8 @@ PutBackScreen {
 
     household: route.screens.household
     playInHand: route.screens.playInHand
+    appearance: route.screens.appearance
+    voice: route.screens.voice
     onPlayWanted: {
         if (route.screens.playInHand.goOnPlaying())
             route.screens.go("play")

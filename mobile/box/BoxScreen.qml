@@ -5,16 +5,20 @@ import Lidlark.Box
 import Lidlark.Bridge
 import Lidlark.Design
 
-/// The box as a tray: each item in its own well, how many, and what needs a look.
+/// The box as a tray: each item in its own well, how many, and what needs a look. Over it only what
+/// needs somebody today.
 Sheet {
     id: screen
 
     required property Household household
-    property int opened: -1
+    required property Sitting sitting
+    readonly property real inset: Theme.margin - screen.margin
 
     signal countWanted()
     signal floorCheckWanted()
     signal takeOutWanted()
+    signal itemWanted(string itemId)
+    signal requestsWanted()
 
     margin: Theme.gap
 
@@ -22,11 +26,12 @@ Sheet {
         id: box
 
         household: screen.household
+        sitting: screen.sitting
     }
 
     ScreenTitle {
-        x: Theme.margin - screen.margin
-        width: screen.contentWidth - 2 * (Theme.margin - screen.margin)
+        x: screen.inset
+        width: screen.contentWidth - 2 * screen.inset
         text: qsTr("%1's box").arg(screen.household.child)
         under: box.placeWords
         endNote: box.revisionWords
@@ -34,7 +39,6 @@ Sheet {
 
     ProblemNote {
         width: screen.contentWidth
-        visible: box.problem.length > 0
         text: box.problem
         actionText: qsTr("Try again")
         onAction: box.load()
@@ -53,6 +57,22 @@ Sheet {
         visible: box.mustLeave
         text: qsTr("Some things must leave the house. See which.")
         onClicked: screen.takeOutWanted()
+    }
+
+    QuestionCards {
+        width: screen.contentWidth
+        household: screen.household
+        asking: true
+    }
+
+    LinkRow {
+        objectName: "countDue"
+        width: screen.contentWidth
+        visible: box.countDue
+        sign: "sign-count"
+        text: qsTr("Count it all together")
+        note: qsTr("The last count was a month ago.")
+        onClicked: screen.countWanted()
     }
 
     EmptyState {
@@ -80,8 +100,6 @@ Sheet {
                     required property string name
                     required property string countText
                     required property bool none
-                    required property list<string> care
-                    required property int index
                     required drawing
                     required tag
 
@@ -90,58 +108,44 @@ Sheet {
                     count: well.countText
                     look: well.none ? CountChip.None : well.tag.length > 0 ? CountChip.NeedsLook : CountChip.Plain
                     accessibleName: well.name + ", " + well.countText + (well.tag.length > 0 ? ", " + well.tag : "")
-                    onClicked: {
-                        screen.opened = screen.opened === well.index ? -1 : well.index
-                        careCard.head = well.name
-                        careCard.lines = well.care
-                    }
+                    onClicked: screen.itemWanted(well.itemId)
                 }
             }
         }
     }
 
-    Card {
-        id: careCard
-
-        property string head: ""
-        property list<string> lines
-
+    QuestionCards {
         width: screen.contentWidth
-        visible: screen.opened >= 0
-
-        Words {
-            width: parent.width
-            role: Theme.Label
-            text: careCard.head
-        }
-
-        Repeater {
-            model: careCard.lines
-
-            Words {
-                required property string modelData
-
-                width: parent ? parent.width : 0
-                role: Theme.Body
-                text: modelData
-            }
-        }
+        household: screen.household
+        asking: false
     }
 
-    Pair {
-        x: Theme.margin - screen.margin
-        width: screen.contentWidth - 2 * (Theme.margin - screen.margin)
+    Words {
+        objectName: "notHere"
+        x: screen.inset
+        width: screen.contentWidth - 2 * screen.inset
+        visible: screen.sitting.boxNotHere
+        role: Theme.Reason
+        soft: true
+        text: qsTr("Said on this phone: not here. Only games that need nothing from the box are offered.")
+    }
 
-        StitchedLink {
-            objectName: "place"
-            text: box.here ? qsTr("Not here") : qsTr("Box is here")
-            onClicked: box.sayPlace(box.here ? "away" : "home")
-        }
+    LinkRow {
+        objectName: "requests"
+        width: screen.contentWidth
+        visible: box.count > 0
+        sign: "sign-box"
+        text: qsTr("What to ask for")
+        note: box.requestWords
+        onClicked: screen.requestsWanted()
+    }
 
-        StitchedLink {
-            objectName: "count"
-            text: qsTr("Count it all")
-            onClicked: screen.countWanted()
-        }
+    LinkPair {
+        x: screen.inset
+        width: screen.contentWidth - 2 * screen.inset
+        text: box.here ? qsTr("Not here") : qsTr("Box is here")
+        otherText: qsTr("Count it all")
+        onClicked: box.here ? box.sayNotHere() : box.sayHere()
+        onOtherClicked: screen.countWanted()
     }
 }

@@ -5,58 +5,94 @@ import Lidlark.Box
 import Lidlark.Bridge
 import Lidlark.Design
 
-/// A full count, with the child: it sets the truth at this moment.
+/// A full count, with the child: it sets the truth at this moment. A list, or one thing after the
+/// other with its picture large; then what differs, plainly.
 Sheet {
     id: screen
 
     required property Household household
+    required property Appearance appearance
+    required property Voice voice
+    /// Index of the one thing that is counted; -1: the list.
+    property int one: -1
+    readonly property bool listed: screen.one < 0 && !box.kept
+
+    /// The one thing has been counted.
+    property bool oneSaid: false
 
     signal done()
+    signal floorCheckWanted()
 
-    BoxViewModel {
+    onOneChanged: screen.oneSaid = box.isSaid(screen.one)
+
+    function goOn() {
+        if (box.kept)
+            screen.done()
+        else if (screen.one >= 0 && screen.one < box.count - 1)
+            screen.one += 1
+        else if (screen.one >= 0)
+            screen.one = -1
+        else if (box.keep())
+            screen.toTop()
+    }
+
+    CountViewModel {
         id: box
 
         household: screen.household
+        voice: screen.appearance.countAloud ? screen.voice : null
+        onLoaded: screen.oneSaid = box.isSaid(screen.one)
     }
 
+    Component.onDestruction: screen.voice.stop()
+
     header: TitleBar {
-        text: qsTr("Count it all")
+        text: box.kept ? qsTr("Counted") : qsTr("Count it all")
         backName: qsTr("Back to the box")
         onBack: screen.done()
     }
 
     Words {
         width: screen.contentWidth
+        visible: screen.listed
         role: Theme.Body
         soft: true
         text: qsTr("Count together what lies in the box now. What is missing is only missing.")
     }
 
+    StitchedLink {
+        objectName: "oneByOne"
+        anchors.left: parent.left
+        visible: screen.listed && box.count > 0 && !Theme.largeText
+        text: qsTr("One by one, with the pictures")
+        onClicked: {
+            screen.one = 0
+            screen.toTop()
+        }
+    }
+
     ProblemNote {
         width: screen.contentWidth
-        visible: box.problem.length > 0
         text: box.problem
     }
 
     Repeater {
-        model: box
+        model: screen.listed ? box : null
 
         Stepper {
             id: item
 
             required property string itemId
             required property string name
+            required note
             required drawing
-            required property int counted
-            required property int expected
+            required property int pieces
             required property int index
 
             objectName: "count-" + item.itemId
             width: screen.contentWidth
             text: item.name
-            note: qsTr("%1 on the lid list").arg(item.expected)
-            value: item.counted
-            from: 0
+            value: item.pieces
             to: 99
             lessName: qsTr("One less: %1").arg(item.name)
             moreName: qsTr("One more: %1").arg(item.name)
@@ -64,11 +100,44 @@ Sheet {
         }
     }
 
-    foot: ActionFoot {
-        text: qsTr("That's what is here")
-        onClicked: {
-            if (box.keepCount())
-                screen.done()
+    Repeater {
+        model: screen.one >= 0 && !box.kept ? box : null
+
+        CountOne {
+            id: large
+
+            required property int index
+            required name
+            required note
+            required drawing
+            required property int pieces
+            required property bool said
+            required expected
+
+            width: screen.contentWidth
+            visible: large.index === screen.one
+            place: qsTr("%1 of %2").arg(large.index + 1).arg(box.count)
+            counted: large.said ? large.pieces : 0
+            onTouched: box.countUp(large.index)
+            onNamed: number => box.setCounted(large.index, number)
         }
+    }
+
+    CountResult {
+        width: screen.contentWidth
+        visible: box.kept
+        differences: box.differences
+        floorNote: box.floorNote
+        onFloorCheckWanted: screen.floorCheckWanted()
+    }
+
+    foot: ActionFoot {
+        text: box.kept ? qsTr("Done")
+            : screen.one < 0 ? qsTr("That's what is here")
+            : screen.one < box.count - 1 ? qsTr("Next") : qsTr("See the list")
+        notNowReason: screen.one >= 0 && !box.kept && !screen.oneSaid ? qsTr("Count it first") : ""
+        otherText: screen.one > 0 && !box.kept ? qsTr("One back") : ""
+        onClicked: screen.goOn()
+        onOtherClicked: screen.one -= 1
     }
 }

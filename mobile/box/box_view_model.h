@@ -4,8 +4,10 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/sitting.h"
 
 #include <map>
+#include <vector>
 
 namespace lidlark::mobile {
 
@@ -15,6 +17,7 @@ class BoxViewModel : public QAbstractListModel
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
+    Q_PROPERTY(lidlark::mobile::Sitting *sitting READ sitting WRITE setSitting REQUIRED)
     Q_PROPERTY(
         QString placeWords READ placeWords NOTIFY loaded FINAL) ///< "At home, says Ruth, Monday".
     Q_PROPERTY(QString revisionWords READ revisionWords NOTIFY loaded FINAL) ///< "Lid list R1".
@@ -22,6 +25,9 @@ class BoxViewModel : public QAbstractListModel
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY loaded FINAL)
     /// Things of the box must still leave the house.
     Q_PROPERTY(bool mustLeave READ mustLeave NOTIFY loaded FINAL)
+    /// Nobody has counted it all for a month.
+    Q_PROPERTY(bool countDue READ countDue NOTIFY loaded FINAL)
+    Q_PROPERTY(QString requestWords READ requestWords NOTIFY loaded FINAL) ///< "2 asked for".
     Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
@@ -31,16 +37,15 @@ public:
         NameRole,
         DrawingRole,
         CountTextRole,
-        TagRole,  ///< "low", "drying", "which?", "taken out" ..., or empty.
-        NoneRole, ///< Nothing left.
-        ExpectedRole,
-        CountedRole, ///< What the count screen says now.
-        CareRole
+        TagRole, ///< "low", "use soon", "which?", "taken out" ..., or empty.
+        NoneRole ///< Nothing left.
     };
 
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
+    [[nodiscard]] Sitting *sitting() const { return m_sitting; }
+    void setSitting(Sitting *sitting);
 
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
@@ -51,29 +56,34 @@ public:
     [[nodiscard]] bool here() const;
     [[nodiscard]] bool floorNote() const { return m_floorNote; }
     [[nodiscard]] bool mustLeave() const { return m_mustLeave; }
+    [[nodiscard]] bool countDue() const { return m_countDue; }
+    [[nodiscard]] QString requestWords() const;
     [[nodiscard]] int count() const { return rowCount(); }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();
-    /// "Box is here", or gone: "school", "away".
-    Q_INVOKABLE void sayPlace(const QString &place);
-    Q_INVOKABLE void setCounted(int row, int pieces);
-    /// Writes the full count. @returns false with `problem` said.
-    Q_INVOKABLE bool keepCount();
+    /// "Box is here": known to everybody who shares it.
+    Q_INVOKABLE void sayHere();
+    /// "Not here": of this phone and this sitting alone.
+    Q_INVOKABLE void sayNotHere();
 
 signals:
     void loaded();
 
 private:
-    [[nodiscard]] QString tagOf(const store::ItemRow &row) const;
+    void readTakeOuts();
+    [[nodiscard]] QString saidWords(const box::PlaceSaid &said) const;
+    [[nodiscard]] QString tagOf(const usecase::BoxItem &item) const;
 
     Household *m_household = nullptr;
+    Sitting *m_sitting = nullptr;
     std::optional<usecase::Family> m_family;
-    std::map<ItemId, int> m_counted;
+    std::vector<usecase::BoxItem> m_items;
     std::map<ItemId, QString> m_outTags; ///< "taken out", "take out", "asked for".
     QString m_problem;
     bool m_floorNote = false;
     bool m_mustLeave = false;
+    bool m_countDue = false;
 };
 
 } // namespace lidlark::mobile

@@ -36,6 +36,7 @@ Appearance::Appearance(Household *household, QObject *parent)
     m_saveBattery = object[QStringLiteral("save-battery")].toBool();
     m_leftHanded = object[QStringLiteral("left-handed")].toBool();
     m_kiteAloud = object[QStringLiteral("kite-aloud")].toBool();
+    m_countAloud = object[QStringLiteral("count-aloud")].toBool();
     m_minimumTouchMs = wholeSteps(object[QStringLiteral("minimum-touch-ms")].toInt());
     m_scanSeconds = qBound(0, object[QStringLiteral("scan-seconds")].toInt(), slowestScanSeconds);
 }
@@ -81,6 +82,12 @@ void Appearance::setKiteAloud(bool aloud)
     keep();
 }
 
+void Appearance::setCountAloud(bool aloud)
+{
+    m_countAloud = aloud;
+    keep();
+}
+
 void Appearance::setMinimumTouchMs(int ms)
 {
     m_minimumTouchMs = wholeSteps(ms);
@@ -112,6 +119,7 @@ void Appearance::keep()
                              {QStringLiteral("save-battery"), m_saveBattery},
                              {QStringLiteral("left-handed"), m_leftHanded},
                              {QStringLiteral("kite-aloud"), m_kiteAloud},
+                             {QStringLiteral("count-aloud"), m_countAloud},
                              {QStringLiteral("minimum-touch-ms"), m_minimumTouchMs},
                              {QStringLiteral("scan-seconds"), m_scanSeconds}};
     // A setting that could not be kept holds until the app is closed: nothing to report.

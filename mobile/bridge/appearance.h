@@ -26,6 +26,8 @@ class Appearance : public QObject
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
     /// The kite's words are said aloud, where there is a voice.
     Q_PROPERTY(bool kiteAloud READ kiteAloud WRITE setKiteAloud NOTIFY changed FINAL)
+    /// Pieces that come home are counted aloud, where there is a voice (job.md C5).
+    Q_PROPERTY(bool countAloud READ countAloud WRITE setCountAloud NOTIFY changed FINAL)
     /// A touch must last as long to count: 0 to 300 ms, in steps of 100 (checkin.md 10).
     Q_PROPERTY(int minimumTouchMs READ minimumTouchMs WRITE setMinimumTouchMs NOTIFY changed FINAL)
     /// One switch: each picture of the kite is lit for as many seconds, 1 to 5; 0: nothing is lit
@@ -49,6 +51,8 @@ public:
     void setLeftHanded(bool left);
     [[nodiscard]] bool kiteAloud() const { return m_kiteAloud; }
     void setKiteAloud(bool aloud);
+    [[nodiscard]] bool countAloud() const { return m_countAloud; }
+    void setCountAloud(bool aloud);
     [[nodiscard]] int minimumTouchMs() const { return m_minimumTouchMs; }
     void setMinimumTouchMs(int ms);
     [[nodiscard]] int scanSeconds() const { return m_scanSeconds; }
@@ -70,6 +74,7 @@ private:
     bool m_saveBattery = false;
     bool m_leftHanded = false;
     bool m_kiteAloud = false;
+    bool m_countAloud = false;
     int m_minimumTouchMs = 0;
     int m_scanSeconds = 0;
 };

@@ -134,6 +134,16 @@ QString Household::person() const
     return m_workplace ? fromCore(m_workplace->device.person) : QString();
 }
 
+DeviceId Household::device() const
+{
+    return m_workplace ? m_workplace->device.id : DeviceId{};
+}
+
+bool Household::therapist() const
+{
+    return m_workplace && m_workplace->device.role == store::Role::Therapist;
+}
+
 Result<usecase::Family> Household::family()
 {
     return usecase::loadFamily(*m_workplace, toCore(m_child));

@@ -6,12 +6,17 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "core/catalogue/catalogue.h"
+#include "core/usecase/box_items.h"
 #include "core/usecase/box_notes.h"
+#include "core/usecase/box_questions.h"
 #include "core/usecase/family.h"
+#include "core/usecase/forecast_box.h"
 #include "core/usecase/plan_week.h"
+#include "core/usecase/restock.h"
 #include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/take_out.h"
+#include "core/usecase/tend_item.h"
 #include "core/usecase/workplace.h"
 
 #include <memory>
@@ -32,6 +37,8 @@ class Household : public QObject
     Q_PROPERTY(QList<QString> children READ children NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
+    /// The phone of the one who packs the boxes.
+    Q_PROPERTY(bool therapist READ therapist NOTIFY childrenChanged FINAL)
     /// The first run is still to come.
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
@@ -54,6 +61,8 @@ public:
     void setChild(const QString &alias);
     [[nodiscard]] QStringList children() const { return m_children; }
     [[nodiscard]] QString person() const;
+    [[nodiscard]] DeviceId device() const;
+    [[nodiscard]] bool therapist() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
     [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
     [[nodiscard]] QString catalogueNote() const;
@@ -73,6 +82,27 @@ public:
     /// Keeping the current child's box (core/usecase/keep_box.h), in this phone's person's name.
     Outcome countBox(const std::map<ItemId, int> &counts);
     Outcome sayPlace(const std::string &place, const std::string &words);
+    /// All that is told of each item (core/usecase/box_items.h); nothing when it cannot be read.
+    [[nodiscard]] std::vector<usecase::BoxItem> boxItems();
+    [[nodiscard]] std::optional<usecase::BoxItem> boxItem(const ItemId &item);
+    /// How long it lasts (core/usecase/forecast_box.h); nothing where nothing is known.
+    [[nodiscard]] std::optional<usecase::ItemOutlook> outlook(const usecase::BoxItem &item) const;
+    /// A full count is worth asking for.
+    [[nodiscard]] bool countIsDue();
+    /// An adult answers what two phones left open (core/usecase/box_questions.h).
+    Outcome answerQuestion(const std::string &question, const std::string &answer);
+    /// More of an item: asked for, a step on, counted in (core/usecase/restock.h).
+    Outcome askFor(const ItemId &item);
+    Outcome moveRequest(const ItemId &item, box::RequestStep step);
+    Outcome countIn(const ItemId &item, int pieces);
+    /// Tending one item (core/usecase/tend_item.h), in this phone's person's name.
+    Outcome noteGone(const ItemId &item, box::ExceptionKind kind, int pieces, Day day);
+    Outcome noteBackAgain(const ItemId &item, int pieces);
+    Outcome noteOpened(const ItemId &item, const box::PieceId &piece, std::optional<Day> day);
+    Outcome noteLeftOpen(const ItemId &item, const box::PieceId &piece);
+    Outcome noteChecked(const ItemId &item);
+    Outcome noteHygiene(const ItemId &item, box::HygieneMark mark);
+    Outcome throwAway(const ItemId &item);
     /// What has to be looked for on the floor (core/usecase/search_floor.h).
     [[nodiscard]] usecase::FloorSearch floorSearch();
     Outcome notePiecesFound(const usecase::FoundPieces &found);
@@ -110,6 +140,7 @@ signals:
     void changed();
 
 private:
+    [[nodiscard]] usecase::Tending tending(const ItemId &item) const;
     void openStore();
     void loadCatalogue();
     void readChildren();

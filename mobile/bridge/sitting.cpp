@@ -81,6 +81,14 @@ void Sitting::setMinutes(int minutes)
     say();
 }
 
+void Sitting::setBoxNotHere(bool notHere)
+{
+    if (m_boxNotHere == notHere)
+        return;
+    m_boxNotHere = notHere;
+    say();
+}
+
 void Sitting::setRoom(const safety::Room &room)
 {
     m_room = room;
@@ -229,6 +237,7 @@ usecase::MenuRequest Sitting::request() const
         request.kite = m_guess->kite();
     request.room = m_room;
     request.filters = m_filters;
+    request.boxNotHere = m_boxNotHere;
     if (m_minutes > 0)
         request.minutes = m_minutes;
     return request;

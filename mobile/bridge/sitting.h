@@ -45,6 +45,9 @@ class Sitting : public QObject
     /// "Every kite does all of these." is due with the child's last tap: the first ever, and every
     /// tenth from there (checkin.md 3.1).
     Q_PROPERTY(bool everyKiteDue READ everyKiteDue NOTIFY changed FINAL)
+    /// An adult says that the box is not where everybody thinks it is: household and no-box offers
+    /// for today, on this phone alone; "box is here" forgets it (job.md scenario 12).
+    Q_PROPERTY(bool boxNotHere READ boxNotHere WRITE setBoxNotHere NOTIFY changed FINAL)
     /// The four kite breaths were begun in this sitting; once is enough (checkin.md 5).
     Q_PROPERTY(bool breathsBegun READ breathsBegun NOTIFY changed FINAL)
 
@@ -64,6 +67,8 @@ public:
     void setMinutes(int minutes);
     [[nodiscard]] bool noticeRead() const { return m_noticeRead; }
     [[nodiscard]] bool everyKiteDue() const { return m_everyKiteDue; }
+    [[nodiscard]] bool boxNotHere() const { return m_boxNotHere; }
+    void setBoxNotHere(bool notHere);
     [[nodiscard]] bool breathsBegun() const { return m_breathsBegun; }
 
     /// Keeps the tap as a check-in; within a minute of the last one it takes its place. A bag is a
@@ -135,6 +140,7 @@ private:
     int m_tapsToEveryKite = 0; ///< Taps that pass without the words; 0: due with the next.
     bool m_everyKiteDue = false;
     bool m_breathsBegun = false;
+    bool m_boxNotHere = false;
 };
 
 } // namespace lidlark::mobile

@@ -31,6 +31,7 @@ void Sitting::load()
     m_tapsToEveryKite = 0;
     m_everyKiteDue = false;
     m_breathsBegun = false;
+    m_boxNotHere = false;
     m_when = m_household->today();
     if (m_household->isOpen() && !m_household->child().isEmpty()) {
         const auto kept =
@@ -55,6 +56,7 @@ void Sitting::restore(const QJsonObject &object)
     m_filters = filtersFrom(object[QStringLiteral("filters")].toObject());
     m_minutes = object[QStringLiteral("minutes")].toInt();
     m_noticeRead = object[QStringLiteral("notice-read")].toBool();
+    m_boxNotHere = object[QStringLiteral("box-not-here")].toBool();
     if (when != textOf(m_when))
         return; // who is here and how the body feels change faster than a day
     m_room = roomFrom(object[QStringLiteral("room")].toObject());
@@ -78,6 +80,7 @@ void Sitting::keep()
                        {QStringLiteral("room"), toJson(m_room)},
                        {QStringLiteral("minutes"), m_minutes},
                        {QStringLiteral("notice-read"), m_noticeRead},
+                       {QStringLiteral("box-not-here"), m_boxNotHere},
                        {QStringLiteral("not-nows"), m_notNows},
                        {QStringLiteral("kite-off"), m_kiteOff},
                        {QStringLiteral("taps-to-every-kite"), m_tapsToEveryKite},

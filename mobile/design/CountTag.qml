@@ -8,8 +8,11 @@ Rectangle {
     id: tag
 
     property string text: ""
+    /// Where there is less room, the word breaks.
+    property real room: tag.wholeWidth
+    readonly property real wholeWidth: Math.ceil(metrics.advanceWidth) + 15
 
-    implicitWidth: word.implicitWidth + 14
+    implicitWidth: Math.min(tag.room, tag.wholeWidth)
     implicitHeight: Math.max(25, word.height + 5)
     rotation: -3
     antialiasing: true
@@ -18,10 +21,19 @@ Rectangle {
     border.width: 1.5
     border.color: Theme.drawingInk
 
+    TextMetrics {
+        id: metrics
+
+        font: word.font
+        text: tag.text
+    }
+
     Words {
         id: word
 
         anchors.centerIn: parent
+        width: Math.min(tag.wholeWidth - 14, tag.width - 6)
+        horizontalAlignment: Text.AlignHCenter
         role: Theme.Caption
         strong: true
         color: Theme.drawingInk

@@ -22,6 +22,7 @@ Sheet {
     GalleryCautions {}
     GalleryChild {}
     GalleryTray {}
+    GalleryBox {}
     GalleryCloths {}
 
     foot: TabFoot {

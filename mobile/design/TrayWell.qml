@@ -4,7 +4,8 @@ import QtQuick
 import Lidlark.Design
 
 /// One item's place in the box: drawing at the start, count at the end, mark under it, name below.
-/// In large text a row: drawing, name, count.
+/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name,
+/// count.
 Pressable {
     id: well
 
@@ -15,7 +16,12 @@ Pressable {
     property bool clickable: true
     readonly property bool asRow: Theme.largeText
     readonly property int pictureRoom: 60
-    readonly property int pictureSide: well.asRow || well.width >= 96 ? well.pictureRoom : Theme.itemSmall
+    /// More letters would lie on the drawing.
+    readonly property int lettersBeside: 4
+    readonly property bool tagBelow: !well.asRow && well.tag.length > well.lettersBeside
+    /// A word where the number stands takes a corner of the drawing's room.
+    readonly property bool wordy: !well.asRow && well.count.length > 2
+    readonly property int pictureSide: well.asRow || well.width >= 96 && !well.wordy ? well.pictureRoom : Theme.itemSmall
 
     accessibleName: well.text + well.sentence(well.count) + well.sentence(well.tag)
     paperRadius: Theme.radiusWell
@@ -35,14 +41,14 @@ Pressable {
 
     contentItem: Item {
         implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight) + name.height
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside) + name.height + longTag.below
 
         Drawing {
             id: picture
 
             anchors.left: parent.left
             y: well.asRow ? (parent.height - height) / 2 
-             : 1 + (well.pictureRoom - height) / 2
+             : well.wordy ? well.pictureRoom - height : 1 + (well.pictureRoom - height) / 2
             width: well.pictureSide
             height: well.pictureSide
             name: well.drawing
@@ -55,7 +61,7 @@ Pressable {
             y: well.asRow ? (parent.height - height) / 2 : 0
             text: well.count
             look: well.look
-            tag: well.tag
+            tag: well.asRow ? well.tag : ""
             stacked: true
             dotColour: Theme.wellText
             dotGround: Theme.well
@@ -70,11 +76,27 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2 : parent.height - height
+            y: well.asRow ? (parent.height - height) / 2
+                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside)
             role: Theme.Reason
             color: Theme.wellText
             spoken: false
             text: well.text
+        }
+
+        CountTag {
+            id: longTag
+
+            readonly property bool shown: !well.asRow && well.tag.length > 0
+            readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
+            readonly property real below: well.tagBelow ? height + Theme.smallGap : 0
+
+            anchors.left: well.tagBelow ? parent.left : undefined
+            anchors.right: well.tagBelow ? undefined : parent.right
+            y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
+            room: well.availableWidth
+            visible: longTag.shown
+            text: well.tag
         }
     }
 }

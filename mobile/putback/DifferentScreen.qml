@@ -15,6 +15,7 @@ Sheet {
 
     signal back()
     signal floorCheckWanted()
+    signal driedOutWanted(string itemId)
     signal done(string activityId)
 
     PutBackViewModel {
@@ -30,10 +31,15 @@ Sheet {
         onBack: screen.back()
     }
 
+    ProblemNote {
+        width: screen.contentWidth
+        text: putBack.problem
+    }
+
     Repeater {
         model: putBack
 
-        ExceptionRow {
+        DifferentRow {
             id: row
 
             required property string itemId
@@ -44,6 +50,9 @@ Sheet {
             required name
             required drawing
             required note
+            required canStandOpen
+            required leftOpen
+            required mouthed
 
             objectName: "exception-" + row.itemId
             width: screen.contentWidth
@@ -52,9 +61,14 @@ Sheet {
             countQuestion: qsTr("How many?")
             countTo: row.word >= 0 && row.expected > 1 ? row.expected : 0
             currentCount: row.named
-            onWordChosen: index => {
-                putBack.nameWord(row.index, index)
+            onWordChosen: word => {
+                if (putBack.canBeRescued(row.index, word))
+                    screen.driedOutWanted(row.itemId)
+                else
+                    putBack.nameWord(row.index, word)
             }
+            onOpenSaid: putBack.noteLeftOpen(row.index)
+            onMouthSaid: putBack.noteMouthed(row.index)
             onCountChosen: count => {
                 putBack.nameCount(row.index, count)
             }

@@ -11,6 +11,8 @@ Sheet {
 
     required property Household household
     required property PlayInHand playInHand
+    required property Appearance appearance
+    required property Voice voice
     property bool lidOn: false
 
     signal playWanted()
@@ -25,7 +27,10 @@ Sheet {
 
         household: screen.household
         playInHand: screen.playInHand
+        voice: screen.appearance.countAloud ? screen.voice : null
     }
+
+    Component.onDestruction: screen.voice.stop()
 
     header: ScreenTitle {
         x: Theme.margin

@@ -1,5 +1,6 @@
 #include "put_back_view_model.h"
 
+#include "core/wording/count_words.h"
 #include "core/wording/play_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -39,10 +40,26 @@ void PutBackViewModel::load()
     m_rows.clear();
     const auto &catalogue = m_playInHand->household()->catalogue();
     for (usecase::HomeCount &count : m_playInHand->homeCounts())
-        m_rows.push_back({catalogue.item(count.item), std::move(count)});
+        m_rows.push_back({catalogue.item(count.item), std::move(count), false, {}});
+    readCare();
     m_named = m_playInHand->exceptions();
     endResetModel();
     emit changed();
+}
+
+void PutBackViewModel::readCare()
+{
+    for (const usecase::BoxItem &item : m_playInHand->household()->boxItems()) {
+        const auto row = std::find_if(m_rows.begin(), m_rows.end(), [&](const Row &one) {
+            return one.count.item == item.row.item;
+        });
+        if (row == m_rows.end())
+            continue;
+        row->mouthed = item.row.care.mouthed;
+        const bool perishable = item.kind != nullptr && item.kind->life.openAirDays.has_value();
+        if (perishable && item.freshness.inUse() != nullptr)
+            row->openPiece = item.freshness.inUse()->id;
+    }
 }
 
 int PutBackViewModel::rowCount(const QModelIndex &parent) const
@@ -90,6 +107,12 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
         return wordOf(gone);
     case NamedRole:
         return gone.total();
+    case CanStandOpenRole:
+        return !row->openPiece.empty();
+    case LeftOpenRole:
+        return m_leftOpen.contains(row->count.item);
+    case MouthedRole:
+        return row->mouthed;
     default:
         return {};
     }
@@ -97,10 +120,19 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> PutBackViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},     {NameRole, "name"}, {DrawingRole, "drawing"},
-            {ExpectedRole, "expected"}, {HomeRole, "home"}, {CountTextRole, "countText"},
-            {DueRole, "due"},           {NoteRole, "note"}, {WordRole, "word"},
-            {NamedRole, "named"}};
+    return {{ItemIdRole, "itemId"},
+            {NameRole, "name"},
+            {DrawingRole, "drawing"},
+            {ExpectedRole, "expected"},
+            {HomeRole, "home"},
+            {CountTextRole, "countText"},
+            {DueRole, "due"},
+            {NoteRole, "note"},
+            {WordRole, "word"},
+            {NamedRole, "named"},
+            {CanStandOpenRole, "canStandOpen"},
+            {LeftOpenRole, "leftOpen"},
+            {MouthedRole, "mouthed"}};
 }
 
 bool PutBackViewModel::allTapped() const
@@ -134,8 +166,10 @@ void PutBackViewModel::tap(int index)
     const Row *row = rowAt(index);
     if (row == nullptr)
         return;
-    m_playInHand->tapHome(row->count.item,
-                          row->count.home >= row->count.due ? 0 : row->count.home + 1);
+    const int due = row->count.due;
+    const int home = row->count.home >= due ? 0 : row->count.home + 1;
+    if (m_playInHand->tapHome(row->count.item, home) && home > 0 && m_voice != nullptr)
+        m_voice->say(translated(wording::homeAloud(home, due)));
 }
 
 bool PutBackViewModel::nameWord(int index, int word)
@@ -160,6 +194,41 @@ bool PutBackViewModel::nameCount(int index, int pieces)
     if (word >= 0)
         said.set(static_cast<box::ExceptionKind>(word), pieces);
     return m_playInHand->nameExceptions(row->count.item, said);
+}
+
+bool PutBackViewModel::canBeRescued(int index, int word) const
+{
+    const Row *row = rowAt(index);
+    return row != nullptr && word == static_cast<int>(box::ExceptionKind::DriedOut) &&
+           row->kind != nullptr && !row->kind->life.rescue.empty();
+}
+
+bool PutBackViewModel::noteLeftOpen(int index)
+{
+    const Row *row = rowAt(index);
+    if (row == nullptr || row->openPiece.empty())
+        return false;
+    const ItemId item = row->count.item;
+    const Outcome done = m_household->noteLeftOpen(item, row->openPiece);
+    if (done)
+        m_leftOpen.insert(item);
+    return report(done);
+}
+
+bool PutBackViewModel::noteMouthed(int index)
+{
+    const Row *row = rowAt(index);
+    return row != nullptr &&
+           report(m_household->noteHygiene(row->count.item, box::HygieneMark::Mouthed));
+}
+
+bool PutBackViewModel::report(const Outcome &outcome)
+{
+    m_problem = outcome ? QString() : m_household->sentenceFor(outcome.error());
+    if (outcome)
+        m_household->announce();
+    load();
+    return outcome.ok();
 }
 
 bool PutBackViewModel::needsFloorCheck() const

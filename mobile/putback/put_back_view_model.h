@@ -5,8 +5,10 @@
 
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/play_in_hand.h"
+#include "mobile/bridge/voice.h"
 
 #include <map>
+#include <set>
 
 namespace lidlark::mobile {
 
@@ -17,9 +19,12 @@ class PutBackViewModel : public QAbstractListModel
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
+    /// Counts pieces aloud as they come home; null: silent.
+    Q_PROPERTY(lidlark::mobile::Voice *voice MEMBER m_voice FINAL)
     Q_PROPERTY(int count READ count NOTIFY changed FINAL)
     Q_PROPERTY(bool allTapped READ allTapped NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> putBackLines READ putBackLines NOTIFY changed FINAL)
+    Q_PROPERTY(QString problem MEMBER m_problem NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> words READ words CONSTANT FINAL) ///< The five words of an exception.
 
 public:
@@ -32,8 +37,11 @@ public:
         HomeRole,
         CountTextRole,
         NoteRole,
-        WordRole, ///< Index of the word that stands, -1 for none.
-        NamedRole ///< Pieces it names.
+        WordRole,         ///< Index of the word that stands, -1 for none.
+        NamedRole,        ///< Pieces it names.
+        CanStandOpenRole, ///< A pot that may have been left open.
+        LeftOpenRole,     ///< So it was, as was just said.
+        MouthedRole       ///< It was in a mouth, and waits for a washing.
     };
 
     using QAbstractListModel::QAbstractListModel;
@@ -54,6 +62,11 @@ public:
     /// The word for this item; one piece until a number is said. The same word again takes it back.
     Q_INVOKABLE bool nameWord(int row, int word);
     Q_INVOKABLE bool nameCount(int row, int pieces);
+    /// Dried out has a page of its own where it may be rescued (job.md scenario 4).
+    [[nodiscard]] Q_INVOKABLE bool canBeRescued(int row, int word) const;
+    /// The pot in use was found left open.
+    Q_INVOKABLE bool noteLeftOpen(int row);
+    Q_INVOKABLE bool noteMouthed(int row);
     /// Something lies on a floor that must be looked for before anything else (G2).
     Q_INVOKABLE bool needsFloorCheck() const;
 
@@ -64,15 +77,22 @@ private:
     struct Row {
         const catalogue::ItemKind *kind = nullptr;
         usecase::HomeCount count;
+        bool mouthed = false;
+        box::PieceId openPiece; ///< The piece in use; empty: none, or no perishable.
     };
     void load();
+    void readCare();
+    bool report(const Outcome &outcome);
     [[nodiscard]] const Row *rowAt(int row) const;
     [[nodiscard]] box::Exceptions named(const ItemId &item) const;
 
     Household *m_household = nullptr;
     PlayInHand *m_playInHand = nullptr;
+    Voice *m_voice = nullptr;
+    QString m_problem;
     std::vector<Row> m_rows;
     std::map<ItemId, box::Exceptions> m_named;
+    std::set<ItemId> m_leftOpen; ///< Said on this page.
 };
 
 } // namespace lidlark::mobile

@@ -113,6 +113,24 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
+        visible: countAloud.visible
+        text: qsTr("Putting back")
+    }
+
+    ChoiceRow {
+        id: countAloud
+
+        objectName: "countAloud"
+        width: screen.contentWidth
+        visible: screen.voice.available
+        text: qsTr("Count the pieces aloud")
+        note: qsTr("One, two, three, as each comes home.")
+        checked: screen.appearance.countAloud
+        onToggled: screen.appearance.countAloud = !screen.appearance.countAloud
+    }
+
+    SectionWords {
+        width: screen.contentWidth
         text: qsTr("The kite")
     }
 

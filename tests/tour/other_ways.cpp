@@ -168,6 +168,43 @@ void planTheWeek(Account &account)
     account.tap("Easier", "graded-easier", "Played easier.");
 }
 
+/// Nuala's dough has dried out (job.md scenario 4), and the box is tended.
+void tendTheBox(Account &account)
+{
+    account.pass("Box");
+    account.tap("dough, 1", "item", "One item: what needs a look, what may be noted.");
+    account.tap("Opened: a week ago", "item-opened", "The day it was opened.");
+    account.pass("Back");
+    account.tap("pegs, 6", "item-pegs", "An item that keeps.");
+    account.pass("Something is gone");
+    account.pass("What became of it?: broken");
+    account.tap("Note it", "item-gone", "Noted outside a play; the chart of use.");
+    account.tap("It was in a mouth", "item-mouthed", "Set aside, washed, dried.");
+    account.pass("Back");
+    account.pass("Today");
+    account.pass("Everything");
+    account.pass("Crumb Counter");
+    account.pass("Stop here");
+    account.tap("Something's different", "different-dough", "Left open, and in a mouth, besides.");
+    account.tap("Dough: dried out", "dried-out", "Rescue it, or throw it away.");
+    account.tap("Try to rescue it", "rescue", "How.");
+    account.tap("Still hard", "thrown-away", "Offers without dough, at once.");
+    account.tap("Box", "box-asked", "Asked for, to be washed, low.");
+    account.tap("What to ask for", "requests", "What is asked for, and how far it has come.");
+    account.tap("Dough: It has come", "requests-come", "Counted in.");
+    account.pass("Back");
+    account.pass("Count it all");
+    if (account.hand().find(QStringLiteral("One by one")) != nullptr) {
+        account.pass("One by one");
+        account.pass("One more:");
+        account.tap("Next", "count-one", "One thing after the other, with the child.");
+        account.pass("Back");
+        account.pass("Count it all");
+    }
+    account.pass("One less: pom-poms");
+    account.tap("That's what is here", "count-result", "What differs, plainly.");
+}
+
 void beginAndDie(Account &account)
 {
     account.pass("Everything");
@@ -196,6 +233,7 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/anya-marta.lidlark", evening, clearTheHouseOfLatex);
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
     ways.start("island/skye-lorna.lidlark", evening, planTheWeek);
+    ways.start("island/nuala-shona.lidlark", evening, tendTheBox);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();

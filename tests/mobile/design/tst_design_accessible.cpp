@@ -152,6 +152,9 @@ void TestDesignAccessible::decorationIsNotSpoken()
     const Shown picture("Drawing { name: 'item-peg'; alt: 'A clothes peg' }");
     QCOMPARE(picture.spoken()->role(), QAccessible::Graphic);
     QCOMPARE(picture.spoken()->text(QAccessible::Name), QString("A clothes peg"));
+    const Shown chart("UseChart { pieces: [1, 2]; text: 'Pegs: 1 in the week of 4 January.' }");
+    QCOMPARE(chart.spoken()->role(), QAccessible::StaticText);
+    QCOMPARE(chart.spoken()->text(QAccessible::Name), QString("Pegs: 1 in the week of 4 January."));
     const Shown button("PaperButton { text: 'Play'; sign: 'sign-box' }");
     QCOMPARE(button.spoken()->childCount(), 0);
 }
