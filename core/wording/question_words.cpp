@@ -85,6 +85,7 @@ std::vector<Sentence> sameOrTwo(const Question &question, const ItemNames &item,
         return {{"%1 noted %2 %3 %4 %5, on two phones.", {first.author, pieces, noun, word, when}},
                 sameOrHowMany(question)};
     std::vector<Sentence> sentences;
+    sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
         sentences.push_back(noted(side, word, item, now));
     sentences.push_back(sameOrHowMany(question));
@@ -94,6 +95,7 @@ std::vector<Sentence> sameOrTwo(const Question &question, const ItemNames &item,
 std::vector<Sentence> beforeOrAfter(const Question &question, const ItemNames &item, DayPart now)
 {
     std::vector<Sentence> sentences;
+    sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides) {
         const std::string when = fill(momentWords(side.when, now));
         if (side.isCount)
@@ -114,6 +116,7 @@ std::vector<Sentence> beforeOrAfter(const Question &question, const ItemNames &i
 std::vector<Sentence> whoCountedLast(const Question &question, const ItemNames &item)
 {
     std::vector<Sentence> sentences;
+    sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
         sentences.push_back(
             {"%1 counted %2 %3.",
@@ -134,6 +137,7 @@ std::vector<Sentence> whichPutBack(const Question &question, const ItemNames &it
 std::vector<Sentence> whichCountedIn(const Question &question, const ItemNames &item)
 {
     std::vector<Sentence> sentences;
+    sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
         sentences.push_back(
             {"%1 counted in %2 %3.",
