@@ -85,12 +85,17 @@ std::vector<WeekOfUse> weeksOfUse(const store::ItemRow &row, Day today, int week
 {
     std::vector<WeekOfUse> list;
     const Day thisWeek = mondayOf(today);
-    for (int i = weeks - 1; i >= 0; --i)
+    Day first = thisWeek;
+    for (const box::Arrival &arrival : row.arrivals)
+        first = std::min(first, mondayOf(arrival.day));
+    const int known = (thisWeek - first) / daysOfWeek + 1;
+    const int shown = std::min(weeks, known);
+    for (int i = shown - 1; i >= 0; --i)
         list.push_back({thisWeek - i * daysOfWeek, 0});
     for (const box::DatedUse &use : row.uses) {
         const int ago = (thisWeek - mondayOf(use.day)) / daysOfWeek;
-        if (use.day <= today && ago >= 0 && ago < weeks)
-            list[static_cast<std::size_t>(weeks - 1 - ago)].pieces += use.pieces;
+        if (use.day <= today && ago >= 0 && ago < shown)
+            list[static_cast<std::size_t>(shown - 1 - ago)].pieces += use.pieces;
     }
     return list;
 }

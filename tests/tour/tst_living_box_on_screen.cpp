@@ -6,33 +6,12 @@
 #include "mobile/bridge/appearance.h"
 #include "mobile/bridge/sitting.h"
 #include "tests/tour/listening_voice.h"
-#include "tests/tour/open_app.h"
+#include "tests/tour/meeting.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
 using namespace lidlark;
 using namespace lidlark::test;
-
-namespace {
-
-/// Two phones of one crew meet: each takes in what the other holds.
-void letMeet(const QString &one, const QString &other, const char *clock)
-{
-    const auto takeFrom = [clock](const QString &from, const QString &to) {
-        auto source = store::Database::open(from.toStdString());
-        auto target = store::Database::open(to.toStdString());
-        const auto device = store::DeviceRepository(*target).device();
-        StillClock now(*msFromText(clock));
-        SeededEntropy entropy("meeting");
-        usecase::Workplace workplace{*target, realCatalogue(), now, entropy, **device};
-        (void)usecase::takeEventsFrom(*source, workplace,
-                                      [](const journal::Lane &) { return true; });
-    };
-    takeFrom(one, other);
-    takeFrom(other, one);
-}
-
-} // namespace
 
 /// Guards job.md scenarios 1, 4 and 12 and G4, G5, G8 and T8 on the real screens.
 class TestLivingBoxOnScreen : public QObject
