@@ -45,8 +45,8 @@ struct WeekOfUse {
     int pieces = 0;
 };
 
-/// The use of one item over the last @p weeks weeks at most, oldest first, this one included, and none
-/// from before it came: for adults.
+/// The use of one item over the last @p weeks weeks at most, oldest first, this one included, and
+/// none from before it came: for adults.
 std::vector<WeekOfUse> weeksOfUse(const store::ItemRow &row, Day today, int weeks);
 
 /// A full count is worth asking for: none for a month, counted from the handing over. [P]
