@@ -5,7 +5,8 @@ import Lidlark.Box
 import Lidlark.Bridge
 import Lidlark.Design
 
-/// The pieces of a perishable: when each was opened, how long it keeps, and that it was left open.
+/// The pieces of a perishable: when each was opened, that it was left open, and how long the family
+/// keeps it.
 Column {
     id: list
 
@@ -79,6 +80,37 @@ Column {
                 visible: card.opened
                 text: qsTr("It was left open")
                 onClicked: pieces.leftOpen(card.index)
+            }
+        }
+    }
+
+    Card {
+        width: list.width
+        spacing: Theme.gap
+
+        Words {
+            width: parent.width
+            role: Theme.Reason
+            soft: true
+            text: qsTr("How long do you keep it once opened?")
+        }
+
+        ChipFlow {
+            Repeater {
+                model: pieces.keepChoices
+
+                FilterChip {
+                    id: keep
+
+                    required property string modelData
+                    required property int index
+
+                    accessibleName: qsTr("Keeps: %1").arg(keep.modelData)
+                    text: keep.modelData
+                    checkable: false
+                    picked: pieces.keepChoice === keep.index
+                    onClicked: pieces.chooseKeep(keep.index)
+                }
             }
         }
     }

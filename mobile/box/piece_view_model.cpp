@@ -13,6 +13,8 @@ namespace {
 
 /// In the order of `openedChoices`; the choice after them is "not opened".
 constexpr std::array daysAgo{0, 1, 3, 7};
+/// In the order of `keepChoices`; the choice after them is no limit of the family's own.
+constexpr std::array keptDays{7, 14, 30};
 constexpr int notOpened = static_cast<int>(daysAgo.size());
 
 } // namespace
@@ -20,6 +22,19 @@ constexpr int notOpened = static_cast<int>(daysAgo.size());
 QStringList PieceViewModel::openedChoices()
 {
     return {tr("today"), tr("yesterday"), tr("3 days ago"), tr("a week ago"), tr("not opened")};
+}
+
+QStringList PieceViewModel::keepChoices()
+{
+    return {tr("a week"), tr("two weeks"), tr("a month"), tr("no limit of ours")};
+}
+
+int PieceViewModel::keepChoice() const
+{
+    if (!m_keepsDays)
+        return static_cast<int>(keptDays.size());
+    const auto *found = std::find(keptDays.begin(), keptDays.end(), *m_keepsDays);
+    return found == keptDays.end() ? -1 : static_cast<int>(found - keptDays.begin());
 }
 
 void PieceViewModel::setHousehold(Household *household)
@@ -47,6 +62,7 @@ void PieceViewModel::load()
     beginResetModel();
     const auto item = m_household->boxItem(m_item);
     const bool perishable = item && item->kind != nullptr && item->kind->isPerishable();
+    m_keepsDays = item ? item->row.care.keepsDays : std::nullopt;
     m_pieces = perishable ? item->freshness.pieces : std::vector<box::PieceFreshness>();
     endResetModel();
     emit loaded();
@@ -112,6 +128,16 @@ void PieceViewModel::leftOpen(int row)
     if (row < 0 || row >= rowCount())
         return;
     report(m_household->noteLeftOpen(m_item, m_pieces[static_cast<std::size_t>(row)].id));
+}
+
+void PieceViewModel::chooseKeep(int choice)
+{
+    if (choice < 0 || choice > static_cast<int>(keptDays.size()))
+        return;
+    std::optional<int> days;
+    if (choice < static_cast<int>(keptDays.size()))
+        days = keptDays[static_cast<std::size_t>(choice)];
+    report(m_household->setKeepingLimit(m_item, days));
 }
 
 void PieceViewModel::report(const Outcome &outcome)

@@ -20,6 +20,10 @@ class PieceViewModel : public QAbstractListModel
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
     /// "today", "yesterday", "3 days ago", "a week ago", "not opened".
     Q_PROPERTY(QList<QString> openedChoices READ openedChoices CONSTANT FINAL)
+    /// How long the family keeps it once opened: "a week", "two weeks", "a month", "no limit of
+    /// ours".
+    Q_PROPERTY(QList<QString> keepChoices READ keepChoices CONSTANT FINAL)
+    Q_PROPERTY(int keepChoice READ keepChoice NOTIFY loaded FINAL) ///< -1: another limit.
 
 public:
     enum Role {
@@ -42,10 +46,13 @@ public:
     [[nodiscard]] int count() const { return rowCount(); }
     [[nodiscard]] QString problem() const { return m_problem; }
     [[nodiscard]] static QStringList openedChoices();
+    [[nodiscard]] static QStringList keepChoices();
+    [[nodiscard]] int keepChoice() const;
 
     /// The piece was opened then; the last choice: not at all.
     Q_INVOKABLE void chooseOpened(int row, int choice);
     Q_INVOKABLE void leftOpen(int row);
+    Q_INVOKABLE void chooseKeep(int choice);
 
 signals:
     void loaded();
@@ -58,6 +65,7 @@ private:
     Household *m_household = nullptr;
     ItemId m_item;
     std::vector<box::PieceFreshness> m_pieces;
+    std::optional<int> m_keepsDays;
     QString m_problem;
 };
 

@@ -100,6 +100,7 @@ public:
     Outcome noteBackAgain(const ItemId &item, int pieces);
     Outcome noteOpened(const ItemId &item, const box::PieceId &piece, std::optional<Day> day);
     Outcome noteLeftOpen(const ItemId &item, const box::PieceId &piece);
+    Outcome setKeepingLimit(const ItemId &item, std::optional<int> days);
     Outcome noteChecked(const ItemId &item);
     Outcome noteHygiene(const ItemId &item, box::HygieneMark mark);
     Outcome throwAway(const ItemId &item);

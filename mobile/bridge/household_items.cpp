@@ -80,6 +80,11 @@ Outcome Household::noteLeftOpen(const ItemId &item, const box::PieceId &piece)
     return usecase::noteLeftOpen(*m_workplace, tending(item), piece);
 }
 
+Outcome Household::setKeepingLimit(const ItemId &item, std::optional<int> days)
+{
+    return usecase::setKeepingLimit(*m_workplace, tending(item), days);
+}
+
 Outcome Household::noteChecked(const ItemId &item)
 {
     return usecase::noteChecked(*m_workplace, tending(item));

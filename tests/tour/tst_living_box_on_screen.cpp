@@ -171,6 +171,19 @@ private slots:
         QCOMPARE(item("dough").care.pieces.front().opened, dayFrom({2027, 1, 11}));
     }
 
+    /// Home-made dough: the family sets its own limit, and the page says the last day.
+    void aFamilySetsItsOwnLimit()
+    {
+        open(newStore("nuala", "Nuala", "Shona", "h-nuala"), "2027-01-14T18:00:00Z");
+        goTo("Box", "dough, 1");
+        QVERIFY(hand().tap(text("Opened: yesterday")));
+        QVERIFY2(hand().tap(text("Keeps: a week")), page().constData());
+        QCOMPARE(item("dough").care.keepsDays, std::optional<int>(7));
+        QVERIFY2(hand().reads(text("Opened yesterday. Good until Wednesday.")), page().constData());
+        QVERIFY(hand().tap(text("Keeps: no limit")));
+        QVERIFY(!item("dough").care.keepsDays.has_value());
+    }
+
     /// Scenario 4: the new pot is counted in, and its opening date is empty until it is opened.
     void aNewPotIsNotOpened()
     {
@@ -271,6 +284,36 @@ private slots:
         QVERIFY(hand().tap(text("Short crayons: Put it in the box")));
         QCOMPARE(item("crayons").high, before + 3);
         QVERIFY2(!item("crayons").requests.front().isOpen(), page().constData());
+    }
+
+    /// G5: the one who packs says how far it has come, and the family sees it.
+    void theTherapistMovesARequestOn()
+    {
+        const QString ruths = newStore("ruth", "Fin", "Ruth", "h-fin");
+        const QString morvens = newStore("morven", "Fin", "Morven", "h-fin");
+        {
+            auto database = store::Database::open(morvens.toStdString());
+            auto device = **store::DeviceRepository(*database).device();
+            device.role = store::Role::Therapist;
+            QVERIFY(store::DeviceRepository(*database).setDevice(device).ok());
+        }
+        open(ruths, mondayEvening);
+        goTo("Box", "stick-on eyes, 6");
+        QVERIFY2(hand().tap(text("Stick-on eyes: Ask for more")), page().constData());
+        m_app.reset();
+        letMeet(ruths, morvens, "2027-01-12T09:00:00Z");
+        open(morvens, "2027-01-12T09:05:00Z");
+        goTo("Box", "What to ask for");
+        QVERIFY2(hand().tap(text("Stick-on eyes: Seen")), page().constData());
+        QVERIFY(hand().tap(text("Stick-on eyes: On its way")));
+        QVERIFY(hand().find(text("Stick-on eyes: It has come")) == nullptr);
+        m_app.reset();
+        letMeet(ruths, morvens, "2027-01-12T09:10:00Z");
+        open(ruths, "2027-01-12T18:00:00Z");
+        QVERIFY(hand().tap(text("Box")));
+        QVERIFY2(hand().reads(text("stick-on eyes, 6, on its way")), page().constData());
+        QVERIFY(hand().tap(text("What to ask for")));
+        QVERIFY2(hand().reads(text("On its way, says Morven, today.")), page().constData());
     }
 
     /// safety.md HY-01: what was in a mouth waits for a washing.
