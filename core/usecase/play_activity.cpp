@@ -171,8 +171,8 @@ bool mayUse(const catalogue::Activity &activity, const catalogue::ItemKind &kind
 }
 
 /// A pot or a straw that is used for the first time is opened today, unless one is open and good.
-Outcome openFirstUsed(Workplace &workplace, store::Recording &recording, const store::BoxRow &box,
-                      const catalogue::Activity &activity)
+Outcome openFirstUsed(Workplace &workplace, store::Recording &recording, const std::string &who,
+                      const store::BoxRow &box, const catalogue::Activity &activity)
 {
     const auto items = store::BoxRepository(workplace.database).items(box.id);
     const auto today = store::todayOf(workplace.clock);
@@ -186,8 +186,8 @@ Outcome openFirstUsed(Workplace &workplace, store::Recording &recording, const s
         const auto piece = freshnessOf(row, kind, today->day).toOpen();
         if (!piece)
             continue;
-        Outcome said = recording.say({LaneKind::Box, box.id.value}, Kind::Opened,
-                                     box::fieldsOf(box::Opened{row.item, *piece, today->day}));
+        Outcome said = recording.sayAs(who, {LaneKind::Box, box.id.value}, Kind::Opened,
+                                       box::fieldsOf(box::Opened{row.item, *piece, today->day}));
         if (!said)
             return said;
     }
@@ -221,7 +221,7 @@ Result<PlayId> startPlay(Workplace &workplace, const PlayRequest &request)
         play::fieldsOf(play::Started{id, box->child, activity->id, activity->version}));
     if (!said)
         return said.error();
-    if (const Outcome opened = openFirstUsed(workplace, *recording, *box, *activity); !opened)
+    if (const Outcome opened = openFirstUsed(workplace, *recording, who, *box, *activity); !opened)
         return opened.error();
     if (const Outcome done = recording->commit(); !done)
         return done.error();

@@ -14,8 +14,6 @@ using box::Question;
 using box::QuestionSort;
 using box::Side;
 
-constexpr int daysSaid = 1; // an answer is read by whoever looks the next day
-
 const std::string &nounOf(int pieces, const ItemNames &item)
 {
     return pieces == 1 ? item.one : item.many;
@@ -195,16 +193,6 @@ std::string answerInside(const Question &question)
 }
 
 } // namespace
-
-QuestionLook lookOf(const Question &question, const std::string &person, const DeviceId &device,
-                    Day today)
-{
-    if (!question.isOpen())
-        return today - question.answeredWhen.day <= daysSaid ? QuestionLook::Said
-                                                             : QuestionLook::Gone;
-    const bool mine = question.askedOf == person || question.askedOn == device;
-    return mine || today > question.asked.day ? QuestionLook::Asks : QuestionLook::Waits;
-}
 
 std::vector<Sentence> questionWords(const Question &question, const ItemNames &item, DayPart now)
 {

@@ -14,18 +14,6 @@ struct ItemNames {
     std::string many;
 };
 
-/// What of a question stands on one phone.
-enum class QuestionLook {
-    Asks,  ///< With its answers: it is put to this phone's person, or has waited for a day.
-    Waits, ///< Somebody else is asked; from the next day on anybody may answer.
-    Said,  ///< Answered today or yesterday: what was said, and by whom.
-    Gone
-};
-
-/// @param person who uses the phone. @param device the phone itself. Source: events.md 7.
-QuestionLook lookOf(const box::Question &question, const std::string &person,
-                    const DeviceId &device, Day today);
-
 /// One question in plain sentences: "Ruth and Gran each noted one stick-on eye used up this
 /// evening. Same one, or two?" (job.md scenario 1). Never who was wrong.
 std::vector<Sentence> questionWords(const box::Question &question, const ItemNames &item,

@@ -7,7 +7,7 @@
 
 namespace lidlark::mobile {
 
-using wording::QuestionLook;
+using box::QuestionLook;
 
 void QuestionViewModel::setHousehold(Household *household)
 {
@@ -47,8 +47,8 @@ void QuestionViewModel::take(const usecase::BoxItem &item)
     const std::string many = toCore(itemNameInside(item));
     const wording::ItemNames names{item.kind != nullptr ? item.kind->one : many, many};
     for (const box::Question &question : item.row.questions) {
-        const QuestionLook look = wording::lookOf(question, toCore(m_household->person()),
-                                                  m_household->device(), m_household->today().day);
+        const QuestionLook look = box::lookOf(question, toCore(m_household->person()),
+                                              m_household->device(), m_household->today().day);
         if (look != QuestionLook::Gone && (look == QuestionLook::Asks) == m_asking)
             m_rows.push_back({itemDrawing(item), names, question, look});
     }

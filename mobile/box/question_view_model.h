@@ -5,6 +5,7 @@
 
 #include "mobile/bridge/household.h"
 
+#include "core/box/question_look.h"
 #include "core/wording/question_words.h"
 
 #include <vector>
@@ -58,7 +59,7 @@ private:
         QString drawing;
         wording::ItemNames names;
         box::Question question;
-        wording::QuestionLook look = wording::QuestionLook::Gone;
+        box::QuestionLook look = box::QuestionLook::Gone;
     };
     void load();
     void take(const usecase::BoxItem &item);

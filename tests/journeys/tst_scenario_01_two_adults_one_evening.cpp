@@ -1,5 +1,6 @@
 #include <QtTest>
 
+#include "core/box/question_look.h"
 #include "core/store/event_repository.h"
 #include "core/store/projector.h"
 #include "core/usecase/box_items.h"
@@ -101,12 +102,11 @@ private slots:
             words += wording::fill(part) + " ";
         QCOMPARE(words, std::string("Ruth and Gran each noted one stick-on eye used up this "
                                     "evening. Same one, or two? "));
-        using wording::QuestionLook;
+        using box::QuestionLook;
         const Day day = *dayFrom({2027, 1, 11});
-        QVERIFY(wording::lookOf(question, "Gran", m_gran->device.id, day) == QuestionLook::Asks);
-        QVERIFY(wording::lookOf(question, "Ruth", m_ruth->device.id, day) == QuestionLook::Waits);
-        QVERIFY(wording::lookOf(question, "Ruth", m_ruth->device.id, day + 1) ==
-                QuestionLook::Asks);
+        QVERIFY(box::lookOf(question, "Gran", m_gran->device.id, day) == QuestionLook::Asks);
+        QVERIFY(box::lookOf(question, "Ruth", m_ruth->device.id, day) == QuestionLook::Waits);
+        QVERIFY(box::lookOf(question, "Ruth", m_ruth->device.id, day + 1) == QuestionLook::Asks);
     }
 
     void whateverIsAnsweredIsTheSameEverywhere_data()

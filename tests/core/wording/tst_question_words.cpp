@@ -1,11 +1,13 @@
 #include <QtTest>
 
+#include "core/box/question_look.h"
 #include "core/wording/question_words.h"
 
 using namespace lidlark;
 using namespace lidlark::wording;
 using box::ExceptionKind;
 using box::Question;
+using box::QuestionLook;
 using box::QuestionSort;
 using box::Side;
 
