@@ -35,7 +35,10 @@ box::Freshness freshnessOf(const store::ItemRow &row, const catalogue::ItemKind 
 {
     const box::Stock stock{row.arrivals, row.low, row.high, row.out};
     const box::KeepingRules rules = kind != nullptr ? keepingRulesOf(*kind) : box::KeepingRules{};
-    return box::freshnessOf(stock, row.care, rules, today);
+    box::ItemCare care = row.care;
+    if (row.counted)
+        care.checked = std::max(care.checked.value_or(*row.counted), *row.counted);
+    return box::freshnessOf(stock, care, rules, today);
 }
 
 std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue &catalogue,
@@ -43,6 +46,7 @@ std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue
 {
     std::vector<BoxItem> items;
     items.reserve(family.items.size());
+    const bool countDue = countIsDue(family, today);
     for (const store::ItemRow &row : family.items) {
         BoxItem item;
         item.row = row;
@@ -54,6 +58,9 @@ std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue
             if (question.isOpen())
                 item.questions.push_back(question);
         }
+        const bool monthly = item.kind != nullptr && item.kind->life.checkDays &&
+                             *item.kind->life.checkDays >= daysBetweenCounts;
+        item.lookAlone = item.freshness.lookDue && !(countDue && monthly);
         item.none = item.freshness.usable == 0;
         item.runsLow = !item.none && row.expected > 1 && item.freshness.usable * 2 <= row.expected;
         items.push_back(std::move(item));

@@ -17,6 +17,7 @@ struct BoxItem {
     box::Freshness freshness;
     std::optional<box::Request> request;  ///< The last one, open or counted in.
     std::vector<box::Question> questions; ///< Open ones.
+    bool lookAlone = false;               ///< A look is due, and no count is that would bring it.
     bool runsLow = false;                 ///< Half or less of what belongs here, and not none.
     bool none = false;                    ///< Nothing usable is left.
 };
@@ -28,7 +29,8 @@ std::vector<BoxItem> boxItemsOf(const Family &family, const catalogue::Catalogue
 /// How long the pieces of @p kind keep.
 box::KeepingRules keepingRulesOf(const catalogue::ItemKind &kind);
 
-/// How one item stands today. @param kind null: of a newer catalogue; nothing limits it.
+/// How one item stands today. Who counts a thing has it in hand: a count is a look, too.
+/// @param kind null: of a newer catalogue; nothing limits it.
 box::Freshness freshnessOf(const store::ItemRow &row, const catalogue::ItemKind *kind, Day today);
 
 /// What of these is looked over before the play: what is looked at before every use, and what a

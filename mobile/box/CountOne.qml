@@ -12,6 +12,8 @@ Column {
     property string note: ""
     property string drawing: ""
     property string place: ""
+    /// What to look for, with it in hand.
+    property string look: ""
     property int counted: 0
     property int expected: 0
     /// Places that are drawn: what should be here, or what is, but never a heap too small to see.
@@ -33,6 +35,13 @@ Column {
         width: one.width
         text: one.note
         endText: one.place
+    }
+
+    Words {
+        width: one.width
+        visible: one.look.length > 0
+        role: Theme.Body
+        text: one.look
     }
 
     HomeWell {

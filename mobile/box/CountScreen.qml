@@ -57,7 +57,7 @@ Sheet {
         visible: screen.listed
         role: Theme.Body
         soft: true
-        text: qsTr("Count together what lies in the box now. What is missing is only missing.")
+        text: qsTr("Count together what lies in the box now, and look each one over. What is missing is only missing.")
     }
 
     StitchedLink {
@@ -113,6 +113,7 @@ Sheet {
             required property int pieces
             required property bool said
             required expected
+            required look
 
             width: screen.contentWidth
             visible: large.index === screen.one

@@ -57,6 +57,8 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
         return item.row.out > 0 ? QStringLiteral("%1. %2").arg(listed, outText(item.row.out))
                                 : listed;
     }
+    case LookRole:
+        return fromCore(item.kind != nullptr ? item.kind->life.check : std::string());
     case CountedRole:
         return m_counted.at(item.row.item);
     case SaidRole:
@@ -72,9 +74,9 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> CountViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},     {NameRole, "name"},        {DrawingRole, "drawing"},
-            {NoteRole, "note"},         {CountedRole, "pieces"},   {SaidRole, "said"},
-            {ExpectedRole, "expected"}, {NextNameRole, "nextName"}};
+    return {{ItemIdRole, "itemId"},     {NameRole, "name"},      {DrawingRole, "drawing"},
+            {NoteRole, "note"},         {CountedRole, "pieces"}, {SaidRole, "said"},
+            {ExpectedRole, "expected"}, {LookRole, "look"},      {NextNameRole, "nextName"}};
 }
 
 bool CountViewModel::isSaid(int row) const

@@ -37,6 +37,7 @@ public:
         CountedRole,
         SaidRole,     ///< Somebody has counted it on this page; else the ledger's number stands.
         ExpectedRole, ///< At most, in the box.
+        LookRole,     ///< What to look for, with it in hand; empty: nothing.
         NextNameRole  ///< The item after this one; empty: the last.
     };
 

@@ -61,7 +61,7 @@ QString wellTag(const usecase::BoxItem &item)
         return tr(QT_TRANSLATE_NOOP("ItemWords", "throw away"));
     if (item.freshness.useSoon)
         return tr(QT_TRANSLATE_NOOP("ItemWords", "use soon"));
-    if (item.freshness.lookDue && row.high > 0)
+    if (item.lookAlone && row.high > 0)
         return tr(QT_TRANSLATE_NOOP("ItemWords", "look at it"));
     if (item.request && item.request->isOpen())
         return requestTag(*item.request);

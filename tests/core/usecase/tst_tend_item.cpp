@@ -222,6 +222,15 @@ private slots:
         QVERIFY(item("straw").freshness.pieces.front().opened == on(19));
     }
 
+    /// Monthly looks come with the monthly count; a weekly one stands alone.
+    void aLookThatTheCountBringsIsNotAskedForTwice()
+    {
+        m_ruth->clock.moveTo(islandTime(31, 18, 0) + 4 * msPerDay);
+        QVERIFY(item("pegs").freshness.lookDue);
+        QVERIFY(!item("pegs").lookAlone);
+        QVERIFY(item("dough").lookAlone);
+    }
+
     void aCountIsDueOnceAMonth()
     {
         usecase::Workplace workplace = m_ruth->workplace();
@@ -237,6 +246,7 @@ private slots:
             counts[row.item] = row.low;
         QVERIFY(usecase::countBox(workplace, "Fin", {}, counts).ok());
         QVERIFY(!due(31 + 3));
+        QVERIFY(!item("pegs").freshness.lookDue); // who counts them has them in hand
     }
 };
 
