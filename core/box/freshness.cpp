@@ -78,10 +78,14 @@ bool hasDates(const KeepingRules &rules)
     return rules.perishable || rules.replaceDays;
 }
 
-Day lastLookOf(const Stock &stock, const ItemCare &care, Day today)
+/// A look dated after today is none: a clock was wrong.
+std::optional<Day> lastLookOf(const ItemCare &care, Day today)
 {
-    if (care.checked && *care.checked <= today)
-        return *care.checked;
+    return care.checked && *care.checked <= today ? care.checked : std::nullopt;
+}
+
+Day firstDayOf(const Stock &stock, Day today)
+{
     Day came = today;
     for (const Arrival &arrival : stock.arrivals)
         came = std::min(came, arrival.day);
@@ -111,9 +115,9 @@ Freshness freshnessOf(const Stock &stock, const ItemCare &care, const KeepingRul
                       Day today)
 {
     Freshness freshness;
-    freshness.lastLook = lastLookOf(stock, care, today);
-    freshness.lookDue =
-        rules.checkDays && stock.high > 0 && today - *freshness.lastLook >= *rules.checkDays;
+    freshness.lastLook = lastLookOf(care, today);
+    const Day since = freshness.lastLook.value_or(firstDayOf(stock, today));
+    freshness.lookDue = rules.checkDays && stock.high > 0 && today - since >= *rules.checkDays;
     bool soon = false;
     if (hasDates(rules)) {
         std::vector<Came> came = everyPiece(stock, care);

@@ -36,7 +36,7 @@ struct Freshness {
     int usable = 0;              ///< Of the low end of the stock: neither past date nor mouthed.
     bool useSoon = false;        ///< A piece nears its last day, and it is fit for use.
     bool lookDue = false;        ///< The look that comes with `checkDays` is due.
-    std::optional<Day> lastLook; ///< Or the day it came.
+    std::optional<Day> lastLook; ///< None: nobody has looked since it came.
     [[nodiscard]] const PieceFreshness *inUse() const; ///< Opened first; null: none is open.
     /// The piece that a play now opens; nothing where one is open and fit, or none is left.
     [[nodiscard]] std::optional<PieceId> toOpen() const;

@@ -190,6 +190,7 @@ private slots:
         const Stock stock{{{std::nullopt, on(4), 1}}, 1, 1, 0};
         QVERIFY(!freshnessOf(stock, {}, sevenDays, on(10)).lookDue);
         QVERIFY(freshnessOf(stock, {}, sevenDays, on(11)).lookDue);
+        QVERIFY(!freshnessOf(stock, {}, sevenDays, on(11)).lastLook); // it only came
         ruth.say(Kind::Checked, fieldsOf(Checked{eyes, on(11)}), hour);
         QVERIFY(!freshnessOf(stock, careOf(m_log), sevenDays, on(12)).lookDue);
         // A clock a year ahead does not switch the looking off for a year.
