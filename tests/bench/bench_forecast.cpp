@@ -136,6 +136,7 @@ int main()
         compare("Quantiles a box asks for", ofBoxes());
         compare("Quantiles of large stores", ofStores());
         timeWholeItems();
+        return 0;
     } catch (const std::exception &error) { // Boost could not answer
         std::fprintf(stderr, "%s\n", error.what());
         return 1;

@@ -86,7 +86,7 @@ private slots:
     /// count.
     void threeYearsSlowHidesNothing()
     {
-        m_gran->clock.moveTo(islandTime(11, 18, 0) - 3 * 365 * msPerDay);
+        m_gran->clock.moveTo(islandTime(11, 18, 0) - std::int64_t{3} * 365 * msPerDay);
         usedUp(*m_gran, 2);
         m_ruth->clock.moveTo(islandTime(11, 18, 30));
         counted(*m_ruth, 6);
@@ -104,7 +104,7 @@ private slots:
     /// has seen it is the basis.
     void aFarFutureCountIsReplacedByTheNext()
     {
-        m_gran->clock.moveTo(islandTime(11, 18, 0) + 30 * 365 * msPerDay);
+        m_gran->clock.moveTo(islandTime(11, 18, 0) + std::int64_t{30} * 365 * msPerDay);
         counted(*m_gran, 2);
         m_ruth->clock.moveTo(islandTime(11, 19, 0));
         (void)m_ruth->meet(*m_gran);

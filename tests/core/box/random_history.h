@@ -50,7 +50,7 @@ public:
 
     void act(const Act &act)
     {
-        m_now += act.minutes * minute;
+        m_now += act.minutes * minuteMs;
         const auto at = static_cast<std::size_t>(act.phone);
         const std::int64_t ms = clockOf(at);
         const std::string play = "play-" + std::to_string(act.play);
@@ -107,8 +107,8 @@ private:
 
     [[nodiscard]] std::int64_t clockOf(std::size_t phone) const
     {
-        static constexpr std::array<std::int64_t, 5> wrongBy{0, 40 * minute, 2 * day,
-                                                             -3 * 365 * day, -5 * minute};
+        static constexpr std::array<std::int64_t, 5> wrongBy{
+            0, 40 * minuteMs, 2 * dayMs, std::int64_t{-3} * 365 * dayMs, -5 * minuteMs};
         return m_now + wrongBy[phone];
     }
 
@@ -180,7 +180,7 @@ private:
 
     std::vector<Held> m_phones;
     std::vector<journal::Event> m_all;
-    std::int64_t m_now = 20'000 * day;
+    std::int64_t m_now = 20'000 * dayMs;
 };
 
 } // namespace lidlark::test

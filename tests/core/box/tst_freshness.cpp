@@ -25,8 +25,8 @@ ItemCare careOf(const std::vector<Event> &log)
     return foldCare(log, journal::Seen(log));
 }
 
-const PieceId first = pieceId(std::nullopt, 0);
-const PieceId second = pieceId(std::nullopt, 1);
+const PieceId firstPiece = pieceId(std::nullopt, 0);
+const PieceId secondPiece = pieceId(std::nullopt, 1);
 
 /// activities.md 1.3: home-made dough is thrown away after 7 days; a straw is replaced weekly.
 const KeepingRules sevenDays{
@@ -58,7 +58,7 @@ private slots:
         QVERIFY(freshness.pieces.front().state == PieceState::Unopened);
         QCOMPARE(freshness.usable, 1);
         QVERIFY(!freshness.inUse());
-        QVERIFY(freshness.toOpen() == first);
+        QVERIFY(freshness.toOpen() == firstPiece);
     }
 
     /// Seven days after opening is the last; the day after, it is not offered.
@@ -77,7 +77,7 @@ private slots:
         QFETCH(int, today);
         QFETCH(int, state);
         Phone ruth("ruth", m_log);
-        opened(ruth, first, on(4), hour);
+        opened(ruth, firstPiece, on(4), hourMs);
         const Stock stock{{{std::nullopt, on(4), 1}}, 1, 1, 0};
         const Freshness freshness = freshnessOf(stock, careOf(m_log), sevenDays, on(today));
         QCOMPARE(static_cast<int>(freshness.pieces.front().state), state);
@@ -90,13 +90,14 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        opened(ruth, first, on(4), hour);
-        ruth.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, first, on(6)}), 2 * hour);
-        gran.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, first, on(6)}), 2 * hour); // the same
+        opened(ruth, firstPiece, on(4), hourMs);
+        ruth.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, firstPiece, on(6)}), 2 * hourMs);
+        gran.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, firstPiece, on(6)}),
+                 2 * hourMs); // the same
         const Stock stock{{{std::nullopt, on(4), 1}}, 1, 1, 0};
         Freshness freshness = freshnessOf(stock, careOf(m_log), sevenDays, on(7));
         QVERIFY(freshness.pieces.front().lastDay == on(8));
-        gran.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, first, on(7)}), 3 * hour);
+        gran.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, firstPiece, on(7)}), 3 * hourMs);
         freshness = freshnessOf(stock, careOf(m_log), sevenDays, on(7));
         QVERIFY(freshness.pieces.front().lastDay == on(5));
         QVERIFY(freshness.pieces.front().state == PieceState::PastDate);
@@ -108,10 +109,10 @@ private slots:
         KeepingRules bought = sevenDays;
         bought.openedDays.reset();
         Phone ruth("ruth", m_log);
-        opened(ruth, first, on(4), hour);
+        opened(ruth, firstPiece, on(4), hourMs);
         const Stock stock{{{std::nullopt, on(4), 1}}, 1, 1, 0};
         QVERIFY(!freshnessOf(stock, careOf(m_log), bought, on(30)).useSoon);
-        ruth.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, first, on(12)}), 2 * hour);
+        ruth.say(Kind::LeftOpen, fieldsOf(LeftOpen{eyes, firstPiece, on(12)}), 2 * hourMs);
         QVERIFY(freshnessOf(stock, careOf(m_log), bought, on(14)).useSoon);
     }
 
@@ -120,11 +121,11 @@ private slots:
         KeepingRules bought = sevenDays;
         bought.openedDays.reset();
         Phone ruth("ruth", m_log);
-        opened(ruth, first, on(4), hour);
-        ruth.say(Kind::Limit, fieldsOf(KeepingLimit{eyes, 7}), 2 * hour); // made at home
+        opened(ruth, firstPiece, on(4), hourMs);
+        ruth.say(Kind::Limit, fieldsOf(KeepingLimit{eyes, 7}), 2 * hourMs); // made at home
         const Stock stock{{{std::nullopt, on(4), 1}}, 1, 1, 0};
         QCOMPARE(freshnessOf(stock, careOf(m_log), bought, on(12)).usable, 0);
-        ruth.say(Kind::Limit, fieldsOf(KeepingLimit{eyes, std::nullopt}), 3 * hour);
+        ruth.say(Kind::Limit, fieldsOf(KeepingLimit{eyes, std::nullopt}), 3 * hourMs);
         QCOMPARE(freshnessOf(stock, careOf(m_log), bought, on(12)).usable, 1);
     }
 
@@ -132,16 +133,16 @@ private slots:
     void theOldestGoesFirst()
     {
         Phone ruth("ruth", m_log);
-        opened(ruth, second, on(4), hour);
+        opened(ruth, secondPiece, on(4), hourMs);
         const std::vector<Arrival> arrivals{{std::nullopt, on(4), 2}};
         Freshness freshness = freshnessOf({arrivals, 2, 2, 0}, careOf(m_log), sevenDays, on(12));
-        QVERIFY(freshness.pieces.front().id == second);
+        QVERIFY(freshness.pieces.front().id == secondPiece);
         QCOMPARE(freshness.pastDate, 1);
         QCOMPARE(freshness.usable, 1);
-        QVERIFY(freshness.toOpen() == first); // the open one is too old
+        QVERIFY(freshness.toOpen() == firstPiece); // the open one is too old
         freshness = freshnessOf({arrivals, 1, 1, 0}, careOf(m_log), sevenDays, on(12));
         QCOMPARE(freshness.pieces.size(), std::size_t{1});
-        QVERIFY(freshness.pieces.front().id == first);
+        QVERIFY(freshness.pieces.front().id == firstPiece);
         QCOMPARE(freshness.pastDate, 0);
     }
 
@@ -149,7 +150,7 @@ private slots:
     void aNewPotStartsUnopened()
     {
         Phone ruth("ruth", m_log);
-        opened(ruth, first, on(4), hour);
+        opened(ruth, firstPiece, on(4), hourMs);
         const std::vector<Arrival> arrivals{{std::nullopt, on(4), 1}, {0, on(22), 1}};
         const Freshness freshness =
             freshnessOf({arrivals, 1, 1, 0}, careOf(m_log), sevenDays, on(22));
@@ -174,13 +175,13 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        opened(ruth, first, on(6), hour);
-        opened(gran, first, on(5), hour);
+        opened(ruth, firstPiece, on(6), hourMs);
+        opened(gran, firstPiece, on(5), hourMs);
         QVERIFY(careOf(m_log).pieces.front().opened == on(5));
-        ruth.meets(gran, 2 * hour);
-        opened(ruth, first, on(8), 3 * hour);
+        ruth.meets(gran, 2 * hourMs);
+        opened(ruth, firstPiece, on(8), 3 * hourMs);
         QVERIFY(careOf(m_log).pieces.front().opened == on(8));
-        opened(ruth, first, std::nullopt, 4 * hour);
+        opened(ruth, firstPiece, std::nullopt, 4 * hourMs);
         QVERIFY(!careOf(m_log).pieces.front().opened);
     }
 
@@ -191,10 +192,10 @@ private slots:
         QVERIFY(!freshnessOf(stock, {}, sevenDays, on(10)).lookDue);
         QVERIFY(freshnessOf(stock, {}, sevenDays, on(11)).lookDue);
         QVERIFY(!freshnessOf(stock, {}, sevenDays, on(11)).lastLook); // it only came
-        ruth.say(Kind::Checked, fieldsOf(Checked{eyes, on(11)}), hour);
+        ruth.say(Kind::Checked, fieldsOf(Checked{eyes, on(11)}), hourMs);
         QVERIFY(!freshnessOf(stock, careOf(m_log), sevenDays, on(12)).lookDue);
         // A clock a year ahead does not switch the looking off for a year.
-        ruth.say(Kind::Checked, fieldsOf(Checked{eyes, on(11) + 365}), 2 * hour);
+        ruth.say(Kind::Checked, fieldsOf(Checked{eyes, on(11) + 365}), 2 * hourMs);
         QVERIFY(freshnessOf(stock, careOf(m_log), sevenDays, on(31)).lookDue);
     }
 
@@ -205,14 +206,14 @@ private slots:
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
         const auto said = [](HygieneMark mark) { return fieldsOf(HygieneSaid{eyes, mark}); };
-        ruth.say(Kind::Hygiene, said(HygieneMark::Mouthed), hour);
-        gran.say(Kind::Hygiene, said(HygieneMark::Washed), 3 * hour);
+        ruth.say(Kind::Hygiene, said(HygieneMark::Mouthed), hourMs);
+        gran.say(Kind::Hygiene, said(HygieneMark::Washed), 3 * hourMs);
         QVERIFY(careOf(m_log).mouthed);
         QCOMPARE(careOf(m_log).mouthedBy, std::string("ruth"));
         const Stock stock{{{std::nullopt, on(4), 6}}, 6, 6, 0};
         QCOMPARE(freshnessOf(stock, careOf(m_log), {}, on(5)).usable, 0);
-        gran.meets(ruth, 4 * hour);
-        gran.say(Kind::Hygiene, said(HygieneMark::Washed), 5 * hour);
+        gran.meets(ruth, 4 * hourMs);
+        gran.say(Kind::Hygiene, said(HygieneMark::Washed), 5 * hourMs);
         QVERIFY(!careOf(m_log).mouthed);
     }
 
@@ -237,7 +238,7 @@ private slots:
         QFETCH(int, kind);
         QFETCH(QByteArray, fields);
         Phone ruth("ruth", m_log);
-        ruth.say(static_cast<Kind>(kind), fields.toStdString(), hour);
+        ruth.say(static_cast<Kind>(kind), fields.toStdString(), hourMs);
         QVERIFY(careOf(m_log) == careOf({}));
     }
 
@@ -246,8 +247,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.request(0, RequestStep::Asked, hour);
-        gran.request(0, RequestStep::Asked, 2 * hour);
+        ruth.request(0, RequestStep::Asked, hourMs);
+        gran.request(0, RequestStep::Asked, 2 * hourMs);
         const auto requests = foldRequests(m_log);
         QCOMPARE(requests.size(), std::size_t{1});
         QVERIFY(requests.front().step == RequestStep::Asked);
@@ -259,15 +260,15 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone morven("morven", m_log);
-        ruth.request(0, RequestStep::Asked, hour);
-        morven.request(0, RequestStep::Packed, 2 * hour);
-        morven.request(0, RequestStep::Seen, 3 * hour);
+        ruth.request(0, RequestStep::Asked, hourMs);
+        morven.request(0, RequestStep::Packed, 2 * hourMs);
+        morven.request(0, RequestStep::Seen, 3 * hourMs);
         QVERIFY(foldRequests(m_log).front().step == RequestStep::Packed);
-        ruth.countedIn(0, 4, 4 * hour);
-        ruth.request(0, RequestStep::Asked, 5 * hour); // an old phone repeats itself
+        ruth.countedIn(0, 4, 4 * hourMs);
+        ruth.request(0, RequestStep::Asked, 5 * hourMs); // an old phone repeats itself
         QVERIFY(foldRequests(m_log).front().step == RequestStep::CountedIn);
         QCOMPARE(roundInHand(foldRequests(m_log)), 1);
-        ruth.request(1, RequestStep::Asked, 6 * hour);
+        ruth.request(1, RequestStep::Asked, 6 * hourMs);
         QCOMPARE(foldRequests(m_log).size(), std::size_t{2});
         QVERIFY(foldRequests(m_log).back().isOpen());
     }

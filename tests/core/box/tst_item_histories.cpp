@@ -138,7 +138,7 @@ private slots:
                 event.lane = {journal::LaneKind::Box, "b-fin"};
                 event.device = {"judge"};
                 event.counter = ++counter;
-                event.instant = {30'000 * day + round, 0};
+                event.instant = {30'000 * dayMs + round, 0};
                 event.kind = journal::Kind::Answer;
                 event.author = "judge";
                 const auto answers = answersOf(*open);

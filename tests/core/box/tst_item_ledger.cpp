@@ -27,10 +27,10 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour + minute);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs + minuteMs);
         QCOMPARE(fold(6, log).low(), 5);
-        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hour);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hourMs);
         QCOMPARE(fold(6, log).low(), 4);
     }
 
@@ -38,7 +38,7 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}, {ExceptionKind::Lost, 1}}, hour);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}, {ExceptionKind::Lost, 1}}, hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 4);
         QCOMPARE(ledger.careful.usedUp, 1);
@@ -49,8 +49,8 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
-        ruth.outcome("a", {}, hour + minute);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hourMs);
+        ruth.outcome("a", {}, hourMs + minuteMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 6);
         QVERIFY(ledger.losses.empty());
@@ -61,8 +61,8 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
-        gran.outcome("a", {}, 3 * hour, true);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs);
+        gran.outcome("a", {}, 3 * hourMs, true);
         QCOMPARE(fold(6, log).low(), 5);
     }
 
@@ -71,8 +71,8 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, hour);
-        gran.outcome("a", {{ExceptionKind::Lost, 1}}, hour + minute);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, hourMs);
+        gran.outcome("a", {{ExceptionKind::Lost, 1}}, hourMs + minuteMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.high(), 5);
         QCOMPARE(ledger.low(), 3); // two used up, and the one that may lie on the floor
@@ -83,9 +83,9 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 3}}, hour);
-        ruth.count(5, 0, 2 * hour);
-        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 3 * hour);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 3}}, hourMs);
+        ruth.count(5, 0, 2 * hourMs);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 3 * hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 4);
         QCOMPARE(ledger.careful.foundAtCount, 2);
@@ -97,8 +97,8 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, hour);
-        ruth.count(4, 0, 10 * hour); // had not seen Gran's entry, but is clearly later
+        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, hourMs);
+        ruth.count(4, 0, 10 * hourMs); // had not seen Gran's entry, but is clearly later
         QCOMPARE(fold(6, log).low(), 4);
         QCOMPARE(fold(6, log).high(), 4);
     }
@@ -108,8 +108,8 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, 10 * hour);
-        ruth.count(6, 0, 10 * hour + 30 * minute);
+        gran.outcome("a", {{ExceptionKind::UsedUp, 2}}, 10 * hourMs);
+        ruth.count(6, 0, 10 * hourMs + 30 * minuteMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 4);
         QCOMPARE(ledger.high(), 6);
@@ -119,9 +119,9 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
-        ruth.count(5, 0, 2 * hour);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, 3 * hour); // about before the count
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs);
+        ruth.count(5, 0, 2 * hourMs);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 2}}, 3 * hourMs); // about before the count
         QCOMPARE(fold(6, log).low(), 5);
     }
 
@@ -129,7 +129,7 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.count(4, 0, hour);
+        ruth.count(4, 0, hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.careful.missingAtCount, 2);
         QCOMPARE(ledger.losses.size(), std::size_t{1});
@@ -141,8 +141,8 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
-        ruth.found(1, hour + minute);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hourMs);
+        ruth.found(1, hourMs + minuteMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 5);
         QCOMPARE(ledger.losses.front().pieces, 1);
@@ -154,11 +154,11 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
-        gran.found(1, 2 * hour); // Gran had not heard of this loss
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hourMs);
+        gran.found(1, 2 * hourMs); // Gran had not heard of this loss
         QVERIFY(!fold(6, log).losses.front().closed);
-        gran.meets(ruth, 3 * hour);
-        gran.found(1, 3 * hour + minute);
+        gran.meets(ruth, 3 * hourMs);
+        gran.found(1, 3 * hourMs + minuteMs);
         QVERIFY(fold(6, log).losses.front().closed);
     }
 
@@ -166,10 +166,10 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hourMs);
         const std::string first = journal::identityOf(log.back());
-        ruth.outcome("b", {{ExceptionKind::Lost, 1}}, 2 * hour);
-        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, first}), 3 * hour);
+        ruth.outcome("b", {{ExceptionKind::Lost, 1}}, 2 * hourMs);
+        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, first}), 3 * hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.losses.size(), std::size_t{2});
         QVERIFY(ledger.losses[0].closed);
@@ -181,8 +181,8 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
-        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hour);
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs);
+        ruth.outcome("b", {{ExceptionKind::UsedUp, 1}}, 2 * hourMs);
         const ItemLedger ledger = fold(1, log);
         QCOMPARE(ledger.low(), 0);
         QVERIFY(ledger.pleaseCount());
@@ -193,11 +193,11 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hourMs);
         const std::string loss = journal::identityOf(log.back());
-        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, loss}), 2 * hour);
+        ruth.say(Kind::FloorChecked, fieldsOf(FloorChecked{eyes, loss}), 2 * hourMs);
         QVERIFY(fold(6, log).losses.front().closed);
-        ruth.found(1, 3 * hour);
+        ruth.found(1, 3 * hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.low(), 5);
         QCOMPARE(ledger.high(), 5);
@@ -212,9 +212,9 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hour);
-        ruth.takenOut(2 * hour);
-        ruth.takenOut(3 * hour); // said twice, true once
+        ruth.outcome("a", {{ExceptionKind::UsedUp, 1}}, hourMs);
+        ruth.takenOut(2 * hourMs);
+        ruth.takenOut(3 * hourMs); // said twice, true once
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.high(), 0);
         QCOMPARE(ledger.careful.takenOut, 5);
@@ -227,8 +227,8 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.takenOut(hour);
-        ruth.count(0, 0, 2 * hour);
+        ruth.takenOut(hourMs);
+        ruth.count(0, 0, 2 * hourMs);
         const ItemLedger ledger = fold(6, log);
         QCOMPARE(ledger.careful.missingAtCount, 0);
         QCOMPARE(ledger.careful.takenOut, 6);
@@ -241,8 +241,8 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.takenOut(hour);
-        ruth.count(6, 0, 2 * hour);
+        ruth.takenOut(hourMs);
+        ruth.count(6, 0, 2 * hourMs);
         QCOMPARE(fold(6, log).low(), 6);
         QCOMPARE(fold(6, log).careful.takenOut, 0);
     }
@@ -252,13 +252,13 @@ private slots:
     {
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hour);
-        ruth.found(1, 2 * hour);
-        ruth.takenOut(3 * hour);
+        ruth.outcome("a", {{ExceptionKind::Lost, 2}}, hourMs);
+        ruth.found(1, 2 * hourMs);
+        ruth.takenOut(3 * hourMs);
         QCOMPARE(fold(6, log).high(), 0);
-        ruth.found(1, 4 * hour);
+        ruth.found(1, 4 * hourMs);
         QCOMPARE(fold(6, log).low(), 1);
-        ruth.takenOut(5 * hour);
+        ruth.takenOut(5 * hourMs);
         QCOMPARE(fold(6, log).high(), 0);
         QVERIFY(fold(6, log).careful.conserved());
     }
@@ -269,10 +269,10 @@ private slots:
         std::vector<Event> log;
         Phone ruth("ruth", log);
         Phone gran("gran", log);
-        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hour);
-        gran.meets(ruth, hour);
-        ruth.takenOut(2 * hour);
-        gran.found(1, 2 * hour);
+        ruth.outcome("a", {{ExceptionKind::Lost, 1}}, hourMs);
+        gran.meets(ruth, hourMs);
+        ruth.takenOut(2 * hourMs);
+        gran.found(1, 2 * hourMs);
         QCOMPARE(fold(6, log).low(), 0);
         QCOMPARE(fold(6, log).high(), 1);
     }
@@ -300,7 +300,7 @@ private slots:
         QFETCH(QByteArray, fields);
         std::vector<Event> log;
         Phone ruth("ruth", log);
-        ruth.say(static_cast<Kind>(kind), fields.toStdString(), hour);
+        ruth.say(static_cast<Kind>(kind), fields.toStdString(), hourMs);
         QVERIFY(fold(6, log) == fold(6, {}));
     }
 };

@@ -51,8 +51,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("hidden-harbour-lights", 1, 18 * hour + 10 * minute);
-        gran.usedUp("dough-forecast", 1, 19 * hour + 5 * minute);
+        ruth.usedUp("hidden-harbour-lights", 1, 18 * hourMs + 10 * minuteMs);
+        gran.usedUp("dough-forecast", 1, 19 * hourMs + 5 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(4, 5));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
@@ -76,10 +76,10 @@ private slots:
         QFETCH(int, left);
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
         const Question question = openOnes(fold(6, m_log)).front();
-        gran.answer(question.id, answer.toStdString(), 20 * hour);
+        gran.answer(question.id, answer.toStdString(), 20 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(left, left));
         const ItemLedger ledger = fold(6, m_log);
         QVERIFY(openOnes(ledger).empty());
@@ -94,14 +94,14 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
         const Question question = openOnes(fold(6, m_log)).front();
-        gran.answer(question.id, "same", 20 * hour);
-        ruth.answer(question.id, "two", 19 * hour);
+        gran.answer(question.id, "same", 20 * hourMs);
+        ruth.answer(question.id, "two", 19 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(4, 4));
-        gran.meets(ruth, 21 * hour); // and what has seen it replaces it
-        gran.answer(question.id, "same", 22 * hour);
+        gran.meets(ruth, 21 * hourMs); // and what has seen it replaces it
+        gran.answer(question.id, "same", 22 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
     }
 
@@ -109,12 +109,12 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.meets(ruth, 18 * hour + minute);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.meets(ruth, 18 * hourMs + minuteMs);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(4, 4));
         Phone aaron("aaron", m_log);
-        aaron.usedUp("c", 1, 21 * hour); // nobody has seen it, but it is over two hours apart
+        aaron.usedUp("c", 1, 21 * hourMs); // nobody has seen it, but it is over two hours apart
         QCOMPARE(rangeOf(m_log), Range(3, 3));
         QVERIFY(openOnes(fold(6, m_log)).empty());
     }
@@ -123,9 +123,9 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        ruth.usedUp("b", 1, 18 * hour + minute);
-        gran.outcome("c", {{Broken, 1}}, 18 * hour + 2 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        ruth.usedUp("b", 1, 18 * hourMs + minuteMs);
+        gran.outcome("c", {{Broken, 1}}, 18 * hourMs + 2 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(3, 3));
     }
 
@@ -135,16 +135,16 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        ruth.usedUp("b", 1, 18 * hour + 30 * minute);
-        gran.usedUp("c", 1, 18 * hour + 10 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        ruth.usedUp("b", 1, 18 * hourMs + 30 * minuteMs);
+        gran.usedUp("c", 1, 18 * hourMs + 10 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(3, 4));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1}); // the closer pair: 18:00 and 18:10
-        gran.answer(open.front().id, "two", 20 * hour);
+        gran.answer(open.front().id, "two", 20 * hourMs);
         const auto next = openOnes(fold(6, m_log)); // then the other may be it
         QCOMPARE(next.size(), std::size_t{1});
-        gran.answer(next.front().id, "two", 20 * hour + minute);
+        gran.answer(next.front().id, "two", 20 * hourMs + minuteMs);
         QCOMPARE(rangeOf(m_log), Range(3, 3));
     }
 
@@ -153,9 +153,9 @@ private slots:
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
         Phone aaron("aaron", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.usedUp("b", 2, 18 * hour + 10 * minute);
-        aaron.usedUp("c", 1, 18 * hour + 30 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.usedUp("b", 2, 18 * hourMs + 10 * minuteMs);
+        aaron.usedUp("c", 1, 18 * hourMs + 30 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(2, 4)); // all apart, or one: the largest number, two
         QCOMPARE(openOnes(fold(6, m_log)).size(), std::size_t{2});
     }
@@ -165,10 +165,10 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
-        gran.meets(ruth, 19 * hour);
-        gran.count(5, 0, 20 * hour);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
+        gran.meets(ruth, 19 * hourMs);
+        gran.count(5, 0, 20 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
         QVERIFY(openOnes(fold(6, m_log)).empty());
     }
@@ -178,8 +178,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.gone(UsedUp, 1, 18 * hour + 15 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.gone(UsedUp, 1, 18 * hourMs + 15 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(4, 5));
     }
 
@@ -188,16 +188,16 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.outcome("a", {{Lost, 1}}, 18 * hour);
-        gran.outcome("b", {{Lost, 1}}, 18 * hour + 15 * minute);
+        ruth.outcome("a", {{Lost, 1}}, 18 * hourMs);
+        gran.outcome("b", {{Lost, 1}}, 18 * hourMs + 15 * minuteMs);
         QCOMPARE(fold(6, m_log).losses.size(), std::size_t{2});
         const Question question = openOnes(fold(6, m_log)).front();
-        gran.meets(ruth, 19 * hour);
-        gran.answer(question.id, "same", 19 * hour + minute);
+        gran.meets(ruth, 19 * hourMs);
+        gran.answer(question.id, "same", 19 * hourMs + minuteMs);
         const ItemLedger ledger = fold(6, m_log);
         QCOMPARE(ledger.losses.size(), std::size_t{1});
         QVERIFY(!ledger.losses.front().closed);
-        gran.found(1, 20 * hour);
+        gran.found(1, 20 * hourMs);
         QVERIFY(fold(6, m_log).losses.front().closed);
         QCOMPARE(rangeOf(m_log), Range(6, 6));
     }
@@ -216,14 +216,14 @@ private slots:
         QFETCH(int, left);
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        gran.usedUp("a", 2, 10 * hour);
-        ruth.count(6, 0, 10 * hour + 30 * minute);
+        gran.usedUp("a", 2, 10 * hourMs);
+        ruth.count(6, 0, 10 * hourMs + 30 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(4, 6));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
         QVERIFY(open.front().sort == QuestionSort::BeforeOrAfter);
         QCOMPARE(open.front().askedOf, std::string("ruth"));
-        ruth.answer(open.front().id, answer.toStdString(), 12 * hour);
+        ruth.answer(open.front().id, answer.toStdString(), 12 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(left, left));
         QVERIFY(fold(6, m_log).careful.conserved());
     }
@@ -232,8 +232,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        gran.outcome("a", {}, 10 * hour);
-        ruth.count(6, 0, 10 * hour + 30 * minute);
+        gran.outcome("a", {}, 10 * hourMs);
+        ruth.count(6, 0, 10 * hourMs + 30 * minuteMs);
         QVERIFY(fold(6, m_log).questions.empty());
     }
 
@@ -243,15 +243,15 @@ private slots:
     {
         Phone tablet("tablet", m_log);
         Phone ruth("ruth", m_log);
-        tablet.count(6, 0, 10 * hour + 2 * day);
-        ruth.usedUp("a", 1, 10 * hour + 20 * minute);
+        tablet.count(6, 0, 10 * hourMs + 2 * dayMs);
+        ruth.usedUp("a", 1, 10 * hourMs + 20 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(6, 6)); // nobody knows of the clock yet
-        ruth.meets(tablet, 11 * hour, 2 * day);
+        ruth.meets(tablet, 11 * hourMs, 2 * dayMs);
         QCOMPARE(rangeOf(m_log), Range(5, 6));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
         QCOMPARE(open.front().askedOf, std::string("tablet"));
-        ruth.answer(open.front().id, "after", 12 * hour);
+        ruth.answer(open.front().id, "after", 12 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
     }
 
@@ -262,11 +262,11 @@ private slots:
         Phone ruth("ruth", m_log);
         Phone aaron("aaron", m_log);
         Phone gran("gran", m_log);
-        tablet.count(6, 0, 10 * hour + 2 * day);
-        gran.usedUp("a", 1, 10 * hour + 20 * minute);
-        ruth.meets(tablet, 11 * hour, 2 * day);
+        tablet.count(6, 0, 10 * hourMs + 2 * dayMs);
+        gran.usedUp("a", 1, 10 * hourMs + 20 * minuteMs);
+        ruth.meets(tablet, 11 * hourMs, 2 * dayMs);
         QCOMPARE(rangeOf(m_log), Range(6, 6));
-        aaron.meets(tablet, 11 * hour, 2 * day);
+        aaron.meets(tablet, 11 * hourMs, 2 * dayMs);
         QCOMPARE(rangeOf(m_log), Range(5, 6));
     }
 
@@ -275,10 +275,10 @@ private slots:
     {
         Phone tablet("tablet", m_log);
         Phone ruth("ruth", m_log);
-        tablet.say(journal::Kind::Checked, fieldsOf(Checked{eyes, Day{0}}), 2 * day);
-        ruth.meets(tablet, minute, 2 * day);
-        ruth.usedUp("a", 1, 10 * hour);
-        tablet.count(6, 0, 15 * hour); // the clock is right now, and clearly later
+        tablet.say(journal::Kind::Checked, fieldsOf(Checked{eyes, Day{0}}), 2 * dayMs);
+        ruth.meets(tablet, minuteMs, 2 * dayMs);
+        ruth.usedUp("a", 1, 10 * hourMs);
+        tablet.count(6, 0, 15 * hourMs); // the clock is right now, and clearly later
         QCOMPARE(rangeOf(m_log), Range(6, 6));
     }
 
@@ -287,13 +287,13 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.count(5, 0, 10 * hour);
-        gran.count(4, 0, 11 * hour);
+        ruth.count(5, 0, 10 * hourMs);
+        gran.count(4, 0, 11 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(4, 5));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
         QVERIFY(open.front().sort == QuestionSort::WhoCountedLast);
-        ruth.answer(open.front().id, open.front().sides.front().identity, 12 * hour);
+        ruth.answer(open.front().id, open.front().sides.front().identity, 12 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
     }
 
@@ -301,8 +301,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.count(5, 0, 10 * hour);
-        gran.count(5, 0, 11 * hour);
+        ruth.count(5, 0, 10 * hourMs);
+        gran.count(5, 0, 11 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
         QVERIFY(openOnes(fold(6, m_log)).empty());
     }
@@ -312,13 +312,13 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 2, 10 * hour);
-        gran.usedUp("a", 1, 11 * hour);
+        ruth.usedUp("a", 2, 10 * hourMs);
+        gran.usedUp("a", 1, 11 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(4, 5));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
         QVERIFY(open.front().sort == QuestionSort::WhichPutBack);
-        gran.answer(open.front().id, open.front().sides.back().identity, 12 * hour);
+        gran.answer(open.front().id, open.front().sides.back().identity, 12 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(5, 5));
     }
 
@@ -327,10 +327,10 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.outcome("a", {{Lost, 1}}, 10 * hour);
-        gran.usedUp("a", 1, 11 * hour);
+        ruth.outcome("a", {{Lost, 1}}, 10 * hourMs);
+        gran.usedUp("a", 1, 11 * hourMs);
         const Question question = openOnes(fold(6, m_log)).front();
-        gran.answer(question.id, question.sides.back().identity, 12 * hour);
+        gran.answer(question.id, question.sides.back().identity, 12 * hourMs);
         const ItemLedger ledger = fold(6, m_log);
         QCOMPARE(ledger.careful.usedUp, 1);
         QCOMPARE(ledger.careful.lost, 0);
@@ -343,12 +343,12 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 4, 9 * hour);
-        ruth.countedIn(0, 4, 15 * hour);
-        gran.countedIn(0, 4, 15 * hour + 20 * minute);
+        ruth.usedUp("a", 4, 9 * hourMs);
+        ruth.countedIn(0, 4, 15 * hourMs);
+        gran.countedIn(0, 4, 15 * hourMs + 20 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(6, 6));
         QCOMPARE(fold(6, m_log).careful.restocked, 4);
-        ruth.countedIn(1, 2, 30 * hour); // the next time something is sent
+        ruth.countedIn(1, 2, 30 * hourMs); // the next time something is sent
         QCOMPARE(rangeOf(m_log), Range(8, 8));
         QCOMPARE(fold(6, m_log).arrivals.size(), std::size_t{3});
     }
@@ -357,13 +357,13 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.countedIn(0, 4, 15 * hour);
-        gran.countedIn(0, 3, 15 * hour + 20 * minute);
+        ruth.countedIn(0, 4, 15 * hourMs);
+        gran.countedIn(0, 3, 15 * hourMs + 20 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(9, 10));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(open.size(), std::size_t{1});
         QVERIFY(open.front().sort == QuestionSort::WhichCountedIn);
-        gran.answer(open.front().id, open.front().sides.front().identity, 16 * hour);
+        gran.answer(open.front().id, open.front().sides.front().identity, 16 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(10, 10));
     }
 
@@ -372,8 +372,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.countedIn(0, 4, 15 * hour);
-        gran.count(6, 0, 15 * hour + 30 * minute);
+        ruth.countedIn(0, 4, 15 * hourMs);
+        gran.count(6, 0, 15 * hourMs + 30 * minuteMs);
         QCOMPARE(rangeOf(m_log), Range(6, 10));
         const auto open = openOnes(fold(6, m_log));
         QCOMPARE(answersOf(open.front()).front(), std::string("before")); // leaves less
@@ -382,10 +382,10 @@ private slots:
     void stillInUseComesBackAgain()
     {
         Phone ruth("ruth", m_log);
-        ruth.gone(StillInUse, 2, 10 * hour);
+        ruth.gone(StillInUse, 2, 10 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(4, 4));
         QCOMPARE(fold(6, m_log).careful.out, 2);
-        ruth.gone(StillInUse, -2, 12 * hour);
+        ruth.gone(StillInUse, -2, 12 * hourMs);
         QCOMPARE(rangeOf(m_log), Range(6, 6));
         QCOMPARE(fold(6, m_log).careful.out, 0);
         QVERIFY(fold(6, m_log).careful.conserved());
@@ -395,11 +395,11 @@ private slots:
     void moreThanEverWentInAsksForACount()
     {
         Phone ruth("ruth", m_log);
-        ruth.found(2, 10 * hour);
+        ruth.found(2, 10 * hourMs);
         const ItemLedger ledger = fold(6, m_log);
         QCOMPARE(ledger.high(), 8);
         QVERIFY(ledger.pleaseCount());
-        ruth.count(8, 0, 11 * hour);
+        ruth.count(8, 0, 11 * hourMs);
         QVERIFY(!fold(6, m_log).pleaseCount());
     }
 
@@ -407,12 +407,12 @@ private slots:
     void aCountThatFindsTheLostOnesEndsTheLooking()
     {
         Phone ruth("ruth", m_log);
-        ruth.outcome("a", {{Lost, 2}}, 10 * hour);
+        ruth.outcome("a", {{Lost, 2}}, 10 * hourMs);
         QVERIFY(!fold(6, m_log).losses.front().closed);
-        ruth.count(5, 0, 11 * hour);
+        ruth.count(5, 0, 11 * hourMs);
         QCOMPARE(fold(6, m_log).losses.front().pieces, 1);
         QVERIFY(!fold(6, m_log).losses.front().closed);
-        ruth.count(6, 0, 12 * hour);
+        ruth.count(6, 0, 12 * hourMs);
         QVERIFY(fold(6, m_log).losses.front().closed);
     }
 
@@ -421,8 +421,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
+        ruth.usedUp("a", 1, 18 * hourMs);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
         const std::string id = openOnes(fold(6, m_log)).front().id;
         std::reverse(m_log.begin(), m_log.end());
         QCOMPARE(openOnes(fold(6, m_log)).front().id, id);
@@ -432,14 +432,14 @@ private slots:
     void anAnswerToNothingChangesNothing()
     {
         Phone ruth("ruth", m_log);
-        ruth.usedUp("a", 1, 18 * hour);
+        ruth.usedUp("a", 1, 18 * hourMs);
         const ItemLedger before = fold(6, m_log);
-        ruth.answer("no-such-question", "same", 19 * hour);
+        ruth.answer("no-such-question", "same", 19 * hourMs);
         QVERIFY(fold(6, m_log) == before);
         Phone gran("gran", m_log);
-        gran.usedUp("b", 1, 18 * hour + 15 * minute);
+        gran.usedUp("b", 1, 18 * hourMs + 15 * minuteMs);
         const Question question = openOnes(fold(6, m_log)).front();
-        gran.answer(question.id, "perhaps", 20 * hour);
+        gran.answer(question.id, "perhaps", 20 * hourMs);
         QVERIFY(openOnes(fold(6, m_log)).front() == question);
     }
 };

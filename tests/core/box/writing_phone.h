@@ -13,9 +13,9 @@
 namespace lidlark::test {
 
 inline const ItemId eyes{"eyes"};
-inline constexpr std::int64_t minute = 60'000;
-inline constexpr std::int64_t hour = 60 * minute;
-inline constexpr std::int64_t day = 24 * hour;
+inline constexpr std::int64_t minuteMs = 60'000;
+inline constexpr std::int64_t hourMs = 60 * minuteMs;
+inline constexpr std::int64_t dayMs = 24 * hourMs;
 
 /// Writes events of one item into a log that all phones share, as a phone would.
 class WritingPhone

@@ -43,14 +43,14 @@ bool isExactBy(const Asked &asked, double p, std::int64_t pieces)
 
 const std::vector<double> shapes{0.05, 0.5, 1, 2.5, 7, 33, 500};
 const std::vector<double> rates{7, 45, 183, 2000};
-const std::vector<double> spans{1, 7, 30, 90, 3650};
+const std::vector<double> horizons{1, 7, 30, 90, 3650};
 const std::vector<double> chances{0.001, 0.1, 0.25, 0.5, 0.75, 0.9, 0.99, 0.999999};
 
 template <class Check> void overTheGrid(Check &&check)
 {
     for (const double shape : shapes) {
         for (const double rate : rates) {
-            for (const double days : spans)
+            for (const double days : horizons)
                 check(Asked{{shape, rate}, days});
         }
     }

@@ -30,8 +30,8 @@ private slots:
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        const Event a = at(ruth, hour);
-        const Event b = at(gran, hour);
+        const Event a = at(ruth, hourMs);
+        const Event b = at(gran, hourMs);
         QCOMPARE(ClockGaps(m_log).between(a, b), std::int64_t{0});
         QCOMPARE(ClockGaps(m_log).largest(), std::int64_t{0});
     }
@@ -41,17 +41,17 @@ private slots:
         Phone tablet("tablet", m_log);
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        const Event ahead = at(tablet, 2 * day);
-        ruth.meets(tablet, hour, 2 * day);
-        const Event later = at(tablet, 2 * day + hour); // written after the record
-        const Event ruths = at(ruth, 2 * hour);
-        const Event grans = at(gran, 2 * hour);
+        const Event ahead = at(tablet, 2 * dayMs);
+        ruth.meets(tablet, hourMs, 2 * dayMs);
+        const Event later = at(tablet, 2 * dayMs + hourMs); // written after the record
+        const Event ruths = at(ruth, 2 * hourMs);
+        const Event grans = at(gran, 2 * hourMs);
         const ClockGaps gaps(m_log);
-        QCOMPARE(gaps.between(ahead, ruths), 2 * day);
-        QCOMPARE(gaps.between(ruths, ahead), 2 * day);
+        QCOMPARE(gaps.between(ahead, ruths), 2 * dayMs);
+        QCOMPARE(gaps.between(ruths, ahead), 2 * dayMs);
         QCOMPARE(gaps.between(ahead, grans), std::int64_t{0});
         QCOMPARE(gaps.between(later, ruths), std::int64_t{0});
-        QCOMPARE(gaps.largest(), 2 * day);
+        QCOMPARE(gaps.largest(), 2 * dayMs);
     }
 
     void twoRecordsHoldAgainstEverybody()
@@ -60,22 +60,22 @@ private slots:
         Phone ruth("ruth", m_log);
         Phone aaron("aaron", m_log);
         Phone gran("gran", m_log);
-        const Event ahead = at(tablet, 2 * day);
-        ruth.meets(tablet, hour, 2 * day);
-        aaron.meets(tablet, hour, 2 * day - hour);
-        const Event grans = at(gran, 2 * hour);
-        QCOMPARE(ClockGaps(m_log).between(ahead, grans), 2 * day);
+        const Event ahead = at(tablet, 2 * dayMs);
+        ruth.meets(tablet, hourMs, 2 * dayMs);
+        aaron.meets(tablet, hourMs, 2 * dayMs - hourMs);
+        const Event grans = at(gran, 2 * hourMs);
+        QCOMPARE(ClockGaps(m_log).between(ahead, grans), 2 * dayMs);
     }
 
     void seenBeatsTheClockAndTwoHoursAreNotOrdered()
     {
         Phone ruth("ruth", m_log);
         Phone gran("gran", m_log);
-        const Event first = at(gran, 10 * hour);
-        const Event close = at(ruth, 10 * hour + 90 * minute);
-        const Event later = at(ruth, 10 * hour + 121 * minute);
-        ruth.meets(gran, 11 * hour);
-        const Event knowing = at(ruth, 9 * hour); // its clock went back, but it had seen
+        const Event first = at(gran, 10 * hourMs);
+        const Event close = at(ruth, 10 * hourMs + 90 * minuteMs);
+        const Event later = at(ruth, 10 * hourMs + 121 * minuteMs);
+        ruth.meets(gran, 11 * hourMs);
+        const Event knowing = at(ruth, 9 * hourMs); // its clock went back, but it had seen
         const journal::Meetings meetings(m_log);
         QVERIFY(meetings.orderOf(close, first) == Order::Open);
         QVERIFY(meetings.orderOf(later, first) == Order::After);
@@ -99,11 +99,11 @@ private slots:
         QFETCH(QByteArray, ahead);
         Phone tablet("tablet", m_log);
         Phone ruth("ruth", m_log);
-        const Event a = at(tablet, hour);
+        const Event a = at(tablet, hourMs);
         ruth.say(journal::Kind::Met,
                  R"({"ahead":{"tablet":)" + ahead.toStdString() + R"(},"covered":{"tablet":1}})",
-                 hour);
-        const Event b = at(ruth, hour);
+                 hourMs);
+        const Event b = at(ruth, hourMs);
         QCOMPARE(ClockGaps(m_log).between(a, b), std::int64_t{0});
     }
 };

@@ -76,7 +76,7 @@ private:
     StillClock m_clock{islandTime()};
     Database m_database;
 
-    static std::int64_t islandTime() { return 20'000 * day; }
+    static std::int64_t islandTime() { return 20'000 * dayMs; }
 };
 
 std::vector<Event> shuffled(std::vector<Event> events, std::mt19937 &random)
