@@ -12,27 +12,26 @@ namespace {
 using journal::Event;
 using journal::Meetings;
 
-std::vector<std::vector<Relation>> relationsOf(const OpenMatters &matters, const Meetings &meetings)
+/// How each of @p events stands to each count of the basis.
+std::vector<std::vector<Relation>>
+relationsTo(const Basis &basis, const std::vector<const Event *> &events, const Meetings &meetings)
 {
     std::vector<std::vector<Relation>> relations;
-    for (const Event *count : matters.basis.counts) {
+    for (const Event *count : basis.counts) {
         std::vector<Relation> &row = relations.emplace_back();
-        for (const Change &change : matters.changes)
-            row.push_back(relationTo(count, *change.first, meetings));
+        for (const Event *event : events)
+            row.push_back(relationTo(count, *event, meetings));
     }
     return relations;
 }
 
-std::vector<std::vector<Relation>> removalRelationsOf(const OpenMatters &matters,
-                                                      const Meetings &meetings)
+std::vector<const Event *> firstsOf(const std::vector<Change> &changes)
 {
-    std::vector<std::vector<Relation>> relations;
-    for (const Event *count : matters.basis.counts) {
-        std::vector<Relation> &row = relations.emplace_back();
-        for (const Event *removal : matters.removals)
-            row.push_back(relationTo(count, *removal, meetings));
-    }
-    return relations;
+    std::vector<const Event *> firsts;
+    firsts.reserve(changes.size());
+    for (const Change &change : changes)
+        firsts.push_back(change.first);
+    return firsts;
 }
 
 /// Several counts that say the same of the same: which was the last makes no difference.
@@ -115,8 +114,8 @@ OpenMatters openMattersOf(std::span<const Event> events, const Meetings &meeting
         askWhich(change, answers, matters.questions);
     matters.removals = takenOutOf(events);
     matters.basis = basisOf(events, answers, meetings);
-    matters.relations = relationsOf(matters, meetings);
-    matters.removalRelations = removalRelationsOf(matters, meetings);
+    matters.relations = relationsTo(matters.basis, firstsOf(matters.changes), meetings);
+    matters.removalRelations = relationsTo(matters.basis, matters.removals, meetings);
     if (countsAgree(matters))
         takeTheLast(matters);
     else if (matters.basis.question)

@@ -53,6 +53,11 @@ std::vector<Request> foldRequests(std::span<const Event> events)
     return requests;
 }
 
+bool anyOpen(const std::vector<Request> &requests)
+{
+    return !requests.empty() && requests.back().isOpen();
+}
+
 int roundInHand(const std::vector<Request> &requests)
 {
     int round = 0;

@@ -27,6 +27,9 @@ struct Request {
 /// Every round of one item, in order. A status only rises; said twice, or by two, is once.
 std::vector<Request> foldRequests(std::span<const journal::Event> events);
 
+/// Somebody has asked for the item, and it has not come yet.
+bool anyOpen(const std::vector<Request> &requests);
+
 /// The round that a new request or counting-in belongs to: the first that nobody has closed.
 int roundInHand(const std::vector<Request> &requests);
 

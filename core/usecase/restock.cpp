@@ -15,11 +15,6 @@ std::vector<box::Request> requestsOf(const BoxInHand &box, const ItemId &item)
     return row == nullptr ? std::vector<box::Request>() : row->requests;
 }
 
-bool isOpen(const std::vector<box::Request> &requests)
-{
-    return !requests.empty() && requests.back().isOpen();
-}
-
 std::optional<Error> problemWith(const BoxInHand &box, const catalogue::Catalogue &catalogue,
                                  const ItemId &item)
 {
@@ -51,7 +46,7 @@ Outcome askFor(Workplace &workplace, const std::string &childAlias, const std::s
     if (const auto problem = problemWith(*box, workplace.catalogue, item))
         return *problem;
     const auto requests = requestsOf(*box, item);
-    if (isOpen(requests))
+    if (box::anyOpen(requests))
         return Done{};
     const box::RequestSaid asked{item, box::roundInHand(requests), box::RequestStep::Asked,
                                  insteadOf};
@@ -67,7 +62,7 @@ Outcome moveRequest(Workplace &workplace, const std::string &childAlias, const s
     if (!box)
         return box.error();
     const auto requests = requestsOf(*box, item);
-    if (!isOpen(requests))
+    if (!box::anyOpen(requests))
         return Error{ErrorCode::NotFound, "a request for " + item.value};
     if (step <= requests.back().step)
         return Done{};

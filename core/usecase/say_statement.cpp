@@ -31,8 +31,7 @@ Result<std::vector<box::RequestSaid>> notYetAsked(Workplace &workplace, const st
         const auto row =
             std::find_if(items->begin(), items->end(),
                          [&swap](const store::ItemRow &known) { return known.item == swap.item; });
-        const bool open =
-            row != items->end() && !row->requests.empty() && row->requests.back().isOpen();
+        const bool open = row != items->end() && box::anyOpen(row->requests);
         if (row != items->end())
             swap.round = box::roundInHand(row->requests);
         if (!open)

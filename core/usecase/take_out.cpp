@@ -93,7 +93,7 @@ Outcome lookWhetherOut(Workplace &workplace, const Lane &lane, TakeOutThing &thi
 bool isAskedFor(const Family &family, const ItemId &swap)
 {
     return std::any_of(family.items.begin(), family.items.end(), [&swap](const auto &row) {
-        return row.item == swap && !row.requests.empty() && row.requests.back().isOpen();
+        return row.item == swap && box::anyOpen(row.requests);
     });
 }
 
