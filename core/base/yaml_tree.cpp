@@ -1,6 +1,6 @@
-#include "core/catalogue/yaml_tree.h"
+#include "core/base/yaml_tree.h"
 
-#include "core/catalogue/utf8.h"
+#include "core/base/utf8.h"
 
 #include <sstream>
 #include <utility>
@@ -9,11 +9,10 @@
 #include <yaml-cpp/exceptions.h>
 #include <yaml-cpp/parser.h>
 
-namespace lidlark::catalogue {
+namespace lidlark {
 
 namespace {
 
-constexpr std::size_t depthLimit = 8;
 constexpr int valueLimit = 20'000;
 
 /// Builds the tree while the parser reads, so that a hostile file is stopped at the first value
@@ -21,6 +20,8 @@ constexpr int valueLimit = 20'000;
 class TreeBuilder final : public YAML::EventHandler
 {
 public:
+    explicit TreeBuilder(std::size_t levels) : m_levels(levels) {}
+
     [[nodiscard]] YamlNode take() { return std::move(m_root); }
 
     void OnDocumentStart(const YAML::Mark & /*mark*/) override {}
@@ -81,7 +82,7 @@ private:
 
     void open(YamlNode node)
     {
-        if (m_open.size() >= depthLimit)
+        if (m_open.size() >= m_levels)
             throw YamlFault{node.line, "the file is nested too deeply"};
         if (awaitsKey())
             throw YamlFault{node.line, "a name before a colon must be one word"};
@@ -122,20 +123,21 @@ private:
                !m_open.back().keyRead;
     }
 
+    std::size_t m_levels;
     YamlNode m_root;
     std::vector<Open> m_open;
     int m_values = 0;
 };
 
-std::variant<YamlNode, YamlFault> parse(std::string_view text)
+std::variant<YamlNode, YamlFault> parse(std::string_view text, std::size_t levels)
 {
     std::istringstream stream{std::string(text)};
     YAML::Parser parser(stream);
-    TreeBuilder builder;
+    TreeBuilder builder(levels);
     if (!parser.HandleNextDocument(builder))
         return YamlFault{0, "the file is empty"};
     YamlNode root = builder.take();
-    TreeBuilder second;
+    TreeBuilder second(levels);
     if (parser.HandleNextDocument(second))
         return YamlFault{second.take().line, "a file holds one entry, not several"};
     return root;
@@ -143,14 +145,14 @@ std::variant<YamlNode, YamlFault> parse(std::string_view text)
 
 } // namespace
 
-std::variant<YamlNode, YamlFault> readYaml(std::string_view text)
+std::variant<YamlNode, YamlFault> readYaml(std::string_view text, std::size_t levels)
 {
     if (text.size() > yamlSizeLimit)
         return YamlFault{0, "the file is larger than 256 KiB"};
     if (!isPlainUtf8(text))
         return YamlFault{0, "the file is not plain UTF-8 text"};
     try {
-        return parse(text);
+        return parse(text, levels);
     } catch (const YamlFault &fault) {
         return fault;
     } catch (const YAML::Exception &exception) {
@@ -159,4 +161,4 @@ std::variant<YamlNode, YamlFault> readYaml(std::string_view text)
     }
 }
 
-} // namespace lidlark::catalogue
+} // namespace lidlark

@@ -1,8 +1,8 @@
-#include "core/catalogue/utf8.h"
+#include "core/base/utf8.h"
 
 #include <cstddef>
 
-namespace lidlark::catalogue {
+namespace lidlark {
 
 namespace {
 
@@ -72,4 +72,4 @@ bool isPlainUtf8(std::string_view bytes)
     return true;
 }
 
-} // namespace lidlark::catalogue
+} // namespace lidlark
