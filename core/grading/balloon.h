@@ -11,7 +11,7 @@ struct Balloon {
     double acrossMm = 250; ///< Width where it is widest.
     /// The skin; it grows no heavier when more air goes in. Source: a printer's table, "10,5 Zoll"
     /// balloon, 27 to 30 cm wide: 2.7 g (lauxdruck.de, latex-luftballon-g105, read). Others give
-    /// 1.8 g for one of 25 cm: a thinner skin falls about a fifth slower.
+    /// 1.8 g for one of 25 cm: a thinner skin takes about a sixth longer.
     double envelopeGrams = 2.7;
     /// Pressure above that of the room. Source: about 35 hPa in a filled balloon, at most 50 hPa
     /// while it is small (measured with a sensor inside; phyphox.org forum, thread 1490, read).

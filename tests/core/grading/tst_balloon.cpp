@@ -110,10 +110,11 @@ void TestBalloon::aLongerDropTakesLonger()
 void TestBalloon::aHeavierSkinFallsFaster()
 {
     QVERIFY(speed({.envelopeGrams = 3.2}) > speed({.envelopeGrams = 2.7}));
-    // Without pressure only the skin weighs: speed goes nearly as the root of its weight.
+    // Without pressure only the skin weighs: speed goes as the root of its weight, or a little
+    // less, since drag grows somewhat between Re 1e4 and 4e4 (the measurements in tst_sphere_drag).
     const double ratio = speed({.envelopeGrams = 4, .overpressurePa = 0}) /
                          speed({.envelopeGrams = 1, .overpressurePa = 0});
-    QVERIFY(std::abs(ratio - 2) < 0.05);
+    QVERIFY(ratio > 1.85 && ratio < 2);
 }
 
 void TestBalloon::theAirAroundItSlowsTheStart()
@@ -137,6 +138,10 @@ void TestBalloon::aFullerOneAnswersAPushMoreSlowly()
         QVERIFY(ratio && *ratio > before);
         before = *ratio;
     }
+    // 25 cm: 2.7 g of skin and 1.8 g for its turning, 9.85 + 0.34 g inside, 4.93 g outside; 20 cm:
+    // 4.5, 5.04 + 0.17 and 2.52 g. Worked by hand.
+    const auto worked = balloonPushRatio(250, 200);
+    QVERIFY(worked && std::abs(*worked - 19.62 / 12.23) < 0.003);
     // Never more than by their volumes.
     QVERIFY(before < 1.5 * 1.5 * 1.5);
 }

@@ -103,6 +103,9 @@ void TestBand::anotherMeasurementIsWithinAThird()
 void TestBand::atRestItPullsNothing()
 {
     QCOMPARE(stretchPull(1), 0.0);
+    // Half and once again as long: 2/9 exp(0.38 * 5/6) and 1/4 exp(0.57), worked by hand.
+    QVERIFY(std::abs(stretchPull(1.5) - 0.3050) < 0.0001);
+    QVERIFY(std::abs(stretchPull(2) - 0.4421) < 0.0001);
     QCOMPARE(pull(BandGrade::Heavy, 1000, 1000), 0.0);
     // Near rest it is a spring: pull / stretch is the stiffness itself (Wood 1977, definition of
     // M).
