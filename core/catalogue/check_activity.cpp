@@ -4,6 +4,7 @@
 #include "core/catalogue/check_gradings.h"
 #include "core/catalogue/check_matters.h"
 #include "core/catalogue/list_path.h"
+#include "core/catalogue/read_reviews.h"
 
 #include <algorithm>
 #include <cctype>
@@ -161,6 +162,7 @@ void checkActivity(const Activity &activity, const std::map<ItemId, ItemKind> &i
     checkPurpose(activity, findings);
     checkGradings(activity, findings);
     checkPutBack(activity, findings);
+    checkReviews(activity, findings);
 }
 
 } // namespace lidlark::catalogue
