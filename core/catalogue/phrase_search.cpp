@@ -1,0 +1,40 @@
+#include "core/catalogue/phrase_search.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace lidlark::catalogue {
+
+namespace {
+
+bool letterAt(std::string_view text, std::size_t at)
+{
+    return at < text.size() && std::isalpha(static_cast<unsigned char>(text[at])) != 0;
+}
+
+} // namespace
+
+std::string folded(std::string_view text)
+{
+    std::string lower(text);
+    std::transform(lower.begin(), lower.end(), lower.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return lower;
+}
+
+std::size_t findPhrase(std::string_view text, std::string_view phrase)
+{
+    const bool beginning = phrase.ends_with('*');
+    if (beginning)
+        phrase.remove_suffix(1);
+    for (std::size_t at = text.find(phrase); at != std::string_view::npos;
+         at = text.find(phrase, at + 1)) {
+        const std::size_t end = at + phrase.size();
+        const bool plural = end < text.size() && text[end] == 's' && !letterAt(text, end + 1);
+        if ((at == 0 || !letterAt(text, at - 1)) && (beginning || plural || !letterAt(text, end)))
+            return at;
+    }
+    return std::string_view::npos;
+}
+
+} // namespace lidlark::catalogue
