@@ -17,8 +17,8 @@ enum class LintRule {
     Claims,   ///< A promised result (question 8).
     Talk,     ///< Praise, orders, exclamation marks.
     Colour,   ///< A step that needs colour.
-    Drawings, ///< A picture for every step.
-    OfItsOwn  ///< Name, lines and drawings that no other entry has (question 10, in part).
+    Drawings, ///< A picture of its own for every step.
+    OfItsOwn  ///< Name and lines that no other entry has (question 10, in part).
 };
 inline constexpr EnumNames<LintRule, 10> lintRuleNames{{"reading", "home", "floor", "gradings",
                                                         "ways", "claims", "talk", "colour",

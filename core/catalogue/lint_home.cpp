@@ -25,14 +25,25 @@ Fate fateOf(ComesBack comesBack)
     }
 }
 
-void lintFate(const ItemUse &use, std::size_t index, const ItemKind &kind, LintFindings &findings)
+/// What is cut up is gone, however whole its kind comes home elsewhere.
+bool isCutUp(const Activity &activity, const ItemId &item)
 {
+    return activity.makes &&
+           std::any_of(activity.makes->begin(), activity.makes->end(),
+                       [&item](const MadePiece &piece) { return piece.of == item; });
+}
+
+void lintFate(const Activity &activity, std::size_t index, const ItemKind &kind,
+              LintFindings &findings)
+{
+    const ItemUse &use = activity.items[index];
     const Fate usual = fateOf(kind.comesBack);
-    if (use.fate != usual)
-        findings.push_back(
-            {LintRule::Home, lineOf("items", index, "fate"),
-             "\"" + std::string(fateNames.of(use.fate)) + "\" is not how " + kind.name + " goes",
-             "Write " + std::string(fateNames.of(usual)) + ", or change the item's own file."});
+    const bool cutUp = use.fate == Fate::UsedUp && isCutUp(activity, use.item);
+    if (use.fate != usual && !cutUp)
+        findings.push_back({LintRule::Home, lineOf("items", index, "fate"),
+                            "\"" + std::string(fateNames.of(use.fate)) + "\", but the item's own " +
+                                "file says \"" + std::string(fateNames.of(usual)) + "\"",
+                            "Write the same, or change the item's file."});
     if (use.fate == Fate::ComesBack && use.countBack != use.quantity)
         findings.push_back({LintRule::Home, lineOf("items", index, "count_back"),
                             std::to_string(use.quantity) + " go out and " +
@@ -69,7 +80,7 @@ void lintHome(const Activity &activity, const Catalogue &catalogue, LintFindings
         const ItemUse &use = activity.items[i];
         const ItemKind *kind = catalogue.item(use.item);
         if (kind && use.source == Source::Box)
-            lintFate(use, i, *kind, findings);
+            lintFate(activity, i, *kind, findings);
         lintCount(activity, use, findings);
     }
     if (!activity.noBox && activity.putBack.back() != "Lid on")

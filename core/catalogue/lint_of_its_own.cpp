@@ -69,7 +69,7 @@ void compareDrawings(const Activity &activity, const Activity &other, LintFindin
     const std::vector<std::string> theirs = drawingsOf(other);
     for (const std::string &name : drawingsOf(activity)) {
         if (std::find(theirs.begin(), theirs.end(), name) != theirs.end())
-            findings.push_back({LintRule::OfItsOwn, "picture",
+            findings.push_back({LintRule::Drawings, "picture",
                                 other.id.value + " shows " + name + " too",
                                 "Draw its own picture."});
     }
