@@ -57,7 +57,7 @@ bool names(const std::vector<std::string> &lines, int number)
         const std::string lower = folded(line);
         const auto place = static_cast<std::size_t>(number);
         return (place < numberWords.size() && hasPhrase(lower, numberWords[place])) ||
-               lower.find(std::to_string(number)) != std::string::npos;
+               hasPhrase(lower, std::to_string(number));
     });
 }
 

@@ -7,9 +7,9 @@ namespace lidlark::catalogue {
 
 namespace {
 
-bool letterAt(std::string_view text, std::size_t at)
+bool wordGoesOn(std::string_view text, std::size_t at)
 {
-    return at < text.size() && std::isalpha(static_cast<unsigned char>(text[at])) != 0;
+    return at < text.size() && std::isalnum(static_cast<unsigned char>(text[at])) != 0;
 }
 
 } // namespace
@@ -30,8 +30,9 @@ std::size_t findPhrase(std::string_view text, std::string_view phrase)
     for (std::size_t at = text.find(phrase); at != std::string_view::npos;
          at = text.find(phrase, at + 1)) {
         const std::size_t end = at + phrase.size();
-        const bool plural = end < text.size() && text[end] == 's' && !letterAt(text, end + 1);
-        if ((at == 0 || !letterAt(text, at - 1)) && (beginning || plural || !letterAt(text, end)))
+        const bool plural = end < text.size() && text[end] == 's' && !wordGoesOn(text, end + 1);
+        if ((at == 0 || !wordGoesOn(text, at - 1)) &&
+            (beginning || plural || !wordGoesOn(text, end)))
             return at;
     }
     return std::string_view::npos;
