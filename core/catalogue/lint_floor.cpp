@@ -7,8 +7,8 @@ namespace {
 constexpr int sixYears = 72;
 
 /// Source: safety.md SV-01, "beside: any age with balloon, band, cord, coin, foam, scissors under 6
-/// years"; activities.md 1.4, WATER "beside". The gate raises what an entry leaves too loose; an
-/// author should mean it.
+/// years" (rubber bands are bands); activities.md 1.4, WATER "beside". The gate raises what an
+/// entry leaves too loose; an author should mean it.
 TagSet besideTags(int floorMonths)
 {
     TagSet tags{Tag::Balloon, Tag::Band, Tag::Elastic, Tag::Cord, Tag::Coin, Tag::Foam, Tag::Water};

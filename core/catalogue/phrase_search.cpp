@@ -22,7 +22,7 @@ std::string folded(std::string_view text)
     return lower;
 }
 
-std::size_t findPhrase(std::string_view text, std::string_view phrase)
+bool hasPhrase(std::string_view text, std::string_view phrase)
 {
     const bool beginning = phrase.ends_with('*');
     if (beginning)
@@ -33,9 +33,9 @@ std::size_t findPhrase(std::string_view text, std::string_view phrase)
         const bool plural = end < text.size() && text[end] == 's' && !wordGoesOn(text, end + 1);
         if ((at == 0 || !wordGoesOn(text, at - 1)) &&
             (beginning || plural || !wordGoesOn(text, end)))
-            return at;
+            return true;
     }
-    return std::string_view::npos;
+    return false;
 }
 
 } // namespace lidlark::catalogue

@@ -8,15 +8,9 @@ namespace lidlark::catalogue {
 /// Lower case; letters beyond ASCII stay as they are.
 std::string folded(std::string_view text);
 
-/// Where @p phrase stands in @p text as words or numbers of their own, a plural "s" allowed: "cot"
+/// Whether @p phrase is in @p text as words or numbers of their own, a plural "s" allowed: "cot"
 /// is in "two cots", neither in "scotch" nor in "cotton". A phrase that ends with "*" is the
 /// beginning of a word: "magnet*" is in "magnetic". Both in lower case.
-/// @returns npos when it is not there.
-std::size_t findPhrase(std::string_view text, std::string_view phrase);
-
-inline bool hasPhrase(std::string_view text, std::string_view phrase)
-{
-    return findPhrase(text, phrase) != std::string_view::npos;
-}
+bool hasPhrase(std::string_view text, std::string_view phrase);
 
 } // namespace lidlark::catalogue

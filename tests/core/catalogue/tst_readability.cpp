@@ -9,7 +9,7 @@ namespace {
 /// The worked example of the Coleman-Liau index: the abstract of the paper itself, with its 639
 /// letters, 119 words and 5 sentences, and its grade, 14.5.
 /// Source: Coleman and Liau 1975, J. Appl. Psychol. 60:283, abstract; counted and graded in the
-/// encyclopedia article "Coleman-Liau index" (L = 537, S = 4.20, grade 14.5), and graded 14.53042
+/// Wikipedia article "Coleman-Liau index" (L = 537, S = 4.20, grade 14.5), and graded 14.53042
 /// by the test of the `coleman-liau` package (npm), which gives the same three counts.
 constexpr std::string_view paperAbstract =
     "Existing computer programs that measure readability are based largely upon subroutines which "
