@@ -2,7 +2,7 @@
 
 #include "core/catalogue/findings.h"
 #include "core/catalogue/item_kind.h"
-#include "core/catalogue/yaml_tree.h"
+#include "core/base/yaml_tree.h"
 
 namespace lidlark::catalogue {
 

@@ -53,6 +53,13 @@ struct ForecastOptions {
     double p = 0;
 };
 
+/// What `draw` is asked.
+struct DrawOptions {
+    std::string from;              ///< Folder with hands, parts, items and scenes.
+    std::string to;                ///< Folder for the SVG files.
+    std::vector<std::string> only; ///< "scene-snip-hedge"; empty: all.
+};
+
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
@@ -68,6 +75,8 @@ int runFit(const Options &options, const FitOptions &fit);
 int runForecast(const Options &options, const ForecastOptions &forecast);
 /// Solves one problem in the text format `lidrot 1` (core/rotation/instance.h).
 int runMenuSolve(const Options &options, const SolveOptions &solve);
+/// Composes drawings (core/drawing) into SVG files. The build runs it for the app's resources.
+int runDraw(const DrawOptions &asked);
 /// The gate over every box of the store, before and after a change: who is affected, and how.
 /// @param files changed or new item files (or activity files, by the folder they lie in).
 int runRecheck(const Options &options, const std::vector<std::string> &files);

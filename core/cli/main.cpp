@@ -77,6 +77,17 @@ void addForecastBox(CLI::App &app, const Options &options, ForecastBoxOptions &a
     });
 }
 
+void addDraw(CLI::App &app, DrawOptions &draw, Run &run)
+{
+    CLI::App *command = app.add_subcommand("draw", "Compose the drawings into SVG files");
+    command->add_option("from", draw.from, "Folder with hands, parts, items and scenes")
+        ->required();
+    command->add_option("--to", draw.to, "Folder for the SVG files")->required();
+    command->add_option("--only", draw.only, "Some of them, such as scene-snip-hedge")
+        ->delimiter(',');
+    command->callback([&draw, &run] { run = [&draw] { return runDraw(draw); }; });
+}
+
 /// A command that is about one child.
 void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
                      Run &run, const std::function<int()> &command)
@@ -138,6 +149,8 @@ int answer(int argc, char **argv)
     ForecastBoxOptions lasting;
     addForecastBox(app, options, lasting, run);
     addForecast(app, options, forecast, run);
+    DrawOptions draw;
+    addDraw(app, draw, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
     addChildCommand(app, "notebook", "What was played", child, run,

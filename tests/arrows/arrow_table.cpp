@@ -90,6 +90,7 @@ const ArrowTable &arrowsAmongTheRules()
     static const ArrowTable table{
         {"core/measure", core({"base"})},
         {"core/catalogue", core({"base", "measure"})},
+        {"core/drawing", core({"base"})},
         {"core/forecast", core({"base"})},
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},

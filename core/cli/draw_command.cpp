@@ -1,0 +1,94 @@
+#include "core/cli/commands.h"
+#include "core/cli/file_contents.h"
+#include "core/drawing/compose.h"
+
+#include <algorithm>
+#include <array>
+#include <iostream>
+
+namespace lidlark::cli {
+
+namespace {
+
+namespace fs = std::filesystem;
+using drawing::Kind;
+
+struct Folder {
+    Kind kind;
+    const char *name;
+    const char *prefix; ///< Of the composed file; empty: only parts of others.
+};
+constexpr std::array folders{Folder{Kind::Hand, "hands", ""}, Folder{Kind::Part, "parts", ""},
+                             Folder{Kind::Item, "items", "item-"},
+                             Folder{Kind::Scene, "scenes", "scene-"}};
+
+std::vector<drawing::DrawingFile> filesIn(const fs::path &root)
+{
+    std::vector<drawing::DrawingFile> files;
+    for (const Folder &folder : folders) {
+        std::error_code missing;
+        for (const fs::directory_entry &entry :
+             fs::directory_iterator(root / folder.name, missing)) {
+            if (entry.path().extension() == ".yaml")
+                files.push_back({folder.kind, entry.path().stem().string(),
+                                 contentsOf(entry.path()).value_or("")});
+        }
+    }
+    return files;
+}
+
+/// A file that stays the same keeps its time, so that nothing is built again for it.
+bool write(const fs::path &path, const std::string &text)
+{
+    if (contentsOf(path) == text)
+        return true;
+    std::ofstream file(path, std::ios::binary);
+    file << text;
+    file.close();
+    return !file.fail();
+}
+
+/// @returns how many could not be drawn.
+int drawAll(const drawing::Shelf &shelf, const DrawOptions &asked)
+{
+    int failed = 0;
+    for (const Folder &folder : folders) {
+        if (*folder.prefix == '\0')
+            continue;
+        for (const std::string &name : shelf.names(folder.kind)) {
+            const std::string target = folder.prefix + name;
+            if (!asked.only.empty() && std::ranges::find(asked.only, target) == asked.only.end())
+                continue;
+            const auto drawn = drawing::compose(shelf, folder.kind, name);
+            if (const auto *fault = std::get_if<drawing::Fault>(&drawn)) {
+                std::cerr << fault->text() << '\n';
+                ++failed;
+            } else if (!write(fs::path(asked.to) / (target + ".svg"),
+                              std::get<std::string>(drawn))) {
+                std::cerr << target << ".svg could not be written to " << asked.to << ".\n";
+                ++failed;
+            }
+        }
+    }
+    return failed;
+}
+
+} // namespace
+
+int runDraw(const DrawOptions &asked)
+{
+    const std::vector<drawing::DrawingFile> files = filesIn(asked.from);
+    if (files.empty()) {
+        std::cerr << "There are no drawings in " << asked.from
+                  << ": it needs the folders hands, parts, items and scenes.\n";
+        return problemInData;
+    }
+    std::error_code refused;
+    fs::create_directories(asked.to, refused);
+    const drawing::Shelf shelf(files);
+    for (const drawing::Fault &fault : shelf.faults())
+        std::cerr << fault.text() << '\n';
+    return drawAll(shelf, asked) == 0 && shelf.faults().empty() ? allWell : problemInData;
+}
+
+} // namespace lidlark::cli
