@@ -69,13 +69,12 @@ QString shown(const std::set<QString> &values)
     return QStringList(values.begin(), values.end()).join(' ');
 }
 
-/// A drawing is a picture file, or a scene composed from parts.
+/// Items and scenes are composed from data; the build makes "item-ball" of items/ball.yaml.
 bool isDrawn(const QString &name)
 {
-    const QString folder = shipped::source("assets/drawings/");
-    const QString scene = folder + "scenes/" + QString(name).remove("scene-");
-    return QFile::exists(folder + name + ".svg") || QFile::exists(scene + ".yaml") ||
-           QFile::exists(scene + ".svg");
+    const QString folder = name.startsWith("item-") ? "items/" : "scenes/";
+    return QFile::exists(shipped::source("assets/drawings/") + folder + name.section('-', 1) +
+                         ".yaml");
 }
 
 } // namespace
