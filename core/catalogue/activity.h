@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/catalogue/grading_fact.h"
 #include "core/catalogue/item_kind.h"
 #include "core/catalogue/skill.h"
 #include "core/catalogue/tag.h"
@@ -103,6 +104,7 @@ struct ItemUse {
 struct Grading {
     Lever lever = Lever::Support;
     std::string text;
+    std::optional<GradingFact> fact; ///< Absent: nothing in it that physics decides.
 };
 
 /// How many lines `items` and `swaps` of an activity may have. The gate tries every way of

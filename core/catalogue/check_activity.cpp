@@ -1,6 +1,7 @@
 #include "core/catalogue/check_activity.h"
 
 #include "core/catalogue/check_cautions.h"
+#include "core/catalogue/check_gradings.h"
 #include "core/catalogue/check_matters.h"
 #include "core/catalogue/list_path.h"
 #include "core/catalogue/readability.h"
@@ -123,16 +124,6 @@ void checkPurpose(const Activity &activity, Findings &findings)
         findings.addAt("claim", "must be play for an entry with ORL");
 }
 
-/// How a child played it last is remembered by the lever.
-void checkGradings(const std::vector<Grading> &lines, const char *field, Findings &findings)
-{
-    std::set<Lever> seen;
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (!seen.insert(lines[i].lever).second)
-            findings.addAt(lineOf(field, i, "lever"), "is listed twice");
-    }
-}
-
 void checkPutBack(const Activity &activity, Findings &findings)
 {
     if (activity.usesBox() && activity.putBack.back() != "Lid on")
@@ -151,8 +142,7 @@ void checkActivity(const Activity &activity, const std::map<ItemId, ItemKind> &i
     checkMatters(activity, findings);
     checkAccess(activity, findings);
     checkPurpose(activity, findings);
-    checkGradings(activity.easier, "easier", findings);
-    checkGradings(activity.harder, "harder", findings);
+    checkGradings(activity, findings);
     checkPutBack(activity, findings);
 }
 

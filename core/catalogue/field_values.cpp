@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
+#include <cmath>
 
 namespace lidlark::catalogue {
 
@@ -79,6 +80,15 @@ double sizeIn(const YamlNode &node, const std::string &field, Findings &findings
     if (!value)
         findings.add(node.line, field, "must be a number of millimetres");
     return value.value_or(1);
+}
+
+std::optional<double> amountIn(const YamlNode &node, const std::string &field, Findings &findings)
+{
+    const auto value = numberFrom<double>(node);
+    if (value && *value > 0 && std::isfinite(*value))
+        return value;
+    findings.add(node.line, field, "must be a number above 0");
+    return std::nullopt;
 }
 
 double millimetresIn(const YamlNode &node, const std::string &field, SizeBounds bounds,

@@ -27,6 +27,8 @@ std::string textIn(const YamlNode &node, const std::string &field, Findings &fin
 int numberIn(const YamlNode &node, const std::string &field, Bounds bounds, Findings &findings);
 /// A number as it is written, of whatever size.
 double sizeIn(const YamlNode &node, const std::string &field, Findings &findings);
+/// A number above 0 without quotes; nothing (and a finding) for anything else.
+std::optional<double> amountIn(const YamlNode &node, const std::string &field, Findings &findings);
 /// Inclusive bounds of a size, mm.
 struct SizeBounds {
     double low = 0;

@@ -1,6 +1,7 @@
 #include "core/catalogue/read_activity.h"
 
 #include "core/catalogue/measured_hazards.h"
+#include "core/catalogue/read_grading_fact.h"
 #include "core/catalogue/read_measures.h"
 
 namespace lidlark::catalogue {
@@ -90,7 +91,8 @@ std::vector<Grading> readGradings(RecordReader &record, std::string_view key)
 {
     std::vector<Grading> gradings;
     for (RecordReader &line : record.records(key, {1, 3})) {
-        gradings.push_back({line.word("lever", leverNames), line.text("text")});
+        gradings.push_back(
+            {line.word("lever", leverNames), line.text("text"), readGradingFact(line)});
         line.finish();
     }
     return gradings;

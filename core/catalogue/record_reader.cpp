@@ -92,6 +92,12 @@ std::vector<double> RecordReader::measures(std::string_view key, Bounds count)
     return values;
 }
 
+std::optional<double> RecordReader::amount(std::string_view key)
+{
+    const YamlNode *node = required(key);
+    return node ? amountIn(*node, fieldPath(key), *m_findings) : std::nullopt;
+}
+
 double RecordReader::millimetres(std::string_view key)
 {
     const YamlNode *node = required(key);

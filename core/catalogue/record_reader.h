@@ -35,6 +35,8 @@ public:
     std::vector<std::string> texts(std::string_view key, Bounds count);
     /// Sizes as written; what they may be is judged by the solid they make.
     std::vector<double> measures(std::string_view key, Bounds count);
+    /// A required number above 0; nothing (and a finding) for anything else.
+    std::optional<double> amount(std::string_view key);
     /// One size, measure::leastMm to measure::mostMm.
     double millimetres(std::string_view key);
     /// 0 when the field is not there.

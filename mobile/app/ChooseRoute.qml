@@ -12,6 +12,7 @@ ChooseScreen {
     required property AppScreens screens
 
     offers: today
+    voice: route.screens.voice
     onChosen: activityId => {
         if (today.begin(activityId))
             route.screens.go("play")

@@ -51,4 +51,20 @@ PhoneWindow {
         appearance: window.appearance
         voice: window.voice
     }
+
+    // Above everything, so that it sees each touch; it takes none away from what lies under it.
+    Item {
+        anchors.fill: parent
+        z: 1
+
+        PointHandler {
+            acceptedButtons: Qt.LeftButton
+            onActiveChanged: {
+                if (active)
+                    window.voice.touchBegan()
+                else
+                    Qt.callLater(window.voice.touchEnded)
+            }
+        }
+    }
 }

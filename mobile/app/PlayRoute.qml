@@ -11,6 +11,7 @@ PlayScreen {
 
     household: route.screens.household
     playInHand: route.screens.playInHand
+    voice: route.screens.voice
     kiteInCorner: route.screens.sitting.kiteInCorner
     onKiteFound: route.screens.go("kite")
     onPutBackWanted: route.screens.go("putback")

@@ -2,14 +2,29 @@
 
 #include <QLocale>
 #include <QTextToSpeech>
-#include <QTimer>
 
 #include <algorithm>
+#include <chrono>
 
 namespace lidlark::mobile {
 
+namespace {
+
+/// An engine may stay "speaking" for ever. Slow speech has about ten letters a second; by then and
+/// a little more the line is over whatever the engine says.
+std::chrono::milliseconds longest(const QString &text)
+{
+    constexpr std::chrono::milliseconds aLetter{100};
+    constexpr std::chrono::milliseconds toBegin{2000};
+    return toBegin + aLetter * text.size();
+}
+
+} // namespace
+
 PhoneVoice::PhoneVoice(QObject *parent) : Voice(parent)
 {
+    m_surelyOver.setSingleShot(true);
+    connect(&m_surelyOver, &QTimer::timeout, this, [this] { setSpeaking(false); });
     QTimer::singleShot(0, this, &PhoneVoice::look);
 }
 
@@ -23,6 +38,8 @@ void PhoneVoice::look()
     connect(m_speech, &QTextToSpeech::stateChanged, this, [this](QTextToSpeech::State state) {
         if (state == QTextToSpeech::Error)
             setAvailable(false);
+        if (state != QTextToSpeech::Speaking)
+            setSpeaking(false);
         else if (!m_available && state == QTextToSpeech::Ready)
             findVoice();
     });
@@ -57,12 +74,15 @@ void PhoneVoice::say(const QString &text)
         return;
     m_speech->stop();
     m_speech->say(text);
+    setSpeaking(true);
+    m_surelyOver.start(longest(text));
 }
 
 void PhoneVoice::stop()
 {
     if (m_available)
         m_speech->stop();
+    setSpeaking(false);
 }
 
 } // namespace lidlark::mobile

@@ -2,6 +2,8 @@
 
 #include "mobile/bridge/voice.h"
 
+#include <QTimer>
+
 class QTextToSpeech;
 
 namespace lidlark::mobile {
@@ -28,6 +30,7 @@ private:
 
     QTextToSpeech *m_speech = nullptr;
     bool m_available = false;
+    QTimer m_surelyOver;
 };
 
 } // namespace lidlark::mobile

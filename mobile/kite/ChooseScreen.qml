@@ -1,16 +1,20 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// The child chooses between the offers' pictures. No words in them; the last tap counts, and an
-/// adult goes on from there by holding.
+/// adult goes on from there by holding. Where the phone has a voice, the speaker reads what each
+/// picture invites to, and a long touch on a picture reads that one.
 FocusScope {
     id: screen
 
     /// Rows with activityId, drawing, drawingAlt and invite.
     required property QtObject offers
+    required property Voice voice
     property string picked: ""
+    readonly property int longTouchMs: 800
     readonly property bool wide: screen.width > screen.height
     readonly property real side: Theme.childMargin
     readonly property real between: Math.min(Theme.childGap, Theme.sectionGap)
@@ -32,6 +36,14 @@ FocusScope {
             screen.skipped()
     }
 
+    function readAll() {
+        let lines = []
+        for (let i = 0; i < choices.count; ++i)
+            lines.push((choices.itemAt(i) as OfferTile)?.invite ?? "")
+        screen.voice.read(lines)
+    }
+
+    Component.onDestruction: screen.voice.stop()
     Keys.onEscapePressed: {}
     Keys.onBackPressed: {}
 
@@ -52,22 +64,17 @@ FocusScope {
 
         model: screen.offers
 
-        ChildTile {
+        OfferTile {
             id: tile
-
-            required property string activityId
-            required property string drawingAlt
-            required property string invite
-            required property int index
-            required drawing
 
             objectName: "choice-" + tile.activityId
             x: screen.side + (screen.wide ? tile.index * (screen.tileWidth + screen.between) : 0)
             y: screen.side + (screen.wide ? 0 : tile.index * (screen.tileHeight + screen.between))
             width: screen.tileWidth
             height: screen.tileHeight
-            accessibleName: tile.invite + " " + tile.drawingAlt
             picked: screen.picked === tile.activityId
+            longTouchMs: screen.voice.available ? screen.longTouchMs : 0
+            onLingered: screen.voice.say(tile.invite)
             onChosen: {
                 if (pause.running)
                     return
@@ -81,11 +88,25 @@ FocusScope {
         objectName: "chooseWords"
         anchors.left: parent.left
         anchors.leftMargin: Theme.margin + 2
-        anchors.right: heldControl.left
+        anchors.right: speaker.visible ? speaker.left : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
         role: Theme.Label
         text: qsTr("You choose. We play together.")
+    }
+
+    SpeechButton {
+        id: speaker
+
+        objectName: "readInvites"
+        paper: true
+        anchors.right: heldControl.left
+        anchors.rightMargin: Theme.gap
+        anchors.verticalCenter: heldControl.verticalCenter
+        visible: screen.voice.available
+        speaking: screen.voice.speaking
+        accessibleName: qsTr("Read aloud")
+        onClicked: screen.readAll()
     }
 
     HeldAdultControl {

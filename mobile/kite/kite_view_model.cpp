@@ -108,7 +108,7 @@ void KiteViewModel::readAll() const
     for (const checkin::Kite kite :
          {checkin::Kite::Resting, checkin::Kite::Steady, checkin::Kite::Whirling})
         lines.append(translated(wording::kiteLine(kite)));
-    m_voice->say(lines.join(u' '));
+    m_voice->read(lines);
 }
 
 void KiteViewModel::cue(const QString &picture) const

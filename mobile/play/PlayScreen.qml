@@ -12,6 +12,7 @@ Sheet {
 
     required property Household household
     required property PlayInHand playInHand
+    required property Voice voice
     /// The kite waits in the corner, for the child to find.
     property bool kiteInCorner: false
     property bool quiet: false
@@ -25,6 +26,8 @@ Sheet {
     signal kiteFound()
 
     margin: Theme.margin
+
+    Component.onDestruction: screen.voice.stop()
 
     PlayViewModel {
         id: play
@@ -134,6 +137,18 @@ Sheet {
         step: play.step
         stepCount: play.stepCount
         text: play.stepText
+        readable: screen.voice.available
+        speaking: screen.voice.speaking
+        onReadWanted: screen.voice.read([play.stepText])
+    }
+
+    InviteLine {
+        width: screen.contentWidth
+        visible: play.step === 0
+        text: play.invite
+        readable: screen.voice.available
+        speaking: screen.voice.speaking
+        onReadWanted: screen.voice.read([play.invite])
     }
 
     Words {

@@ -17,6 +17,9 @@ Item {
     required property int step
     required property int stepCount
     required property string text
+    /// There is a voice, and it is reading.
+    property bool readable: false
+    property bool speaking: false
     readonly property bool beside: page.width > 480 && page.width > 1.5 * page.room
     readonly property bool mirrored: LayoutMirroring.enabled
     readonly property int mostPicture: 222
@@ -25,6 +28,8 @@ Item {
     /// The step marks and four lines, so that a step is read before anything is scrolled.
     readonly property real roomForWords: 48 + 4 * Theme.lineHeight(Theme.Step, Theme.textScale, Theme.arabicScript)
     readonly property real roomForPicture: page.beside ? page.room : page.room - page.roomForWords
+
+    signal readWanted()
 
     implicitHeight: page.beside ? Math.max(ground.height - page.lift, words.height) : ground.height - page.lift + Theme.gap + words.height
 
@@ -44,6 +49,19 @@ Item {
         }
     }
 
+    // It stands beside the marks, half on the picture's ground: a row of its own would push the
+    // words off a small screen.
+    SpeechButton {
+        objectName: "readStep"
+        z: 1
+        anchors.right: words.right
+        y: words.y + (marks.height - height) / 2
+        visible: page.readable
+        speaking: page.speaking
+        accessibleName: qsTr("Read this step aloud")
+        onClicked: page.readWanted()
+    }
+
     Column {
         id: words
 
@@ -53,6 +71,8 @@ Item {
         spacing: Theme.gap
 
         StepMarks {
+            id: marks
+
             width: words.width
             count: page.stepCount
             current: page.step

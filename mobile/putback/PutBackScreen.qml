@@ -94,18 +94,12 @@ Sheet {
         }
     }
 
-    Repeater {
-        model: putBack.putBackLines
-
-        Words {
-            required property string modelData
-
-            x: Theme.smallGap
-            width: screen.contentWidth - 2 * Theme.smallGap
-            role: Theme.Body
-            soft: true
-            text: modelData
-        }
+    PutBackLines {
+        width: screen.contentWidth
+        lines: putBack.putBackLines
+        readable: screen.voice.available
+        speaking: screen.voice.speaking
+        onReadWanted: screen.voice.read(putBack.putBackLines)
     }
 
     LinkPair {

@@ -89,7 +89,8 @@ const ArrowTable &arrowsAmongTheRules()
     };
     static const ArrowTable table{
         {"core/measure", core({"base"})},
-        {"core/catalogue", core({"base", "measure"})},
+        {"core/grading", core({"base"})},
+        {"core/catalogue", core({"base", "grading", "measure"})},
         {"core/drawing", core({"base"})},
         {"core/forecast", core({"base"})},
         {"core/journal", core({"base"})},

@@ -16,7 +16,13 @@ public:
     explicit ListeningVoice(std::shared_ptr<QStringList> said) : m_said(std::move(said)) {}
 
     [[nodiscard]] bool available() const override { return true; }
-    void say(const QString &text) override { m_said->append(text); }
+    /// Goes on speaking until it is stopped, as a slow reader would.
+    void say(const QString &text) override
+    {
+        m_said->append(text);
+        setSpeaking(true);
+    }
+    void stop() override { setSpeaking(false); }
 
 private:
     std::shared_ptr<QStringList> m_said; ///< Outlives the app, so that it can be read afterwards.

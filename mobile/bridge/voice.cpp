@@ -1,0 +1,48 @@
+#include "mobile/bridge/voice.h"
+
+namespace lidlark::mobile {
+
+namespace {
+
+/// An engine pauses at the end of a sentence; a line without a full stop would run into the next.
+QString asSentence(const QString &line)
+{
+    const QString bare = line.trimmed();
+    const bool ended = bare.endsWith(u'.') || bare.endsWith(u'?') || bare.endsWith(u'!');
+    return ended || bare.isEmpty() ? bare : bare + u'.';
+}
+
+} // namespace
+
+void Voice::read(const QStringList &lines)
+{
+    if (m_silencedByTouch)
+        return;
+    QStringList sentences;
+    for (const QString &line : lines)
+        sentences << asSentence(line);
+    sentences.removeAll(QString());
+    say(sentences.join(u' '));
+}
+
+void Voice::touchBegan()
+{
+    m_silencedByTouch = m_speaking;
+    if (m_speaking)
+        stop();
+}
+
+void Voice::touchEnded()
+{
+    m_silencedByTouch = false;
+}
+
+void Voice::setSpeaking(bool speaking)
+{
+    if (m_speaking == speaking)
+        return;
+    m_speaking = speaking;
+    emit speakingChanged();
+}
+
+} // namespace lidlark::mobile
