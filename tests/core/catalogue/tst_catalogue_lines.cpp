@@ -38,6 +38,7 @@ std::vector<Line> linesOf(const Activity &activity)
 {
     const QString id = QString::fromStdString(activity.id.value);
     std::vector<Line> lines;
+    lines.reserve(activity.steps.size());
     for (const Step &step : activity.steps)
         lines.push_back({"step", id, bareWords(step.text)});
     for (const auto *gradings : {&activity.easier, &activity.harder}) {

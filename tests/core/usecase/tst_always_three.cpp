@@ -52,6 +52,7 @@ void takeAway(usecase::Family &family, const ItemId &item)
 std::vector<ItemId> thingsThatCanBeGone(const usecase::Family &family)
 {
     std::vector<ItemId> things;
+    things.reserve(family.items.size());
     for (const store::ItemRow &row : family.items)
         things.push_back(row.item);
     for (const catalogue::ItemKind &kind : realCatalogue().items()) {
