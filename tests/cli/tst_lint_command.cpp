@@ -18,7 +18,7 @@ struct Answer {
     QStringList rules() const
     {
         QStringList rules;
-        for (const auto &finding : entry()["findings"].toArray())
+        for (const QJsonValue finding : entry()["findings"].toArray())
             rules << finding["rule"].toString() + " " + finding["field"].toString();
         return rules;
     }
