@@ -100,7 +100,8 @@ void TestReviews::whatDoesNotGoTogether()
     QFETCH(QByteArray, reviews);
     QFETCH(QString, reason);
     QString said;
-    for (const Problem &problem : loaded(status, reviews).problems())
+    const Catalogue catalogue = loaded(status, reviews);
+    for (const Problem &problem : catalogue.problems())
         said += QString::fromStdString(problem.text()) + "\n";
     QVERIFY2(said.contains(reason), qPrintable(said));
 }

@@ -1,5 +1,6 @@
 #include <QImage>
 #include <QPainter>
+#include <QPainterPath>
 #include <QSvgRenderer>
 #include <QTest>
 #include <QTransform>
