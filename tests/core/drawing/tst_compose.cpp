@@ -102,10 +102,10 @@ void TestCompose::theTintFallsOnlyWhereItIsAsked()
 {
     QCOMPARE(count(composed("- part: cap\n"), "#EFBF72"), 0);
     QCOMPARE(count(composed("- part: cap\n  tint: true\n"), "#EFBF72"), 1);
-    // Off register to the lower right, also when the part is turned over (look.md, section 5).
-    const QString turned = composed("- part: cap\n  tint: true\n  turn: 180\n  flip: true\n");
-    QVERIFY2(turned.contains("M15 5"),
-             qPrintable(turned)); // the circle's left end, turned: (10, 0)
+    // Off register to the lower right, also when the part is turned over (look.md, section 5): the
+    // circle begins at its left end, (-10, 0), which comes to lie at (10, 0).
+    const QString flipped = composed("- part: cap\n  tint: true\n  flip: true\n");
+    QVERIFY2(flipped.contains("M15 5"), qPrintable(flipped));
 }
 
 void TestCompose::whatAHandHoldsLiesBetweenItsFingers()
