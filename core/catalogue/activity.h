@@ -3,6 +3,7 @@
 #include "core/base/id.h"
 #include "core/catalogue/grading_fact.h"
 #include "core/catalogue/item_kind.h"
+#include "core/catalogue/review.h"
 #include "core/catalogue/skill.h"
 #include "core/catalogue/tag.h"
 
@@ -144,6 +145,7 @@ struct Activity {
     std::string entry; ///< Number in the first eighty, "A39".
     int version = 1;
     Status status = Status::Draft;
+    std::vector<Review> reviews; ///< One a language at most.
     std::string name;
     std::string invite;    ///< What the child hears; at most 12 words.
     std::string adultLine; ///< What the adult does first; at most 25 words.

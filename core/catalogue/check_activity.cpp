@@ -4,31 +4,15 @@
 #include "core/catalogue/check_gradings.h"
 #include "core/catalogue/check_matters.h"
 #include "core/catalogue/list_path.h"
+#include "core/catalogue/read_reviews.h"
+#include "core/catalogue/readability.h"
 
 #include <algorithm>
-#include <cctype>
 #include <set>
 
 namespace lidlark::catalogue {
 
 namespace {
-
-/// Runs of letters and digits, marks inside them (child's, finger-tip) included.
-int wordsIn(std::string_view text)
-{
-    int words = 0;
-    bool inside = false;
-    for (const char c : text) {
-        const auto byte = static_cast<unsigned char>(c);
-        if (std::isspace(byte) != 0)
-            inside = false;
-        else if (!inside && (std::isalnum(byte) != 0 || byte >= 0x80)) {
-            inside = true;
-            ++words;
-        }
-    }
-    return words;
-}
 
 void checkWords(const Activity &activity, Findings &findings)
 {
@@ -161,6 +145,7 @@ void checkActivity(const Activity &activity, const std::map<ItemId, ItemKind> &i
     checkPurpose(activity, findings);
     checkGradings(activity, findings);
     checkPutBack(activity, findings);
+    checkReviews(activity, findings);
 }
 
 } // namespace lidlark::catalogue

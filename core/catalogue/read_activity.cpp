@@ -3,6 +3,7 @@
 #include "core/catalogue/measured_hazards.h"
 #include "core/catalogue/read_grading_fact.h"
 #include "core/catalogue/read_measures.h"
+#include "core/catalogue/read_reviews.h"
 
 namespace lidlark::catalogue {
 
@@ -158,6 +159,7 @@ Activity readActivity(const YamlNode &node, Findings &findings)
     activity.entry = record.text("entry");
     activity.version = record.number("version", {1, 1'000'000});
     activity.status = record.word("status", statusNames);
+    activity.reviews = readReviews(record);
     activity.name = record.text("name");
     activity.invite = record.text("invite");
     activity.adultLine = record.text("adult_line");

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/base/yaml_tree.h"
 #include "core/catalogue/activity.h"
 #include "core/catalogue/findings.h"
-#include "core/base/yaml_tree.h"
 
 namespace lidlark::catalogue {
 

@@ -1,8 +1,8 @@
 #pragma once
 
+#include "core/base/yaml_tree.h"
 #include "core/catalogue/findings.h"
 #include "core/catalogue/item_kind.h"
-#include "core/base/yaml_tree.h"
 
 namespace lidlark::catalogue {
 

@@ -80,6 +80,10 @@ int runDraw(const DrawOptions &asked);
 /// The gate over every box of the store, before and after a change: who is affected, and how.
 /// @param files changed or new item files (or activity files, by the folder they lie in).
 int runRecheck(const Options &options, const std::vector<std::string> &files);
+/// The authoring checklist over activity files, each in its place in the catalogue: what a machine
+/// can see is found, what only a person can judge is asked. A file that cannot be read is wrong
+/// use.
+int runLintActivity(const Options &options, const std::vector<std::string> &files);
 /// @param input JSON text, a file's name, or "-" for standard input.
 int runPlay(const Options &options, const std::string &input);
 int runPutBack(const Options &options, const std::string &input);

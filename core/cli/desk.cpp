@@ -55,10 +55,10 @@ void putInPlace(std::vector<catalogue::SourceFile> &files, catalogue::SourceFile
     files.push_back(std::move(file));
 }
 
-} // namespace
-
-Result<catalogue::Catalogue> editedCatalogue(const Options &options,
-                                             const std::vector<std::string> &files)
+/// @param isActivity of a file's path; what is none is an item.
+template <class IsActivity>
+Result<catalogue::Catalogue>
+withFiles(const Options &options, const std::vector<std::string> &files, IsActivity &&isActivity)
 {
     auto items = filesIn(folderOf(options), "items");
     auto activities = filesIn(folderOf(options), "activities");
@@ -67,11 +67,27 @@ Result<catalogue::Catalogue> editedCatalogue(const Options &options,
         const std::optional<std::string> text = contentsOf(path);
         if (!text || text->empty())
             return Error{ErrorCode::NotFound, name};
-        const bool isActivity = path.parent_path().filename() == "activities";
-        putInPlace(isActivity ? activities : items,
-                   {(isActivity ? "activities/" : "items/") + path.filename().string(), *text});
+        const bool activity = isActivity(path);
+        putInPlace(activity ? activities : items,
+                   {(activity ? "activities/" : "items/") + path.filename().string(), *text});
     }
     return catalogue::load(items, activities);
+}
+
+} // namespace
+
+Result<catalogue::Catalogue> editedCatalogue(const Options &options,
+                                             const std::vector<std::string> &files)
+{
+    return withFiles(options, files, [](const fs::path &path) {
+        return path.parent_path().filename() == "activities";
+    });
+}
+
+Result<catalogue::Catalogue> catalogueWithActivities(const Options &options,
+                                                     const std::vector<std::string> &files)
+{
+    return withFiles(options, files, [](const fs::path &) { return true; });
 }
 
 catalogue::Catalogue readCatalogue(const Options &options)

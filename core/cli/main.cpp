@@ -141,6 +141,7 @@ int answer(int argc, char **argv)
     std::string input = "-";
     std::string folder;
     std::vector<std::string> changed;
+    std::vector<std::string> written;
     int day = 1;
     addMenu(app, options, menu, run);
     addWeek(app, options, week, run);
@@ -185,6 +186,11 @@ int answer(int argc, char **argv)
         app.add_subcommand("recheck", "Which boxes a changed item or activity touches, and how");
     recheck->add_option("files", changed, "Changed YAML files")->required();
     recheck->callback([&] { run = [&] { return runRecheck(options, changed); }; });
+    CLI::App *lint = app.add_subcommand(
+        "lint-activity",
+        "The authoring checklist over activity files: findings, and open questions");
+    lint->add_option("files", written, "Activity YAML files")->required();
+    lint->callback([&] { run = [&] { return runLintActivity(options, written); }; });
     CLI::App *demo = app.add_subcommand("demo", "Write the demo island, or move it on");
     demo->add_option("folder", folder, "Folder for the stores")->required();
     demo->add_option("--day", day, "Move on to this day (1 = 11 January 2027)");

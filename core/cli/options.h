@@ -53,6 +53,10 @@ catalogue::Catalogue readCatalogue(const Options &options);
 Result<catalogue::Catalogue> editedCatalogue(const Options &options,
                                              const std::vector<std::string> &files);
 
+/// The same, every file an activity wherever it lies.
+Result<catalogue::Catalogue> catalogueWithActivities(const Options &options,
+                                                     const std::vector<std::string> &files);
+
 /// @returns Invalid when --clock is not an instant.
 Result<std::unique_ptr<Clock>> clockFrom(const Options &options);
 

@@ -13,6 +13,7 @@ SettingsScreen {
     appearance: route.screens.appearance
     sitting: route.screens.sitting
     childName: route.screens.household.child
+    reviewNotice: route.screens.household.reviewNotice
     voice: route.screens.voice
     paperNote: paperKite.said
     onPaperKiteWanted: paperKite.save()

@@ -44,6 +44,8 @@ class Household : public QObject
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
     /// What of the catalogue could not be read; empty: all could.
     Q_PROPERTY(QString catalogueNote READ catalogueNote CONSTANT FINAL)
+    /// Who has checked the words a family reads; empty: a clinician has, all of them.
+    Q_PROPERTY(QString reviewNotice READ reviewNotice CONSTANT FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
 
 public:
@@ -66,6 +68,7 @@ public:
     [[nodiscard]] QString homeName() const { return m_homeName; }
     [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
     [[nodiscard]] QString catalogueNote() const;
+    [[nodiscard]] QString reviewNotice() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// False when the store could not be opened: then only `problem` can be shown.

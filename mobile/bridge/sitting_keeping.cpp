@@ -46,6 +46,7 @@ void Sitting::restore(const QJsonObject &object)
 {
     m_notNows = object[QStringLiteral("not-nows")].toInt();
     m_kiteOff = object[QStringLiteral("kite-off")].toBool();
+    m_noticeRead = object[QStringLiteral("notice-read")].toBool();
     m_tapsToEveryKite = qMax(0, object[QStringLiteral("taps-to-every-kite")].toInt());
     m_lastAnything = {toCore(object[QStringLiteral("last-anything")].toString())};
     const QString when = object[QStringLiteral("when")].toString();
@@ -55,7 +56,6 @@ void Sitting::restore(const QJsonObject &object)
         return;
     m_filters = filtersFrom(object[QStringLiteral("filters")].toObject());
     m_minutes = object[QStringLiteral("minutes")].toInt();
-    m_noticeRead = object[QStringLiteral("notice-read")].toBool();
     m_boxNotHere = object[QStringLiteral("box-not-here")].toBool();
     if (when != textOf(m_when))
         return; // who is here and how the body feels change faster than a day

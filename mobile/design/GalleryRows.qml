@@ -43,7 +43,7 @@ Column {
 
     LinkRow {
         width: parent.width
-        drawing: "item-peg"
+        drawing: "item-pegs"
         text: "Clothes pegs"
         note: "Six in the box"
         endText: "Monday"

@@ -11,7 +11,7 @@ Column {
     Tray {
         WellRow {
             TrayWell {
-                drawing: "item-peg"
+                drawing: "item-pegs"
                 text: "pegs"
                 count: "6"
             }
@@ -56,7 +56,7 @@ Column {
             HomeWell {
                 id: pegs
 
-                drawing: "item-peg"
+                drawing: "item-pegs"
                 expected: 1
                 text: pegs.home + " of 1"
                 accessibleName: "Peg, " + pegs.text

@@ -4,6 +4,7 @@
 
 #include "core/wording/kite_words.h"
 #include "core/wording/play_words.h"
+#include "core/wording/review_words.h"
 #include "mobile/bridge/sentence.h"
 
 #include <QCoreApplication>
@@ -67,7 +68,7 @@ public:
         return {tr("Clip a clothes peg on the picture. It stays while you play."),
                 tr("Tape the two sides together at the top, and they stand."),
                 tr("Laminated? Cut the sharp corners round."),
-                tr("A toddler at home? No loose pieces.")};
+                tr("A toddler at home? No loose pieces."), translated(wording::notYetChecked())};
     }
 };
 

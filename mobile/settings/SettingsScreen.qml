@@ -12,6 +12,8 @@ Sheet {
     required property Appearance appearance
     required property Sitting sitting
     required property string childName
+    /// Who has checked the activities; empty: a clinician has, all of them.
+    required property string reviewNotice
     required property Voice voice
     /// Where the kite on paper was saved, or why it was not; empty: not asked for.
     property string paperNote: ""
@@ -127,6 +129,19 @@ Sheet {
         note: qsTr("One, two, three, as each comes home.")
         checked: screen.appearance.countAloud
         onToggled: screen.appearance.countAloud = !screen.appearance.countAloud
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        visible: screen.reviewNotice.length > 0
+        text: qsTr("The activities")
+    }
+
+    Words {
+        objectName: "reviewNotice"
+        width: screen.contentWidth
+        visible: text.length > 0
+        text: screen.reviewNotice
     }
 
     SectionWords {

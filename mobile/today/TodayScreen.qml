@@ -164,6 +164,7 @@ Sheet {
         objectName: "unchecked"
         width: screen.contentWidth
         visible: today.unchecked
+        text: screen.household.reviewNotice
         onRead: screen.sitting.readNotice()
     }
 

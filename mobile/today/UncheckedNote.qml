@@ -3,9 +3,11 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// Once a day: these texts have not been checked by a clinician.
+/// Once: who has checked these texts. Settings says it at any time.
 Item {
     id: note
+
+    required property string text
 
     signal read()
 
@@ -21,7 +23,7 @@ Item {
         anchors.right: close.left
         y: Theme.cardPadding
         role: Theme.Reason
-        text: qsTr("Written with care, not yet checked by a clinician. Follow your local rules and your therapist.")
+        text: note.text
     }
 
     SignButton {
@@ -32,7 +34,7 @@ Item {
         anchors.rightMargin: Theme.smallGap
         anchors.verticalCenter: parent.verticalCenter
         sign: "sign-close"
-        accessibleName: qsTr("Put this away for today")
+        accessibleName: qsTr("Put this away")
         onClicked: note.read()
     }
 }

@@ -84,6 +84,14 @@ Sheet {
         answers: welcome
     }
 
+    Words {
+        objectName: "reviewNotice"
+        width: screen.contentWidth
+        visible: screen.page === screen.lastPage && text.length > 0
+        role: Theme.Reason
+        text: screen.household.reviewNotice
+    }
+
     foot: ActionFoot {
         text: screen.page < screen.lastPage ? qsTr("Go on") : qsTr("Begin")
         notNowReason: screen.missing

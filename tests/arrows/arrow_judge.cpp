@@ -26,7 +26,7 @@ const std::vector<Keeper> &keepers()
         // tests/bench sets the store beside bare SQLite (design.md 12).
         {"sqlite3", {"core/store/", "tests/core/store/", "tests/bench/"}},
         {"sodium", {"core/base/digest.cpp", "core/base/entropy.cpp", "core/crypto/", "core/sync/"}},
-        {"yaml-cpp/", {"core/catalogue/"}},
+        {"yaml-cpp/", {"core/base/"}},
         {"CLI/", {"core/cli/"}},
         {"glpk", {"tests/"}},
     };

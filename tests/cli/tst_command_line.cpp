@@ -53,6 +53,24 @@ private:
         return ask(arguments, input);
     }
 
+    /// A catalogue with all items and only these activities, so that a menu must show them.
+    QString shelfOf(const QStringList &activities) const
+    {
+        const QDir from(qEnvironmentVariable("LIDLARK_SOURCE_DIR") +
+                        QStringLiteral("/assets/catalogue"));
+        const QDir to(m_folder.filePath(QStringLiteral("shelf")));
+        to.mkpath(QStringLiteral("items"));
+        to.mkpath(QStringLiteral("activities"));
+        const QDir items(from.filePath(QStringLiteral("items")));
+        for (const QString &name : items.entryList(QDir::Files))
+            QFile::copy(items.filePath(name), to.filePath(QStringLiteral("items/") + name));
+        for (const QString &id : activities) {
+            const QString name = QStringLiteral("activities/%1.yaml").arg(id);
+            QFile::copy(from.filePath(name), to.filePath(name));
+        }
+        return to.path();
+    }
+
     static QJsonObject itemIn(const QJsonObject &box, const char *id)
     {
         for (const auto &item : box[QStringLiteral("items")].toArray()) {
@@ -107,14 +125,14 @@ private slots:
     }
 
     /// The issue's own line: for Lewis with Mirren in the room nothing with a hard tag is offered.
-    void withMirrenHereNothingHardIsOffered()
+    /// The ten tags of job.md F2.
+    void withMirrenHereNothingForHerMouthIsOffered()
     {
-        const QStringList hard{
-            QStringLiteral("SMALL"),   QStringLiteral("BALLOON"), QStringLiteral("LATEX"),
-            QStringLiteral("ELASTIC"), QStringLiteral("BAND"),    QStringLiteral("CORD"),
-            QStringLiteral("SHARP"),   QStringLiteral("COIN"),    QStringLiteral("FOAM"),
-            QStringLiteral("FOIL"),    QStringLiteral("STRAW"),   QStringLiteral("DOUGH"),
-            QStringLiteral("WHEAT"),   QStringLiteral("STICKER"), QStringLiteral("FORK")};
+        const QStringList hard{QStringLiteral("SMALL"),   QStringLiteral("COIN"),
+                               QStringLiteral("BALLOON"), QStringLiteral("ELASTIC"),
+                               QStringLiteral("FOAM"),    QStringLiteral("FOIL"),
+                               QStringLiteral("STRAW"),   QStringLiteral("STICKER"),
+                               QStringLiteral("CORD"),    QStringLiteral("DOUGH")};
         for (const char *room : {"under-three,mouther", "Mirren"}) {
             const Answer menu =
                 askStore("lewis-catriona",
@@ -131,18 +149,16 @@ private slots:
     /// Letter by letter: EN 71-1 by way of safety.md L-7, 16 CFR 1500.19(b)(2) by way of L-2.
     void labelWordsAreThoseOfTheCountry()
     {
-        const auto labelsIn = [this](const char *locale) {
+        const QString shelf = shelfOf({"slow-sky-taps", "slow-oars", "sail-tug"});
+        const auto labelsIn = [this, &shelf](const char *locale) {
             QString all;
-            for (int day = 11; day < 18; ++day) { // a week of menus shows a balloon
-                const Answer menu = askStore(
-                    "fin-ruth", {QStringLiteral("menu"), QStringLiteral("--child"),
-                                 QStringLiteral("Fin"), QStringLiteral("--shown"),
-                                 QStringLiteral("--date"), QStringLiteral("2027-01-%1").arg(day),
-                                 QStringLiteral("--locale"), QLatin1String(locale)});
-                for (const auto &offer : menu.json()[QStringLiteral("offers")].toArray()) {
-                    for (const auto &label : offer[QStringLiteral("label")].toArray())
-                        all += label[QStringLiteral("words")].toString() + u'\n';
-                }
+            const Answer menu =
+                askStore("fin-ruth", {QStringLiteral("menu"), QStringLiteral("--child"),
+                                      QStringLiteral("Fin"), QStringLiteral("--catalogue"), shelf,
+                                      QStringLiteral("--locale"), QLatin1String(locale)});
+            for (const auto &offer : menu.json()[QStringLiteral("offers")].toArray()) {
+                for (const auto &label : offer[QStringLiteral("label")].toArray())
+                    all += label[QStringLiteral("words")].toString() + u'\n';
             }
             return all;
         };
@@ -150,8 +166,6 @@ private slots:
         QVERIFY2(europe.contains("Children under eight years can choke or suffocate on"),
                  qPrintable(europe));
         QVERIFY(!europe.contains("CHOKING HAZARD"));
-        cleanup();
-        init();
         QVERIFY(labelsIn("en_US").contains("CHOKING HAZARD"));
     }
 

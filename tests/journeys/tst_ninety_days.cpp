@@ -34,12 +34,14 @@ private slots:
 
     void everySkillThatFitsHasItsTurn_data() { everyChild(); }
 
+    /// Which of the three offers is played is chance here, and a family's choice outside: what the
+    /// menu owes is an offer, once a month at least.
     void everySkillThatFitsHasItsTurn()
     {
         const NinetyDays &lived = livedBy();
         for (std::size_t i = 0; i < catalogue::skillCount; ++i) {
             if (lived.possible[i] == NinetyDays::days)
-                QVERIFY2(lived.minutes[i] > 0,
+                QVERIFY2(lived.offers[i] >= NinetyDays::days / 30,
                          std::string(catalogue::skillFamilyWords.names[i]).c_str());
         }
     }

@@ -19,6 +19,7 @@ struct NinetyDays {
 
     std::array<int, catalogue::skillCount> minutes{}; ///< Practised, main and further skills.
     std::array<int, catalogue::skillCount> bouts{};   ///< Plays that trained it, first or second.
+    std::array<int, catalogue::skillCount> offers{};  ///< Offers that train it at all.
     /// Evenings on which something that trains the skill first or second fitted at all.
     std::array<int, catalogue::skillCount> possible{};
     std::map<ActivityId, int> offered;
@@ -94,6 +95,9 @@ private:
         for (const rotation::Offer &offer : today.menu.offers) {
             const ActivityId &id = offer.admitted.activity().id;
             ++m_lived.offered[id];
+            for (const rotation::Practice &practice :
+                 rotation::practiceOf(offer.admitted.activity()))
+                ++m_lived.offers[static_cast<std::size_t>(practice.skill)];
             const auto last = m_last.find(id);
             const int gap = day - (last == m_last.end() ? 0 : last->second + 1);
             m_lived.longestGap[id] = std::max(m_lived.longestGap[id], gap);

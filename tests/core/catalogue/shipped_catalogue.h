@@ -78,4 +78,15 @@ inline std::vector<Row> firstEighty()
     return rowsOf("tests/data/first_eighty.csv");
 }
 
+/// Item ids ("eyes", "~tray") of names in the tables' Items columns (activities.md 1.3, 4 and 5).
+inline QString itemIdOf(const QString &tableName)
+{
+    static const std::map<QString, QString> ids{
+        {"lacing card", "card"}, {"short crayons", "crayons"}, {"rubber bands", "bands"},
+        {"slit ball", "ball"},   {"resistance band", "rband"}, {"pom-poms", "pompoms"},
+        {"~soft toy", "~toy"}};
+    const auto found = ids.find(tableName);
+    return found == ids.end() ? tableName : found->second;
+}
+
 } // namespace shipped

@@ -8,8 +8,7 @@
 using namespace lidlark;
 using namespace lidlark::catalogue;
 
-// The catalogue we ship, through the gate, against the counts of activities.md section 5. Entries
-// of the table that are not written yet are left out on both sides.
+// The catalogue we ship, through the gate, against the counts of activities.md section 5.
 
 namespace {
 
@@ -29,11 +28,19 @@ safety::BoxState standardBox(const Catalogue &catalogue)
     return box;
 }
 
+/// Beside an under-three a tin of 64 to 102 mm is held back (safety.md HM-01): the wider one of the
+/// kitchen, or a sealed one, takes its place, and the entry counts as offered.
+bool onlyAnotherTin(const safety::Admitted &form)
+{
+    return std::ranges::all_of(form.swaps(),
+                               [](const auto &swap) { return swap.first == ItemId{"tin"}; });
+}
+
 QString numbersIn(const std::vector<safety::Admitted> &admitted)
 {
     std::set<QString> numbers;
     for (const safety::Admitted &form : admitted) {
-        if (form.swaps().empty())
+        if (form.swaps().empty() || onlyAnotherTin(form))
             numbers.insert(QString::fromStdString(form.activity().entry));
     }
     return shown(numbers);
@@ -49,31 +56,21 @@ private slots:
     void everyBoxItemIsOfUse();
     void whoIsInTheRoomDecidesAsCounted_data();
     void whoIsInTheRoomDecidesAsCounted();
+    void besideThoseCountsTheTinIsAnother();
     void anUnknownChildGetsTheFiveEntries();
     void aLatexFreeHomeGetsTheEntriesCounted();
 
 private:
-    QString writtenOf(const QString &numbers) const;
+    /// What a nine-year-old may play with a full box while a sibling of 25 months is there.
+    safety::Gated besideASibling(bool mouther) const;
 
     const Catalogue m_catalogue = shipped::catalogue();
     const Day m_today = *dayFrom({2027, 1, 11});
 };
 
-/// Those of the counted entries that are in the catalogue.
-QString TestCatalogueCounts::writtenOf(const QString &numbers) const
-{
-    std::set<QString> written;
-    for (const Activity &activity : m_catalogue.activities()) {
-        const QString number = QString::fromStdString(activity.entry);
-        if (numbers.split(' ').contains(number))
-            written.insert(number);
-    }
-    return shown(written);
-}
-
 void TestCatalogueCounts::everyBoxItemIsOfUse()
 {
-    // activities.md 2.3 asks for two entries an item; half of the eighty can promise one.
+    // Source: activities.md 2.3, every item of a box is used by at least two entries.
     for (const ItemKind &item : m_catalogue.items()) {
         if (item.lidCount == 0)
             continue;
@@ -82,8 +79,25 @@ void TestCatalogueCounts::everyBoxItemIsOfUse()
             for (const ItemUse &use : activity.items)
                 uses += use.item == item.id ? 1 : 0;
         }
-        QVERIFY2(uses >= (m_catalogue.activities().size() == 80 ? 2 : 1), item.id.value.c_str());
+        QVERIFY2(uses >= 2, item.id.value.c_str());
     }
+}
+
+safety::Gated TestCatalogueCounts::besideASibling(bool mouther) const
+{
+    const child::Child nine{{"c"}, "Oona", child::ageFromMonths(108, m_today), false, {}};
+    child::HomeSheet home;
+    home.avoidances = {
+        child::Answer::No, child::Answer::No, child::Answer::No, child::Answer::No, {}};
+    home.likesTouch = child::Answer::Yes;
+    child::Person sibling{
+        {"s"}, "Mirren", child::PersonKind::Child, child::ageFromMonths(25, m_today)};
+    sibling.mouths = mouther ? child::Answer::Unanswered : child::Answer::No;
+    home.people.push_back(sibling);
+    safety::Room room;
+    room.besideSaid = true;
+    const safety::BoxState box = standardBox(m_catalogue);
+    return safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
 }
 
 void TestCatalogueCounts::whoIsInTheRoomDecidesAsCounted_data()
@@ -105,20 +119,23 @@ void TestCatalogueCounts::whoIsInTheRoomDecidesAsCounted()
 {
     QFETCH(bool, mouther);
     QFETCH(QString, numbers);
-    const child::Child nine{{"c"}, "Oona", child::ageFromMonths(108, m_today), false, {}};
-    child::HomeSheet home;
-    home.avoidances = {
-        child::Answer::No, child::Answer::No, child::Answer::No, child::Answer::No, {}};
-    home.likesTouch = child::Answer::Yes;
-    child::Person sibling{
-        {"s"}, "Mirren", child::PersonKind::Child, child::ageFromMonths(25, m_today)};
-    sibling.mouths = mouther ? child::Answer::Unanswered : child::Answer::No;
-    home.people.push_back(sibling);
-    safety::Room room;
-    room.besideSaid = true;
-    const safety::BoxState box = standardBox(m_catalogue);
-    const safety::Gated gated = safety::admitAll({nine, &home, room, box, m_catalogue, m_today});
-    QCOMPARE(numbersIn(gated.admitted), writtenOf(numbers));
+    QCOMPARE(numbersIn(besideASibling(mouther).admitted), numbers);
+}
+
+/// HM-01 is no tag, so section 5 does not count it: where the tin itself would come, another one
+/// does.
+void TestCatalogueCounts::besideThoseCountsTheTinIsAnother()
+{
+    std::set<QString> another;
+    for (const safety::Admitted &form : besideASibling(true).admitted) {
+        const bool tin = std::ranges::any_of(
+            form.activity().items, [](const ItemUse &use) { return use.item == ItemId{"tin"}; });
+        if (tin) {
+            QVERIFY2(!form.swaps().empty(), form.activity().id.value.c_str());
+            another.insert(QString::fromStdString(form.activity().entry));
+        }
+    }
+    QCOMPARE(shown(another), QString("A02 A05 A19 A30"));
 }
 
 void TestCatalogueCounts::anUnknownChildGetsTheFiveEntries()
@@ -129,7 +146,7 @@ void TestCatalogueCounts::anUnknownChildGetsTheFiveEntries()
     const safety::BoxState box = standardBox(m_catalogue);
     const safety::Gated gated =
         safety::admitAll({unknown, nullptr, room, box, m_catalogue, m_today});
-    QCOMPARE(numbersIn(gated.admitted), writtenOf("A01 A03 A06 A08 A09"));
+    QCOMPARE(numbersIn(gated.admitted), QString("A01 A03 A06 A08 A09"));
     QCOMPARE(gated.admitted.size() + gated.heldBack.size(), m_catalogue.activities().size());
 }
 
@@ -147,7 +164,7 @@ void TestCatalogueCounts::aLatexFreeHomeGetsTheEntriesCounted()
     std::set<QString> held;
     for (const safety::HeldBack &one : gated.heldBack)
         held.insert(QString::fromStdString(one.activity->entry));
-    QCOMPARE(shown(held), writtenOf("A44 A57 A58 A59 A61 A72 A76 A80"));
+    QCOMPARE(shown(held), QString("A44 A57 A58 A59 A61 A72 A76 A80"));
 }
 
 QTEST_APPLESS_MAIN(TestCatalogueCounts)
