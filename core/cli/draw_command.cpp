@@ -48,27 +48,32 @@ bool write(const fs::path &path, const std::string &text)
     return !file.fail();
 }
 
+/// @returns whether it was composed and written.
+bool keep(const std::variant<std::string, drawing::Fault> &drawn, const fs::path &path)
+{
+    if (const auto *fault = std::get_if<drawing::Fault>(&drawn)) {
+        std::cerr << fault->text() << '\n';
+        return false;
+    }
+    if (write(path, std::get<std::string>(drawn)))
+        return true;
+    std::cerr << path.string() << " could not be written.\n";
+    return false;
+}
+
 /// @returns how many could not be drawn.
-int drawAll(const drawing::Shelf &shelf, const DrawOptions &asked)
+int drawFolder(const drawing::Shelf &shelf, const Folder &folder, const DrawOptions &asked)
 {
     int failed = 0;
-    for (const Folder &folder : folders) {
-        if (*folder.prefix == '\0')
+    for (const std::string &name : shelf.names(folder.kind)) {
+        const std::string target = folder.prefix + name;
+        if (!asked.only.empty() && std::ranges::find(asked.only, target) == asked.only.end())
             continue;
-        for (const std::string &name : shelf.names(folder.kind)) {
-            const std::string target = folder.prefix + name;
-            if (!asked.only.empty() && std::ranges::find(asked.only, target) == asked.only.end())
-                continue;
-            const auto drawn = drawing::compose(shelf, folder.kind, name);
-            if (const auto *fault = std::get_if<drawing::Fault>(&drawn)) {
-                std::cerr << fault->text() << '\n';
-                ++failed;
-            } else if (!write(fs::path(asked.to) / (target + ".svg"),
-                              std::get<std::string>(drawn))) {
-                std::cerr << target << ".svg could not be written to " << asked.to << ".\n";
-                ++failed;
-            }
-        }
+        const fs::path to(asked.to);
+        failed += keep(drawing::compose(shelf, folder.kind, name), to / (target + ".svg")) ? 0 : 1;
+        if (folder.kind == Kind::Scene && drawing::hasLeftHanded(shelf, name))
+            failed +=
+                keep(drawing::composeLeftHanded(shelf, name), to / (target + "-left.svg")) ? 0 : 1;
     }
     return failed;
 }
@@ -88,7 +93,12 @@ int runDraw(const DrawOptions &asked)
     const drawing::Shelf shelf(files);
     for (const drawing::Fault &fault : shelf.faults())
         std::cerr << fault.text() << '\n';
-    return drawAll(shelf, asked) == 0 && shelf.faults().empty() ? allWell : problemInData;
+    int failed = static_cast<int>(shelf.faults().size());
+    for (const Folder &folder : folders) {
+        if (*folder.prefix != '\0')
+            failed += drawFolder(shelf, folder, asked);
+    }
+    return failed == 0 ? allWell : problemInData;
 }
 
 } // namespace lidlark::cli

@@ -41,6 +41,12 @@ PhoneWindow {
         value: window.appearance.leftHanded
     }
 
+    Binding {
+        target: Theme
+        property: "childLeftHanded"
+        value: window.sitting.childLeftHanded
+    }
+
     AppScreens {
         objectName: "screens"
         anchors.fill: parent

@@ -35,12 +35,15 @@ class Sitting : public QObject
     Q_PROPERTY(bool kiteInCorner READ kiteInCorner NOTIFY changed FINAL)
     /// Turned off for good by the adult.
     Q_PROPERTY(bool kiteOff READ kiteOff WRITE setKiteOff NOTIFY changed FINAL)
+    /// Drawings show this child's left hand at work. Said on this phone, kept with the child.
+    Q_PROPERTY(
+        bool childLeftHanded READ childLeftHanded WRITE setChildLeftHanded NOTIFY changed FINAL)
     /// The child showed a kite before play, so that an after-kite would make a pair.
     Q_PROPERTY(bool kiteToComplete READ kiteToComplete NOTIFY changed FINAL)
     Q_PROPERTY(bool roomAnswered READ roomAnswered NOTIFY changed FINAL)
     /// Minutes the family has, 0: no limit.
     Q_PROPERTY(int minutes READ minutes WRITE setMinutes NOTIFY changed FINAL)
-    /// The notice "not yet checked by a clinician" was put away today.
+    /// The notice "not yet checked by a clinician" was put away.
     Q_PROPERTY(bool noticeRead READ noticeRead NOTIFY changed FINAL)
     /// "Every kite does all of these." is due with the child's last tap: the first ever, and every
     /// tenth from there (checkin.md 3.1).
@@ -61,6 +64,8 @@ public:
     [[nodiscard]] bool kiteInCorner() const;
     [[nodiscard]] bool kiteOff() const { return m_kiteOff; }
     void setKiteOff(bool off);
+    [[nodiscard]] bool childLeftHanded() const { return m_childLeftHanded; }
+    void setChildLeftHanded(bool leftHanded);
     [[nodiscard]] bool kiteToComplete() const;
     [[nodiscard]] bool roomAnswered() const { return m_room.present.has_value(); }
     [[nodiscard]] int minutes() const { return m_minutes; }
@@ -133,6 +138,7 @@ private:
     ActivityId m_lastAnything;
     DayPart m_when;
     bool m_kiteOff = false;
+    bool m_childLeftHanded = false;
     bool m_noticeRead = false;
     int m_notNows = 0; ///< In a row, one a part of the day.
     std::optional<DayPart> m_lastNotNow;

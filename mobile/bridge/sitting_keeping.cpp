@@ -27,6 +27,7 @@ void Sitting::load()
     m_minutes = 0;
     m_notNows = 0;
     m_kiteOff = false;
+    m_childLeftHanded = false;
     m_noticeRead = false;
     m_tapsToEveryKite = 0;
     m_everyKiteDue = false;
@@ -46,6 +47,7 @@ void Sitting::restore(const QJsonObject &object)
 {
     m_notNows = object[QStringLiteral("not-nows")].toInt();
     m_kiteOff = object[QStringLiteral("kite-off")].toBool();
+    m_childLeftHanded = object[QStringLiteral("left-handed")].toBool();
     m_noticeRead = object[QStringLiteral("notice-read")].toBool();
     m_tapsToEveryKite = qMax(0, object[QStringLiteral("taps-to-every-kite")].toInt());
     m_lastAnything = {toCore(object[QStringLiteral("last-anything")].toString())};
@@ -63,6 +65,12 @@ void Sitting::restore(const QJsonObject &object)
     m_shown = kiteTapFrom(object[QStringLiteral("shown")].toObject());
     m_guess = kiteTapFrom(object[QStringLiteral("guess")].toObject());
     m_breathsBegun = object[QStringLiteral("breaths-begun")].toBool();
+}
+
+void Sitting::setChildLeftHanded(bool leftHanded)
+{
+    m_childLeftHanded = leftHanded;
+    say();
 }
 
 void Sitting::say()
@@ -83,6 +91,7 @@ void Sitting::keep()
                        {QStringLiteral("box-not-here"), m_boxNotHere},
                        {QStringLiteral("not-nows"), m_notNows},
                        {QStringLiteral("kite-off"), m_kiteOff},
+                       {QStringLiteral("left-handed"), m_childLeftHanded},
                        {QStringLiteral("taps-to-every-kite"), m_tapsToEveryKite},
                        {QStringLiteral("breaths-begun"), m_breathsBegun},
                        {QStringLiteral("last-anything"), fromCore(m_lastAnything.value)}};

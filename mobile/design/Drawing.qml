@@ -13,6 +13,7 @@ PaintedDrawing {
     property bool cover: false
 
     fit: drawing.cover ? PaintedDrawing.Cover : drawing.middleOnly ? PaintedDrawing.Middle : PaintedDrawing.Whole
+    leftHanded: Theme.childLeftHanded
     inkColour: Theme.drawingInk
     tintColour: Theme.tint
     paperColour: Theme.drawingPaper

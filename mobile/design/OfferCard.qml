@@ -18,7 +18,6 @@ Pressable {
     property string outText: ""
     property string playText: ""
     property string backText: ""
-    property bool childLeftHanded: false
     readonly property bool stacked: Theme.largeText
     readonly property int pictureWidth: 112
     readonly property int pictureHeight: 150
@@ -59,7 +58,6 @@ Pressable {
             Drawing {
                 anchors.fill: parent
                 name: offer.drawing
-                leftHanded: offer.childLeftHanded
                 middleOnly: true
                 cornerRadius: Theme.radiusPaper - offer.edge
             }

@@ -22,6 +22,8 @@ class Theme : public lidlark::design::ThemeColours
     Q_PROPERTY(
         bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY motionChanged FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged FINAL)
+    /// The child works with the left hand: drawings exchange helper and working hand.
+    Q_PROPERTY(bool childLeftHanded MEMBER m_childLeftHanded NOTIFY childLeftHandedChanged FINAL)
     Q_PROPERTY(qreal screenDotsPerMm READ screenDotsPerMm WRITE setScreenDotsPerMm NOTIFY
                    dotsPerMmChanged FINAL)
     Q_PROPERTY(qreal dotsPerMm READ dotsPerMm NOTIFY dotsPerMmChanged FINAL)
@@ -97,6 +99,7 @@ signals:
     void typeChanged();
     void motionChanged();
     void leftHandedChanged();
+    void childLeftHandedChanged();
     void dotsPerMmChanged();
 
 private:
@@ -107,6 +110,7 @@ private:
     Reading m_reading;
     bool m_reducedMotion = false;
     bool m_leftHanded = false;
+    bool m_childLeftHanded = false;
     qreal m_screenDotsPerMm = 0.0;
     /// By role, then regular and bold; filled when first asked for.
     mutable std::array<std::array<std::optional<TypeStyle>, 2>, Number + 1> m_styles;

@@ -96,6 +96,15 @@ Sheet {
         }
 
         ChoiceRow {
+            objectName: "childLeftHanded"
+            width: screen.contentWidth
+            text: qsTr("%1 works with the left hand").arg(screen.childName)
+            note: qsTr("The pictures change hands, where they can.")
+            checked: screen.sitting.childLeftHanded
+            onToggled: screen.sitting.childLeftHanded = !screen.sitting.childLeftHanded
+        }
+
+        ChoiceRow {
             objectName: "stillPictures"
             width: screen.contentWidth
             text: qsTr("Nothing moves")

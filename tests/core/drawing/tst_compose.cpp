@@ -20,6 +20,8 @@ private slots:
     void aMistakeIsNamedWithItsPlace_data();
     void aMistakeIsNamedWithItsPlace();
     void aRingOfPartsEnds();
+    void aLeftHandedSceneExchangesTheHandsAndKeepsTheShift();
+    void whatGoesOneWayHasNoLeftHandedScene();
 };
 
 namespace {
@@ -169,6 +171,29 @@ void TestCompose::aRingOfPartsEnds()
 {
     QCOMPARE(composed("- part: ring\n"),
              "parts/ring.yaml:2: parts are nested too deeply, or in a ring");
+}
+
+void TestCompose::aLeftHandedSceneExchangesTheHandsAndKeepsTheShift()
+{
+    // The middle of a scene is at x = 160: a cap at 100 comes to lie at 220, its tint still 5 to
+    // the right and 5 down.
+    const Shelf shelf(filesWith("- part: cap\n  at: [100, 50]\n  tint: true\n"));
+    QVERIFY(hasLeftHanded(shelf, "s"));
+    const auto drawn = composeLeftHanded(shelf, "s");
+    const QString svg = QString::fromStdString(std::get<std::string>(drawn));
+    QVERIFY2(svg.contains("M230 50"), qPrintable(svg));
+    QVERIFY2(svg.contains("M235 55"), qPrintable(svg));
+}
+
+void TestCompose::whatGoesOneWayHasNoLeftHandedScene()
+{
+    const std::vector<DrawingFile> files{
+        {Kind::Scene, "s", "one_way: scissors are made for one hand\ndraw:\n- floor: 9\n"}};
+    const Shelf shelf(files);
+    QVERIFY(std::holds_alternative<std::string>(compose(shelf, Kind::Scene, "s")));
+    QVERIFY(!hasLeftHanded(shelf, "s"));
+    QVERIFY(std::holds_alternative<Fault>(composeLeftHanded(shelf, "s")));
+    QVERIFY(!hasLeftHanded(shelf, "nothing"));
 }
 
 QTEST_GUILESS_MAIN(TestCompose)

@@ -26,6 +26,7 @@ private slots:
     void theMiddleCarriesTheMeaning();
     void everyDrawingIsUsed();
     void everyDrawingNamedIsThere();
+    void scissorsGoOneWay();
 
 private:
     std::map<QString, QByteArray> m_svgs; ///< By the name the catalogue uses.
@@ -131,6 +132,23 @@ void TestShippedDrawings::everyDrawingNamedIsThere()
                          m_svgs.contains(QString::fromStdString(step.picture->drawing)),
                      activity.id.value.c_str());
     }
+}
+
+/// job.md scenario on languages, traps: "mirrored left-handed scissors".
+void TestShippedDrawings::scissorsGoOneWay()
+{
+    const Shelf shelf = shipped::drawings();
+    int withScissors = 0;
+    for (const DrawingFile &file : shipped::drawingFiles()) {
+        if (file.kind == Kind::Scene && file.text.find("part: scissors") != std::string::npos) {
+            ++withScissors;
+            QVERIFY2(!hasLeftHanded(shelf, file.name), file.name.c_str());
+        } else if (file.kind == Kind::Scene && hasLeftHanded(shelf, file.name)) {
+            const auto left = composeLeftHanded(shelf, file.name);
+            QVERIFY(QSvgRenderer(QByteArray::fromStdString(std::get<std::string>(left))).isValid());
+        }
+    }
+    QVERIFY(withScissors >= 6);
 }
 
 QTEST_GUILESS_MAIN(TestShippedDrawings)
