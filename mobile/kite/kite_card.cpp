@@ -68,7 +68,7 @@ public:
         return {tr("Clip a clothes peg on the picture. It stays while you play."),
                 tr("Tape the two sides together at the top, and they stand."),
                 tr("Laminated? Cut the sharp corners round."),
-                tr("A toddler at home? No loose pieces."), translated(wording::notYetChecked())};
+                tr("A toddler at home? No loose pieces.")};
     }
 };
 
@@ -86,7 +86,7 @@ int paintAdultLines(CardSheet &sheet, int top)
 
 int paintOwnWords(CardSheet &sheet, int top)
 {
-    constexpr int rowHigh = 118;
+    constexpr int rowHigh = 108;
     constexpr int pictureWide = 200;
     for (const Kite kite : {Kite::Resting, Kite::Steady, Kite::Whirling}) {
         sheet.drawing(drawingOf(kite), {margin, top, pictureWide, rowHigh - 12}, 0.8);
@@ -125,6 +125,8 @@ void paintBack(QPainter &painter)
     top = paintOwnWords(sheet, top + 70) + 26;
     for (const QString &line : BackWords::use())
         top += sheet.words(line, 33, CardSheet::Plain, {margin, top, width, 120}) + 6;
+    sheet.words(translated(wording::notYetChecked()), 28, CardSheet::Plain,
+                {margin, top + 4, width, 60});
 }
 
 } // namespace lidlark::mobile::kitecard
