@@ -213,6 +213,9 @@ void TestCatalogueMade::whatHasNoPlaceInAnEntryIsRefused_data()
     QTest::newRow("BL-05") << "Fill the balloon with helium." << true;
     QTest::newRow("MG-01") << "Magnets hide in the dough." << true;
     QTest::newRow("FD-01") << "Cut a grape in two." << true;
+    QTest::newRow("BT-01") << "Put the battery into the boat." << true;
+    QTest::newRow("a button battery all the same") << "Hide a button battery." << true;
+    QTest::newRow("a warning against one") << "Each is money, not a button battery." << false;
     QTest::newRow("a word inside another") << "A scotch cotton apricot pampered the scot." << false;
 }
 
