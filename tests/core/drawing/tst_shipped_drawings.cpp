@@ -26,6 +26,7 @@ private slots:
     void theMiddleCarriesTheMeaning();
     void everyDrawingIsUsed();
     void everyDrawingNamedIsThere();
+    void everyHandAndPartIsUsed();
     void scissorsGoOneWay();
 
 private:
@@ -131,6 +132,22 @@ void TestShippedDrawings::everyDrawingNamedIsThere()
             QVERIFY2(!step.picture ||
                          m_svgs.contains(QString::fromStdString(step.picture->drawing)),
                      activity.id.value.c_str());
+    }
+}
+
+void TestShippedDrawings::everyHandAndPartIsUsed()
+{
+    QString all;
+    const std::vector<DrawingFile> files = shipped::drawingFiles();
+    for (const DrawingFile &file : files)
+        all += QString::fromStdString(file.text) + "\n";
+    for (const DrawingFile &file : files) {
+        if (file.kind != Kind::Hand && file.kind != Kind::Part)
+            continue;
+        const QRegularExpression use(
+            QString("\\b%1: %2(?![\\w-])")
+                .arg(file.kind == Kind::Hand ? "hand" : "part", QString::fromStdString(file.name)));
+        QVERIFY2(use.match(all).hasMatch(), (file.name + " is drawn by nothing").c_str());
     }
 }
 
