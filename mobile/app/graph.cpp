@@ -15,6 +15,7 @@
 static void openAssets()
 {
     Q_INIT_RESOURCE(lidlark_assets);
+    Q_INIT_RESOURCE(lidlark_composed);
 }
 
 namespace lidlark::mobile {

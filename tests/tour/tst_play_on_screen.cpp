@@ -3,6 +3,7 @@
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "mobile/design/drawing_shelf.h"
 #include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -72,6 +73,25 @@ private slots:
             ++offers;
         }
         QCOMPARE(offers, 3);
+    }
+
+    /// A drawing that is not among the app's resources would show as a dotted frame.
+    void everyDrawingOfTheCatalogueIsInTheApp()
+    {
+        const auto &catalogue = m_app->graph.household().catalogue();
+        const auto there = [](const std::string &name) {
+            return design::hasDrawing(QString::fromStdString(name));
+        };
+        for (const catalogue::ItemKind &item : catalogue.items())
+            QVERIFY2(there(item.drawing), item.drawing.c_str());
+        for (const catalogue::Activity &activity : catalogue.activities()) {
+            QVERIFY2(there(activity.picture.drawing), activity.picture.drawing.c_str());
+            for (const catalogue::Step &step : activity.steps)
+                QVERIFY2(!step.picture || there(step.picture->drawing), activity.id.value.c_str());
+        }
+        // For a left-handed child, but never with scissors.
+        QVERIFY(there("scene-slow-oars-left"));
+        QVERIFY(!there("scene-snip-hedge-left"));
     }
 
     void theCautionIsReadBeforeTheStep()
