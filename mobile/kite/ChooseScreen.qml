@@ -37,7 +37,7 @@ FocusScope {
     }
 
     function readAll() {
-        let lines = []
+        let lines = [words.text]
         for (let i = 0; i < choices.count; ++i)
             lines.push((choices.itemAt(i) as OfferTile)?.invite ?? "")
         screen.voice.read(lines)
@@ -85,7 +85,11 @@ FocusScope {
     }
 
     Words {
+        id: words
+
         objectName: "chooseWords"
+        // In large letters there is no room for them beside the speaker, which says them.
+        visible: !(Theme.largeText && speaker.visible)
         anchors.left: parent.left
         anchors.leftMargin: Theme.margin + 2
         anchors.right: speaker.visible ? speaker.left : heldControl.left

@@ -116,6 +116,7 @@ private slots:
         QVERIFY(hand().tap(text("Read aloud")));
         const QStringList said = heard();
         QCOMPARE(said.size(), 1);
+        QVERIFY(said.front().startsWith(text("You choose. We play together.")));
         int invites = 0;
         for (const catalogue::Activity &activity :
              m_app->graph.household().catalogue().activities())
