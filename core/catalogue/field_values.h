@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/catalogue/findings.h"
 #include "core/base/yaml_tree.h"
+#include "core/catalogue/findings.h"
 
 #include <optional>
 #include <span>

@@ -63,13 +63,21 @@ PhoneWindow {
         anchors.fill: parent
         z: 1
 
+        // After whatever the touch itself does.
+        Timer {
+            id: lifted
+
+            interval: 0
+            onTriggered: window.voice.touchEnded()
+        }
+
         PointHandler {
             acceptedButtons: Qt.LeftButton
             onActiveChanged: {
                 if (active)
                     window.voice.touchBegan()
                 else
-                    Qt.callLater(window.voice.touchEnded)
+                    lifted.restart()
             }
         }
     }
