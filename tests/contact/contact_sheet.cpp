@@ -45,6 +45,7 @@ std::vector<std::vector<Cell>> itemRows(const catalogue::Catalogue &catalogue,
 std::vector<Cell> rowOf(const catalogue::Activity &activity, const drawing::Shelf &shelf)
 {
     std::vector<Cell> row;
+    row.reserve(activity.steps.size());
     for (const catalogue::Step &step : activity.steps)
         row.push_back(cellOf(shelf, (step.picture ? *step.picture : activity.picture).drawing));
     return row;
