@@ -5,7 +5,6 @@ namespace lidlark::drawing {
 
 namespace {
 
-constexpr double boneEdge = 6.4;
 constexpr double usualArm = 40;
 constexpr double usualFinger = 18;
 

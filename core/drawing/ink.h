@@ -10,9 +10,14 @@ namespace lidlark::drawing {
 /// force (look.md, section 5).
 enum class Colour { Ink, Tint, Paper };
 
+/// The ink line of a drawing, px of the viewBox (look.md, section 5).
+inline constexpr double lineWidth = 3.2;
+/// Both edges of a bone together: an ink line on either side.
+inline constexpr double boneEdge = 2 * lineWidth;
+
 /// How a line is drawn. Width in px of the viewBox; it never scales.
 struct Stroke {
-    double width = 3.2;
+    double width = lineWidth;
     Colour colour = Colour::Ink;
     double dotGap = 0; ///< Above 0: a dotted line with its dots so far apart.
 };

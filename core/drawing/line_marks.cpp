@@ -8,11 +8,9 @@ namespace lidlark::drawing {
 namespace {
 
 // Widths of lines, px (look.md, section 5).
-constexpr double lineWidth = 3.2;
 constexpr double detailWidth = 2.2;
 constexpr double motionWidth = 2.6;
 constexpr double boneWidth = 18;
-constexpr double boneEdge = 2 * lineWidth;
 
 constexpr double leftEnd = -40;
 constexpr double rightEnd = 360;

@@ -10,7 +10,6 @@ constexpr double legWidth = 19;
 constexpr double trunkWidth = 32;
 constexpr double neckWidth = 13;
 constexpr double headRadius = 16;
-constexpr double boneEdge = 6.4;
 
 struct Limb {
     Path path;
