@@ -18,6 +18,8 @@ void Voice::read(const QStringList &lines)
 {
     if (m_silencedByTouch)
         return;
+    if (m_speaking) // a key or a screen reader, which touches nothing
+        return stop();
     QStringList sentences;
     for (const QString &line : lines)
         sentences << asSentence(line);

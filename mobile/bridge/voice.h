@@ -29,8 +29,8 @@ public:
     Q_INVOKABLE virtual void say(const QString &text) { Q_UNUSED(text) }
     Q_INVOKABLE virtual void stop() {}
 
-    /// The speaker sign: says the lines one after the other, each as a sentence of its own. The tap
-    /// that has just silenced a reading says nothing, so the same sign stops what it began.
+    /// The speaker sign: says the lines one after the other, each as a sentence of its own. While
+    /// something is being said, the same sign stops it: by a key here, by a finger in `touchBegan`.
     Q_INVOKABLE void read(const QStringList &lines);
     /// A finger comes down anywhere: whatever is being said ends.
     Q_INVOKABLE void touchBegan();

@@ -140,6 +140,21 @@ private slots:
         QCOMPARE(m_said->size(), 2);
     }
 
+    /// A key touches nothing, so the sign itself has to know.
+    void aKeyOnTheSpeakerStopsItToo()
+    {
+        start();
+        begin(*m_app->graph.household().catalogue().activity(ActivityId{"slow-oars"}));
+        QQuickItem *speaker = hand().find(text("Read this step aloud"));
+        QVERIFY(speaker);
+        speaker->forceActiveFocus(Qt::TabFocusReason);
+        QTest::keyClick(m_app->window, Qt::Key_Space);
+        QVERIFY(m_voice->speaking());
+        QTest::keyClick(m_app->window, Qt::Key_Space);
+        QVERIFY(!m_voice->speaking());
+        QCOMPARE(m_said->size(), 1);
+    }
+
     void aTouchAnywhereStopsIt()
     {
         start();
