@@ -1,13 +1,16 @@
-// lidlark-tidy CLANG_TIDY ROOT BUILD FOLDER...: clang-tidy over every source file below the folders
-// of the project, several files at a time in two threads. A file found clean is not read again
-// until it, a header of ours that it includes, its flags or the settings change. Exit 1 where
-// something was found.
+// lidlark-tidy CLANG_TIDY ROOT BUILD FOLDER... [--long FOLDER...]: clang-tidy over every source
+// file below the folders of the project, several files at a time in two threads. A file found clean
+// is not read again until it, a header of ours that it includes, its flags or the settings change.
+// Folders after
+// --long are read with LIDLARK_LONG=1 only. Exit 1 where something was found.
 
 #include "tests/arrows/source_file.h"
 #include "tests/lint/freshness.h"
 #include "tests/lint/tidy.h"
 
+#include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <deque>
 #include <mutex>
 #include <optional>
@@ -84,6 +87,19 @@ std::vector<CompileCommand> commandsOf(const std::filesystem::path &root,
     return all;
 }
 
+/// The folders asked for, those after "--long" in the slow mode alone.
+std::vector<std::string> foldersOf(std::vector<std::string> words)
+{
+    const auto longer = std::ranges::find(words, "--long");
+    if (longer == words.end())
+        return words;
+    if (std::getenv("LIDLARK_LONG"))
+        words.erase(longer);
+    else
+        words.erase(longer, words.end());
+    return words;
+}
+
 int run(const std::filesystem::path &program, const std::filesystem::path &root,
         const std::filesystem::path &build, const std::vector<std::string> &folders)
 {
@@ -123,9 +139,10 @@ int main(int count, char **words)
 {
     const std::vector<std::string> arguments(words + 1, words + count);
     if (arguments.size() < 4) {
-        std::fputs("use: lidlark-tidy CLANG_TIDY ROOT BUILD FOLDER...\n", stderr);
+        std::fputs("use: lidlark-tidy CLANG_TIDY ROOT BUILD FOLDER... [--long FOLDER...]\n",
+                   stderr);
         return 2;
     }
     return lidlark::lint::run(arguments[0], arguments[1], arguments[2],
-                              {arguments.begin() + 3, arguments.end()});
+                              lidlark::lint::foldersOf({arguments.begin() + 3, arguments.end()}));
 }
