@@ -15,12 +15,6 @@ constexpr std::array banned{"magnet*",   "batter*",      "water bead*",    "glit
                             "cot",       "pram",         "cradle*",        "popcorn*",
                             "peanut*",   "marshmallow*", "grape*",         "hold your breath*"};
 
-/// As it is shown: without the mark that more letters may follow.
-std::string shown(std::string_view phrase)
-{
-    return std::string(phrase.substr(0, phrase.find('*')));
-}
-
 /// A warning against a thing may name it: a coin is looked at, lest it is one of these.
 constexpr std::array warnings{"no button battery", "not a button battery"};
 

@@ -32,11 +32,6 @@ bool sendsToTherapist(std::string_view text)
     return hasPhrase(text, "therapist");
 }
 
-std::string shown(std::string_view phrase)
-{
-    return std::string(phrase.substr(0, phrase.find('*')));
-}
-
 template <std::size_t Count>
 void lintLine(const FamilyLine &line, const std::array<std::string_view, Count> &phrases,
               const char *problem, const char *remedy, LintFindings &findings)

@@ -38,4 +38,9 @@ bool hasPhrase(std::string_view text, std::string_view phrase)
     return false;
 }
 
+std::string shown(std::string_view phrase)
+{
+    return std::string(phrase.substr(0, phrase.find('*')));
+}
+
 } // namespace lidlark::catalogue

@@ -13,4 +13,7 @@ std::string folded(std::string_view text);
 /// beginning of a word: "magnet*" is in "magnetic". Both in lower case.
 bool hasPhrase(std::string_view text, std::string_view phrase);
 
+/// A phrase as a message shows it: without the mark that more letters may follow.
+std::string shown(std::string_view phrase);
+
 } // namespace lidlark::catalogue

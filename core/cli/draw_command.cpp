@@ -13,25 +13,23 @@ namespace {
 namespace fs = std::filesystem;
 using drawing::Kind;
 
-struct Folder {
+/// What is a drawing of its own, and how its file begins; hands and parts are only in others.
+struct Output {
     Kind kind;
-    const char *name;
-    const char *prefix; ///< Of the composed file; empty: only parts of others.
+    const char *prefix;
 };
-constexpr std::array folders{Folder{Kind::Hand, "hands", ""}, Folder{Kind::Part, "parts", ""},
-                             Folder{Kind::Item, "items", "item-"},
-                             Folder{Kind::Scene, "scenes", "scene-"}};
+constexpr std::array outputs{Output{Kind::Item, "item-"}, Output{Kind::Scene, "scene-"}};
 
 std::vector<drawing::DrawingFile> filesIn(const fs::path &root)
 {
     std::vector<drawing::DrawingFile> files;
-    for (const Folder &folder : folders) {
+    for (const Kind kind : drawing::kinds) {
         std::error_code missing;
         for (const fs::directory_entry &entry :
-             fs::directory_iterator(root / folder.name, missing)) {
+             fs::directory_iterator(root / drawing::folderOf(kind), missing)) {
             if (entry.path().extension() == ".yaml")
-                files.push_back({folder.kind, entry.path().stem().string(),
-                                 contentsOf(entry.path()).value_or("")});
+                files.push_back(
+                    {kind, entry.path().stem().string(), contentsOf(entry.path()).value_or("")});
         }
     }
     return files;
@@ -62,16 +60,16 @@ bool keep(const std::variant<std::string, drawing::Fault> &drawn, const fs::path
 }
 
 /// @returns how many could not be drawn.
-int drawFolder(const drawing::Shelf &shelf, const Folder &folder, const DrawOptions &asked)
+int drawKind(const drawing::Shelf &shelf, const Output &output, const DrawOptions &asked)
 {
     int failed = 0;
-    for (const std::string &name : shelf.names(folder.kind)) {
-        const std::string target = folder.prefix + name;
+    for (const std::string &name : shelf.names(output.kind)) {
+        const std::string target = output.prefix + name;
         if (!asked.only.empty() && std::ranges::find(asked.only, target) == asked.only.end())
             continue;
         const fs::path to(asked.to);
-        failed += keep(drawing::compose(shelf, folder.kind, name), to / (target + ".svg")) ? 0 : 1;
-        if (folder.kind == Kind::Scene && drawing::hasLeftHanded(shelf, name))
+        failed += keep(drawing::compose(shelf, output.kind, name), to / (target + ".svg")) ? 0 : 1;
+        if (output.kind == Kind::Scene && drawing::hasLeftHanded(shelf, name))
             failed +=
                 keep(drawing::composeLeftHanded(shelf, name), to / (target + "-left.svg")) ? 0 : 1;
     }
@@ -94,10 +92,8 @@ int runDraw(const DrawOptions &asked)
     for (const drawing::Fault &fault : shelf.faults())
         std::cerr << fault.text() << '\n';
     int failed = static_cast<int>(shelf.faults().size());
-    for (const Folder &folder : folders) {
-        if (*folder.prefix != '\0')
-            failed += drawFolder(shelf, folder, asked);
-    }
+    for (const Output &output : outputs)
+        failed += drawKind(shelf, output, asked);
     return failed == 0 ? allWell : problemInData;
 }
 

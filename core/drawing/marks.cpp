@@ -17,7 +17,7 @@ struct MarkKind {
 };
 
 /// A mark is known by its first field.
-constexpr std::array kinds{
+constexpr std::array markKinds{
     MarkKind{"body", drawBody},     MarkKind{"line", drawLine},   MarkKind{"detail", drawDetail},
     MarkKind{"motion", drawMotion}, MarkKind{"dots", drawDots},   MarkKind{"fill", drawFill},
     MarkKind{"bone", drawBone},     MarkKind{"arrow", drawArrow}, MarkKind{"outline", drawOutline},
@@ -63,8 +63,8 @@ void drawMarks(const std::vector<YamlNode> &marks, const Place &place)
         if (mark.kind != YamlNode::Kind::Map || mark.children.empty())
             refuse(mark, "a mark is named fields");
         const std::string &name = mark.children.front().key;
-        const auto kind = std::ranges::find(kinds, name, &MarkKind::name);
-        if (kind == kinds.end())
+        const auto kind = std::ranges::find(markKinds, name, &MarkKind::name);
+        if (kind == markKinds.end())
             refuse(mark, "there is no mark \"" + name + "\"");
         kind->draw(mark, place);
     }

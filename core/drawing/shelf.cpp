@@ -7,6 +7,8 @@ namespace {
 /// A hand holds a group of persons whose limbs are lists of points: deeper than a catalogue file.
 constexpr std::size_t levelsOfADrawing = 20;
 
+} // namespace
+
 std::string_view folderOf(Kind kind)
 {
     switch (kind) {
@@ -21,8 +23,6 @@ std::string_view folderOf(Kind kind)
     }
     return "scenes";
 }
-
-} // namespace
 
 Shelf::Shelf(std::span<const DrawingFile> files)
 {

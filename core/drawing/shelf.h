@@ -3,6 +3,7 @@
 #include "core/base/yaml_tree.h"
 #include "core/drawing/fault.h"
 
+#include <array>
 #include <map>
 #include <span>
 #include <string>
@@ -13,6 +14,9 @@ namespace lidlark::drawing {
 
 /// What a file of drawings is: its folder.
 enum class Kind { Hand, Part, Item, Scene };
+inline constexpr std::array kinds{Kind::Hand, Kind::Part, Kind::Item, Kind::Scene};
+/// "scenes"
+[[nodiscard]] std::string_view folderOf(Kind kind);
 
 /// One file of assets/drawings as read by whoever runs the core.
 struct DrawingFile {

@@ -12,12 +12,11 @@ namespace shipped {
 
 inline std::vector<lidlark::drawing::DrawingFile> drawingFiles()
 {
-    using lidlark::drawing::Kind;
     std::vector<lidlark::drawing::DrawingFile> files;
-    for (const auto &[kind, folder] :
-         {std::pair{Kind::Hand, "hands"}, std::pair{Kind::Part, "parts"},
-          std::pair{Kind::Item, "items"}, std::pair{Kind::Scene, "scenes"}}) {
-        const QDir dir(qEnvironmentVariable("LIDLARK_SOURCE_DIR") + "/assets/drawings/" + folder);
+    for (const lidlark::drawing::Kind kind : lidlark::drawing::kinds) {
+        const std::string_view folder = lidlark::drawing::folderOf(kind);
+        const QDir dir(qEnvironmentVariable("LIDLARK_SOURCE_DIR") + "/assets/drawings/" +
+                       QString::fromUtf8(folder.data(), static_cast<qsizetype>(folder.size())));
         for (const QFileInfo &info : dir.entryInfoList({"*.yaml"}, QDir::Files, QDir::Name)) {
             QFile file(info.filePath());
             if (file.open(QIODevice::ReadOnly))
