@@ -1628,7 +1628,7 @@
         </message>
         <message>
             <source>New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help.</source>
-            <translation>Nowa lub niezwykła senność, zmiana po uderzeniu w głowę, napad drgawek, trudności z oddychaniem albo ból, który przerywa zabawę: zwróć się po pomoc medyczną.</translation>
+            <translation>Nowa lub niezwykła senność, zmiana po uderzeniu w głowę, napad padaczkowy lub drgawki, trudności z oddychaniem albo ból, który przerywa zabawę: zwróć się po pomoc medyczną.</translation>
         </message>
         <message>
             <source>Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.</source>
