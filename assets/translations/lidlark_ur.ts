@@ -4651,7 +4651,7 @@
     </message>
     <message>
         <source>Tires fast</source>
-        <translation>جلد تھکن</translation>
+        <translation>جلدی تھکن</translation>
     </message>
     <message>
         <source>Without speech</source>
