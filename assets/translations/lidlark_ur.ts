@@ -3518,7 +3518,7 @@
     </message>
     <message>
         <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
-        <translation>پانی کے پاس رہیں۔ کسی کے بھی اٹھنے سے پہلے گرا دیں، اور فرش سکھائیں۔</translation>
+        <translation>پانی کے پاس رہیں۔ کسی کے بھی اٹھنے سے پہلے خالی کر دیں، اور فرش سکھائیں۔</translation>
     </message>
     <message>
         <source>Stickers</source>
