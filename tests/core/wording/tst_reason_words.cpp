@@ -21,7 +21,7 @@ bool fits(const Sentence &sentence)
 {
     for (std::size_t number = 1; number <= 9; ++number) {
         const bool wanted =
-            sentence.english.find('%' + std::to_string(number)) != std::string::npos;
+            sentence.english.text().find('%' + std::to_string(number)) != std::string_view::npos;
         if (wanted != (number <= sentence.arguments.size()))
             return false;
     }
