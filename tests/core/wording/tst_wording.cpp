@@ -138,6 +138,16 @@ private slots:
         QCOMPARE(said(weekdayWord(Day{-1})), QStringLiteral("Wednesday"));
     }
 
+    /// Its first letter may be changed where it stands, and nothing else.
+    void anArgumentBeginsAsItsPlaceAsksFor()
+    {
+        const Sentence inside{say("%1 two"), {std::string("one")}};
+        QCOMPARE(said({say("%1"), {withCapital(inside)}}), QStringLiteral("One two"));
+        QCOMPARE(said({say("%1"), {withSmall(std::string("Tap IT"))}}), QStringLiteral("tap IT"));
+        QCOMPARE(said({say("%1 %2 %3"), {inWords(12), inDigits(12), TimeOfDay{65}}}),
+                 QStringLiteral("twelve 12 01:05"));
+    }
+
     void placeholdersInArgumentsStayAsTyped()
     {
         QCOMPARE(said({say("%2 and %1"), {std::string("one"), std::string("%1")}}),
