@@ -77,12 +77,12 @@ class TestWords : public QObject
 private slots:
     void theWordsOfTheCoreAreFoundInItsSources()
     {
-        const auto found = coreKeysIn(QStringLiteral("a.cpp"), QStringLiteral(R"code(
-            // say("not this")
-            return {say("One \"%1\" is "
-                        "missing."), {one}};
-            return {sayCounted("%1 weeks\u2014or more"), {inDigits(weeks)}};
-        )code"));
+        const QString source =
+            QStringLiteral("// say(\"not this\")\n"
+                           "return {say(\"One \\\"%1\\\" is \"\n"
+                           "            \"missing.\"), {one}};\n"
+                           "return {sayCounted(\"%1 weeks\\u2014or more\"), {}};");
+        const auto found = coreKeysIn(QStringLiteral("a.cpp"), source);
         QCOMPARE(found.problems, QStringList());
         QCOMPARE(found.keys.size(), std::size_t{2});
         QCOMPARE(found.keys[0].source, QStringLiteral("One \"%1\" is missing."));
