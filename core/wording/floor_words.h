@@ -11,6 +11,8 @@ namespace lidlark::wording {
 Sentence piecesMissing(int pieces, const std::string &one, const std::string &name);
 /// Several kinds of thing at once: "Three small pieces are missing."
 Sentence smallPiecesMissing(int pieces);
+/// "Two missing", beside the picture of what it is.
+Sentence missingWords(int pieces);
 /// A burst balloon: what is missing are pieces of it, however many (scenario 2).
 Sentence balloonPiecesMissing(int balloons);
 

@@ -47,7 +47,7 @@ Sheet {
     CautionButton {
         width: screen.contentWidth
         visible: box.floorNote
-        text: qsTr("A small piece may lie on the floor. Look now.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "A small piece may lie on the floor. Look now."))
         onClicked: screen.floorCheckWanted()
     }
 
@@ -55,7 +55,7 @@ Sheet {
         objectName: "mustLeave"
         width: screen.contentWidth
         visible: box.mustLeave
-        text: qsTr("Some things must leave the house. See which.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Some things must leave the house. See which."))
         onClicked: screen.takeOutWanted()
     }
 

@@ -117,7 +117,7 @@ Sheet {
 
             width: screen.contentWidth
             visible: large.index === screen.one
-            place: qsTr("%1 of %2").arg(large.index + 1).arg(box.count)
+            place: qsTr("%1 of %2").arg(Numerals.of(large.index + 1)).arg(Numerals.of(box.count))
             counted: large.said ? large.pieces : 0
             onTouched: box.countUp(large.index)
             onNamed: number => box.setCounted(large.index, number)

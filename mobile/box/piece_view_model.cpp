@@ -88,12 +88,8 @@ QVariant PieceViewModel::data(const QModelIndex &index, int role) const
         return {};
     const box::PieceFreshness &piece = m_pieces[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case WordsRole: {
-        QStringList sentences;
-        for (const auto &sentence : wording::pieceWords(piece, m_household->today().day))
-            sentences.append(translated(sentence));
-        return sentences.join(u' ');
-    }
+    case WordsRole:
+        return safetyText(wording::pieceWords(piece, m_household->today().day));
     case OpenedRole:
         return piece.opened.has_value();
     case PastDateRole:

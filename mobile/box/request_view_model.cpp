@@ -3,6 +3,7 @@
 #include "item_words.h"
 
 #include "core/wording/request_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -96,7 +97,8 @@ QVariant RequestViewModel::data(const QModelIndex &index, int role) const
     case DrawingRole:
         return itemDrawing(item);
     case NoteRole:
-        return tr("%1 in the box, %2 on the lid list.").arg(countText(item)).arg(item.row.expected);
+        return tr("%1 in the box, %2 on the lid list.")
+            .arg(countText(item), numerals(item.row.expected));
     case IsOpenRole:
         return isOpen(item);
     case StepRole:

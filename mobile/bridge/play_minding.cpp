@@ -1,6 +1,7 @@
 #include "core/usecase/box_items.h"
 #include "core/usecase/tend_item.h"
 #include "core/wording/closing_words.h"
+#include "core/wording/freshness_words.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -22,15 +23,14 @@ void PlayInHand::mindTheFamily()
     const Day today = m_household->today().day;
     const usecase::SmallOthers small = usecase::smallOthersOf(*family, today);
     if (small.any)
-        m_outOfReach = translated(wording::outOfReach(small.names));
+        m_outOfReach = safetyText(wording::outOfReach(small.names));
     for (const catalogue::ItemKind *kind :
          usecase::toLookOver(*family, m_household->catalogue(), m_progress->items, today)) {
         // A look before every use is not written down: the box lane would tell the other home how
         // often was played (events.md 4).
         if (kind->life.checkDays)
             m_toLookOver.push_back(kind->id);
-        m_lookFirst.append(
-            fromCore(wording::capital(kind->name) + ": " + wording::uncapital(kind->life.check)));
+        m_lookFirst.append(translated(wording::lookFirstWords(kind->name, kind->life.check)));
     }
 }
 
@@ -56,7 +56,7 @@ void PlayInHand::mindTheCounting(const usecase::Family &family)
     if (due.empty())
         return;
     const catalogue::ItemKind *kind = catalogue.item(due.front().item);
-    m_countFirst = translated(wording::countHomeFirst(
+    m_countFirst = safetyText(wording::countHomeFirst(
         kind != nullptr ? kind->name : due.front().item.value, due.front().home, due.front().due));
 }
 

@@ -62,6 +62,6 @@ Sheet {
     Words {
         width: screen.contentWidth
         role: Theme.Body
-        text: qsTr("Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist."))
     }
 }

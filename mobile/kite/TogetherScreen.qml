@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Kite
 
@@ -42,7 +43,7 @@ Sheet {
         width: screen.contentWidth
         count: cards.heads.length
         current: screen.card
-        text: qsTr("%1 of %2").arg(screen.card + 1).arg(cards.heads.length)
+        text: qsTr("%1 of %2").arg(Numerals.of(screen.card + 1)).arg(Numerals.of(cards.heads.length))
     }
 
     StitchedLink {

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// The step in hand: its picture from edge to edge, how far along, its words. On a phone lying down
@@ -76,7 +77,7 @@ Item {
             width: words.width
             count: page.stepCount
             current: page.step
-            text: qsTr("Step %1 of %2").arg(page.step + 1).arg(page.stepCount)
+            text: qsTr("Step %1 of %2").arg(Numerals.of(page.step + 1)).arg(Numerals.of(page.stepCount))
         }
 
         Words {

@@ -12,7 +12,7 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr qsizetype cautionsInTheStrip = 2;
+constexpr std::size_t cautionsInTheStrip = 2;
 
 QStringList linesOf(const std::vector<std::string> &texts)
 {
@@ -48,25 +48,36 @@ QString PlayViewModel::lead() const
 {
     if (m_playInHand == nullptr || m_household == nullptr)
         return {};
-    return translated(
+    return safetyText(
         wording::supervisionLead(m_playInHand->supervision(), toCore(m_household->child())));
+}
+
+std::vector<wording::Sentence> PlayViewModel::cautionSentences() const
+{
+    const catalogue::Activity *activity = activityInHand();
+    if (activity == nullptr)
+        return {};
+    std::vector<wording::Sentence> sentences =
+        wording::cautionsFor(m_playInHand->cautions(), *activity);
+    sentences.push_back(wording::closingLine());
+    return sentences;
 }
 
 QStringList PlayViewModel::allCautions() const
 {
     QStringList lines;
-    const catalogue::Activity *activity = activityInHand();
-    if (activity == nullptr)
-        return lines;
-    for (const wording::Sentence &line : wording::cautionsFor(m_playInHand->cautions(), *activity))
-        lines.append(translated(line));
-    lines.append(translated(wording::closingLine()));
+    const std::vector<wording::Sentence> sentences = cautionSentences();
+    for (const wording::Sentence &sentence : sentences)
+        lines.append(safetyText(sentence));
     return lines;
 }
 
 QString PlayViewModel::cautions() const
 {
-    return allCautions().mid(0, cautionsInTheStrip).join(u' ');
+    std::vector<wording::Sentence> sentences = cautionSentences();
+    if (sentences.size() > cautionsInTheStrip)
+        sentences.resize(cautionsInTheStrip);
+    return safetyText(sentences);
 }
 
 std::vector<wording::LabelWords> PlayViewModel::label() const
@@ -84,7 +95,7 @@ QStringList PlayViewModel::labelWords() const
 {
     QStringList lines;
     for (const wording::LabelWords &line : label())
-        lines.append(fromCore(line.words));
+        lines.append(withEnglish(line.words));
     return lines;
 }
 
@@ -231,7 +242,7 @@ QStringList PlayViewModel::waysIn() const
     QStringList lines;
     const auto add = [&lines](const QString &head, const std::string &text) {
         if (!text.empty())
-            lines.append(head + QStringLiteral(": ") + fromCore(text));
+            lines.append(tr("%1: %2").arg(head, fromCore(text)));
     };
     add(tr("One hand"), ways.oneHand);
     add(tr("Seated"), ways.seated);

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One item that is missing: its picture, how many, and how many of them turned up. Few are keys,
@@ -97,7 +98,7 @@ Card {
                 readonly property int count: key.index + 1
 
                 text: key.count
-                accessibleName: qsTr("%1: %2 found").arg(row.name).arg(key.count)
+                accessibleName: qsTr("%1: %2 found").arg(row.name).arg(Numerals.of(key.count))
                 picked: row.found === key.count
                 onClicked: row.named(key.count)
             }

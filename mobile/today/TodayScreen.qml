@@ -111,9 +111,9 @@ Sheet {
 
             objectName: "offer-" + offer.activityId
             width: screen.contentWidth
-            outText: qsTr("out %1").arg(offer.minutesOut)
-            playText: qsTr("play %1").arg(offer.minutesPlay)
-            backText: qsTr("back %1").arg(offer.minutesBack)
+            outText: qsTr("out %1").arg(Numerals.of(offer.minutesOut))
+            playText: qsTr("play %1").arg(Numerals.of(offer.minutesPlay))
+            backText: qsTr("back %1").arg(Numerals.of(offer.minutesBack))
             Accessible.description: offer.drawingAlt
             onClicked: screen.begin(offer.activityId)
         }

@@ -1,8 +1,9 @@
 #include "everything_view_model.h"
 
-#include "core/catalogue/skill.h"
 #include "core/wording/caution_words.h"
 #include "core/wording/reason_words.h"
+#include "core/wording/skill_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -64,7 +65,7 @@ bool EverythingViewModel::matches(const catalogue::Activity &activity) const
             return true;
     }
     return std::any_of(activity.skillsMain.begin(), activity.skillsMain.end(), [&](auto skill) {
-        return fromCore(catalogue::skillFamilyWords.of(skill)).contains(words, Qt::CaseInsensitive);
+        return translated(wording::skillWords(skill)).contains(words, Qt::CaseInsensitive);
     });
 }
 
@@ -77,8 +78,9 @@ void EverythingViewModel::refresh()
     if (today)
         m_gated = std::move(today->gated);
     for (const safety::Admitted &admitted : m_gated.admitted) {
-        const QString minutes = tr("%n minute(s)", "", admitted.activity().minutes.total());
-        const QString who = translated(wording::supervisionShort(admitted.supervision()));
+        const QString minutes =
+            numerals(tr("%n minute(s)", "", admitted.activity().minutes.total()));
+        const QString who = safetyText(wording::supervisionShort(admitted.supervision()));
         m_all.push_back({&admitted.activity(), tr("%1. %2").arg(minutes, who), true});
     }
     for (const safety::HeldBack &held : m_gated.heldBack)
@@ -92,13 +94,13 @@ void EverythingViewModel::refresh()
 
 QString EverythingViewModel::reasonsOf(const safety::HeldBack &held) const
 {
-    QStringList sentences;
+    std::vector<wording::Sentence> sentences;
     for (const safety::Reason &reason : held.reasons) {
-        const QString sentence = translated(wording::sentenceFor(reason, m_household->catalogue()));
-        if (!sentences.contains(sentence))
-            sentences.append(sentence);
+        wording::Sentence sentence = wording::sentenceFor(reason, m_household->catalogue());
+        if (std::ranges::find(sentences, sentence) == sentences.end())
+            sentences.push_back(std::move(sentence));
     }
-    return sentences.join(u' ');
+    return safetyText(sentences);
 }
 
 int EverythingViewModel::countAllowed() const

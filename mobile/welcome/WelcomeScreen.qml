@@ -50,7 +50,7 @@ Sheet {
         width: screen.contentWidth
         count: screen.lastPage + 1
         current: screen.page
-        text: qsTr("Page %1 of %2").arg(screen.page + 1).arg(screen.lastPage + 1)
+        text: qsTr("Page %1 of %2").arg(Numerals.of(screen.page + 1)).arg(Numerals.of(screen.lastPage + 1))
     }
 
     ProblemNote {

@@ -165,9 +165,10 @@ private slots:
         QCOMPARE(note.person, std::string("Bartek"));
         QVERIFY(note.when.day == *dayFrom({2027, 1, 13}));
         QCOMPARE(note.minuteOfDay, 18 * 60 + 25);
-        QCOMPARE(
-            wording::fill(wording::saidBy(note.author, note.person, "Wednesday", note.minuteOfDay)),
-            std::string("Marta said so of Bartek: Wednesday, 18:25."));
+        QCOMPARE(wording::fill(wording::saidBy(note.author, note.person,
+                                               wording::weekdayWord(*dayFrom({2027, 1, 13})),
+                                               note.minuteOfDay)),
+                 std::string("Marta said so of Bartek: Wednesday, 18:25."));
     }
 
     /// The long band stays (latex-free), the dropper as a one-piece: their own care lines say so.
