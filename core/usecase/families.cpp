@@ -1,0 +1,168 @@
+#include "core/usecase/families.h"
+
+#include "core/store/box_repository.h"
+#include "core/store/home_repository.h"
+#include "core/usecase/keep_limits.h"
+
+#include <algorithm>
+
+namespace lidlark::usecase {
+
+namespace {
+
+FamilyOnPhone lookInto(const std::string &file)
+{
+    FamilyOnPhone family{file, {}, {}, {}, std::nullopt};
+    Result<store::Database> database = store::Database::openExisting(file);
+    if (!database) {
+        family.problem = database.error();
+        return family;
+    }
+    const auto device = store::DeviceRepository(*database).device();
+    const auto boxes = store::BoxRepository(*database).boxes();
+    if (!device || !boxes) {
+        family.problem = device ? boxes.error() : device.error();
+        return family;
+    }
+    for (const store::BoxRow &box : *boxes)
+        family.children.push_back(box.alias);
+    if (!*device)
+        return family;
+    family.person = (*device)->person;
+    const auto name = store::HomeRepository(*database).fact((*device)->home, {}, "name");
+    family.homeName = name ? name->value_or("") : "";
+    return family;
+}
+
+Outcome setUpIn(const std::string &file, const catalogue::Catalogue &catalogue, const Clock &clock,
+                Entropy &entropy, const FirstAnswers &answers)
+{
+    Result<store::Database> database = store::Database::open(file);
+    if (!database)
+        return database.error();
+    Workplace workplace{*database, catalogue, clock, entropy, {}};
+    const auto device = setUpHome(workplace, answers);
+    return device ? Outcome(Done{}) : device.error();
+}
+
+/// A new first store that keeps what the phone itself has to keep.
+Outcome writePhoneState(const std::string &file,
+                        std::span<const std::pair<std::string, std::string>> state)
+{
+    Result<store::Database> database = store::Database::open(file);
+    if (!database)
+        return database.error();
+    store::DeviceRepository local(*database);
+    for (const auto &[key, value] : state) {
+        if (Outcome done = local.setLocalState(key, value); !done)
+            return done;
+    }
+    return Done{};
+}
+
+bool sharesItsName(const ChildOnPhone &child, std::span<const ChildOnPhone> all, bool home)
+{
+    return std::ranges::count_if(all, [&](const ChildOnPhone &other) {
+               return other.alias == child.alias &&
+                      (!home ||
+                       (other.homeName == child.homeName && other.person == child.person));
+           }) > 1;
+}
+
+} // namespace
+
+std::vector<FamilyOnPhone> familiesIn(const store::FamilyFolder &folder)
+{
+    std::vector<FamilyOnPhone> families;
+    for (const std::string &file : folder.all()) {
+        FamilyOnPhone family = lookInto(file);
+        const bool missing = family.problem && family.problem->code == ErrorCode::NotFound;
+        if (!missing && (family.problem || !family.children.empty()))
+            families.push_back(std::move(family));
+    }
+    return families;
+}
+
+std::vector<ChildOnPhone> childrenOf(std::span<const FamilyOnPhone> families)
+{
+    std::vector<ChildOnPhone> all;
+    for (const FamilyOnPhone &family : families) {
+        for (const std::string &alias : family.children)
+            all.push_back({alias, family.file, family.homeName, family.person, 0});
+    }
+    std::vector<ChildOnPhone> told = all;
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (!sharesItsName(all[i], all, false)) {
+            told[i].homeName.clear();
+            told[i].person.clear();
+        } else if (sharesItsName(all[i], all, true)) {
+            const auto before = std::span(all).first(i);
+            told[i].number = 1 + static_cast<int>(std::ranges::count_if(
+                                     before, [&](const ChildOnPhone &other) {
+                                         return other.alias == all[i].alias &&
+                                                other.homeName == all[i].homeName &&
+                                                other.person == all[i].person;
+                                     }));
+        }
+    }
+    return told;
+}
+
+Result<std::string> addFamily(store::FamilyFolder &folder, const catalogue::Catalogue &catalogue,
+                              const Clock &clock, Entropy &entropy, const FirstAnswers &answers)
+{
+    const Result<std::string> making = folder.making();
+    if (!making)
+        return making;
+    if (const Outcome done = setUpIn(*making, catalogue, clock, entropy, answers); !done)
+        return done.error();
+    return folder.keep(*making);
+}
+
+Result<std::string> takeFamilyOff(store::FamilyFolder &folder, const std::string &file)
+{
+    if (file != folder.first())
+        return folder.takeOff(file);
+    Result<store::Database> phone = store::Database::openExisting(file);
+    const auto state = phone ? store::DeviceRepository(*phone).phoneState() : phone.error();
+    if (!state)
+        return state.error();
+    phone = Error{ErrorCode::NotFound, file}; // closed before it is moved
+    const Result<std::string> aside = folder.takeOff(file);
+    if (!aside)
+        return aside;
+    if (const Outcome written = writePhoneState(file, *state); !written)
+        return written.error();
+    return aside;
+}
+
+void keepLimitsElsewhere(const store::FamilyFolder &folder, const std::string &onTable,
+                         const Workplace &workplace)
+{
+    for (const std::string &file : folder.all()) {
+        if (file == onTable)
+            continue;
+        Result<store::Database> database = store::Database::openExisting(file);
+        const auto device = database ? store::DeviceRepository(*database).device()
+                                     : Result<std::optional<store::Device>>(database.error());
+        if (!device || !*device)
+            continue;
+        Workplace other{*database, workplace.catalogue, workplace.clock, workplace.entropy,
+                        **device};
+        // What cannot be taken away now is tried again at the next start.
+        (void)expireCheckIns(other);
+    }
+}
+
+bool playedOnPhone(const store::FamilyFolder &folder, Day day)
+{
+    return std::ranges::any_of(folder.all(), [day](const std::string &file) {
+        Result<store::Database> database = store::Database::openExisting(file);
+        if (!database)
+            return false;
+        const auto played = store::HomeRepository(*database).playedOn(day);
+        return played && *played;
+    });
+}
+
+} // namespace lidlark::usecase
