@@ -22,11 +22,6 @@ TodayScreen {
     onTakeOutWanted: route.screens.takeOut("today")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
-    onChildChosen: alias => {
-        if (alias === route.screens.household.child)
-            return
-        route.screens.household.child = alias
-        route.screens.begin()
-    }
+    onChildChosen: (family, alias) => route.screens.chooseChild(family, alias)
     foot: MainTabs { screens: route.screens }
 }

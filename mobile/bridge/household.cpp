@@ -17,8 +17,6 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr auto childKey = "screen.child";
-
 std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString &name)
 {
     std::vector<catalogue::SourceFile> files;

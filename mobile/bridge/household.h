@@ -43,6 +43,8 @@ class Household : public QObject
     Q_PROPERTY(lidlark::mobile::PhoneChildren *phoneChildren READ phoneChildren CONSTANT FINAL)
     /// More than one box, more than one family's.
     Q_PROPERTY(bool several READ several NOTIFY childrenChanged FINAL)
+    /// Whose boxes leave the phone with the family on the table: "Fin, Isla".
+    Q_PROPERTY(QString familyNames READ familyNames NOTIFY childrenChanged FINAL)
     Q_PROPERTY(bool severalFamilies READ severalFamilies NOTIFY childrenChanged FINAL)
     /// A line for each family's file that cannot be read.
     Q_PROPERTY(QList<QString> unreadable READ unreadable NOTIFY childrenChanged FINAL)
@@ -78,6 +80,7 @@ public:
     [[nodiscard]] QString childTitle() const { return m_phoneChildren.pickedLabel(); }
     [[nodiscard]] PhoneChildren *phoneChildren() { return &m_phoneChildren; }
     [[nodiscard]] bool several() const { return m_phoneChildren.rowCount() > 1; }
+    [[nodiscard]] QString familyNames() const { return m_children.join(QStringLiteral(", ")); }
     [[nodiscard]] bool severalFamilies() const;
     [[nodiscard]] QStringList unreadable() const;
     [[nodiscard]] QStringList takenOff() const;
@@ -186,9 +189,12 @@ private:
     void loadCatalogue();
     void readChildren();
     void lookAround();
+    [[nodiscard]] QString lastFamily() const;
     void keepWhoseFamily();
     bool report(const Outcome &outcome);
     void setProblem(const QString &problem);
+
+    static constexpr auto childKey = "screen.child"; ///< Kept in each store: whose box it was.
 
     Places m_places;
     std::unique_ptr<Clock> m_clock;

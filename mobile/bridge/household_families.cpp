@@ -13,8 +13,7 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr auto familyKey = "phone.family"; // the file's name in the folder; empty: the first store
-constexpr auto childKey = "screen.child";
+constexpr auto familyKey = "phone.family"; // its file's name, without folders
 
 /// A store made ready to be worked in.
 Result<std::unique_ptr<store::Database>> opened(const std::string &file)
@@ -34,21 +33,25 @@ void Household::close()
     m_phone.reset();
 }
 
+QString Household::lastFamily() const
+{
+    const auto last = m_phone ? store::DeviceRepository(*m_phone).localState(familyKey)
+                              : Result<std::optional<std::string>>(std::optional<std::string>());
+    return last && *last ? fromCore(**last) : QString();
+}
+
 Outcome Household::openSomeFamily()
 {
     std::vector<std::string> wanted;
-    if (m_phone) {
-        const auto last = store::DeviceRepository(*m_phone).localState(familyKey);
-        for (const std::string &file : m_folder.all()) {
-            if (last && *last && QFileInfo(fromCore(file)).fileName() == fromCore(**last))
-                wanted.push_back(file);
-        }
-    }
     for (const usecase::FamilyOnPhone &family : m_families) {
         if (!family.problem)
             wanted.push_back(family.file);
     }
-    wanted.push_back(m_folder.first());
+    const QString last = lastFamily();
+    std::ranges::stable_partition(wanted, [&last](const std::string &file) {
+        return QFileInfo(fromCore(file)).fileName() == last;
+    });
+    wanted.push_back(m_folder.first()); // nobody yet: the first run is to come
     Outcome done = Error{ErrorCode::NotFound, m_folder.first()};
     for (const std::string &file : wanted) {
         done = openFamily(file);

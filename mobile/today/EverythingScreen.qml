@@ -34,7 +34,7 @@ Sheet {
     }
 
     header: TitleBar {
-        text: qsTr("Everything for %1").arg(screen.household.child)
+        text: qsTr("Everything for %1").arg(screen.household.childTitle)
         backName: qsTr("Back to today")
         onBack: screen.back()
     }
