@@ -12,7 +12,7 @@ namespace {
 
 FamilyOnPhone lookInto(const std::string &file)
 {
-    FamilyOnPhone family{file, {}, {}, {}, std::nullopt};
+    FamilyOnPhone family{file, {}, {}, {}, {}, std::nullopt};
     Result<store::Database> database = store::Database::openExisting(file);
     if (!database) {
         family.problem = database.error();
@@ -29,8 +29,14 @@ FamilyOnPhone lookInto(const std::string &file)
     if (!*device)
         return family;
     family.person = (*device)->person;
-    const auto name = store::HomeRepository(*database).fact((*device)->home, {}, "name");
+    store::HomeRepository homes(*database);
+    const auto name = homes.fact((*device)->home, {}, "name");
     family.homeName = name ? name->value_or("") : "";
+    const auto sheet = homes.sheet((*device)->home);
+    if (!sheet || !*sheet)
+        return family;
+    for (const child::Person &person : (*sheet)->people)
+        family.people.push_back(person.alias);
     return family;
 }
 
@@ -106,6 +112,16 @@ std::vector<ChildOnPhone> childrenOf(std::span<const FamilyOnPhone> families)
         }
     }
     return told;
+}
+
+std::vector<std::string> namesIn(std::span<const FamilyOnPhone> families)
+{
+    std::vector<std::string> names;
+    for (const FamilyOnPhone &family : families) {
+        names.insert(names.end(), family.children.begin(), family.children.end());
+        names.insert(names.end(), family.people.begin(), family.people.end());
+    }
+    return names;
 }
 
 Result<std::string> addFamily(store::FamilyFolder &folder, const catalogue::Catalogue &catalogue,

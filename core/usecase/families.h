@@ -17,6 +17,7 @@ struct FamilyOnPhone {
     std::string homeName; ///< Empty: nobody has named it.
     std::string person;   ///< Who writes there.
     std::vector<std::string> children;
+    std::vector<std::string> people; ///< Everybody on the home sheet.
     std::optional<Error> problem; ///< Torn, foreign, of a newer Lidlark: then nothing else is known.
 };
 
@@ -37,6 +38,9 @@ struct ChildOnPhone {
 std::vector<FamilyOnPhone> familiesIn(const store::FamilyFolder &folder);
 
 std::vector<ChildOnPhone> childrenOf(std::span<const FamilyOnPhone> families);
+
+/// Everybody's alias: what no reminder may say.
+std::vector<std::string> namesIn(std::span<const FamilyOnPhone> families);
 
 /// Sets up a further family in a store of its own, whole or not at all (set_up_home.h).
 /// @returns its file.

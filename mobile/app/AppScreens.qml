@@ -13,6 +13,7 @@ FocusScope {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Reminders reminders
     required property Voice voice
     property string route: ""
     /// What was just put back: for the after-kite.

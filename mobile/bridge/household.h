@@ -99,6 +99,10 @@ public:
     /// Where the phone keeps what belongs to it and to no family; null when it cannot be opened.
     [[nodiscard]] store::Database *phone() const { return m_phone.get(); }
     [[nodiscard]] const store::FamilyFolder &families() const { return m_folder; }
+    [[nodiscard]] std::vector<std::string> namesOnPhone() const
+    {
+        return usecase::namesIn(m_families);
+    }
     [[nodiscard]] const Clock &clock() const { return *m_clock; }
     [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
     /// Everything known of the current child, read afresh.
