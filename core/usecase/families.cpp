@@ -66,13 +66,30 @@ Outcome writePhoneState(const std::string &file,
     return Done{};
 }
 
-bool sharesItsName(const ChildOnPhone &child, std::span<const ChildOnPhone> all, bool home)
+/// How many of @p children have this one's alias and the same of @p field; itself among them.
+template <class Field>
+auto likeIt(std::span<const ChildOnPhone> children, const ChildOnPhone &child, Field field)
 {
-    return std::ranges::count_if(all, [&](const ChildOnPhone &other) {
-               return other.alias == child.alias &&
-                      (!home ||
-                       (other.homeName == child.homeName && other.person == child.person));
-           }) > 1;
+    return std::ranges::count_if(children, [&](const ChildOnPhone &other) {
+        return other.alias == child.alias && other.*field == child.*field;
+    });
+}
+
+/// What tells @p all[@p i] from the others of its alias: the home's name, else who writes there,
+/// else a number.
+ChildOnPhone toldApart(std::span<const ChildOnPhone> all, std::size_t i)
+{
+    ChildOnPhone child = all[i];
+    const bool alone = likeIt(all, child, &ChildOnPhone::alias) == 1;
+    const bool homeTells =
+        !child.homeName.empty() && likeIt(all, child, &ChildOnPhone::homeName) == 1;
+    if (!alone && !homeTells && likeIt(all, child, &ChildOnPhone::person) > 1)
+        child.number = static_cast<int>(likeIt(all.first(i + 1), child, &ChildOnPhone::person));
+    if (alone || !homeTells)
+        child.homeName.clear();
+    if (alone || homeTells)
+        child.person.clear();
+    return child;
 }
 
 } // namespace
@@ -96,21 +113,10 @@ std::vector<ChildOnPhone> childrenOf(std::span<const FamilyOnPhone> families)
         for (const std::string &alias : family.children)
             all.push_back({alias, family.file, family.homeName, family.person, 0});
     }
-    std::vector<ChildOnPhone> told = all;
-    for (std::size_t i = 0; i < all.size(); ++i) {
-        if (!sharesItsName(all[i], all, false)) {
-            told[i].homeName.clear();
-            told[i].person.clear();
-        } else if (sharesItsName(all[i], all, true)) {
-            const auto before = std::span(all).first(i);
-            told[i].number = 1 + static_cast<int>(std::ranges::count_if(
-                                     before, [&](const ChildOnPhone &other) {
-                                         return other.alias == all[i].alias &&
-                                                other.homeName == all[i].homeName &&
-                                                other.person == all[i].person;
-                                     }));
-        }
-    }
+    std::vector<ChildOnPhone> told;
+    told.reserve(all.size());
+    for (std::size_t i = 0; i < all.size(); ++i)
+        told.push_back(toldApart(all, i));
     return told;
 }
 

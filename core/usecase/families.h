@@ -18,18 +18,17 @@ struct FamilyOnPhone {
     std::string person;   ///< Who writes there.
     std::vector<std::string> children;
     std::vector<std::string> people; ///< Everybody on the home sheet.
-    std::optional<Error> problem; ///< Torn, foreign, of a newer Lidlark: then nothing else is known.
+    std::optional<Error>
+        problem; ///< Torn, foreign, of a newer Lidlark: then nothing else is known.
 };
 
 /// A child with a box on this phone, and what tells it from another of the same alias.
 struct ChildOnPhone {
     std::string alias;
     std::string file;
-    /// The home's name or who writes there, and a number where that is the same too; empty where
-    /// the alias is enough.
-    std::string homeName;
-    std::string person;
-    int number = 0;
+    std::string homeName; ///< Said where the alias is not enough and the home's name is.
+    std::string person;   ///< Who writes there: said where neither is enough.
+    int number = 0;       ///< Counted from 1 where not even that is enough; else 0.
     bool operator==(const ChildOnPhone &) const = default;
 };
 

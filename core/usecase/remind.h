@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/clock.h"
 #include "core/reminder/remind_when.h"
 #include "core/store/device_repository.h"
 #include "core/store/family_folder.h"

@@ -24,6 +24,8 @@ FocusScope {
     property string takeOutBack: "today"
     /// The item whose page stands open, and where its page, and that of a dried-out one, lead back to.
     property string item: ""
+    /// Under Everything, while such a page stands open.
+    property string searched: ""
     property string itemBack: "box"
     property string driedOutBack: "item"
     /// The card for the adult that the breaths lead back to.
@@ -116,6 +118,7 @@ FocusScope {
     function forgetWhere() {
         screens.afterActivity = ""
         screens.item = ""
+        screens.searched = ""
         screens.trouble = ""
         screens.togetherCard = 0
     }

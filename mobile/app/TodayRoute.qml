@@ -17,7 +17,10 @@ TodayScreen {
     onGuessWanted: route.screens.go("guess")
     onChooseWanted: route.screens.go("choose")
     onWeekWanted: route.screens.go("week")
-    onEverythingWanted: route.screens.go("everything")
+    onEverythingWanted: {
+        route.screens.searched = ""
+        route.screens.go("everything")
+    }
     onFloorCheckWanted: route.screens.lookOnTheFloor("today")
     onTakeOutWanted: route.screens.takeOut("today")
     onBoxWanted: route.screens.go("box")

@@ -31,7 +31,7 @@ struct StartOptions {
     std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
     bool reducedMotion = false;      ///< True: nothing moves in this run; false: as kept.
     QString language;                ///< "ur"; empty: the system's.
-    bool remind = false; ///< No window: the reminder of the day, if it is due.
+    bool remind = false;             ///< No window: the reminder of the day, if it is due.
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, reminders, voice,

@@ -107,7 +107,8 @@ bool Reminders::keep(const reminder::Reminder &reminder)
     if (done)
         m_problem.clear();
     else if (reminder::namesSomebody(reminder.ownLine, names))
-        m_problem = tr("It stands on a locked screen, so it names nobody. Write it without a name.");
+        m_problem =
+            tr("It stands on a locked screen, so it names nobody. Write it without a name.");
     else
         m_problem = m_household->sentenceFor(done.error());
     emit changed();
@@ -119,8 +120,8 @@ void Reminders::check()
 {
     if (m_household->phone() == nullptr)
         return;
-    const auto answer = usecase::takeTurnToRemind(
-        *m_household->phone(), m_household->families(), m_household->clock());
+    const auto answer = usecase::takeTurnToRemind(*m_household->phone(), m_household->families(),
+                                                  m_household->clock());
     if (answer.due)
         m_notifier->say(line());
     askAgain(answer.nextMs);

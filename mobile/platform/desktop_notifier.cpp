@@ -14,10 +14,10 @@ constexpr int theServersOwnTime = -1; // how long it stays is for the desktop to
 
 QDBusMessage callTo(const char *method)
 {
-    return QDBusMessage::createMethodCall(
-        QStringLiteral("org.freedesktop.Notifications"),
-        QStringLiteral("/org/freedesktop/Notifications"),
-        QStringLiteral("org.freedesktop.Notifications"), QString::fromLatin1(method));
+    return QDBusMessage::createMethodCall(QStringLiteral("org.freedesktop.Notifications"),
+                                          QStringLiteral("/org/freedesktop/Notifications"),
+                                          QStringLiteral("org.freedesktop.Notifications"),
+                                          QString::fromLatin1(method));
 }
 
 /// Of low urgency: shown, and no more.

@@ -121,6 +121,19 @@ private slots:
         QVERIFY(all[3].person.empty());
     }
 
+    /// A home's name comes first, where it tells them apart; "Home" and "Home" do not.
+    void twoOfOneAliasInNamedHomes()
+    {
+        const std::vector<usecase::FamilyOnPhone> families{
+            {"1", "Port Sheal", "Ruth", {"Fin"}, {}, {}},
+            {"2", "Home", "Ada", {"Fin"}, {}, {}},
+            {"3", "Home", "Piotr", {"Fin"}, {}, {}}};
+        const auto all = usecase::childrenOf(families);
+        QCOMPARE(all[0], (usecase::ChildOnPhone{"Fin", "1", "Port Sheal", {}, 0}));
+        QCOMPARE(all[1], (usecase::ChildOnPhone{"Fin", "2", {}, "Ada", 0}));
+        QCOMPARE(all[2], (usecase::ChildOnPhone{"Fin", "3", {}, "Piotr", 0}));
+    }
+
     void whatCannotBeSetUpLeavesNothing()
     {
         QVERIFY(add("", "Ada").empty());
