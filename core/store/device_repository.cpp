@@ -1,5 +1,7 @@
 #include "core/store/device_repository.h"
 
+#include "core/store/rows.h"
+
 #include <charconv>
 
 namespace lidlark::store {
@@ -60,6 +62,17 @@ Outcome DeviceRepository::clearLocalState(const std::string &key)
     if (!query)
         return query.error();
     return query->bind(1, key).run();
+}
+
+Result<std::vector<std::pair<std::string, std::string>>> DeviceRepository::phoneState()
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT key, value FROM local_state "
+                           "WHERE key LIKE 'phone.%' OR key = 'appearance' ORDER BY key");
+    if (!query)
+        return query.error();
+    return collectRows<std::pair<std::string, std::string>>(
+        *query, [](const Statement &row) { return std::pair(row.text(0), row.text(1)); });
 }
 
 Result<Instant> DeviceRepository::lastInstant(const std::string &which)

@@ -7,6 +7,8 @@
 
 #include <optional>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace lidlark::store {
 
@@ -34,6 +36,9 @@ public:
     Result<std::optional<std::string>> localState(const std::string &key);
     Outcome setLocalState(const std::string &key, const std::string &value);
     Outcome clearLocalState(const std::string &key);
+    /// What the phone itself keeps, whoever's families are on it: keys that begin with "phone.",
+    /// and how it shows things.
+    Result<std::vector<std::pair<std::string, std::string>>> phoneState();
 
     Result<Instant> lastInstant(const std::string &which);
     Outcome setLastInstant(const std::string &which, Instant instant);

@@ -122,6 +122,15 @@ Result<std::optional<play::Play>> HomeRepository::play(const PlayId &id)
     return *row ? std::optional(readPlay(*query)) : std::optional<play::Play>();
 }
 
+Result<bool> HomeRepository::playedOn(Day day)
+{
+    Result<Statement> query = m_database.prepare("SELECT 1 FROM play WHERE day = ?1 LIMIT 1");
+    if (!query)
+        return query.error();
+    query->bind(1, std::int64_t{day.number});
+    return query->step();
+}
+
 Result<std::map<ActivityId, play::Offered>> HomeRepository::offered(const HomeId &home,
                                                                     const ChildId &child)
 {

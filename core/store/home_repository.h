@@ -30,6 +30,8 @@ public:
     /// Plays of a child in that home, newest first. @param since first day.
     Result<std::vector<play::Play>> plays(const HomeId &home, const ChildId &child, Day since);
     Result<std::optional<play::Play>> play(const PlayId &id);
+    /// Whether anybody in this store has played on @p day.
+    Result<bool> playedOn(Day day);
     /// When each entry last stood in a menu.
     Result<std::map<ActivityId, play::Offered>> offered(const HomeId &home, const ChildId &child);
     Result<std::vector<checkin::CheckIn>> checkIns(const HomeId &home, const ChildId &child,

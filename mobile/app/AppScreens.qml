@@ -13,6 +13,7 @@ FocusScope {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Reminders reminders
     required property Voice voice
     property string route: ""
     /// What was just put back: for the after-kite.
@@ -23,6 +24,8 @@ FocusScope {
     property string takeOutBack: "today"
     /// The item whose page stands open, and where its page, and that of a dried-out one, lead back to.
     property string item: ""
+    /// Under Everything, while such a page stands open.
+    property string searched: ""
     property string itemBack: "box"
     property string driedOutBack: "item"
     /// The card for the adult that the breaths lead back to.
@@ -100,6 +103,26 @@ FocusScope {
             screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
     }
 
+    /// Another child, and with it perhaps another family: nothing of the one before is taken along. A
+    /// play that waits there is asked about first.
+    function chooseChild(family: string, alias: string) {
+        if (!screens.household.chooseChild(family, alias))
+            return
+        screens.forgetWhere()
+        if (screens.playInHand.active)
+            screens.go("resume")
+        else
+            screens.begin()
+    }
+
+    function forgetWhere() {
+        screens.afterActivity = ""
+        screens.item = ""
+        screens.searched = ""
+        screens.trouble = ""
+        screens.togetherCard = 0
+    }
+
     function goBack() {
         const where = screens.backFrom(screens.route)
         if (where.length > 0)
@@ -113,6 +136,8 @@ FocusScope {
         case "settings":
         case "home-sheet":
             return "crew"
+        case "whose":
+            return screens.playInHand.puttingBack ? "putback" : "play"
         case "count":
         case "requests":
             return "box"
@@ -144,6 +169,8 @@ FocusScope {
         case "week": return "WeekRoute.qml"
         case "problem": return "ProblemRoute.qml"
         case "welcome": return "WelcomeRoute.qml"
+        case "another-family": return "AnotherFamilyRoute.qml"
+        case "whose": return "WhoseRoute.qml"
         case "resume": return "ResumeRoute.qml"
         case "room": return "RoomRoute.qml"
         case "kite": return "KiteRoute.qml"
@@ -198,20 +225,20 @@ FocusScope {
         }
     }
 
-    Connections {
-        target: screens.playInHand
-
-        function onFailed(problem: string) {
-            screens.problem = problem
-        }
+    Failures {
+        household: screens.household
+        sitting: screens.sitting
+        playInHand: screens.playInHand
+        onFailed: problem => screens.problem = problem
     }
 
-    Connections {
-        target: screens.sitting
+    WhosePage {
+        id: whose
 
-        function onFailed(problem: string) {
-            screens.problem = problem
-        }
+        anchors.left: parent.left
+        anchors.right: parent.right
+        household: screens.household
+        route: screens.route
     }
 
     Loader {
@@ -221,8 +248,9 @@ FocusScope {
         property real arriving: 0
 
         x: Math.round(loader.start) + loader.arriving * (screens.LayoutMirroring.enabled ? -1 : 1)
+        y: whose.height
         width: screens.pageWidth
-        height: screens.height
+        height: screens.height - whose.height
         focus: true
         onLoaded: {
             arrival.restart()

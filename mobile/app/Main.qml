@@ -13,6 +13,7 @@ PhoneWindow {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Reminders reminders
     required property Voice voice
 
     title: qsTr("Lidlark")
@@ -55,6 +56,7 @@ PhoneWindow {
         sitting: window.sitting
         playInHand: window.playInHand
         appearance: window.appearance
+        reminders: window.reminders
         voice: window.voice
     }
 

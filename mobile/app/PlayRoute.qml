@@ -15,6 +15,7 @@ PlayScreen {
     kiteInCorner: route.screens.sitting.kiteInCorner
     onKiteFound: route.screens.go("kite")
     onPutBackWanted: route.screens.go("putback")
+    onOtherChildWanted: route.screens.go("whose")
     onBurst: route.screens.go("burst")
     onEmergencyWanted: route.screens.callForHelp("play", "")
 }

@@ -11,6 +11,7 @@ SettingsScreen {
     required property AppScreens screens
 
     appearance: route.screens.appearance
+    reminders: route.screens.reminders
     sitting: route.screens.sitting
     childName: route.screens.household.child
     reviewNotice: route.screens.household.reviewNotice

@@ -54,11 +54,14 @@ QString CommandLine::read(const QStringList &arguments)
     const auto language = option("language", "Words and reading direction.", "ur");
     const QCommandLineOption still(QStringLiteral("reduced-motion"),
                                    QStringLiteral("Nothing moves in this run."));
+    const QCommandLineOption remind(
+        QStringLiteral("remind"),
+        QStringLiteral("No window: say the reminder of the day if it is due, once."));
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("Short play from a child's own box."));
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({store, catalogue, clock, scale, scheme, language, still});
+    parser.addOptions({store, catalogue, clock, scale, scheme, language, still, remind});
     if (!parser.parse(arguments))
         return parser.errorText();
     if (parser.isSet(help) || parser.isSet(version)) {
@@ -71,6 +74,7 @@ QString CommandLine::read(const QStringList &arguments)
     m_options.store = parser.value(store);
     m_options.catalogue = parser.value(catalogue);
     m_options.language = parser.value(language);
+    m_options.remind = parser.isSet(remind);
     m_options.reducedMotion = parser.isSet(still);
     if (parser.isSet(clock)) {
         m_options.fromMs = msFromText(toCore(parser.value(clock)));

@@ -32,7 +32,7 @@ Sheet {
     ScreenTitle {
         x: screen.inset
         width: screen.contentWidth - 2 * screen.inset
-        text: qsTr("%1's box").arg(screen.household.child)
+        text: qsTr("%1's box").arg(screen.household.childTitle)
         under: box.placeWords
         endNote: box.revisionWords
     }

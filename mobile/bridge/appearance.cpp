@@ -24,9 +24,9 @@ int wholeSteps(int ms)
 Appearance::Appearance(Household *household, QObject *parent)
     : QObject(parent), m_household(household)
 {
-    if (!household->isOpen())
+    if (household->phone() == nullptr)
         return;
-    const auto kept = store::DeviceRepository(household->workplace().database).localState(key);
+    const auto kept = store::DeviceRepository(*household->phone()).localState(key);
     if (!kept || !*kept)
         return;
     const QJsonObject object = QJsonDocument::fromJson(QByteArray::fromStdString(**kept)).object();
@@ -111,7 +111,7 @@ void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
 void Appearance::keep()
 {
     emit changed();
-    if (!m_household->isOpen())
+    if (m_household->phone() == nullptr)
         return;
     const QJsonObject object{{QStringLiteral("text-scale"), m_textScale},
                              {QStringLiteral("scheme"), m_scheme},
@@ -123,7 +123,7 @@ void Appearance::keep()
                              {QStringLiteral("minimum-touch-ms"), m_minimumTouchMs},
                              {QStringLiteral("scan-seconds"), m_scanSeconds}};
     // A setting that could not be kept holds until the app is closed: nothing to report.
-    (void)store::DeviceRepository(m_household->workplace().database)
+    (void)store::DeviceRepository(*m_household->phone())
         .setLocalState(key, QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());
 }
 

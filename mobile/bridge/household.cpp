@@ -5,7 +5,6 @@
 #include <QFileInfo>
 
 #include "core/store/recording.h"
-#include "core/store/refold.h"
 #include "core/usecase/keep_limits.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
@@ -17,8 +16,6 @@
 namespace lidlark::mobile {
 
 namespace {
-
-constexpr auto childKey = "screen.child";
 
 std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString &name)
 {
@@ -38,13 +35,19 @@ std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString 
 
 Household::Household(const Places &places, std::unique_ptr<Clock> clock,
                      std::unique_ptr<Entropy> entropy, QObject *parent)
-    : QObject(parent), m_places(places), m_clock(std::move(clock)), m_entropy(std::move(entropy))
+    : QObject(parent), m_places(places), m_clock(std::move(clock)), m_entropy(std::move(entropy)),
+      m_folder(toCore(places.store))
 {
     loadCatalogue();
+    m_folder.forgetTakenOff(); // an app that was killed was closed, too
     openStore();
 }
 
-Household::~Household() = default;
+Household::~Household()
+{
+    close();
+    m_folder.forgetTakenOff();
+}
 
 void Household::loadCatalogue()
 {
@@ -61,25 +64,15 @@ void Household::openAgain()
 
 void Household::openStore()
 {
-    m_workplace.reset();
-    m_database.reset();
-    Result<store::Database> opened = store::Database::open(toCore(m_places.store));
-    if (!opened) {
-        setProblem(sentenceFor(opened.error()));
+    close();
+    Result<store::Database> phone = store::Database::open(m_folder.first());
+    if (phone)
+        m_phone = std::make_unique<store::Database>(*std::move(phone));
+    m_families = usecase::familiesIn(m_folder);
+    if (const Outcome opened = openSomeFamily(); !opened) {
+        setProblem(sentenceFor(phone ? opened.error() : phone.error()));
         return;
     }
-    m_database = std::make_unique<store::Database>(*std::move(opened));
-    if (const Outcome folded = store::refoldIfOld(*m_database); !folded) {
-        setProblem(sentenceFor(folded.error()));
-        return;
-    }
-    const auto device = store::DeviceRepository(*m_database).device();
-    if (!device) {
-        setProblem(sentenceFor(device.error()));
-        return;
-    }
-    m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
-        *m_database, m_catalogue, *m_clock, *m_entropy, device->value_or(store::Device{})});
     const auto today = store::todayOf(*m_clock);
     setProblem(today ? QString() : sentenceFor(today.error()));
     keepLimits();
@@ -90,11 +83,12 @@ void Household::keepLimits()
 {
     // What cannot be taken away now is tried again at the next start.
     (void)usecase::expireCheckIns(*m_workplace);
+    usecase::keepLimitsElsewhere(m_folder, m_family, *m_workplace);
 }
 
 void Household::readChildren()
 {
-    const auto boxes = store::BoxRepository(*m_database).boxes();
+    const auto boxes = store::BoxRepository(m_workplace->database).boxes();
     if (!boxes) {
         setProblem(sentenceFor(boxes.error()));
         return;
@@ -102,13 +96,13 @@ void Household::readChildren()
     m_children.clear();
     for (const store::BoxRow &box : *boxes)
         m_children.append(fromCore(box.alias));
-    const auto last = store::DeviceRepository(*m_database).localState(childKey);
+    const auto last = store::DeviceRepository(m_workplace->database).localState(childKey);
     const QString kept = last && *last ? fromCore(**last) : QString();
     m_child = m_children.contains(kept) ? kept : m_children.value(0);
-    const auto name =
-        store::HomeRepository(*m_database).fact(m_workplace->device.home, std::string(), "name");
+    const auto name = store::HomeRepository(m_workplace->database)
+                          .fact(m_workplace->device.home, std::string(), "name");
     m_homeName = name && *name ? fromCore(**name) : QString();
-    emit childrenChanged();
+    lookAround();
     emit childChanged();
 }
 
@@ -118,7 +112,9 @@ void Household::setChild(const QString &alias)
         return;
     m_child = alias;
     // Which child stands on top is a convenience: when it cannot be kept, nothing is lost.
-    (void)store::DeviceRepository(*m_database).setLocalState(childKey, toCore(alias));
+    (void)store::DeviceRepository(m_workplace->database).setLocalState(childKey, toCore(alias));
+    m_phoneChildren.pick(m_family, m_child);
+    emit childrenChanged();
     emit childChanged();
     emit changed();
 }
@@ -166,6 +162,7 @@ Outcome Household::setUp(const usecase::FirstAnswers &answers)
     if (!device)
         return device.error();
     m_workplace->device = *device;
+    m_families = usecase::familiesIn(m_folder);
     readChildren();
     setChild(fromCore(answers.childAlias));
     emit changed();

@@ -9,6 +9,7 @@
 #include "core/usecase/box_items.h"
 #include "core/usecase/box_notes.h"
 #include "core/usecase/box_questions.h"
+#include "core/usecase/families.h"
 #include "core/usecase/family.h"
 #include "core/usecase/forecast_box.h"
 #include "core/usecase/plan_week.h"
@@ -19,13 +20,16 @@
 #include "core/usecase/tend_item.h"
 #include "core/usecase/workplace.h"
 
+#include "mobile/bridge/phone_children.h"
+
 #include <memory>
 #include <optional>
 
 namespace lidlark::mobile {
 
-/// All a screen may ask of the core: this phone's store, its catalogue, and whose box is on the
-/// table. Made by `main` (or a test) before the first screen.
+/// All a screen may ask of the core: the store of the family on the table, the catalogue, and whose
+/// box it is. A phone may hold several families, a store each: all that is asked is asked of one.
+/// Made by `main` (or a test) before the first screen.
 class Household : public QObject
 {
     Q_OBJECT
@@ -33,8 +37,19 @@ class Household : public QObject
     QML_UNCREATABLE("Made by main")
     /// Alias of the child whose box the screens are about. Empty: none yet.
     Q_PROPERTY(QString child READ child WRITE setChild NOTIFY childChanged FINAL)
-    /// Aliases of all children with a box on this phone.
-    Q_PROPERTY(QList<QString> children READ children NOTIFY childrenChanged FINAL)
+    /// The same, with the home beside it where two families of the phone have one alias.
+    Q_PROPERTY(QString childTitle READ childTitle NOTIFY childrenChanged FINAL)
+    /// Everybody with a box on this phone, of whatever family.
+    Q_PROPERTY(lidlark::mobile::PhoneChildren *phoneChildren READ phoneChildren CONSTANT FINAL)
+    /// More than one box, more than one family's.
+    Q_PROPERTY(bool several READ several NOTIFY childrenChanged FINAL)
+    /// Whose boxes leave the phone with the family on the table: "Fin, Isla".
+    Q_PROPERTY(QString familyNames READ familyNames NOTIFY childrenChanged FINAL)
+    Q_PROPERTY(bool severalFamilies READ severalFamilies NOTIFY childrenChanged FINAL)
+    /// A line for each family's file that cannot be read.
+    Q_PROPERTY(QList<QString> unreadable READ unreadable NOTIFY childrenChanged FINAL)
+    /// "Kit": who was taken off the phone since it was opened, one text a family.
+    Q_PROPERTY(QList<QString> takenOff READ takenOff NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
     /// The phone of the one who packs the boxes.
@@ -49,7 +64,8 @@ class Household : public QObject
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
 
 public:
-    /// Where things are. Catalogue folders may be resources.
+    /// Where things are: the phone's first store, beside which further families lie
+    /// (core/store/family_folder.h). Catalogue folders may be resources.
     struct Places {
         QString store;
         QString catalogue = QStringLiteral(":/lidlark/catalogue");
@@ -61,7 +77,13 @@ public:
 
     [[nodiscard]] QString child() const { return m_child; }
     void setChild(const QString &alias);
-    [[nodiscard]] QStringList children() const { return m_children; }
+    [[nodiscard]] QString childTitle() const { return m_phoneChildren.pickedLabel(); }
+    [[nodiscard]] PhoneChildren *phoneChildren() { return &m_phoneChildren; }
+    [[nodiscard]] bool several() const { return m_phoneChildren.rowCount() > 1; }
+    [[nodiscard]] QString familyNames() const { return m_children.join(QStringLiteral(", ")); }
+    [[nodiscard]] bool severalFamilies() const;
+    [[nodiscard]] QStringList unreadable() const;
+    [[nodiscard]] QStringList takenOff() const;
     [[nodiscard]] QString person() const;
     [[nodiscard]] DeviceId device() const;
     [[nodiscard]] bool therapist() const;
@@ -72,8 +94,16 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// False when the store could not be opened: then only `problem` can be shown.
-    [[nodiscard]] bool isOpen() const { return m_database != nullptr; }
+    [[nodiscard]] bool isOpen() const { return m_workplace != nullptr; }
     [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
+    /// Where the phone keeps what belongs to it and to no family; null when it cannot be opened.
+    [[nodiscard]] store::Database *phone() const { return m_phone.get(); }
+    [[nodiscard]] const store::FamilyFolder &families() const { return m_folder; }
+    [[nodiscard]] std::vector<std::string> namesOnPhone() const
+    {
+        return usecase::namesIn(m_families);
+    }
+    [[nodiscard]] const Clock &clock() const { return *m_clock; }
     [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
     /// Everything known of the current child, read afresh.
     [[nodiscard]] Result<usecase::Family> family();
@@ -131,6 +161,15 @@ public:
     void keepLimits();
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);
+    /// A further family's first run, in a store of its own; its box is on the table then.
+    Outcome addFamily(const usecase::FirstAnswers &answers);
+    /// Another child, and with it another family where it is one. @returns false with `failed` when
+    /// its store cannot be opened: the one on the table stays.
+    Q_INVOKABLE bool chooseChild(const QString &family, const QString &alias);
+    /// Takes the family on the table off the phone, until the app is closed.
+    Q_INVOKABLE bool takeOff();
+    /// @param index among `takenOff`.
+    Q_INVOKABLE bool bringBack(int index);
     /// Tells every screen that the store has changed.
     void announce() { emit changed(); }
     /// Tries again after the reason for `problem` was put right.
@@ -140,22 +179,43 @@ signals:
     void childChanged();
     void childrenChanged();
     void problemChanged();
+    void failed(const QString &problem);
     /// Something was written: rows are to be read again.
     void changed();
 
 private:
     [[nodiscard]] usecase::Tending tending(const ItemId &item) const;
     void openStore();
+    /// The family that was on the table last, or the first that can be opened.
+    Outcome openSomeFamily();
+    Outcome openFamily(const std::string &file);
+    void close();
     void loadCatalogue();
     void readChildren();
+    void lookAround();
+    [[nodiscard]] QString lastFamily() const;
+    void keepWhoseFamily();
+    bool report(const Outcome &outcome);
     void setProblem(const QString &problem);
+
+    static constexpr auto childKey = "screen.child"; ///< Kept in each store: whose box it was.
 
     Places m_places;
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Entropy> m_entropy;
     catalogue::Catalogue m_catalogue;
-    std::unique_ptr<store::Database> m_database;
+    store::FamilyFolder m_folder;
+    std::unique_ptr<store::Database> m_phone;   ///< The first store.
+    std::unique_ptr<store::Database> m_further; ///< Open while its family is on the table.
     std::unique_ptr<usecase::Workplace> m_workplace;
+    std::string m_family; ///< The file on the table.
+    std::vector<usecase::FamilyOnPhone> m_families;
+    struct TakenOff {
+        std::string file;
+        QStringList children;
+    };
+    std::vector<TakenOff> m_takenOff;
+    PhoneChildren m_phoneChildren;
     QString m_child;
     QString m_homeName;
     QStringList m_children;

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.Bridge
+import Lidlark.Crew
 import Lidlark.Design
 
 /// Who writes on this phone, and where what is written lies.
@@ -13,6 +14,8 @@ Sheet {
 
     signal homeSheetWanted()
     signal settingsWanted()
+    signal anotherFamilyWanted()
+    signal takeOffWanted()
 
     ScreenTitle {
         width: screen.contentWidth
@@ -52,6 +55,18 @@ Sheet {
         text: qsTr("Settings")
         note: screen.kiteOff ? qsTr("Text size, light and dark") : qsTr("Text size, light and dark, the kite")
         onClicked: screen.settingsWanted()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Families on this phone")
+    }
+
+    Families {
+        width: screen.contentWidth
+        household: screen.household
+        onAnotherWanted: screen.anotherFamilyWanted()
+        onTakeOffWanted: screen.takeOffWanted()
     }
 
     SectionWords {

@@ -24,6 +24,7 @@ Sheet {
     signal burst()
     signal emergencyWanted()
     signal kiteFound()
+    signal otherChildWanted()
 
     margin: Theme.margin
 
@@ -203,6 +204,13 @@ Sheet {
         watchFor: play.watchFor
         waysIn: play.waysIn
         cautions: play.allCautions
+    }
+
+    StitchedLink {
+        objectName: "otherChild"
+        visible: screen.household.several
+        text: qsTr("Another child's box")
+        onClicked: screen.otherChildWanted()
     }
 
     foot: PlayFoot {

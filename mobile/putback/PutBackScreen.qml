@@ -18,6 +18,7 @@ Sheet {
     signal playWanted()
     signal differentWanted()
     signal emergencyWanted()
+    signal otherChildWanted()
     signal done(string activityId)
 
     margin: Theme.childMargin
@@ -109,6 +110,13 @@ Sheet {
         otherText: qsTr("Something is wrong")
         onClicked: screen.playWanted()
         onOtherClicked: screen.emergencyWanted()
+    }
+
+    StitchedLink {
+        objectName: "otherChild"
+        visible: screen.household.several
+        text: qsTr("Another child's box")
+        onClicked: screen.otherChildWanted()
     }
 
     foot: YesFoot {

@@ -10,6 +10,7 @@ Sheet {
     id: screen
 
     required property Appearance appearance
+    required property Reminders reminders
     required property Sitting sitting
     required property string childName
     /// Who has checked the activities; empty: a clinician has, all of them.
@@ -138,6 +139,16 @@ Sheet {
         note: qsTr("One, two, three, as each comes home.")
         checked: screen.appearance.countAloud
         onToggled: screen.appearance.countAloud = !screen.appearance.countAloud
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("A reminder")
+    }
+
+    ReminderSettings {
+        width: screen.contentWidth
+        reminders: screen.reminders
     }
 
     SectionWords {

@@ -22,7 +22,7 @@ Sheet {
     signal floorCheckWanted()
     signal takeOutWanted()
     signal boxWanted()
-    signal childChosen(string alias)
+    signal childChosen(string family, string alias)
     signal playBegun()
 
     function begin(activityId: string) {
@@ -52,7 +52,7 @@ Sheet {
         roomNames: today.roomNames
         roomAnswered: screen.sitting.roomAnswered
         onRoomWanted: screen.roomWanted()
-        onChildChosen: alias => screen.childChosen(alias)
+        onChildChosen: (family, alias) => screen.childChosen(family, alias)
     }
 
     TodayNotes {

@@ -5,29 +5,37 @@ import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Welcome
 
-/// First run: three questions and the lid list, one page each. No account.
+/// First run, of the phone or of a further family: three questions and the lid list, one page each. No account.
 Sheet {
     id: screen
 
     required property Household household
+    /// A further family's box on a phone that has one.
+    property bool another: false
     property int page: 0
     readonly property int lastPage: 3
     readonly property string missing: screen.page === 0 && welcome.childName.length === 0 ? qsTr("A name first; a letter will do.")
                                     : screen.page === 1 && welcome.adultName.length === 0 ? qsTr("Your name first; a letter will do.") : ""
 
     signal finished()
+    /// Back from the first page, where there is something to go back to.
+    signal left()
 
     function next() {
         home.takeIn()
         if (screen.page < screen.lastPage) {
             screen.page += 1
             screen.toTop()
-        } else if (welcome.finish()) {
+        } else if (screen.another ? welcome.finishAnother() : welcome.finish()) {
             screen.finished()
         }
     }
 
     function back() {
+        if (screen.page === 0) {
+            screen.left()
+            return
+        }
         screen.page -= 1
         screen.toTop()
     }
@@ -42,7 +50,7 @@ Sheet {
     header: TitleBar {
         text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
-        backName: screen.page > 0 ? qsTr("One page back") : ""
+        backName: screen.page > 0 ? qsTr("One page back") : screen.another ? qsTr("Back to the crew") : ""
         onBack: screen.back()
     }
 

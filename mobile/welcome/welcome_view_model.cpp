@@ -141,7 +141,16 @@ usecase::FirstAnswers WelcomeViewModel::answers() const
 
 bool WelcomeViewModel::finish()
 {
-    const Outcome done = m_household->setUp(answers());
+    return report(m_household->setUp(answers()));
+}
+
+bool WelcomeViewModel::finishAnother()
+{
+    return report(m_household->addFamily(answers()));
+}
+
+bool WelcomeViewModel::report(const Outcome &done)
+{
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     emit changed();
     return done.ok();

@@ -95,6 +95,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/forecast", core({"base"})},
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
+        {"core/reminder", core({"base"})},
         {"core/play", core({"catalogue", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
