@@ -28,15 +28,13 @@ Result<std::vector<std::string>> writersOf(Workplace &workplace)
         return sheet.error();
     if (!*sheet)
         return writers;
-    std::vector<std::string> others;
     for (const child::Person &person : (*sheet)->people) {
         const bool adult = person.kind == child::PersonKind::Adult && !person.visits;
-        if (adult && !person.alias.empty() && person.alias != workplace.device.person)
-            others.push_back(person.alias);
+        if (adult && !person.alias.empty())
+            writers.push_back(person.alias);
     }
-    std::sort(others.begin(), others.end());
-    others.erase(std::unique(others.begin(), others.end()), others.end());
-    writers.insert(writers.end(), others.begin(), others.end());
+    std::sort(writers.begin(), writers.end());
+    writers.erase(std::unique(writers.begin(), writers.end()), writers.end());
     return writers;
 }
 

@@ -7,8 +7,8 @@
 
 namespace lidlark::usecase {
 
-/// Who may write on this phone: whoever does now, then the other adults who live in its home, by
-/// name. One phone in two hands. A guest's and a therapist's phone is theirs alone.
+/// Who may write on this phone, by name: whoever does now, and the adults who live in its home. One
+/// phone in two hands. A guest's and a therapist's phone is theirs alone.
 Result<std::vector<std::string>> writersOf(Workplace &workplace);
 
 /// From now on @p person writes on this phone: what is written is theirs, in their language.

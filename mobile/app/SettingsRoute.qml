@@ -10,6 +10,7 @@ SettingsScreen {
 
     required property AppScreens screens
 
+    household: route.screens.household
     appearance: route.screens.appearance
     sitting: route.screens.sitting
     childName: route.screens.household.child

@@ -19,6 +19,7 @@
 #include "core/usecase/tend_item.h"
 #include "core/usecase/workplace.h"
 
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -35,7 +36,14 @@ class Household : public QObject
     Q_PROPERTY(QString child READ child WRITE setChild NOTIFY childChanged FINAL)
     /// Aliases of all children with a box on this phone.
     Q_PROPERTY(QList<QString> children READ children NOTIFY childrenChanged FINAL)
-    Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
+    /// Who writes on this phone; set it to hand the phone to another of `writers`.
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY childrenChanged FINAL)
+    /// Who may write on this phone, by name.
+    Q_PROPERTY(QList<QString> writers READ writers NOTIFY childrenChanged FINAL)
+    /// The language in force, "ur"; set it and `person` reads in it from now on.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged FINAL)
+    /// Its words are set in Naskh.
+    Q_PROPERTY(bool arabicScript READ arabicScript NOTIFY languageChanged FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
     /// The phone of the one who packs the boxes.
     Q_PROPERTY(bool therapist READ therapist NOTIFY childrenChanged FINAL)
@@ -43,9 +51,9 @@ class Household : public QObject
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
     /// What of the catalogue could not be read; empty: all could.
-    Q_PROPERTY(QString catalogueNote READ catalogueNote CONSTANT FINAL)
+    Q_PROPERTY(QString catalogueNote READ catalogueNote NOTIFY languageChanged FINAL)
     /// Who has checked the words a family reads; empty: a clinician has, all of them.
-    Q_PROPERTY(QString reviewNotice READ reviewNotice CONSTANT FINAL)
+    Q_PROPERTY(QString reviewNotice READ reviewNotice NOTIFY languageChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
 
 public:
@@ -53,6 +61,7 @@ public:
     struct Places {
         QString store;
         QString catalogue = QStringLiteral(":/lidlark/catalogue");
+        QString language = {}; ///< For this run, whoever reads; empty: as they have said.
     };
 
     Household(const Places &places, std::unique_ptr<Clock> clock, std::unique_ptr<Entropy> entropy,
@@ -63,6 +72,11 @@ public:
     void setChild(const QString &alias);
     [[nodiscard]] QStringList children() const { return m_children; }
     [[nodiscard]] QString person() const;
+    void setPerson(const QString &person);
+    [[nodiscard]] QStringList writers() const;
+    [[nodiscard]] QString language() const { return m_language; }
+    void setLanguage(const QString &language);
+    [[nodiscard]] bool arabicScript() const;
     [[nodiscard]] DeviceId device() const;
     [[nodiscard]] bool therapist() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
@@ -74,7 +88,9 @@ public:
     /// False when the store could not be opened: then only `problem` can be shown.
     [[nodiscard]] bool isOpen() const { return m_database != nullptr; }
     [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
-    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
+    /// In the language in force. One that was read stays as long as this, so that a pointer to an
+    /// entry outlives a change of language.
+    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return *m_catalogue; }
     /// Everything known of the current child, read afresh.
     [[nodiscard]] Result<usecase::Family> family();
     /// Today by the phone's clock; the epoch when the clock is not set.
@@ -140,20 +156,26 @@ signals:
     void childChanged();
     void childrenChanged();
     void problemChanged();
+    /// Every word is another now.
+    void languageChanged();
     /// Something was written: rows are to be read again.
     void changed();
 
 private:
     [[nodiscard]] usecase::Tending tending(const ItemId &item) const;
     void openStore();
-    void loadCatalogue();
+    [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
+    [[nodiscard]] QString languageWanted() const;
+    void speakAsWanted();
     void readChildren();
     void setProblem(const QString &problem);
 
     Places m_places;
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Entropy> m_entropy;
-    catalogue::Catalogue m_catalogue;
+    std::map<QString, catalogue::Catalogue> m_catalogues; ///< By language, as they were needed.
+    const catalogue::Catalogue *m_catalogue = nullptr;
+    QString m_language;
     std::unique_ptr<store::Database> m_database;
     std::unique_ptr<usecase::Workplace> m_workplace;
     QString m_child;

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.Bridge
+import Lidlark.Crew
 import Lidlark.Design
 
 /// Who writes on this phone, and where what is written lies.
@@ -34,6 +35,11 @@ Sheet {
             role: Theme.Body
             text: qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
         }
+    }
+
+    WhoWrites {
+        width: screen.contentWidth
+        household: screen.household
     }
 
     LinkRow {

@@ -159,7 +159,7 @@ private slots:
         QVERIFY(say(*m_first, "ur"));
         QCOMPARE(writersOn(*m_first), (Names{"Adeel", "Sana"}));
         QVERIFY(handTo(*m_first, "Sana"));
-        QCOMPARE(writersOn(*m_first), (Names{"Sana", "Adeel"}));
+        QCOMPARE(writersOn(*m_first), (Names{"Adeel", "Sana"}));
         QCOMPARE(readOn(*m_first), std::string("not said"));
         QVERIFY(say(*m_first, "en"));
         QVERIFY(handTo(*m_first, "Adeel"));
