@@ -153,9 +153,9 @@ void TestTranslate::whatDoesNotFitStaysWhollyEnglish_data()
     row("pieces that are not made",
         "say:", "makes: [\"ścinki\"]\nsay:", ":17: makes: must have 0 to 0 lines, not 1");
     row("another length", "20 cm", "2 cm",
-        ":8: steps[1].text: has other numbers than the English: 2 instead of 20");
+        ":9: steps[1].text: has other numbers than the English: 2 instead of 20");
     row("a length that got lost", "20 cm", "kawałek",
-        ":8: steps[1].text: has other numbers than the English: none instead of 20");
+        ":9: steps[1].text: has other numbers than the English: none instead of 20");
     row("a field nobody knows",
         "say:", "sing: \"La.\"\nsay:", ":17: sing: is not a field known here");
     row("an empty line", "\"Jeśli coś trafia do ust.\"", "\" \"",
