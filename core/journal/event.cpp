@@ -184,6 +184,8 @@ std::string subjectOf(const Event &event)
         return subjectFrom(event, "grading-pin", {"activity"});
     case Kind::Planned:
         return subjectFrom(event, "planned", {"child", "day"});
+    case Kind::Reads:
+        return subjectFrom(event, "reads", {"person"});
     case Kind::Met:
     case Kind::Child:
     case Kind::Member:

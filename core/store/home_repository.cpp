@@ -179,4 +179,18 @@ Result<std::vector<child::Goal>> HomeRepository::goals(const ChildId &child)
     return goals;
 }
 
+Result<std::optional<std::string>> HomeRepository::readingLanguage(const HomeId &home,
+                                                                   const std::string &person)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT language FROM reads WHERE home = ?1 AND person = ?2");
+    if (!query)
+        return query.error();
+    query->bind(1, home.value).bind(2, person);
+    const Result<bool> row = query->step();
+    if (!row)
+        return row.error();
+    return *row ? std::optional(query->text(0)) : std::optional<std::string>();
+}
+
 } // namespace lidlark::store

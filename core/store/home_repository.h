@@ -37,6 +37,9 @@ public:
     Result<std::vector<checkin::CheckIn>> checkIns(const HomeId &home, const ChildId &child,
                                                    Day since);
     Result<std::vector<child::Goal>> goals(const ChildId &child);
+    /// "ur"; nothing when that person has not said.
+    Result<std::optional<std::string>> readingLanguage(const HomeId &home,
+                                                       const std::string &person);
 
 private:
     Database &m_database;

@@ -21,7 +21,7 @@ constexpr const char *projectionTables[] = {
     "box",     "box_revision", "box_place", "box_place_too", "box_item", "loss",
     "outcome", "item_arrival", "item_use",  "piece",         "request",  "question",
     "fact",    "permission",   "play",      "offered",       "check_in", "goal",
-    "grading", "grading_pin",  "planned"};
+    "grading", "grading_pin",  "planned",   "reads"};
 
 /// The pieces of an item by the lid list in force, and since when.
 Result<box::Packed> packedOf(Database &database, const std::string &box, const ItemId &item)
@@ -101,6 +101,8 @@ Outcome projectHome(Database &database, const LaneSubject &subject, std::span<co
         return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
     if (text.starts_with("planned:"))
         return writeDayWish(database, subject, play::foldDayWish(events, seen));
+    if (text.starts_with("reads:"))
+        return writeReadingLanguage(database, subject, child::foldReadingLanguage(events, seen));
     return Done{};
 }
 

@@ -28,8 +28,8 @@ std::vector<DemoPerson> peopleOf(const island::Family &family)
     for (const island::Home &home : family.homes) {
         for (const island::Phone &phone : home.phones) {
             const std::string name = demoId(family.child) + "-" + demoId(phone.person);
-            people.push_back(
-                {phone.person, phone.role, family.child, home.id, "d-" + name, name + ".lidlark"});
+            people.push_back({phone.person, phone.role, family.child, home.id, "d-" + name,
+                              name + ".lidlark", phone.reads});
         }
     }
     return people;
@@ -189,6 +189,8 @@ Outcome meet(const std::string &folder, const std::vector<DemoPerson> &people, i
             if (!taken)
                 return taken.error();
         }
+        if (Outcome done = (*receiver)->startReading(to.reads); !done)
+            return done;
     }
     return Done{};
 }

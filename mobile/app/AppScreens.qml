@@ -223,6 +223,11 @@ FocusScope {
         function onProblemChanged() {
             screens.begin()
         }
+
+        // What a view model has told a screen was said in the language before.
+        function onLanguageChanged() {
+            screens.go(screens.route)
+        }
     }
 
     Failures {

@@ -28,6 +28,11 @@ PhoneWindow {
     }
     Binding {
         target: Theme
+        property: "arabicScript"
+        value: window.household.arabicScript
+    }
+    Binding {
+        target: Theme
         property: "scheme"
         value: window.appearance.shownScheme
     }

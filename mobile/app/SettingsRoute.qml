@@ -10,6 +10,7 @@ SettingsScreen {
 
     required property AppScreens screens
 
+    household: route.screens.household
     appearance: route.screens.appearance
     reminders: route.screens.reminders
     sitting: route.screens.sitting

@@ -28,6 +28,7 @@ Household::Places placesFrom(const StartOptions &options)
     openAssets();
     Household::Places places;
     places.store = options.store;
+    places.language = options.language;
     if (!options.catalogue.isEmpty())
         places.catalogue = options.catalogue;
     return places;
@@ -52,6 +53,9 @@ Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
         m_appearance->tryOn(options.textScale.value_or(m_appearance->textScale()),
                             options.scheme.value_or(m_appearance->scheme()),
                             options.reducedMotion || m_appearance->reducedMotion());
+    m_language.speak(m_household->language());
+    QObject::connect(m_household.get(), &Household::languageChanged, m_household.get(),
+                     [this] { changeLanguage(); });
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->setInitialProperties({
         {QStringLiteral("household"), QVariant::fromValue(m_household.get())},
@@ -66,6 +70,15 @@ Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
 Graph::~Graph()
 {
     m_engine.reset(); // the screens go before what they show
+}
+
+/// The screens read themselves anew after this: they hear of the change later.
+void Graph::changeLanguage()
+{
+    m_language.speak(m_household->language());
+    m_playInHand->reload();
+    m_voice->changeLanguage();
+    m_engine->retranslate();
 }
 
 bool Graph::show()

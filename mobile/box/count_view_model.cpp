@@ -4,6 +4,7 @@
 #include "well_order.h"
 
 #include "core/wording/count_words.h"
+#include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -58,7 +59,7 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
         return item.row.out > 0 ? tr("%1. %2").arg(listed, outText(item.row.out)) : listed;
     }
     case LookRole:
-        return fromCore(item.kind != nullptr ? item.kind->life.check : std::string());
+        return item.kind != nullptr ? lookWordsOf(*item.kind) : QString();
     case CountedRole:
         return m_counted.at(item.row.item);
     case SaidRole:

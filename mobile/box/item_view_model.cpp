@@ -5,6 +5,7 @@
 #include "core/wording/freshness_words.h"
 #include "core/wording/play_words.h"
 #include "core/wording/tag_words.h"
+#include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -113,7 +114,7 @@ QStringList ItemViewModel::afterMouth() const
 
 QString ItemViewModel::look() const
 {
-    return kind() != nullptr ? fromCore(kind()->life.check) : QString();
+    return kind() != nullptr ? lookWordsOf(*kind()) : QString();
 }
 
 QString ItemViewModel::lookedWords() const

@@ -1,13 +1,10 @@
 #include "mobile/bridge/household.h"
 
-#include <QDirIterator>
-#include <QFile>
-#include <QFileInfo>
-
 #include "core/store/recording.h"
 #include "core/usecase/keep_limits.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
+#include "mobile/bridge/known_languages.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -15,32 +12,15 @@
 
 namespace lidlark::mobile {
 
-namespace {
-
-std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString &name)
-{
-    std::vector<catalogue::SourceFile> files;
-    QDirIterator entries(folder + u'/' + name, {QStringLiteral("*.yaml")}, QDir::Files);
-    while (entries.hasNext()) {
-        QFile file(entries.next());
-        catalogue::SourceFile source{toCore(name + u'/' + QFileInfo(file).fileName()), {}};
-        if (file.open(QIODevice::ReadOnly))
-            source.text = file.readAll().toStdString();
-        files.push_back(std::move(source)); // an unreadable file is empty text, and reported
-    }
-    return files;
-}
-
-} // namespace
-
 Household::Household(const Places &places, std::unique_ptr<Clock> clock,
                      std::unique_ptr<Entropy> entropy, QObject *parent)
     : QObject(parent), m_places(places), m_clock(std::move(clock)), m_entropy(std::move(entropy)),
       m_folder(toCore(places.store))
 {
-    loadCatalogue();
+    m_catalogue = &catalogueIn(knownLanguages().constFirst().code);
     m_folder.forgetTakenOff(); // an app that was killed was closed, too
     openStore();
+    speakAsWanted();
 }
 
 Household::~Household()
@@ -49,17 +29,10 @@ Household::~Household()
     m_folder.forgetTakenOff();
 }
 
-void Household::loadCatalogue()
-{
-    m_catalogue = catalogue::load(filesIn(m_places.catalogue, QStringLiteral("items")),
-                                  filesIn(m_places.catalogue, QStringLiteral("activities")));
-    for (const catalogue::Problem &problem : m_catalogue.problems())
-        qWarning("%s", problem.text().c_str());
-}
-
 void Household::openAgain()
 {
     openStore();
+    speakAsWanted();
 }
 
 void Household::openStore()
@@ -121,7 +94,7 @@ void Household::setChild(const QString &alias)
 
 QString Household::catalogueNote() const
 {
-    const auto missing = wording::missingFrom(m_catalogue);
+    const auto missing = wording::missingFrom(*m_catalogue);
     return missing ? translated(*missing) : QString();
 }
 

@@ -22,6 +22,7 @@
 
 #include "mobile/bridge/phone_children.h"
 
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -50,7 +51,14 @@ class Household : public QObject
     Q_PROPERTY(QList<QString> unreadable READ unreadable NOTIFY childrenChanged FINAL)
     /// "Kit": who was taken off the phone since it was opened, one text a family.
     Q_PROPERTY(QList<QString> takenOff READ takenOff NOTIFY childrenChanged FINAL)
-    Q_PROPERTY(QString person READ person NOTIFY childrenChanged FINAL)
+    /// Who writes on this phone; set it to hand the phone to another of `writers`.
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY childrenChanged FINAL)
+    /// Who may write on this phone, by name.
+    Q_PROPERTY(QList<QString> writers READ writers NOTIFY childrenChanged FINAL)
+    /// The language in force, "ur"; set it and `person` reads in it from now on.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged FINAL)
+    /// Its words are set in Naskh.
+    Q_PROPERTY(bool arabicScript READ arabicScript NOTIFY languageChanged FINAL)
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
     /// The phone of the one who packs the boxes.
     Q_PROPERTY(bool therapist READ therapist NOTIFY childrenChanged FINAL)
@@ -58,9 +66,9 @@ class Household : public QObject
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
     /// What of the catalogue could not be read; empty: all could.
-    Q_PROPERTY(QString catalogueNote READ catalogueNote CONSTANT FINAL)
+    Q_PROPERTY(QString catalogueNote READ catalogueNote NOTIFY languageChanged FINAL)
     /// Who has checked the words a family reads; empty: a clinician has, all of them.
-    Q_PROPERTY(QString reviewNotice READ reviewNotice CONSTANT FINAL)
+    Q_PROPERTY(QString reviewNotice READ reviewNotice NOTIFY languageChanged FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged FINAL)
 
 public:
@@ -69,6 +77,7 @@ public:
     struct Places {
         QString store;
         QString catalogue = QStringLiteral(":/lidlark/catalogue");
+        QString language = {}; ///< For this run, whoever reads; empty: as they have said.
     };
 
     Household(const Places &places, std::unique_ptr<Clock> clock, std::unique_ptr<Entropy> entropy,
@@ -85,6 +94,11 @@ public:
     [[nodiscard]] QStringList unreadable() const;
     [[nodiscard]] QStringList takenOff() const;
     [[nodiscard]] QString person() const;
+    void setPerson(const QString &person);
+    [[nodiscard]] QStringList writers() const;
+    [[nodiscard]] QString language() const { return m_language; }
+    void setLanguage(const QString &language);
+    [[nodiscard]] bool arabicScript() const;
     [[nodiscard]] DeviceId device() const;
     [[nodiscard]] bool therapist() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
@@ -104,7 +118,9 @@ public:
         return usecase::namesIn(m_families);
     }
     [[nodiscard]] const Clock &clock() const { return *m_clock; }
-    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
+    /// In the language in force. One that was read stays as long as this, so that a pointer to an
+    /// entry outlives a change of language.
+    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return *m_catalogue; }
     /// Everything known of the current child, read afresh.
     [[nodiscard]] Result<usecase::Family> family();
     /// Today by the phone's clock; the epoch when the clock is not set.
@@ -180,6 +196,8 @@ signals:
     void childrenChanged();
     void problemChanged();
     void failed(const QString &problem);
+    /// Every word is another now.
+    void languageChanged();
     /// Something was written: rows are to be read again.
     void changed();
 
@@ -190,7 +208,9 @@ private:
     Outcome openSomeFamily();
     Outcome openFamily(const std::string &file);
     void close();
-    void loadCatalogue();
+    [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
+    [[nodiscard]] QString languageWanted() const;
+    void speakAsWanted();
     void readChildren();
     void lookAround();
     [[nodiscard]] QString lastFamily() const;
@@ -203,10 +223,12 @@ private:
     Places m_places;
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Entropy> m_entropy;
-    catalogue::Catalogue m_catalogue;
     store::FamilyFolder m_folder;
     std::unique_ptr<store::Database> m_phone;   ///< The first store.
     std::unique_ptr<store::Database> m_further; ///< Open while its family is on the table.
+    std::map<QString, catalogue::Catalogue> m_catalogues; ///< By language, as they were needed.
+    const catalogue::Catalogue *m_catalogue = nullptr;
+    QString m_language;
     std::unique_ptr<usecase::Workplace> m_workplace;
     std::string m_family; ///< The file on the table.
     std::vector<usecase::FamilyOnPhone> m_families;

@@ -80,7 +80,7 @@ Outcome Household::openFamily(const std::string &file)
     if (!device)
         return device.error();
     m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
-        database, m_catalogue, *m_clock, *m_entropy, device->value_or(store::Device{})});
+        database, *m_catalogue, *m_clock, *m_entropy, device->value_or(store::Device{})});
     m_further = std::move(further); // the one before is closed only now
     m_family = file;
     return Done{};
@@ -144,6 +144,7 @@ bool Household::chooseChild(const QString &family, const QString &alias)
         return false;
     keepWhoseFamily();
     (void)store::DeviceRepository(m_workplace->database).setLocalState(childKey, toCore(alias));
+    speakAsWanted();
     keepLimits();
     readChildren();
     emit changed();
@@ -152,7 +153,7 @@ bool Household::chooseChild(const QString &family, const QString &alias)
 
 Outcome Household::addFamily(const usecase::FirstAnswers &answers)
 {
-    const auto file = usecase::addFamily(m_folder, m_catalogue, *m_clock, *m_entropy, answers);
+    const auto file = usecase::addFamily(m_folder, *m_catalogue, *m_clock, *m_entropy, answers);
     if (!file)
         return file.error();
     m_families = usecase::familiesIn(m_folder);

@@ -8,7 +8,7 @@ namespace lidlark::mobile {
 std::vector<usecase::BoxItem> Household::boxItems()
 {
     const auto known = family();
-    return known ? usecase::boxItemsOf(*known, m_catalogue, today().day)
+    return known ? usecase::boxItemsOf(*known, *m_catalogue, today().day)
                  : std::vector<usecase::BoxItem>();
 }
 

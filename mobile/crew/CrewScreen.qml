@@ -39,6 +39,11 @@ Sheet {
         }
     }
 
+    WhoWrites {
+        width: screen.contentWidth
+        household: screen.household
+    }
+
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth

@@ -10,6 +10,7 @@ Pressable {
     property string drawing: ""
     property string note: ""
     property bool exclusive: false
+    property bool arabicScript: Theme.arabicScript
     /// Follows `checked`; with `checkable: false` the caller decides it.
     property bool pegged: row.checked
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
@@ -67,6 +68,7 @@ Pressable {
                 strong: row.pegged
                 soft: row.notNow
                 spoken: false
+                arabicScript: row.arabicScript
                 text: row.text
             }
 
@@ -75,6 +77,7 @@ Pressable {
                 role: Theme.Reason
                 soft: true
                 spoken: false
+                arabicScript: row.arabicScript
                 visible: text.length > 0
                 text: row.notNow ? row.notNowReason : row.note
             }

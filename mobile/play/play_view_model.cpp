@@ -3,6 +3,7 @@
 #include <QLocale>
 
 #include "core/wording/caution_words.h"
+#include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -213,10 +214,12 @@ QStringList PlayViewModel::swapLines() const
     const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr)
         return lines;
-    for (const catalogue::ActivitySwap &swap : activity->swaps) {
+    const auto &english = catalogue::inEnglish(*activity).swaps;
+    for (std::size_t i = 0; i < activity->swaps.size(); ++i) {
+        const catalogue::ActivitySwap &swap = activity->swaps[i];
         const auto used = m_playInHand->swaps().find(swap.item);
         if (used != m_playInHand->swaps().end() && used->second == swap.with)
-            lines.append(fromCore(swap.text));
+            lines.append(guardingLine(*activity, swap.text, english.at(i).text));
     }
     return lines;
 }
@@ -230,7 +233,8 @@ QStringList PlayViewModel::say() const
 QStringList PlayViewModel::watchFor() const
 {
     const catalogue::Activity *activity = activityInHand();
-    return activity != nullptr ? linesOf(activity->watchFor) : QStringList();
+    return activity != nullptr ? guardingLines(*activity, &catalogue::Activity::watchFor)
+                               : QStringList();
 }
 
 QStringList PlayViewModel::waysIn() const

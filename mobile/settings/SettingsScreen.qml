@@ -9,6 +9,7 @@ import Lidlark.Settings
 Sheet {
     id: screen
 
+    required property Household household
     required property Appearance appearance
     required property Reminders reminders
     required property Sitting sitting
@@ -26,6 +27,16 @@ Sheet {
         text: qsTr("Settings")
         backName: qsTr("Back to the crew")
         onBack: screen.back()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Words")
+    }
+
+    WordsSettings {
+        width: screen.contentWidth
+        household: screen.household
     }
 
     SectionWords {

@@ -1,5 +1,8 @@
 #include "everything_view_model.h"
 
+#include <QCollator>
+
+#include "core/catalogue/translation.h"
 #include "core/wording/caution_words.h"
 #include "core/wording/reason_words.h"
 #include "core/wording/skill_words.h"
@@ -10,6 +13,17 @@
 #include <algorithm>
 
 namespace lidlark::mobile {
+
+namespace {
+
+/// By the name that is shown, or by the English one: another adult of the home may know only that.
+template <class Entry> bool isCalled(const Entry &entry, const QString &words)
+{
+    return fromCore(entry.name).contains(words, Qt::CaseInsensitive) ||
+           fromCore(catalogue::inEnglish(entry).name).contains(words, Qt::CaseInsensitive);
+}
+
+} // namespace
 
 int EverythingViewModel::rowCount(const QModelIndex &parent) const
 {
@@ -57,15 +71,17 @@ void EverythingViewModel::setSearched(const QString &text)
 bool EverythingViewModel::matches(const catalogue::Activity &activity) const
 {
     const QString words = m_searched.trimmed();
-    if (words.isEmpty() || fromCore(activity.name).contains(words, Qt::CaseInsensitive))
+    if (words.isEmpty() || isCalled(activity, words))
         return true;
     for (const catalogue::ItemUse &use : activity.items) {
         const catalogue::ItemKind *kind = m_household->catalogue().item(use.item);
-        if (kind != nullptr && fromCore(kind->name).contains(words, Qt::CaseInsensitive))
+        if (kind != nullptr && isCalled(*kind, words))
             return true;
     }
     return std::any_of(activity.skillsMain.begin(), activity.skillsMain.end(), [&](auto skill) {
-        return translated(wording::skillWords(skill)).contains(words, Qt::CaseInsensitive);
+        const wording::Sentence name = wording::skillWords(skill);
+        return fromCore(wording::fill(name)).contains(words, Qt::CaseInsensitive) ||
+               translated(name).contains(words, Qt::CaseInsensitive);
     });
 }
 
@@ -85,9 +101,11 @@ void EverythingViewModel::refresh()
     }
     for (const safety::HeldBack &held : m_gated.heldBack)
         m_all.push_back({held.activity, reasonsOf(held), false});
-    std::stable_sort(m_all.begin(), m_all.end(), [](const Row &left, const Row &right) {
-        return std::pair(!left.allowed, left.activity->name) <
-               std::pair(!right.allowed, right.activity->name);
+    const QCollator alphabet{QLocale()}; // "Ł" stands after "L", not after "Z"
+    std::stable_sort(m_all.begin(), m_all.end(), [&](const Row &left, const Row &right) {
+        if (left.allowed != right.allowed)
+            return left.allowed;
+        return alphabet.compare(fromCore(left.activity->name), fromCore(right.activity->name)) < 0;
     });
     arrange();
 }

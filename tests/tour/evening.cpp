@@ -91,6 +91,7 @@ mobile::StartOptions startOn(const PhoneInHand &phone, const QString &store, con
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
     options.reducedMotion = phone.reducedMotion;
+    options.language = phone.language;
     return options;
 }
 

@@ -17,6 +17,7 @@ struct PhoneInHand {
     std::optional<int> scheme; ///< 0 light, 1 dark, 2 contrast.
     bool rightToLeft = false;
     bool reducedMotion = false;
+    QString language = {}; ///< "ur", "pseudo"; empty: of whoever writes on the phone.
 };
 
 /// How the app is started on @p store at @p clock for that phone.

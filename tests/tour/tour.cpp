@@ -1,9 +1,10 @@
 // One whole evening on the real screens: kite, menu, play, put-back with an exception, box.
 //
 //   lidlark-tour FOLDER [--other-ways] [--size 320x568] [--text-scale 2] [--scheme dark]
-//   [--right-to-left]
+//   [--right-to-left] [--every-page [--language ur]]
 //
-// With --other-ways: what an ordinary evening does not show. Both leave NN-name.png and account.txt
+// With --other-ways: what an ordinary evening does not show. With --every-page: each page once, in
+// any language. All leave NN-name.png and account.txt
 // in FOLDER; exit 1 where the evening could not be walked.
 
 #include <QCommandLineParser>
@@ -12,6 +13,7 @@
 #include <QTextStream>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "tests/tour/every_page.h"
 #include "tests/tour/other_ways.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -31,6 +33,9 @@ void describe(QCommandLineParser &parser)
     parser.addOption({QStringLiteral("scheme"), QStringLiteral("light, dark or contrast"),
                       QStringLiteral("name"), QStringLiteral("light")});
     parser.addOption({QStringLiteral("right-to-left"), QStringLiteral("mirrored")});
+    parser.addOption({QStringLiteral("every-page"), QStringLiteral("each page once")});
+    parser.addOption({QStringLiteral("language"), QStringLiteral("en, pl, ur or pseudo"),
+                      QStringLiteral("code")});
     parser.addOption(
         {QStringLiteral("other-ways"), QStringLiteral("first run, clouds, burst, lost")});
 }
@@ -47,6 +52,7 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
     phone.size = {size[0].toInt(), size[1].toInt()};
     phone.scheme = static_cast<int>(scheme);
     phone.textScale = parser.value(QStringLiteral("text-scale")).toDouble();
+    phone.language = parser.value(QStringLiteral("language"));
     phone.rightToLeft = parser.isSet(QStringLiteral("right-to-left"));
     if (phone.size.isEmpty() || *phone.textScale < 1)
         return std::nullopt;
@@ -54,6 +60,14 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
 }
 
 using Walk = lidlark::test::Evening (*)(const QDir &, const PhoneInHand &);
+
+Walk wayFrom(const QCommandLineParser &parser)
+{
+    if (parser.isSet(QStringLiteral("every-page")))
+        return lidlark::test::openEveryPage;
+    return parser.isSet(QStringLiteral("other-ways")) ? lidlark::test::walkOtherWays
+                                                      : lidlark::test::walkAnEvening;
+}
 
 int walk(const QString &where, const PhoneInHand &phone, Walk way)
 {
@@ -87,7 +101,5 @@ int main(int argc, char **argv)
     const std::optional<PhoneInHand> phone = phoneFrom(parser);
     if (parser.positionalArguments().size() != 1 || !phone)
         parser.showHelp(2);
-    return walk(parser.positionalArguments().constFirst(), *phone,
-                parser.isSet(QStringLiteral("other-ways")) ? lidlark::test::walkOtherWays
-                                                           : lidlark::test::walkAnEvening);
+    return walk(parser.positionalArguments().constFirst(), *phone, wayFrom(parser));
 }
