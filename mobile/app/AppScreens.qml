@@ -37,6 +37,7 @@ FocusScope {
     function go(where: string) {
         screens.problem = ""
         screens.route = where
+        place.last = null
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
     }
 
@@ -184,6 +185,12 @@ FocusScope {
 
     Component.onCompleted: screens.begin()
 
+    FocusPlace {
+        id: place
+
+        focused: screens.Window.activeFocusItem
+    }
+
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {
         event.accepted = screens.route !== "today"
@@ -214,6 +221,19 @@ FocusScope {
         }
     }
 
+    // Painted over the page, but met before it.
+    ProblemNote {
+        objectName: "failed"
+        z: 1
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.margin
+        text: screens.problem
+        actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
+        onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
+    }
+
     Loader {
         id: loader
 
@@ -226,7 +246,7 @@ FocusScope {
         focus: true
         onLoaded: {
             arrival.restart()
-            screens.current.forceActiveFocus()
+            place.arriveOn(screens.current)
         }
         onStatusChanged: {
             if (loader.status === Loader.Error)
@@ -253,16 +273,5 @@ FocusScope {
                 easing.type: Easing.OutCubic
             }
         }
-    }
-
-    ProblemNote {
-        objectName: "failed"
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.margins: Theme.margin
-        text: screens.problem
-        actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
-        onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
 }

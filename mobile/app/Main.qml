@@ -48,6 +48,8 @@ PhoneWindow {
     }
 
     AppScreens {
+        id: screens
+
         objectName: "screens"
         anchors.fill: parent
         focus: true
@@ -56,6 +58,12 @@ PhoneWindow {
         playInHand: window.playInHand
         appearance: window.appearance
         voice: window.voice
+    }
+
+    SwitchWalk {
+        anchors.fill: parent
+        screens: screens
+        appearance: window.appearance
     }
 
     // Above everything, so that it sees each touch; it takes none away from what lies under it.

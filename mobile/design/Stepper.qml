@@ -78,6 +78,7 @@ Item {
 
         NumberKey {
             text: "−"
+            pressedOften: true
             accessibleName: stepper.lessName
             enabled: stepper.value > stepper.from
             opacity: enabled ? 1 : 0.4
@@ -94,6 +95,7 @@ Item {
 
         NumberKey {
             text: "+"
+            pressedOften: true
             accessibleName: stepper.moreName
             enabled: stepper.value < stepper.to
             opacity: enabled ? 1 : 0.4

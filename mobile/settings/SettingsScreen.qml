@@ -122,6 +122,11 @@ Sheet {
         }
     }
 
+    SwitchSettings {
+        width: screen.contentWidth
+        appearance: screen.appearance
+    }
+
     SectionWords {
         width: screen.contentWidth
         visible: countAloud.visible

@@ -1,10 +1,11 @@
 // One whole evening on the real screens: kite, menu, play, put-back with an exception, box.
 //
 //   lidlark-tour FOLDER [--other-ways] [--size 320x568] [--text-scale 2] [--scheme dark]
-//   [--right-to-left]
+//   [--right-to-left] [--aloud]
 //
 // With --other-ways: what an ordinary evening does not show. Both leave NN-name.png and account.txt
-// in FOLDER; exit 1 where the evening could not be walked.
+// in FOLDER: what is wrong with a page, or with --aloud what a screen reader says of it. Exit 1 where
+// the evening could not be walked.
 
 #include <QCommandLineParser>
 #include <QDir>
@@ -13,6 +14,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "tests/tour/other_ways.h"
+#include "tests/tour/page_hearing.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -31,6 +33,7 @@ void describe(QCommandLineParser &parser)
     parser.addOption({QStringLiteral("scheme"), QStringLiteral("light, dark or contrast"),
                       QStringLiteral("name"), QStringLiteral("light")});
     parser.addOption({QStringLiteral("right-to-left"), QStringLiteral("mirrored")});
+    parser.addOption({QStringLiteral("aloud"), QStringLiteral("what a screen reader says")});
     parser.addOption(
         {QStringLiteral("other-ways"), QStringLiteral("first run, clouds, burst, lost")});
 }
@@ -48,6 +51,8 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
     phone.scheme = static_cast<int>(scheme);
     phone.textScale = parser.value(QStringLiteral("text-scale")).toDouble();
     phone.rightToLeft = parser.isSet(QStringLiteral("right-to-left"));
+    if (parser.isSet(QStringLiteral("aloud")))
+        phone.checks = {lidlark::test::saidAloud};
     if (phone.size.isEmpty() || *phone.textScale < 1)
         return std::nullopt;
     return phone;
@@ -64,8 +69,8 @@ int walk(const QString &where, const PhoneInHand &phone, Walk way)
         return 1;
     }
     lidlark::test::Evening evening = way(folder, phone);
-    for (const QString &finding : std::as_const(evening.hardToRead))
-        evening.text += QStringLiteral("Hard to read: %1\n").arg(finding);
+    for (const QString &finding : std::as_const(evening.findings))
+        evening.text += QStringLiteral("%1\n").arg(finding);
     if (!evening.failed.isEmpty())
         evening.text += QStringLiteral("The tour stopped: %1\n").arg(evening.failed);
     QFile file(folder.filePath(QStringLiteral("account.txt")));
