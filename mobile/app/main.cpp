@@ -6,6 +6,7 @@
 
 #include "command_line.h"
 #include "graph.h"
+#include "reader_watch.h"
 
 #include "mobile/bridge/phone_voice.h"
 
@@ -38,5 +39,6 @@ int main(int argc, char **argv)
     if (options.store.isEmpty())
         options.store = usualStore();
     Graph graph(options, std::make_unique<PhoneVoice>());
+    const ReaderWatch reader(graph.appearance());
     return graph.show() ? QGuiApplication::exec() : 1;
 }

@@ -19,11 +19,13 @@ Sheet {
 
     /// The one thing has been counted.
     property bool oneSaid: false
+    property string oneWords: ""
 
     signal done()
     signal floorCheckWanted()
 
     onOneChanged: screen.oneSaid = box.isSaid(screen.one)
+    news: box.kept ? qsTr("Counted") : screen.one >= 0 ? screen.oneWords : ""
 
     function goOn() {
         if (box.kept)
@@ -117,6 +119,10 @@ Sheet {
 
             width: screen.contentWidth
             visible: large.index === screen.one
+            onVisibleChanged: {
+                if (large.visible)
+                    screen.oneWords = large.place + ": " + large.name
+            }
             place: qsTr("%1 of %2").arg(large.index + 1).arg(box.count)
             counted: large.said ? large.pieces : 0
             onTouched: box.countUp(large.index)

@@ -12,6 +12,8 @@ Pressable {
     property bool exclusive: false
     /// Follows `checked`; with `checkable: false` the caller decides it.
     property bool pegged: row.checked
+    /// It opens something below it, and is never chosen.
+    property bool action: false
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
     checkable: true
@@ -22,6 +24,8 @@ Pressable {
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
     autoExclusive: row.exclusive
+    Accessible.checkable: !row.action
+    Accessible.checked: row.pegged
     Accessible.onToggleAction: row.press()
 
     background: PaperEdge {

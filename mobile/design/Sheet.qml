@@ -15,6 +15,8 @@ FocusScope {
     property int margin: Theme.margin
     /// Something lies over all of it: nothing below can be reached.
     property bool covered: false
+    /// What a screen reader is told as soon as it changes.
+    property alias news: said.text
     readonly property real contentWidth: column.width
     readonly property int teeth: 5
     readonly property real footHeight: Math.min(footHolder.childrenRect.height, sheet.height * 0.4)
@@ -60,6 +62,8 @@ FocusScope {
         anchors.fill: parent
         color: Theme.sheet
     }
+
+    Said { id: said }
 
     // Declared first and painted last: the focus meets it before what scrolls under it.
     Rectangle {

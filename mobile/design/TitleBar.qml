@@ -14,6 +14,11 @@ Rectangle {
 
     signal back()
 
+    /// Another page of one screen: a screen reader goes on from its title.
+    function readOut() {
+        title.forceActiveFocus()
+    }
+
     width: parent ? parent.width : implicitWidth
     implicitWidth: 320
     implicitHeight: Math.max(52, title.implicitHeight + 16)

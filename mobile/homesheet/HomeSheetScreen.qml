@@ -123,6 +123,7 @@ Sheet {
     Words {
         width: screen.contentWidth
         role: Theme.Label
+        heading: true
         text: qsTr("Numbers to call")
     }
 

@@ -63,6 +63,8 @@ FocusScope {
     Component.onCompleted: kites.ask()
     Component.onDestruction: screen.voice.stop()
 
+    Said { text: !screen.thanked ? "" : pair.visible ? pair.text + " " + pair.thanks : question.text }
+
     KiteViewModel {
         id: kites
 

@@ -41,6 +41,7 @@ Sheet {
 
     margin: Theme.margin
     covered: screen.quiet
+    news: qsTr("Step %1 of %2. %3").arg(play.step + 1).arg(play.stepCount).arg(play.stepText)
     onFocusedChanged: idle.restart()
 
     Component.onDestruction: screen.voice.stop()

@@ -36,6 +36,7 @@ Column {
         visible: forget.asked
 
         FilterChip {
+            action: true
             checkable: false
             text: qsTr("Forget them")
             onClicked: {
@@ -46,6 +47,7 @@ Column {
         }
 
         FilterChip {
+            action: true
             checkable: false
             text: qsTr("Keep them")
             onClicked: forget.asked = false

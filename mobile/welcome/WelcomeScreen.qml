@@ -21,7 +21,7 @@ Sheet {
         home.takeIn()
         if (screen.page < screen.lastPage) {
             screen.page += 1
-            screen.toTop()
+            screen.turn()
         } else if (welcome.finish()) {
             screen.finished()
         }
@@ -29,7 +29,12 @@ Sheet {
 
     function back() {
         screen.page -= 1
+        screen.turn()
+    }
+
+    function turn() {
         screen.toTop()
+        bar.readOut()
     }
 
     WelcomeViewModel {
@@ -40,6 +45,8 @@ Sheet {
     }
 
     header: TitleBar {
+        id: bar
+
         text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
         backName: screen.page > 0 ? qsTr("One page back") : ""

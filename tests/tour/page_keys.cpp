@@ -74,6 +74,8 @@ bool areKeysOfOneStepper(const QQuickItem *one, const QQuickItem *other)
 
 bool isReadBefore(const QQuickItem *one, const QQuickItem *other)
 {
+    if (other->property("pressedTwice").toBool())
+        return true; // what an adult holds comes after the child's answers, on either side
     const QQuickItem *scroller = scrollerOf(one);
     const QQuickItem *otherScroller = scrollerOf(other);
     if (scroller != otherScroller) {
