@@ -185,11 +185,7 @@ FocusScope {
 
     Component.onCompleted: screens.begin()
 
-    FocusPlace {
-        id: place
-
-        focused: screens.Window.activeFocusItem
-    }
+    FocusPlace { id: place }
 
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {

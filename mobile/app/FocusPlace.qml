@@ -1,15 +1,17 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Templates as T
 import Lidlark.Design
 
 /// Where the keyboard is: a page begins at its heading, and a control that goes away while it has
 /// the focus hands it to the next one.
-QtObject {
+Item {
     id: place
 
-    required property Item focused
     property Item last: null
+    /// How it came there: what was reached by key shows its ring, what was touched does not.
+    property int reason: Qt.OtherFocusReason
 
     /// The first heading below @p item; null: none.
     function headingIn(item: Item): Item {
@@ -30,10 +32,17 @@ QtObject {
         place.headingIn(page)?.forceActiveFocus()
     }
 
-    onFocusedChanged: {
-        const gone = place.last
-        place.last = place.focused
-        if (gone && place.focused && gone !== place.focused && !(gone.enabled && gone.visible))
-            gone.nextItemInFocusChain().forceActiveFocus(Qt.TabFocusReason)
+    Connections {
+        target: place.Window.window
+
+        function onActiveFocusItemChanged() {
+            const gone = place.last
+            const now = place.Window.activeFocusItem
+            const reason = place.reason
+            place.last = now
+            place.reason = (now as T.Control)?.focusReason ?? Qt.OtherFocusReason
+            if (gone && now && gone !== now && !(gone.enabled && gone.visible))
+                gone.nextItemInFocusChain().forceActiveFocus(reason)
+        }
     }
 }

@@ -16,8 +16,12 @@ Item {
 
     onWritingChanged: {
         walk.screens.enabled = !walk.writing
-        if (!walk.writing)
+        if (walk.writing) {
+            board.setSource(Qt.resolvedUrl("LetterPage.qml"), { walk: walk })
+        } else {
+            board.setSource("")
             walk.screens.forceActiveFocus()
+        }
     }
 
     SwitchScan {
@@ -37,12 +41,7 @@ Item {
         id: board
 
         anchors.fill: parent
-        active: walk.writing
         onLoaded: (board.item as Item).forceActiveFocus()
-        sourceComponent: LetterBoard {
-            field: walk.field
-            onDone: walk.field = null
-        }
     }
 
     SwitchRing {

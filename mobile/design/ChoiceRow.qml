@@ -13,7 +13,7 @@ Pressable {
     /// Follows `checked`; with `checkable: false` the caller decides it.
     property bool pegged: row.checked
     /// It opens something below it, and is never chosen.
-    property bool action: false
+    property bool acts: false
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
     checkable: true
@@ -24,7 +24,7 @@ Pressable {
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
     autoExclusive: row.exclusive
-    Accessible.checkable: !row.action
+    Accessible.checkable: row.checkable || !row.acts
     Accessible.checked: row.pegged
     Accessible.onToggleAction: row.press()
 

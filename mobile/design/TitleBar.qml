@@ -31,6 +31,7 @@ Rectangle {
         y: (52 - height) / 2
         sign: "sign-back"
         otherWaySign: "sign-on"
+        ringOutset: -1 // It lies at the very edge: the ring goes inside.
         accessibleName: bar.backName
         visible: bar.backName.length > 0
         onClicked: bar.back()

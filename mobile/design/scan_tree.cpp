@@ -35,22 +35,6 @@ bool areAlike(const ScanEntry &one, const ScanEntry &other)
                        other.stops.front()->metaObject()->className()) == 0;
 }
 
-/// Controls of one kind that stand next to each other are one group: three offers, a list of rows.
-Entries withAlikeTogether(Entries entries)
-{
-    Entries runs;
-    runs.reserve(entries.size());
-    for (auto from = entries.begin(); from != entries.end();) {
-        auto to = std::next(from);
-        while (to != entries.end() && areAlike(*from, *to))
-            ++to;
-        runs.push_back(
-            grouped(Entries(std::make_move_iterator(from), std::make_move_iterator(to))));
-        from = to;
-    }
-    return runs;
-}
-
 /// Cut into groups of about one size, until there are few enough of them.
 Entries inFewGroups(Entries entries)
 {
@@ -68,6 +52,22 @@ Entries inFewGroups(Entries entries)
         entries = std::move(groups);
     }
     return entries;
+}
+
+/// Controls of one kind that stand next to each other are one group: three offers, a list of rows.
+Entries withAlikeTogether(Entries entries)
+{
+    Entries runs;
+    runs.reserve(entries.size());
+    for (auto from = entries.begin(); from != entries.end();) {
+        auto to = std::next(from);
+        while (to != entries.end() && areAlike(*from, *to))
+            ++to;
+        runs.push_back(grouped(
+            inFewGroups(Entries(std::make_move_iterator(from), std::make_move_iterator(to)))));
+        from = to;
+    }
+    return runs;
 }
 
 void gather(QQuickItem *item, Entries &found)

@@ -91,8 +91,7 @@ void SwitchScan::renewFirstRound()
 
 void SwitchScan::goOn()
 {
-    while (m_rounds.size() > 1 &&
-           std::ranges::none_of(m_rounds.back().entries, &ScanEntry::alive))
+    while (m_rounds.size() > 1 && std::ranges::none_of(m_rounds.back().entries, &ScanEntry::alive))
         m_rounds.pop_back();
     if (m_rounds.empty()) {
         restart();

@@ -96,6 +96,7 @@ FocusScope {
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
         role: Theme.Label
+        heading: true
         text: qsTr("You choose. We play together.")
     }
 

@@ -244,7 +244,8 @@ Sheet {
 
     QuietPicture {
         parent: screen
-        anchors.fill: screen
+        width: screen.width
+        height: screen.height
         drawing: play.drawing
         alt: play.drawingAlt
         name: play.name

@@ -36,7 +36,7 @@ Column {
         visible: forget.asked
 
         FilterChip {
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Forget them")
             onClicked: {
@@ -47,7 +47,7 @@ Column {
         }
 
         FilterChip {
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Keep them")
             onClicked: forget.asked = false

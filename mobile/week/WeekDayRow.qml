@@ -45,7 +45,7 @@ Column {
 
         FilterChip {
             visible: day.playable
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Play it now")
             onClicked: day.playWanted()
@@ -53,7 +53,7 @@ Column {
 
         FilterChip {
             visible: !day.kept && day.drawing.length > 0
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Keep it here")
             onClicked: day.keepWanted()
@@ -61,7 +61,7 @@ Column {
 
         FilterChip {
             visible: !day.played
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Another one")
             onClicked: day.anotherWanted()
@@ -69,7 +69,7 @@ Column {
 
         FilterChip {
             visible: !day.free
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Leave it free")
             onClicked: day.freeWanted()
@@ -77,7 +77,7 @@ Column {
 
         FilterChip {
             visible: day.kept || day.free
-            action: true
+            acts: true
             checkable: false
             text: qsTr("Let the plan decide")
             onClicked: day.giveBackWanted()

@@ -45,7 +45,8 @@ def end_all_that_is_left():
 def run(program, home):
     runtime = os.path.join(home, "runtime")
     os.mkdir(runtime, 0o700)
-    kept = {name: os.environ[name] for name in ("PATH", "LANG", "LC_ALL") if name in os.environ}
+    names = ("PATH", "LANG", "LC_ALL", "PYTHONDONTWRITEBYTECODE")
+    kept = {name: os.environ[name] for name in names if name in os.environ}
     place = kept | {
         "HOME": home,
         "XDG_RUNTIME_DIR": runtime,

@@ -99,19 +99,23 @@ private:
         m_headed = m_headed || role == QAccessible::Heading || role == QAccessible::AlertMessage;
         if (role == QAccessible::Window || role == QAccessible::Client)
             return;
-        const QString line = roleWord(role) + QStringLiteral(": ") + name +
-                             stateWords(node->state()) +
-                             (node->text(QAccessible::Description).isEmpty()
-                                  ? QString()
-                                  : QStringLiteral(" (%1)").arg(
-                                        node->text(QAccessible::Description)));
+        const QString line =
+            roleWord(role) + QStringLiteral(": ") + name + stateWords(node->state()) +
+            (node->text(QAccessible::Description).isEmpty()
+                 ? QString()
+                 : QStringLiteral(" (%1)").arg(node->text(QAccessible::Description)));
         m_said.append(line);
         if (name.trimmed().isEmpty() && role != QAccessible::PageTabList)
             m_findings.append(QStringLiteral("says nothing: %1, %2")
                                   .arg(roleWord(role), node->object()->objectName()));
-        if (!name.isEmpty() && name == m_last)
+        // An alert is gone before anybody goes through the page; a heading may be called as its
+        // part.
+        if (role == QAccessible::AlertMessage)
+            return;
+        if (!name.isEmpty() && name == m_last && !m_lastHeads)
             m_findings.append(QStringLiteral("said twice: %1").arg(name));
         m_last = name;
+        m_lastHeads = role == QAccessible::Heading;
         if (isControl(role))
             hearControl(node, name);
     }
@@ -122,11 +126,13 @@ private:
             m_findings.append(QStringLiteral("two controls sound alike: %1").arg(name));
         m_controls.append(name);
         const QAccessible::State state = node->state();
-        const bool told = (state.checkable && state.checked) || (state.selectable && state.selected);
+        const bool told =
+            (state.checkable && state.checked) || (state.selectable && state.selected);
         if (looksChosen(node->object()) && !told)
             m_findings.append(QStringLiteral("chosen, and it is not said: %1").arg(name));
         if (node->role() != QAccessible::EditableText &&
-            (node->actionInterface() == nullptr || node->actionInterface()->actionNames().isEmpty()))
+            (node->actionInterface() == nullptr ||
+             node->actionInterface()->actionNames().isEmpty()))
             m_findings.append(QStringLiteral("cannot be pressed: %1").arg(name));
     }
 
@@ -150,6 +156,7 @@ private:
     QStringList m_findings;
     QStringList m_controls;
     QString m_last;
+    bool m_lastHeads = false;
     bool m_headed = false;
 };
 

@@ -9,8 +9,8 @@ namespace lidlark::test {
 [[nodiscard]] QStringList saidAloud(QQuickWindow *window);
 
 /// What somebody who only hears the page could not know, one line each: a control without a role
-/// or a name, two that sound alike, a choice whose state is not said, a picture without words, words
-/// said twice, a page without a heading.
+/// or a name, two that sound alike, a choice whose state is not said, a picture without words,
+/// words said twice, a page without a heading.
 [[nodiscard]] QStringList hardToHear(QQuickWindow *window);
 
 } // namespace lidlark::test

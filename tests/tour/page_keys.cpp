@@ -59,8 +59,7 @@ void gatherStops(QQuickItem *item, QList<QQuickItem *> &stops)
 
 bool onOneLine(const QRectF &one, const QRectF &other)
 {
-    const qreal common =
-        std::min(one.bottom(), other.bottom()) - std::max(one.top(), other.top());
+    const qreal common = std::min(one.bottom(), other.bottom()) - std::max(one.top(), other.top());
     return common > std::min(one.height(), other.height()) / 2;
 }
 
@@ -68,8 +67,7 @@ bool onOneLine(const QRectF &one, const QRectF &other)
 bool areKeysOfOneStepper(const QQuickItem *one, const QQuickItem *other)
 {
     return one->parentItem() == other->parentItem() && one->property("pressedOften").toBool() &&
-           other->property("pressedOften").toBool() &&
-           one->parentItem()->inherits("QQuickRow");
+           other->property("pressedOften").toBool() && one->parentItem()->inherits("QQuickRow");
 }
 
 bool isReadBefore(const QQuickItem *one, const QQuickItem *other)

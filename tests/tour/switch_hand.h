@@ -38,8 +38,8 @@ private:
     QStringList m_hidden;
 };
 
-/// What one with switches could not reach on the page as it stands, one line each: a control that is
-/// not lit, or twice, or out of the order of the Tab key; one that is lit out of sight.
+/// What one with switches could not reach on the page as it stands, one line each: a control that
+/// is not lit, or twice, or out of the order of the Tab key; one that is lit out of sight.
 [[nodiscard]] QStringList hardToScan(QQuickWindow *window);
 
 } // namespace lidlark::test

@@ -4,8 +4,8 @@
 //   [--right-to-left] [--aloud]
 //
 // With --other-ways: what an ordinary evening does not show. Both leave NN-name.png and account.txt
-// in FOLDER: what is wrong with a page, or with --aloud what a screen reader says of it. Exit 1 where
-// the evening could not be walked.
+// in FOLDER: what is wrong with a page, or with --aloud what a screen reader says of it. Exit 1
+// where the evening could not be walked.
 
 #include <QCommandLineParser>
 #include <QDir>

@@ -58,9 +58,8 @@ private:
 
     [[nodiscard]] QString litPicture() const
     {
-        const QObject *lit = m_app->window->findChild<QObject *>(text("scan"))
-                                 ->property("lit")
-                                 .value<QObject *>();
+        const QObject *lit =
+            m_app->window->findChild<QObject *>(text("scan"))->property("lit").value<QObject *>();
         return lit != nullptr ? lit->objectName() : QString();
     }
 
@@ -282,8 +281,9 @@ private slots:
             if (lit.isEmpty() || lit.constLast() != litPicture())
                 lit.append(litPicture());
         }
-        QCOMPARE(lit,
-                 text("kite-resting kite-steady kite-whirling kite-clouds kite-bag hand").split(u' '));
+        QCOMPARE(
+            lit,
+            text("kite-resting kite-steady kite-whirling kite-clouds kite-bag hand").split(u' '));
         QVERIFY(m_said->contains(text("Flying steady")));
         QTRY_COMPARE_WITH_TIMEOUT(litPicture(), text("kite-resting"), 10000);
         QTest::keyClick(m_app->window, Qt::Key_J);
