@@ -40,6 +40,7 @@ FocusScope {
     function go(where: string) {
         screens.problem = ""
         screens.route = where
+        place.last = null
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
     }
 
@@ -211,6 +212,8 @@ FocusScope {
 
     Component.onCompleted: screens.begin()
 
+    FocusPlace { id: place }
+
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {
         event.accepted = screens.route !== "today"
@@ -246,6 +249,19 @@ FocusScope {
         route: screens.route
     }
 
+    // Painted over the page, but met before it.
+    ProblemNote {
+        objectName: "failed"
+        z: 1
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.margins: Theme.margin
+        text: screens.problem
+        actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
+        onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
+    }
+
     Loader {
         id: loader
 
@@ -259,7 +275,7 @@ FocusScope {
         focus: true
         onLoaded: {
             arrival.restart()
-            screens.current.forceActiveFocus()
+            place.arriveOn(screens.current)
         }
         onStatusChanged: {
             if (loader.status === Loader.Error)
@@ -286,16 +302,5 @@ FocusScope {
                 easing.type: Easing.OutCubic
             }
         }
-    }
-
-    ProblemNote {
-        objectName: "failed"
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.top: parent.top
-        anchors.margins: Theme.margin
-        text: screens.problem
-        actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
-        onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
 }

@@ -54,6 +54,8 @@ PhoneWindow {
     }
 
     AppScreens {
+        id: screens
+
         objectName: "screens"
         anchors.fill: parent
         focus: true
@@ -63,6 +65,12 @@ PhoneWindow {
         appearance: window.appearance
         reminders: window.reminders
         voice: window.voice
+    }
+
+    SwitchWalk {
+        anchors.fill: parent
+        screens: screens
+        appearance: window.appearance
     }
 
     // Above everything, so that it sees each touch; it takes none away from what lies under it.

@@ -12,6 +12,7 @@ PlayScreen {
     household: route.screens.household
     playInHand: route.screens.playInHand
     voice: route.screens.voice
+    staysOpen: route.screens.appearance.listened || route.screens.appearance.switches > 0
     kiteInCorner: route.screens.sitting.kiteInCorner
     onKiteFound: route.screens.go("kite")
     onPutBackWanted: route.screens.go("putback")

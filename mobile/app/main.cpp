@@ -6,6 +6,7 @@
 
 #include "command_line.h"
 #include "graph.h"
+#include "reader_watch.h"
 #include "remind_once.h"
 
 #include "mobile/bridge/phone_voice.h"
@@ -59,5 +60,6 @@ int main(int argc, char **argv)
         return remindOnce(options, notifier);
     }
     Graph graph(options, std::make_unique<PhoneVoice>(), std::make_unique<DesktopNotifier>());
+    const ReaderWatch reader(graph.appearance());
     return graph.show() ? QGuiApplication::exec() : 1;
 }

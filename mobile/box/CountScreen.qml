@@ -19,11 +19,13 @@ Sheet {
 
     /// The one thing has been counted.
     property bool oneSaid: false
+    property string oneWords: ""
 
     signal done()
     signal floorCheckWanted()
 
     onOneChanged: screen.oneSaid = box.isSaid(screen.one)
+    news: box.kept ? qsTr("Counted") : screen.one >= 0 ? screen.oneWords : ""
 
     function goOn() {
         if (box.kept)
@@ -118,6 +120,10 @@ Sheet {
             width: screen.contentWidth
             visible: large.index === screen.one
             place: qsTr("%1 of %2").arg(Numerals.of(large.index + 1)).arg(Numerals.of(box.count))
+            onVisibleChanged: {
+                if (large.visible)
+                    screen.oneWords = large.place + ": " + large.name
+            }
             counted: large.said ? large.pieces : 0
             onTouched: box.countUp(large.index)
             onNamed: number => box.setCounted(large.index, number)

@@ -19,7 +19,12 @@ void TakeOutViewModel::setHousehold(Household *household)
 
 void TakeOutViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void TakeOutViewModel::readRows()
+{
     m_takeOuts = m_household->takeOuts();
     m_rows.clear();
     for (const usecase::TakeOut &takeOut : m_takeOuts) {
@@ -30,8 +35,15 @@ void TakeOutViewModel::load()
         for (const ItemId &item : takeOut.stays)
             m_rows.push_back(rowForStaying(item, takeOut.note.what));
     }
-    endResetModel();
-    emit loaded();
+}
+
+QStringList TakeOutViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.item.value));
+    return keys;
 }
 
 TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thing) const

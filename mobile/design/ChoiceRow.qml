@@ -13,6 +13,8 @@ Pressable {
     property bool arabicScript: Theme.arabicScript
     /// Follows `checked`; with `checkable: false` the caller decides it.
     property bool pegged: row.checked
+    /// It opens something below it, and is never chosen.
+    property bool acts: false
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
     checkable: true
@@ -23,6 +25,8 @@ Pressable {
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
     autoExclusive: row.exclusive
+    Accessible.checkable: row.checkable || !row.acts
+    Accessible.checked: row.pegged
     Accessible.onToggleAction: row.press()
 
     background: PaperEdge {

@@ -10,6 +10,8 @@ Pressable {
 
     /// Follows `checked`; with `checkable: false` the caller decides it.
     property bool picked: chip.checked
+    /// It does something, and is never chosen.
+    property bool acts: false
     readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.picked ? Theme.chosenText : Theme.ink
 
     checkable: true
@@ -20,7 +22,8 @@ Pressable {
     endPadding: chip.picked ? Theme.cardPadding + 13 : Theme.cardPadding
     topPadding: 14 - Theme.scriptRoom / 2 + paper.drop
     bottomPadding: 14 - Theme.scriptRoom / 2 - paper.drop
-    Accessible.selected: chip.picked
+    Accessible.checkable: chip.checkable || !chip.acts
+    Accessible.checked: chip.picked
     Accessible.onToggleAction: chip.press()
 
     background: PaperEdge {

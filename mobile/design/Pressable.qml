@@ -16,6 +16,10 @@ T.AbstractButton {
     property int ringOutset: 5
     property real startPadding: 0
     property real endPadding: control.startPadding
+    /// A switch is on it.
+    property bool lit: false
+    /// Pressed several times running: a switch stays on it for another turn.
+    property bool pressedOften: false
     readonly property bool notNow: control.notNowReason.length > 0
     readonly property color groundInk: control.ground === Theme.OnCloth ? Theme.clothText
                                      : control.ground === Theme.OnSafety ? Theme.safetyText
@@ -30,6 +34,12 @@ T.AbstractButton {
             control.toggled()
         }
         control.clicked()
+    }
+
+    /// A key that is held down is one press.
+    function pressByKey(event: KeyEvent) {
+        if (!event.isAutoRepeat)
+            control.press()
     }
 
     /// A further part of an accessible name, set off from what stands before it.
@@ -48,8 +58,8 @@ T.AbstractButton {
     Accessible.name: control.accessibleName
     Accessible.description: control.notNowReason
     Accessible.onPressAction: control.press()
-    Keys.onReturnPressed: control.press()
-    Keys.onEnterPressed: control.press()
+    Keys.onReturnPressed: event => control.pressByKey(event)
+    Keys.onEnterPressed: event => control.pressByKey(event)
 
     FocusRing {
         anchors.topMargin: control.topInset - control.ringOutset
@@ -58,7 +68,7 @@ T.AbstractButton {
         anchors.rightMargin: control.rightInset - control.ringOutset
         ground: control.ground
         paperRadius: control.paperRadius
-        visible: control.visualFocus
+        visible: control.visualFocus || control.lit
         z: 1
     }
 }

@@ -13,6 +13,10 @@ FocusScope {
     property alias foot: footHolder.data
     property alias spacing: column.spacing
     property int margin: Theme.margin
+    /// Something lies over all of it: nothing below can be reached.
+    property bool covered: false
+    /// What a screen reader is told as soon as it changes.
+    property alias news: said.text
     readonly property real contentWidth: column.width
     readonly property int teeth: 5
     readonly property real footHeight: Math.min(footHolder.childrenRect.height, sheet.height * 0.4)
@@ -27,7 +31,7 @@ FocusScope {
     function showItem(item: Item) {
         const y = item.mapToItem(scroller.contentItem, 0, 0).y
         const room = scroller.height - sheet.teeth
-        if (y < scroller.contentY)
+        if (y < scroller.contentY || item.height > room)
             scroller.contentY = Math.max(0, y - Theme.gap)
         else if (y + item.height > scroller.contentY + room)
             scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + Theme.gap)
@@ -59,9 +63,29 @@ FocusScope {
         color: Theme.sheet
     }
 
+    Said { id: said }
+
+    // Declared first and painted last: the focus meets it before what scrolls under it.
+    Rectangle {
+        z: 1
+        anchors.fill: head
+        color: Theme.sheet
+    }
+
+    Column {
+        id: head
+
+        z: 1
+        enabled: !sheet.covered
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+    }
+
     Flickable {
         id: scroller
 
+        enabled: !sheet.covered
         anchors.top: head.bottom
         anchors.left: parent.left
         anchors.right: parent.right
@@ -80,22 +104,10 @@ FocusScope {
         }
     }
 
-    Rectangle {
-        anchors.fill: head
-        color: Theme.sheet
-    }
-
-    Column {
-        id: head
-
-        anchors.top: parent.top
-        anchors.left: parent.left
-        anchors.right: parent.right
-    }
-
     Flickable {
         id: cloth
 
+        enabled: !sheet.covered
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

@@ -18,8 +18,23 @@ Item {
     property string valueText: stepper.value.toString()
     readonly property bool stacked: Theme.largeText
     readonly property bool mirrored: LayoutMirroring.enabled
+    /// By these names Qt tells a screen reader the bounds.
+    readonly property int minimumValue: stepper.from
+    readonly property int maximumValue: stepper.to
 
     signal changed(int value)
+
+    function changeBy(step: int) {
+        const value = stepper.value + step
+        if (value >= stepper.from && value <= stepper.to)
+            stepper.changed(value)
+    }
+
+    Accessible.role: Accessible.SpinBox
+    Accessible.name: stepper.text + ": " + stepper.valueText
+    Accessible.description: stepper.note
+    Accessible.onIncreaseAction: stepper.changeBy(1)
+    Accessible.onDecreaseAction: stepper.changeBy(-1)
 
     implicitWidth: picture.width + label.implicitWidth + keys.width + Theme.gap
     implicitHeight: stepper.stacked ? label.height + keys.height + Theme.smallGap
@@ -54,6 +69,7 @@ Item {
         Words {
             width: parent.width
             strong: stepper.note.length > 0
+            spoken: false
             text: stepper.text
         }
 
@@ -62,6 +78,7 @@ Item {
             role: Theme.Caption
             soft: true
             visible: text.length > 0
+            spoken: false
             text: stepper.note
         }
     }
@@ -78,10 +95,11 @@ Item {
 
         NumberKey {
             text: "−"
+            pressedOften: true
             accessibleName: stepper.lessName
             enabled: stepper.value > stepper.from
             opacity: enabled ? 1 : 0.4
-            onClicked: stepper.changed(stepper.value - 1)
+            onClicked: stepper.changeBy(-1)
         }
 
         Words {
@@ -89,15 +107,17 @@ Item {
             width: Math.max(implicitWidth, 28)
             horizontalAlignment: Text.AlignHCenter
             role: Theme.Row
+            spoken: false
             text: stepper.valueText
         }
 
         NumberKey {
             text: "+"
+            pressedOften: true
             accessibleName: stepper.moreName
             enabled: stepper.value < stepper.to
             opacity: enabled ? 1 : 0.4
-            onClicked: stepper.changed(stepper.value + 1)
+            onClicked: stepper.changeBy(1)
         }
     }
 }

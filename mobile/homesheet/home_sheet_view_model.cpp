@@ -18,7 +18,12 @@ void HomeSheetViewModel::setHousehold(Household *household)
 
 void HomeSheetViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void HomeSheetViewModel::readRows()
+{
     m_rows.clear();
     m_family.reset();
     m_avoids = !m_household->takeOuts().empty();
@@ -75,8 +80,15 @@ void HomeSheetViewModel::load()
                      person.mouths});
         }
     }
-    endResetModel();
-    emit loaded();
+}
+
+QStringList HomeSheetViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.fact + row.person));
+    return keys;
 }
 
 int HomeSheetViewModel::rowCount(const QModelIndex &parent) const

@@ -79,7 +79,9 @@ FocusScope {
 
         objectName: "adultHold"
         focus: true
-        anchors.right: parent.right
+        anchors.left: Theme.leftHanded ? parent.left : undefined
+        anchors.right: Theme.leftHanded ? undefined : parent.right
+        anchors.leftMargin: Theme.childMargin
         anchors.rightMargin: Theme.childMargin
         y: screen.height - height - Theme.gap
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)

@@ -18,6 +18,8 @@ Sheet {
     signal done()
     signal breathsWanted()
 
+    news: cards.heads[screen.card] + ". " + cards.lines[screen.card]
+
     TogetherCards {
         id: cards
     }

@@ -15,9 +15,12 @@ Sheet {
     required property Voice voice
     /// The kite waits in the corner, for the child to find.
     property bool kiteInCorner: false
+    /// Somebody listens to the page, or goes through it with a switch: it stays open.
+    property bool staysOpen: false
     property bool quiet: false
+    property Item placeKept: null
     property bool more: false
-    readonly property int quietAfterMs: 10000
+    property int quietAfterMs: 10000
     readonly property bool lastStep: play.step + 1 >= play.stepCount
 
     signal putBackWanted()
@@ -26,7 +29,21 @@ Sheet {
     signal kiteFound()
     signal otherChildWanted()
 
+    function goQuiet() {
+        screen.placeKept = screen.focused
+        screen.quiet = true
+    }
+
+    function wake() {
+        screen.quiet = false
+        if (screen.placeKept)
+            screen.placeKept.forceActiveFocus()
+    }
+
     margin: Theme.margin
+    covered: screen.quiet
+    news: qsTr("Step %1 of %2. %3").arg(play.step + 1).arg(play.stepCount).arg(play.stepText)
+    onFocusedChanged: idle.restart()
 
     Component.onDestruction: screen.voice.stop()
 
@@ -234,17 +251,21 @@ Sheet {
     }
 
     QuietPicture {
-        anchors.fill: parent
+        parent: screen
+        width: screen.width
+        height: screen.height
         drawing: play.drawing
         alt: play.drawingAlt
         name: play.name
         shown: screen.quiet
-        onWoken: screen.quiet = false
+        onWoken: screen.wake()
     }
 
     Timer {
-        running: !screen.quiet && screen.visible
+        id: idle
+
+        running: !screen.quiet && !screen.staysOpen && screen.visible
         interval: screen.quietAfterMs
-        onTriggered: screen.quiet = true
+        onTriggered: screen.goQuiet()
     }
 }

@@ -15,6 +15,8 @@ Column {
 
     spacing: Theme.gap
 
+    Said { text: row.open ? Array.from(row.lines).join(" ") : "" }
+
     ChoiceRow {
         width: parent.width
         text: row.title

@@ -33,15 +33,27 @@ void PutBackViewModel::setPlayInHand(PlayInHand *playInHand)
 
 void PutBackViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit changed();
+}
+
+void PutBackViewModel::readRows()
+{
     m_rows.clear();
     const auto &catalogue = m_playInHand->household()->catalogue();
     for (usecase::HomeCount &count : m_playInHand->homeCounts())
         m_rows.push_back({catalogue.item(count.item), std::move(count), false, {}});
     readCare();
     m_named = m_playInHand->exceptions();
-    endResetModel();
-    emit changed();
+}
+
+QStringList PutBackViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.count.item.value));
+    return keys;
 }
 
 void PutBackViewModel::readCare()

@@ -36,6 +36,7 @@ Column {
         visible: forget.asked
 
         FilterChip {
+            acts: true
             checkable: false
             text: qsTr("Forget them")
             onClicked: {
@@ -46,6 +47,7 @@ Column {
         }
 
         FilterChip {
+            acts: true
             checkable: false
             text: qsTr("Keep them")
             onClicked: forget.asked = false

@@ -134,6 +134,11 @@ Sheet {
         }
     }
 
+    SwitchSettings {
+        width: screen.contentWidth
+        appearance: screen.appearance
+    }
+
     SectionWords {
         width: screen.contentWidth
         visible: countAloud.visible

@@ -45,6 +45,7 @@ Column {
 
         FilterChip {
             visible: day.playable
+            acts: true
             checkable: false
             text: qsTr("Play it now")
             onClicked: day.playWanted()
@@ -52,6 +53,7 @@ Column {
 
         FilterChip {
             visible: !day.kept && day.drawing.length > 0
+            acts: true
             checkable: false
             text: qsTr("Keep it here")
             onClicked: day.keepWanted()
@@ -59,6 +61,7 @@ Column {
 
         FilterChip {
             visible: !day.played
+            acts: true
             checkable: false
             text: qsTr("Another one")
             onClicked: day.anotherWanted()
@@ -66,6 +69,7 @@ Column {
 
         FilterChip {
             visible: !day.free
+            acts: true
             checkable: false
             text: qsTr("Leave it free")
             onClicked: day.freeWanted()
@@ -73,6 +77,7 @@ Column {
 
         FilterChip {
             visible: day.kept || day.free
+            acts: true
             checkable: false
             text: qsTr("Let the plan decide")
             onClicked: day.giveBackWanted()

@@ -22,11 +22,19 @@ void WeekViewModel::setHousehold(Household *household)
 void WeekViewModel::refresh()
 {
     auto week = m_household->week();
-    beginResetModel();
-    m_problem = week ? QString() : m_household->sentenceFor(week.error());
-    m_week = week ? std::optional(*std::move(week)) : std::nullopt;
-    endResetModel();
+    renewRows([&] {
+        m_problem = week ? QString() : m_household->sentenceFor(week.error());
+        m_week = week ? std::optional(*std::move(week)) : std::nullopt;
+    });
     emit refreshed();
+}
+
+QStringList WeekViewModel::rowKeys() const
+{
+    QStringList keys;
+    for (int row = 0; row < rowCount(); ++row)
+        keys.append(fromCore(wording::weekdayWord(dayAt(row)->day)));
+    return keys;
 }
 
 int WeekViewModel::rowCount(const QModelIndex &parent) const

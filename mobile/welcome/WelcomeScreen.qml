@@ -25,7 +25,7 @@ Sheet {
         home.takeIn()
         if (screen.page < screen.lastPage) {
             screen.page += 1
-            screen.toTop()
+            screen.turn()
         } else if (screen.another ? welcome.finishAnother() : welcome.finish()) {
             screen.finished()
         }
@@ -37,7 +37,12 @@ Sheet {
             return
         }
         screen.page -= 1
+        screen.turn()
+    }
+
+    function turn() {
         screen.toTop()
+        bar.readOut()
     }
 
     WelcomeViewModel {
@@ -48,6 +53,8 @@ Sheet {
     }
 
     header: TitleBar {
+        id: bar
+
         text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
         backName: screen.page > 0 ? qsTr("One page back") : screen.another ? qsTr("Back to the crew") : ""

@@ -5,6 +5,7 @@
 #include <QQmlApplicationEngine>
 
 #include "core/base/instant.h"
+#include "mobile/bridge/appearance.h"
 
 namespace lidlark::test {
 
@@ -109,7 +110,8 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
     window->resize(phone.size);
 
-    Account account(folder, window);
+    graph.appearance().setLeftHanded(phone.leftHanded);
+    Account account(folder, window, phone.checks);
     account.add(QStringLiteral("An evening with Fin, tapped on the real screens.\n"));
     walkToTheChoice(account);
     playHiddenLights(account);
@@ -118,7 +120,7 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     const QString untold = readTheStore(account, store, clock);
     if (failed.isEmpty())
         failed = untold;
-    return {account.text(), failed, account.hardToRead()};
+    return {account.text(), failed, account.findings()};
 }
 
 } // namespace lidlark::test

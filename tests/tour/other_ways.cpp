@@ -4,6 +4,8 @@
 #include <QProcess>
 #include <QQmlApplicationEngine>
 
+#include "mobile/bridge/appearance.h"
+
 #include <functional>
 
 namespace lidlark::test {
@@ -33,12 +35,13 @@ public:
         auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
         window->resize(m_phone.size);
         Hand::settle(700);
-        Account account(m_folder, window, m_pictures);
+        graph.appearance().setLeftHanded(m_phone.leftHanded);
+        Account account(m_folder, window, m_phone.checks, m_pictures);
         walk(account);
         m_pictures = account.pictures();
         m_evening.text += account.text();
         m_evening.failed = account.failed();
-        m_evening.hardToRead += account.hardToRead();
+        m_evening.findings += account.findings();
     }
 
     [[nodiscard]] const Evening &evening() const { return m_evening; }

@@ -1,11 +1,11 @@
 // One whole evening on the real screens: kite, menu, play, put-back with an exception, box.
 //
 //   lidlark-tour FOLDER [--other-ways] [--size 320x568] [--text-scale 2] [--scheme dark]
-//   [--right-to-left] [--every-page [--language ur]]
+//   [--right-to-left] [--every-page [--language ur]] [--aloud]
 //
 // With --other-ways: what an ordinary evening does not show. With --every-page: each page once, in
-// any language. All leave NN-name.png and account.txt
-// in FOLDER; exit 1 where the evening could not be walked.
+// any language. All leave NN-name.png and account.txt in FOLDER: what is wrong with a page, or with
+// --aloud what a screen reader says of it. Exit 1 where the evening could not be walked.
 
 #include <QCommandLineParser>
 #include <QDir>
@@ -15,6 +15,7 @@
 
 #include "tests/tour/every_page.h"
 #include "tests/tour/other_ways.h"
+#include "tests/tour/page_hearing.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -36,6 +37,7 @@ void describe(QCommandLineParser &parser)
     parser.addOption({QStringLiteral("every-page"), QStringLiteral("each page once")});
     parser.addOption({QStringLiteral("language"), QStringLiteral("en, pl, ur or pseudo"),
                       QStringLiteral("code")});
+    parser.addOption({QStringLiteral("aloud"), QStringLiteral("what a screen reader says")});
     parser.addOption(
         {QStringLiteral("other-ways"), QStringLiteral("first run, clouds, burst, lost")});
 }
@@ -54,6 +56,8 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
     phone.textScale = parser.value(QStringLiteral("text-scale")).toDouble();
     phone.language = parser.value(QStringLiteral("language"));
     phone.rightToLeft = parser.isSet(QStringLiteral("right-to-left"));
+    if (parser.isSet(QStringLiteral("aloud")))
+        phone.checks = {lidlark::test::saidAloud};
     if (phone.size.isEmpty() || *phone.textScale < 1)
         return std::nullopt;
     return phone;
@@ -78,8 +82,8 @@ int walk(const QString &where, const PhoneInHand &phone, Walk way)
         return 1;
     }
     lidlark::test::Evening evening = way(folder, phone);
-    for (const QString &finding : std::as_const(evening.hardToRead))
-        evening.text += QStringLiteral("Hard to read: %1\n").arg(finding);
+    for (const QString &finding : std::as_const(evening.findings))
+        evening.text += QStringLiteral("%1\n").arg(finding);
     if (!evening.failed.isEmpty())
         evening.text += QStringLiteral("The tour stopped: %1\n").arg(evening.failed);
     QFile file(folder.filePath(QStringLiteral("account.txt")));

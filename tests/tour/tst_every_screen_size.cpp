@@ -25,7 +25,7 @@ private:
         const QTemporaryDir folder;
         const Evening evening = walk(QDir(folder.path()), {size, textScale, 0, rightToLeft, true});
         QVERIFY2(evening.failed.isEmpty(), qPrintable(evening.failed));
-        QVERIFY2(evening.hardToRead.isEmpty(), qPrintable(evening.hardToRead.join(u'\n')));
+        QVERIFY2(evening.findings.isEmpty(), qPrintable(evening.findings.join(u'\n')));
     }
 
 private slots:
