@@ -17,7 +17,9 @@ enum class ErrorCode {
     Busy,           ///< Another program holds the store. Detail: file.
     ClockUnset,     ///< The device's clock is outside 2020 to 2099. Detail: the date it shows.
     BeforeBirth,    ///< A date lies before the child's birth. Detail: the date.
-    AlreadyAnswered ///< The question was closed before. Detail: by whom.
+    AlreadyAnswered, ///< The question was closed before. Detail: by whom.
+    NotAllowed,      ///< This person's part in the crew does not go so far. Detail: what.
+    AccessEnded      ///< A guest's invitation is over. Detail: its last day.
 };
 
 struct Error {

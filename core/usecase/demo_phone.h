@@ -15,6 +15,7 @@ struct DemoPerson {
     std::string home;
     std::string device;
     std::string file;
+    std::optional<Day> until = std::nullopt; ///< A guest's last day.
 };
 
 /// A demo phone, opened: its store, and a clock that the demo moves.

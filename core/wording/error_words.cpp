@@ -54,6 +54,13 @@ Sentence sentenceFor(const Error &error)
         return {"On %1 your child was not born yet. Nothing was changed. Check the phone's "
                 "date and the birth month.",
                 {longDay(detailOr(error, "that day"))}};
+    case ErrorCode::NotAllowed:
+        return {"That is for the family to say. Nothing was changed. Tell them, and they note it.",
+                {}};
+    case ErrorCode::AccessEnded:
+        return {"Your time with this box ended on %1. What you noted stays with the family. They "
+                "can ask you again.",
+                {longDay(detailOr(error, "an earlier day"))}};
     case ErrorCode::AlreadyAnswered:
         break;
     }

@@ -80,6 +80,8 @@ FocusScope {
     function begin() {
         if (screens.household.problem.length > 0)
             screens.go("problem")
+        else if (screens.household.accessEnded())
+            screens.go("ended")
         else if (screens.household.needsWelcome)
             screens.go("welcome")
         else if (screens.playInHand.active && screens.playInHand.fromBefore)
@@ -143,6 +145,7 @@ FocusScope {
         switch (where) {
         case "week": return "WeekRoute.qml"
         case "problem": return "ProblemRoute.qml"
+        case "ended": return "EndedRoute.qml"
         case "welcome": return "WelcomeRoute.qml"
         case "resume": return "ResumeRoute.qml"
         case "room": return "RoomRoute.qml"
@@ -178,7 +181,7 @@ FocusScope {
     /// The app is looked at again: what has grown old is asked anew.
     function wake() {
         screens.sitting.freshen()
-        if (screens.route === "play" || screens.route === "putback")
+        if (screens.route === "play" || screens.route === "putback" || screens.household.accessEnded())
             screens.begin()
     }
 
