@@ -6,7 +6,8 @@ namespace lidlark::store {
 
 Result<std::optional<Device>> DeviceRepository::device()
 {
-    Result<Statement> query = m_database.prepare("SELECT id, person, role, home, until FROM device");
+    Result<Statement> query =
+        m_database.prepare("SELECT id, person, role, home, until FROM device");
     if (!query)
         return query.error();
     const Result<bool> row = query->step();
@@ -26,9 +27,10 @@ Result<std::optional<Device>> DeviceRepository::device()
 
 Outcome DeviceRepository::setDevice(const Device &device)
 {
-    Result<Statement> query = m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
-                                                 "person, role, home, until) VALUES (1, ?1, ?2, ?3, ?4, "
-                                                 "?5)");
+    Result<Statement> query =
+        m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
+                           "person, role, home, until) VALUES (1, ?1, ?2, ?3, ?4, "
+                           "?5)");
     if (!query)
         return query.error();
     return query->bind(1, device.id.value)

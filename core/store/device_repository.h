@@ -19,7 +19,7 @@ struct Device {
     DeviceId id;
     std::string person; ///< Alias; the author of what is written here.
     Role role = Role::Parent;
-    HomeId home; ///< Empty for a therapist's.
+    HomeId home;                             ///< Empty for a therapist's.
     std::optional<Day> until = std::nullopt; ///< A guest's last day; absent: no end.
 };
 
