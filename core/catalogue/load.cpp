@@ -1,4 +1,6 @@
 #include "core/catalogue/catalogue.h"
+
+#include "core/base/packed_tree.h"
 #include "core/catalogue/check_activity.h"
 #include "core/catalogue/read_activity.h"
 #include "core/catalogue/read_item.h"
@@ -39,7 +41,7 @@ void checkId(const std::string &id, const std::string &file, Findings &findings)
 /// The file's top level, or nothing and a finding.
 std::optional<YamlNode> recordOf(const SourceFile &file, Findings &findings)
 {
-    auto read = readYaml(file.text);
+    auto read = readTree(file.text);
     if (const auto *fault = std::get_if<YamlFault>(&read)) {
         findings.add(fault->line, {}, fault->reason);
         return std::nullopt;
