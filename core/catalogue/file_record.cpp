@@ -1,5 +1,7 @@
 #include "core/catalogue/file_record.h"
 
+#include "core/base/packed_tree.h"
+
 #include <variant>
 
 namespace lidlark::catalogue {
@@ -16,7 +18,7 @@ std::string stemOf(std::string_view name)
 
 std::optional<YamlNode> recordOf(const SourceFile &file, Findings &findings)
 {
-    auto read = readYaml(file.text);
+    auto read = readTree(file.text);
     if (const auto *fault = std::get_if<YamlFault>(&read)) {
         findings.add(fault->line, {}, fault->reason);
         return std::nullopt;

@@ -1,4 +1,5 @@
 #include "core/catalogue/catalogue.h"
+
 #include "core/catalogue/check_activity.h"
 #include "core/catalogue/file_record.h"
 #include "core/catalogue/read_activity.h"

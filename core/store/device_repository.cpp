@@ -8,7 +8,8 @@ namespace lidlark::store {
 
 Result<std::optional<Device>> DeviceRepository::device()
 {
-    Result<Statement> query = m_database.prepare("SELECT id, person, role, home FROM device");
+    Result<Statement> query =
+        m_database.prepare("SELECT id, person, role, home, until FROM device");
     if (!query)
         return query.error();
     const Result<bool> row = query->step();
@@ -16,22 +17,29 @@ Result<std::optional<Device>> DeviceRepository::device()
         return row.error();
     if (!*row)
         return std::optional<Device>();
-    return std::optional(Device{{query->text(0)},
-                                query->text(1),
-                                roleNames.parse(query->text(2)).value_or(Role::Guest),
-                                {query->text(3)}});
+    Device device{{query->text(0)},
+                  query->text(1),
+                  roleNames.parse(query->text(2)).value_or(Role::Guest),
+                  {query->text(3)},
+                  {}};
+    if (!query->isNull(4))
+        device.until = Day{static_cast<std::int32_t>(query->number(4))};
+    return std::optional(std::move(device));
 }
 
 Outcome DeviceRepository::setDevice(const Device &device)
 {
-    Result<Statement> query = m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
-                                                 "person, role, home) VALUES (1, ?1, ?2, ?3, ?4)");
+    Result<Statement> query =
+        m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
+                           "person, role, home, until) VALUES (1, ?1, ?2, ?3, ?4, "
+                           "?5)");
     if (!query)
         return query.error();
     return query->bind(1, device.id.value)
         .bind(2, device.person)
         .bind(3, roleNames.of(device.role))
         .bind(4, device.home.value)
+        .bind(5, device.until ? std::optional<std::int64_t>(device.until->number) : std::nullopt)
         .run();
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/day.h"
 #include "core/base/enum_names.h"
 #include "core/base/id.h"
 #include "core/base/instant.h"
@@ -20,7 +21,8 @@ struct Device {
     DeviceId id;
     std::string person; ///< Alias; the author of what is written here.
     Role role = Role::Parent;
-    HomeId home; ///< Empty for a therapist's.
+    HomeId home;                             ///< Empty for a therapist's.
+    std::optional<Day> until = std::nullopt; ///< A guest's last day; absent: no end.
 };
 
 /// What only this phone knows: who it is, its clock so far, and where a screen was left.

@@ -1,6 +1,7 @@
 #include "core/store/recording.h"
 
 #include "core/store/projector.h"
+#include "core/store/rights.h"
 
 #include <algorithm>
 
@@ -82,6 +83,8 @@ Outcome Recording::sayUntimed(const journal::Lane &lane, journal::Kind kind, std
 
 Outcome Recording::write(journal::Event event)
 {
+    if (Outcome allowed = maySay(m_device, event.kind, event.when.day); !allowed)
+        return allowed;
     const Result<std::uint64_t> last = m_events.lastCounter(event.lane, event.device);
     if (!last)
         return last.error();

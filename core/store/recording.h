@@ -18,6 +18,7 @@ public:
     static Result<Recording> begin(Database &database, const Device &device, const Clock &clock);
 
     /// Writes one event of this device's person, dated now.
+    /// Errors of this and the two below: NotAllowed, AccessEnded (core/store/rights.h).
     Outcome say(const journal::Lane &lane, journal::Kind kind, std::string fields);
     /// The same in another person's name: two adults share one phone.
     Outcome sayAs(const std::string &author, const journal::Lane &lane, journal::Kind kind,

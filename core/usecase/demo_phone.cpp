@@ -43,7 +43,8 @@ Result<std::unique_ptr<DemoPhone>> DemoPhone::open(const std::string &folder,
         return database.error();
     if (const Outcome folded = store::refoldIfOld(*database); !folded)
         return folded.error();
-    const store::Device device{{person.device}, person.person, person.role, {person.home}};
+    const store::Device device{
+        {person.device}, person.person, person.role, {person.home}, person.until};
     store::DeviceRepository local(*database);
     const auto known = local.device();
     if (!known)

@@ -16,6 +16,7 @@ struct DemoPerson {
     std::string device;
     std::string file;
     std::string reads = {}; ///< Language; empty: they have not said.
+    std::optional<Day> until = std::nullopt; ///< A guest's last day.
 };
 
 /// A demo phone, opened: its store, and a clock that the demo moves.

@@ -189,7 +189,7 @@ Family skye()
               {adult("Lorna"), adult("Grandad Archie")},
               nothingToAvoid({{"", "likes-touch", "yes"}}),
               {},
-              {{"Lorna", Role::Parent}, {"Archie", Role::Guest}}}},
+              {{"Lorna", Role::Parent}, {"Grandad", Role::Guest}}}},
             standardBox(),
             {}};
 }

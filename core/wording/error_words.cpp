@@ -65,6 +65,17 @@ Sentence sentenceFor(const Error &error)
                      say("On %1 your child was not born yet. Nothing was changed. Check the "
                          "phone's date and the birth month."),
                      say("that day"));
+    case ErrorCode::NotAllowed:
+        return {
+            say("That is for the family to say. Nothing was changed. Tell them, and they note it."),
+            {}};
+    case ErrorCode::AccessEnded:
+        return ofDay(error,
+                     say("Your time with this box ended on %1 %2. What you noted stays with the "
+                         "family. They can ask you again."),
+                     say("Your time with this box ended on %1. What you noted stays with the "
+                         "family. They can ask you again."),
+                     say("an earlier day"));
     case ErrorCode::AlreadyAnswered:
         break;
     }

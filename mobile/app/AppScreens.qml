@@ -84,6 +84,8 @@ FocusScope {
     function begin() {
         if (screens.household.problem.length > 0)
             screens.go("problem")
+        else if (screens.household.accessEnded())
+            screens.go("ended")
         else if (screens.household.needsWelcome)
             screens.go("welcome")
         else if (screens.playInHand.active && screens.playInHand.fromBefore)
@@ -169,6 +171,7 @@ FocusScope {
         switch (where) {
         case "week": return "WeekRoute.qml"
         case "problem": return "ProblemRoute.qml"
+        case "ended": return "EndedRoute.qml"
         case "welcome": return "WelcomeRoute.qml"
         case "another-family": return "AnotherFamilyRoute.qml"
         case "whose": return "WhoseRoute.qml"
@@ -206,7 +209,7 @@ FocusScope {
     /// The app is looked at again: what has grown old is asked anew.
     function wake() {
         screens.sitting.freshen()
-        if (screens.route === "play" || screens.route === "putback")
+        if (screens.route === "play" || screens.route === "putback" || screens.household.accessEnded())
             screens.begin()
     }
 

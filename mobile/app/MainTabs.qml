@@ -26,6 +26,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-notebook"
+        visible: !tabs.screens.household.guest
         text: qsTr("Notebook")
         sign: "sign-notebook"
         current: tabs.screens.route === "notebook"

@@ -63,12 +63,13 @@ Sheet {
         width: screen.contentWidth
         household: screen.household
         asking: true
+        visible: !screen.household.guest && count > 0
     }
 
     LinkRow {
         objectName: "countDue"
         width: screen.contentWidth
-        visible: box.countDue
+        visible: box.countDue && !screen.household.guest
         sign: "sign-count"
         text: qsTr("Count it all together")
         note: qsTr("The last count was a month ago.")
@@ -133,7 +134,7 @@ Sheet {
     LinkRow {
         objectName: "requests"
         width: screen.contentWidth
-        visible: box.count > 0
+        visible: box.count > 0 && !screen.household.guest
         sign: "sign-box"
         text: qsTr("What to ask for")
         note: box.requestWords
@@ -143,6 +144,7 @@ Sheet {
     LinkPair {
         x: screen.inset
         width: screen.contentWidth - 2 * screen.inset
+        visible: !screen.household.guest
         text: box.here ? qsTr("Not here") : qsTr("Box is here")
         otherText: qsTr("Count it all")
         onClicked: box.here ? box.sayNotHere() : box.sayHere()

@@ -12,6 +12,8 @@ Column {
 
     required property Household household
     required property string itemId
+    /// How long it is kept is asked.
+    property bool keepShown: true
 
     spacing: Theme.gap
     visible: pieces.count > 0
@@ -86,6 +88,7 @@ Column {
 
     Card {
         width: list.width
+        visible: list.keepShown
         spacing: Theme.gap
 
         Words {

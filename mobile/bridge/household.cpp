@@ -1,8 +1,10 @@
 #include "mobile/bridge/household.h"
 
 #include "core/store/recording.h"
+#include "core/store/rights.h"
 #include "core/usecase/keep_limits.h"
 #include "core/wording/catalogue_words.h"
+#include "core/wording/day_words.h"
 #include "core/wording/error_words.h"
 #include "mobile/bridge/known_languages.h"
 #include "mobile/bridge/sentence.h"
@@ -111,6 +113,22 @@ DeviceId Household::device() const
 bool Household::therapist() const
 {
     return m_workplace && m_workplace->device.role == store::Role::Therapist;
+}
+
+bool Household::guest() const
+{
+    return m_workplace && m_workplace->device.role == store::Role::Guest;
+}
+
+QString Household::guestUntil() const
+{
+    const bool ends = guest() && m_workplace->device.until;
+    return ends ? translated(wording::dateWords(*m_workplace->device.until)) : QString();
+}
+
+bool Household::accessEnded() const
+{
+    return m_workplace && store::accessEnded(m_workplace->device, today().day);
 }
 
 Result<usecase::Family> Household::family()

@@ -62,6 +62,10 @@ class Household : public QObject
     Q_PROPERTY(QString homeName READ homeName NOTIFY childrenChanged FINAL)
     /// The phone of the one who packs the boxes.
     Q_PROPERTY(bool therapist READ therapist NOTIFY childrenChanged FINAL)
+    /// Somebody who was asked in for a few days: plays and puts back, and sees no history.
+    Q_PROPERTY(bool guest READ guest NOTIFY childrenChanged FINAL)
+    /// A guest's last day, as words; empty: no end.
+    Q_PROPERTY(QString guestUntil READ guestUntil NOTIFY childrenChanged FINAL)
     /// The first run is still to come.
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
@@ -101,6 +105,10 @@ public:
     [[nodiscard]] bool arabicScript() const;
     [[nodiscard]] DeviceId device() const;
     [[nodiscard]] bool therapist() const;
+    [[nodiscard]] bool guest() const;
+    [[nodiscard]] QString guestUntil() const;
+    /// A guest's invitation is over: only that can be shown.
+    Q_INVOKABLE bool accessEnded() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
     [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
     [[nodiscard]] QString catalogueNote() const;

@@ -37,6 +37,13 @@ Sheet {
             role: Theme.Body
             text: qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
         }
+
+        Words {
+            objectName: "guestUntil"
+            width: parent.width
+            visible: screen.household.guestUntil.length > 0
+            text: qsTr("A guest until %1: plays and puts back, and sees no goals, notes or kites.").arg(screen.household.guestUntil)
+        }
     }
 
     WhoWrites {
@@ -47,6 +54,7 @@ Sheet {
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth
+        visible: !screen.household.guest
         sign: "sign-people"
         text: qsTr("Home sheet")
         note: qsTr("Who lives here, what must stay away")

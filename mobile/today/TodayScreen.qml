@@ -196,6 +196,7 @@ Sheet {
     StitchedLink {
         objectName: "week"
         anchors.left: parent.left
+        visible: !screen.household.guest
         text: qsTr("The week ahead")
         onClicked: screen.weekWanted()
     }
