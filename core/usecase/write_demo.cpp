@@ -29,8 +29,8 @@ std::vector<DemoPerson> peopleOf(const island::Family &family)
     for (const island::Home &home : family.homes) {
         for (const island::Phone &phone : home.phones) {
             const std::string name = demoId(family.child) + "-" + demoId(phone.person);
-            DemoPerson person{phone.person, phone.role,  family.child,
-                              home.id,      "d-" + name, name + ".lidlark"};
+            DemoPerson person{phone.person, phone.role,        family.child, home.id,
+                              "d-" + name,  name + ".lidlark", phone.reads};
             if (phone.role == store::Role::Guest)
                 person.until = island::dayOne() + (guestDays - 1);
             people.push_back(std::move(person));
