@@ -10,8 +10,8 @@ class QJsonObject;
 
 namespace lidlark::mobile {
 
-/// How this phone shows things, kept on the phone and not with any of its families: text size, light
-/// or dark, motion, hand, and how a child taps and hears the kite.
+/// How this phone shows things, kept on the phone and not with any of its families: text size,
+/// light or dark, motion, hand, and how a child taps and hears the kite.
 class Appearance : public QObject
 {
     Q_OBJECT

@@ -12,10 +12,12 @@
 #include "core/usecase/families.h"
 #include "core/usecase/family.h"
 #include "core/usecase/forecast_box.h"
+#include "core/usecase/items_around.h"
 #include "core/usecase/plan_week.h"
 #include "core/usecase/restock.h"
 #include "core/usecase/search_floor.h"
 #include "core/usecase/set_up_home.h"
+#include "core/usecase/suggest_today.h"
 #include "core/usecase/take_out.h"
 #include "core/usecase/tend_item.h"
 #include "core/usecase/workplace.h"
@@ -142,6 +144,9 @@ public:
     /// All that is told of each item (core/usecase/box_items.h); nothing when it cannot be read.
     [[nodiscard]] std::vector<usecase::BoxItem> boxItems();
     [[nodiscard]] std::optional<usecase::BoxItem> boxItem(const ItemId &item);
+    /// How each thing of the catalogue stands (core/usecase/items_around.h).
+    [[nodiscard]] std::vector<usecase::ItemStanding>
+    itemsAround(const usecase::TodayMenu &today) const;
     /// How long it lasts (core/usecase/forecast_box.h); nothing where nothing is known.
     [[nodiscard]] std::optional<usecase::ItemOutlook> outlook(const usecase::BoxItem &item) const;
     /// A full count is worth asking for.

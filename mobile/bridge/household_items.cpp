@@ -12,6 +12,11 @@ std::vector<usecase::BoxItem> Household::boxItems()
                  : std::vector<usecase::BoxItem>();
 }
 
+std::vector<usecase::ItemStanding> Household::itemsAround(const usecase::TodayMenu &today) const
+{
+    return usecase::itemsAround(today.family, m_catalogue, today.gated);
+}
+
 std::optional<usecase::BoxItem> Household::boxItem(const ItemId &item)
 {
     std::vector<usecase::BoxItem> items = boxItems();

@@ -54,7 +54,7 @@ void ThingsFound::refresh()
 {
     m_all.clear();
     if (const auto today = m_sitting->menu())
-        m_all = usecase::itemsAround(today->family, m_household->catalogue(), today->gated);
+        m_all = m_household->itemsAround(*today);
     arrange();
 }
 

@@ -3,8 +3,6 @@
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/items_around.h"
-
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/sitting.h"
 

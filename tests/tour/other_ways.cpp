@@ -1,5 +1,7 @@
 #include "tests/tour/other_ways.h"
 
+#include "tests/tour/more_ways.h"
+
 #include <QGuiApplication>
 #include <QProcess>
 #include <QQmlApplicationEngine>
@@ -237,6 +239,11 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
     ways.start("island/skye-lorna.lidlark", evening, planTheWeek);
     ways.start("island/nuala-shona.lidlark", evening, tendTheBox);
+    ways.start("island/skye-archie.lidlark", evening, findAThing);
+    ways.start("island/mairead-peigi.lidlark", evening, setAReminder);
+    layOutFamilies(QDir(folder.filePath(QStringLiteral("island"))),
+                   QStringLiteral("mairead-peigi.lidlark"));
+    ways.start("island/mairead-peigi.lidlark", evening, walkSeveralFamilies);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();
