@@ -1,22 +1,12 @@
 #include "core/wording/take_out_words.h"
 
 #include "core/safety/avoided_tags.h"
+#include "core/wording/clock_words.h"
 #include "core/wording/emergency_words.h"
 
 namespace lidlark::wording {
 
 using child::Avoided;
-
-namespace {
-
-/// 18:05.
-std::string clockTime(int minuteOfDay)
-{
-    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-    return two(minuteOfDay / 60) + ":" + two(minuteOfDay % 60);
-}
-
-} // namespace
 
 std::vector<Sentence> homeLabel(const child::Avoidances &avoidances)
 {
