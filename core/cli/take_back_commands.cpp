@@ -20,8 +20,8 @@ using journal::Fields;
 std::vector<std::string> linesOf(const usecase::Noted &noted, const Desk &desk, Day today)
 {
     std::vector<std::string> lines;
-    for (const wording::Sentence &line : wording::notedWords(
-             noted.events, {desk.catalogue(), noted.activity, noted.person, today}))
+    for (const wording::Sentence &line :
+         wording::notedWords(noted.events, {desk.catalogue(), noted.activity, noted.person, today}))
         lines.push_back(wording::fill(line));
     return lines;
 }

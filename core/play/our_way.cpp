@@ -8,8 +8,7 @@ namespace lidlark::play {
 std::string fieldsOfOurWay(const ChildId &child, const ActivityId &activity,
                            const std::string &words)
 {
-    return nlohmann::json{
-        {"child", child.value}, {"activity", activity.value}, {"words", words}}
+    return nlohmann::json{{"child", child.value}, {"activity", activity.value}, {"words", words}}
         .dump();
 }
 

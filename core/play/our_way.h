@@ -26,7 +26,6 @@ std::string fieldsOfOurWay(const ChildId &child, const ActivityId &activity,
 
 /// A register of (child, activity), home lane. @returns nothing when never said, taken off, or
 /// malformed.
-std::optional<OurWay> foldOurWay(std::span<const journal::Event> events,
-                                 const journal::Seen &seen);
+std::optional<OurWay> foldOurWay(std::span<const journal::Event> events, const journal::Seen &seen);
 
 } // namespace lidlark::play

@@ -15,7 +15,8 @@ inline constexpr std::size_t longestNote = 280;
 
 /// What a note may say with one tap (job.md G9). Things to remember, never a verdict on a child.
 enum class NotePhrase { AskAtVisit, OtherTime, QuieterPlace, SomebodyJoins, LooksWorn };
-inline constexpr EnumNames<NotePhrase, 5> notePhraseNames{
+inline constexpr std::size_t notePhraseCount = 5;
+inline constexpr EnumNames<NotePhrase, notePhraseCount> notePhraseNames{
     {"ask-at-visit", "other-time", "quieter-place", "somebody-joins", "looks-worn"}};
 
 /// A short note to oneself: in the author's own lane, on the author's own devices.
@@ -27,7 +28,7 @@ struct OwnNote {
     std::string author;
     DayPart when;
     Instant at;
-    bool sent = false; ///< The author has chosen that the therapist may have it.
+    bool sent = false;          ///< The author has chosen that the therapist may have it.
     std::optional<Day> removed; ///< Taken off on that day; its words go when the day is over.
     bool operator==(const OwnNote &) const = default;
 };

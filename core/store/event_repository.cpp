@@ -108,8 +108,7 @@ Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject
     return collect(*query);
 }
 
-Result<std::vector<journal::Event>>
-EventRepository::standingOfSubject(const LaneSubject &subject)
+Result<std::vector<journal::Event>> EventRepository::standingOfSubject(const LaneSubject &subject)
 {
     Result<std::vector<journal::Event>> events = ofSubject(subject);
     if (!events)
@@ -119,8 +118,8 @@ EventRepository::standingOfSubject(const LaneSubject &subject)
 
 Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
 {
-    Result<Statement> query = m_database.prepare(
-        std::string(columns) + "WHERE lane = ?1 AND day = ?2 AND erased = 0");
+    Result<Statement> query =
+        m_database.prepare(std::string(columns) + "WHERE lane = ?1 AND day = ?2 AND erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(lane)).bind(2, std::int64_t{day.number});

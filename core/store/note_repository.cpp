@@ -28,8 +28,7 @@ play::OwnNote noteFrom(const Statement &row)
 
 } // namespace
 
-Result<std::optional<play::OurWay>> NoteRepository::ourWay(const HomeId &home,
-                                                           const ChildId &child,
+Result<std::optional<play::OurWay>> NoteRepository::ourWay(const HomeId &home, const ChildId &child,
                                                            const ActivityId &activity)
 {
     Result<Statement> query =

@@ -25,7 +25,8 @@ constexpr const char *projectionTables[] = {
     "grading", "grading_pin",  "planned",   "our_way",       "own_note"};
 
 /// The pieces of an item by the lid list in force, and since when; nothing where it is not on it.
-Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box, const ItemId &item)
+Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box,
+                                            const ItemId &item)
 {
     Result<Statement> query = database.prepare(
         "SELECT json_extract(packed, '$.packed.\"' || ?2 || '\"'), "

@@ -39,7 +39,8 @@ public:
 private:
     Recording(Database &database, Device device, const Clock &clock, Transaction transaction);
     Outcome write(journal::Event event);
-    std::string inOneBreath(const journal::Lane &lane, journal::Kind kind, std::string fields) const;
+    std::string inOneBreath(const journal::Lane &lane, journal::Kind kind,
+                            std::string fields) const;
 
     Database &m_database;
     EventRepository m_events;

@@ -25,8 +25,8 @@ Result<std::string> keep(Workplace &workplace, const std::string &childAlias, pl
         return box.error();
     note.id = workplace.entropy.freshId();
     note.child = box->child;
-    const Outcome said = sayOne(workplace, notesLaneOf(workplace.device), Kind::Note,
-                                play::fieldsOf(note));
+    const Outcome said =
+        sayOne(workplace, notesLaneOf(workplace.device), Kind::Note, play::fieldsOf(note));
     if (!said)
         return said.error();
     return note.id;
@@ -47,9 +47,9 @@ Result<play::OwnNote> find(Workplace &workplace, const std::string &childAlias,
 
 Outcome keepHere(Workplace &workplace, const std::string &childAlias, const std::string &id)
 {
-    const auto said = store::EventRepository(workplace.database)
-                          .standingOfSubject({notesLaneOf(workplace.device),
-                                              play::subjectOfNote(id)});
+    const auto said =
+        store::EventRepository(workplace.database)
+            .standingOfSubject({notesLaneOf(workplace.device), play::subjectOfNote(id)});
     if (!said)
         return said.error();
     for (const Event &event : *said) {

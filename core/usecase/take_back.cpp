@@ -40,8 +40,8 @@ Outcome sayAgainst(Workplace &workplace, const TakingBack &what, const std::vect
         return recording.error();
     const std::string who = what.author.empty() ? workplace.device.person : what.author;
     for (const Event &event : events) {
-        Outcome said = recording->sayAs(who, event.lane, Kind::TakenBack,
-                                        journal::fieldsOfTakingBack(event));
+        Outcome said =
+            recording->sayAs(who, event.lane, Kind::TakenBack, journal::fieldsOfTakingBack(event));
         if (!said)
             return said;
     }

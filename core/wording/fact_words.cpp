@@ -38,8 +38,8 @@ constexpr std::array personLines{
 Sentence factSaid(const child::Fact &fact, const std::string &person)
 {
     const bool ofHome = person.empty();
-    for (const FactLine &line : ofHome ? std::span<const FactLine>(homeLines)
-                                       : std::span<const FactLine>(personLines)) {
+    for (const FactLine &line :
+         ofHome ? std::span<const FactLine>(homeLines) : std::span<const FactLine>(personLines)) {
         if (line.fact != fact.fact || (fact.value != "yes" && fact.value != "no"))
             continue;
         const std::vector<std::string> who =

@@ -97,8 +97,7 @@ Sentence pinWords(const Event &event, const NotedAbout &about)
     // In the order of play::Way.
     static constexpr std::array lines{"%1: asked for as written", "%1: asked for easier",
                                       "%1: asked for harder"};
-    const auto way =
-        play::wayNames.parse(journal::Fields(event.fields).text("way").value_or(""));
+    const auto way = play::wayNames.parse(journal::Fields(event.fields).text("way").value_or(""));
     if (!way)
         return {"%1: asked for in no special way", {name}};
     return {lines[static_cast<std::size_t>(*way)], {name}};
@@ -116,8 +115,7 @@ std::vector<Sentence> notedOfBox(const Event &event, const NotedAbout &about)
         return {{"%1 %2 found",
                  {std::to_string(found->count), nounOf(found->item, found->count, about)}}};
     if (const auto counted = box::readCounted(event))
-        return {
-            {"%1: %2 counted", {headOf(counted->item, about), std::to_string(counted->inBox)}}};
+        return {{"%1: %2 counted", {headOf(counted->item, about), std::to_string(counted->inBox)}}};
     if (const auto checked = box::readFloorChecked(event))
         return {{"%1: floor checked, not found", {headOf(checked->item, about)}}};
     if (const auto opened = box::readOpened(event))

@@ -72,10 +72,10 @@ std::vector<Sentence> notedOfHome(const Event &event, const NotedAbout &about)
     const std::string activity = known != nullptr ? known->name : about.activity.value;
     const Fields fields(event.fields);
     switch (event.kind) {
-    case Kind::Fact: {
-        const auto fact = child::readFact(event);
-        return fact ? std::vector{factSaid(*fact, about.person)} : std::vector<Sentence>();
-    }
+    case Kind::Fact:
+        if (const auto fact = child::readFact(event))
+            return {factSaid(*fact, about.person)};
+        return {};
     case Kind::PlayStarted:
         return {{"%1: begun", {activity}}};
     case Kind::PlayEnded:
@@ -87,9 +87,9 @@ std::vector<Sentence> notedOfHome(const Event &event, const NotedAbout &about)
     case Kind::Planned:
         return {plannedWords(activity, fields)};
     case Kind::OurWay:
-        return fields.text("words").value_or("").empty()
-                   ? std::vector<Sentence>{{"%1: our way taken off", {activity}}}
-                   : std::vector<Sentence>{{"%1: our way kept", {activity}}};
+        if (fields.text("words").value_or("").empty())
+            return {{"%1: our way taken off", {activity}}};
+        return {{"%1: our way kept", {activity}}};
     case Kind::Note:
         return {noteWords(fields)};
     case Kind::NoteSent:

@@ -48,6 +48,8 @@ PhoneWindow {
     }
 
     AppScreens {
+        id: screens
+
         objectName: "screens"
         anchors.fill: parent
         focus: true
@@ -69,6 +71,22 @@ PhoneWindow {
 
             interval: 0
             onTriggered: window.voice.touchEnded()
+        }
+
+        // A tap, and no drag: who scrolls on to read takes nothing away.
+        TapHandler {
+            onPressedChanged: {
+                if (pressed)
+                    screens.tapBegan(point.position)
+            }
+            onTapped: tapOver.restart()
+        }
+
+        Timer {
+            id: tapOver
+
+            interval: 0
+            onTriggered: screens.tapEnded()
         }
 
         PointHandler {

@@ -7,6 +7,7 @@
 #include "core/store/recording.h"
 #include "core/store/refold.h"
 #include "core/usecase/keep_limits.h"
+#include "core/usecase/own_notes.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/error_words.h"
 #include "mobile/bridge/sentence.h"
@@ -90,6 +91,7 @@ void Household::keepLimits()
 {
     // What cannot be taken away now is tried again at the next start.
     (void)usecase::expireCheckIns(*m_workplace);
+    (void)usecase::eraseRemovedNotes(*m_workplace);
 }
 
 void Household::readChildren()

@@ -182,6 +182,14 @@ Sheet {
         }
     }
 
+    OurWayLine {
+        id: ourWay
+
+        objectName: "ourWayLine"
+        width: screen.contentWidth
+        playInHand: screen.playInHand
+    }
+
     Words {
         width: screen.contentWidth
         visible: play.step === 0
@@ -235,7 +243,7 @@ Sheet {
     }
 
     Timer {
-        running: !screen.quiet && screen.visible
+        running: !screen.quiet && screen.visible && !ourWay.writing
         interval: screen.quietAfterMs
         onTriggered: screen.quiet = true
     }

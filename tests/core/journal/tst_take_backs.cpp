@@ -124,9 +124,9 @@ private slots:
     void aSafetyStatementGivesWayToItsAuthorAlone()
     {
         Journal journal;
-        const Event yes = journal.say("Ruth", "d-ruth", Kind::Fact,
-                                      R"({"fact":"latex","person":"","value":"yes"})",
-                                      LaneKind::Safety);
+        const Event yes =
+            journal.say("Ruth", "d-ruth", Kind::Fact,
+                        R"({"fact":"latex","person":"","value":"yes"})", LaneKind::Safety);
         journal.takeBack("Gran", "d-ruth", yes);
         QVERIFY(journal.stands(yes));
         journal.takeBack("Ruth", "d-tablet", yes);

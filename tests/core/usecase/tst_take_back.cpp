@@ -54,8 +54,8 @@ Outcome putInFirst(Phone &phone)
     usecase::Workplace workplace = phone.workplace();
     for (const usecase::Noted &one : notedOn(phone)) {
         if (one.takenBack)
-            return usecase::putInAgain(
-                workplace, {"Fin", {}, journal::identityOf(one.events.front())});
+            return usecase::putInAgain(workplace,
+                                       {"Fin", {}, journal::identityOf(one.events.front())});
     }
     return Error{ErrorCode::NotFound, "anything taken back"};
 }
@@ -100,7 +100,7 @@ struct NamedAct {
 
 Day islandDay(int dayOfJanuary)
 {
-    return *dayFrom({2027, 1, static_cast<unsigned>(dayOfJanuary)});
+    return *dayFrom({2027, 1, dayOfJanuary});
 }
 
 usecase::Tending tending(const char *item)
@@ -112,22 +112,42 @@ usecase::Tending tending(const char *item)
 std::vector<NamedAct> plainActs()
 {
     return {
-        {"gone", [](auto &w) { return usecase::noteGone(w, tending("pegs"), box::ExceptionKind::Lost, 2); }},
+        {"gone",
+         [](auto &w) {
+             return usecase::noteGone(w, tending("pegs"), box::ExceptionKind::Lost, 2);
+         }},
         {"found", [](auto &w) { return usecase::noteFound(w, "Fin", {}, {"pegs"}, 1); }},
-        {"full count", [](auto &w) { return usecase::countBox(w, "Fin", {}, {{{"pegs"}, 5}, {{"eyes"}, 2}}); }},
-        {"opened", [](auto &w) { return usecase::noteOpened(w, tending("dough"), {"packed/0"}, islandDay(10)); }},
-        {"left open", [](auto &w) { return usecase::noteLeftOpen(w, tending("dough"), {"packed/0"}); }},
+        {"full count",
+         [](auto &w) {
+             return usecase::countBox(w, "Fin", {}, {{{"pegs"}, 5}, {{"eyes"}, 2}});
+         }},
+        {"opened",
+         [](auto &w) {
+             return usecase::noteOpened(w, tending("dough"), {"packed/0"}, islandDay(10));
+         }},
+        {"left open",
+         [](auto &w) { return usecase::noteLeftOpen(w, tending("dough"), {"packed/0"}); }},
         {"looked over", [](auto &w) { return usecase::noteChecked(w, tending("pegs")); }},
         {"limit", [](auto &w) { return usecase::setKeepingLimit(w, tending("dough"), 3); }},
-        {"in a mouth", [](auto &w) { return usecase::noteHygiene(w, tending("pegs"), box::HygieneMark::Mouthed); }},
+        {"in a mouth",
+         [](auto &w) {
+             return usecase::noteHygiene(w, tending("pegs"), box::HygieneMark::Mouthed);
+         }},
         {"place", [](auto &w) { return usecase::sayPlace(w, "Fin", "school", "at school"); }},
         {"asked for", [](auto &w) { return usecase::askFor(w, "Fin", {}, {"eyes"}); }},
-        {"a new thing asked for", [](auto &w) { return usecase::askFor(w, "Fin", {}, {"silicone-loops"}); }},
+        {"a new thing asked for", [](auto &w) { return usecase::askFor(w, "Fin", {}, {"loops"}); }},
         {"counted in", [](auto &w) { return usecase::countIn(w, "Fin", {}, {"eyes"}, 4); }},
         {"thrown away", [](auto &w) { return usecase::throwAway(w, tending("dough")); }},
-        {"mouths", [](auto &w) { return usecase::sayFact(w, {"h-fin"}, {"", "pets", "yes"}); }},
-        {"number", [](auto &w) { return usecase::sayFact(w, {"h-fin"}, {"", "emergency-number", "112"}); }},
-        {"begun", [](auto &w) {
+        {"mouths",
+         [](auto &w) {
+             return usecase::sayFact(w, {"h-fin"}, {"", "pets", "yes"});
+         }},
+        {"number",
+         [](auto &w) {
+             return usecase::sayFact(w, {"h-fin"}, {"", "emergency-number", "112"});
+         }},
+        {"begun",
+         [](auto &w) {
              const auto play = usecase::startPlay(w, {"Fin", {"hidden-harbour-lights"}, {}, {}});
              return play ? Outcome(Done{}) : Outcome(play.error());
          }},
@@ -320,9 +340,9 @@ private slots:
     {
         auto ruth = ruthsPhone();
         usecase::Workplace workplace = ruth->workplace();
-        QVERIFY(usecase::startPlay(workplace,
-                                   {"Fin", {"torn-paper-coast"}, {}, checkin::Kite::Steady})
-                    .ok());
+        QVERIFY(
+            usecase::startPlay(workplace, {"Fin", {"torn-paper-coast"}, {}, checkin::Kite::Steady})
+                .ok());
         for (const usecase::Noted &one : notedOn(*ruth))
             QVERIFY(one.last().kind != Kind::CheckIn);
     }
