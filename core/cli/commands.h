@@ -103,5 +103,8 @@ int runRequest(const Options &options, const std::string &input);
 int runTend(const Options &options, const std::string &input);
 int runWish(const Options &options, const std::string &input);
 int runPinGrading(const Options &options, const std::string &input);
+int runTakeBack(const Options &options, const std::string &input);
+/// What was noted today, newest first, also what was taken back.
+int runNoted(const Options &options, const std::string &child);
 
 } // namespace lidlark::cli

@@ -183,6 +183,10 @@ int answer(int argc, char **argv)
                     run, [&] { return runWish(options, input); });
     addInputCommand(app, "pin-grading", "The therapist pins how an activity is played", input, run,
                     [&] { return runPinGrading(options, input); });
+    addInputCommand(app, "take-back", "Take back what was noted today, or put it in again", input,
+                    run, [&] { return runTakeBack(options, input); });
+    addChildCommand(app, "noted", "What was noted today", child, run,
+                    [&] { return runNoted(options, child); });
     app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
         run = [&] { return runVerify(options); };
     });

@@ -4,6 +4,7 @@
 #include "core/store/device_repository.h"
 #include "core/store/event_repository.h"
 
+#include <map>
 #include <set>
 #include <vector>
 
@@ -39,6 +40,8 @@ public:
 private:
     Recording(Database &database, Device device, const Clock &clock, Transaction transaction);
     Outcome write(journal::Event event);
+    std::string inOneBreath(const journal::Lane &lane, journal::Kind kind,
+                            std::string fields) const;
 
     Database &m_database;
     EventRepository m_events;
@@ -47,6 +50,8 @@ private:
     const Clock &m_clock;
     Transaction m_transaction;
     std::set<LaneSubject> m_changed;
+    /// By lane: the counter of the first event of this act that can be taken back.
+    std::map<journal::Lane, std::uint64_t> m_first;
 };
 
 /// The device's day and part of day. Errors: ClockUnset.

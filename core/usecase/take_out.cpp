@@ -22,7 +22,7 @@ using journal::LaneKind;
 Result<std::vector<Event>> eventsOf(Workplace &workplace, const Lane &lane,
                                     const std::string &subject)
 {
-    return store::EventRepository(workplace.database).ofSubject({lane, subject});
+    return store::EventRepository(workplace.database).standingOfSubject({lane, subject});
 }
 
 /// The first standing yes about anybody of the home, for any fact that means @p what.

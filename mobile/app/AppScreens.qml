@@ -33,12 +33,18 @@ FocusScope {
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
     property string trouble: ""
     property string problem: ""
+    /// Where the list of what was noted today leads back to.
+    property string notedBack: "box"
     readonly property Item current: loader.item as Item
+    /// What was just noted is told there: never in a child's view, and not while there is play.
+    readonly property list<string> adultPages: ["today", "box", "item", "count", "requests", "dried-out", "notebook",
+        "crew", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
 
     function go(where: string) {
         screens.problem = ""
+        justNoted.pageTurned()
         screens.route = where
         place.last = null
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
@@ -53,6 +59,35 @@ FocusScope {
         screens.emergencyBack = from
         screens.trouble = trouble
         screens.go("emergency")
+    }
+
+    function showNoted(from: string) {
+        screens.notedBack = from
+        screens.go("noted")
+    }
+
+    /// A play whose end was taken back asks what became of it again.
+    function goOnAfterTakingBack(where: string) {
+        const wasOpen = screens.playInHand.active
+        screens.playInHand.reload()
+        if (screens.playInHand.active && !wasOpen) {
+            if (!screens.playInHand.fromBefore)
+                screens.playInHand.startPuttingBack()
+            screens.begin()
+        } else if (where !== screens.route) {
+            screens.go(where)
+        }
+    }
+
+    /// A tap that is not on the slip puts it away, unless it noted something itself.
+    function tapBegan(at: point) {
+        tapped.serial = justNoted.serial
+        tapped.onSlip = justNoted.shown && justNoted.contains(justNoted.mapFromItem(screens, at))
+    }
+
+    function tapEnded() {
+        if (!tapped.onSlip && tapped.serial === justNoted.serial)
+            justNoted.putAway()
     }
 
     function takeOut(from: string) {
@@ -146,6 +181,10 @@ FocusScope {
             return "box"
         case "item":
             return screens.itemBack
+        case "noted":
+            return screens.notedBack
+        case "own-notes":
+            return "notebook"
         case "dried-out":
             return screens.driedOutBack
         case "emergency":
@@ -167,43 +206,12 @@ FocusScope {
         }
     }
 
+    /// "home-sheet": HomeSheetRoute.qml.
     function fileFor(where: string): string {
-        switch (where) {
-        case "week": return "WeekRoute.qml"
-        case "problem": return "ProblemRoute.qml"
-        case "ended": return "EndedRoute.qml"
-        case "welcome": return "WelcomeRoute.qml"
-        case "another-family": return "AnotherFamilyRoute.qml"
-        case "whose": return "WhoseRoute.qml"
-        case "resume": return "ResumeRoute.qml"
-        case "room": return "RoomRoute.qml"
-        case "kite": return "KiteRoute.qml"
-        case "guess": return "GuessRoute.qml"
-        case "kite-after": return "KiteAfterRoute.qml"
-        case "grown-up": return "GrownUpRoute.qml"
-        case "together": return "TogetherRoute.qml"
-        case "breaths": return "BreathsRoute.qml"
-        case "choose": return "ChooseRoute.qml"
-        case "everything": return "EverythingRoute.qml"
-        case "play": return "PlayRoute.qml"
-        case "burst": return "BurstRoute.qml"
-        case "putback": return "PutBackRoute.qml"
-        case "different": return "DifferentRoute.qml"
-        case "floor": return "FloorRoute.qml"
-        case "take-out": return "TakeOutRoute.qml"
-        case "emergency": return "EmergencyRoute.qml"
-        case "noticed": return "NoticedRoute.qml"
-        case "box": return "BoxRoute.qml"
-        case "count": return "CountRoute.qml"
-        case "item": return "ItemRoute.qml"
-        case "requests": return "RequestsRoute.qml"
-        case "dried-out": return "DriedOutRoute.qml"
-        case "notebook": return "NotebookRoute.qml"
-        case "crew": return "CrewRoute.qml"
-        case "home-sheet": return "HomeSheetRoute.qml"
-        case "settings": return "SettingsRoute.qml"
-        default: return "TodayRoute.qml"
-        }
+        if (where === "putback")
+            return "PutBackRoute.qml"
+        const words = where.split("-").map(word => word.charAt(0).toUpperCase() + word.slice(1))
+        return words.join("") + "Route.qml"
     }
 
     /// The app is looked at again: what has grown old is asked anew.
@@ -265,45 +273,38 @@ FocusScope {
         onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
 
-    Loader {
+    PageLoader {
         id: loader
 
-        readonly property real start: (screens.width - screens.pageWidth) / 2
-        property real arriving: 0
-
-        x: Math.round(loader.start) + loader.arriving * (screens.LayoutMirroring.enabled ? -1 : 1)
+        start: (screens.width - screens.pageWidth) / 2
         y: whose.height
         width: screens.pageWidth
-        height: screens.height - whose.height
-        focus: true
-        onLoaded: {
-            arrival.restart()
-            place.arriveOn(screens.current)
-        }
+        height: screens.height - whose.height - justNoted.height
+        fromTheLeft: screens.LayoutMirroring.enabled
+        onLoaded: place.arriveOn(screens.current)
         onStatusChanged: {
             if (loader.status === Loader.Error)
                 screens.problem = qsTr("This page could not be opened. Nothing was changed.")
         }
+    }
 
-        ParallelAnimation {
-            id: arrival
+    QtObject {
+        id: tapped
 
-            NumberAnimation {
-                target: loader
-                property: "opacity"
-                from: Theme.reducedMotion ? 1 : 0
-                to: 1
-                duration: Theme.pageMs
-                easing.type: Easing.OutCubic
-            }
-            NumberAnimation {
-                target: loader
-                property: "arriving"
-                from: Theme.reducedMotion ? 0 : Theme.signSize
-                to: 0
-                duration: Theme.pageMs
-                easing.type: Easing.OutCubic
-            }
-        }
+        property int serial: 0
+        property bool onSlip: false
+    }
+
+    JustNotedSlip {
+        id: justNoted
+
+        objectName: "justNoted"
+        x: loader.start
+        width: screens.pageWidth
+        anchors.bottom: parent.bottom
+        household: screens.household
+        welcome: screens.adultPages.includes(screens.route)
+        onTakenBack: screens.goOnAfterTakingBack(screens.route)
+        onFailed: problem => screens.problem = problem
     }
 }

@@ -86,6 +86,22 @@ PhoneWindow {
             onTriggered: window.voice.touchEnded()
         }
 
+        // A tap, and no drag: who scrolls on to read takes nothing away.
+        TapHandler {
+            onPressedChanged: {
+                if (pressed)
+                    screens.tapBegan(point.position)
+            }
+            onTapped: tapOver.restart()
+        }
+
+        Timer {
+            id: tapOver
+
+            interval: 0
+            onTriggered: screens.tapEnded()
+        }
+
         PointHandler {
             acceptedButtons: Qt.LeftButton
             onActiveChanged: {

@@ -19,6 +19,7 @@ Sheet {
     signal takeOutWanted()
     signal itemWanted(string itemId)
     signal requestsWanted()
+    signal notedWanted()
 
     margin: Theme.gap
 
@@ -139,6 +140,14 @@ Sheet {
         text: qsTr("What to ask for")
         note: box.requestWords
         onClicked: screen.requestsWanted()
+    }
+
+    LinkRow {
+        objectName: "noted"
+        width: screen.contentWidth
+        sign: "sign-notebook"
+        text: qsTr("Noted today")
+        onClicked: screen.notedWanted()
     }
 
     LinkPair {

@@ -3,6 +3,7 @@
 #include "core/store/recording.h"
 #include "core/store/rights.h"
 #include "core/usecase/keep_limits.h"
+#include "core/usecase/own_notes.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/error_words.h"
@@ -59,6 +60,7 @@ void Household::keepLimits()
     // What cannot be taken away now is tried again at the next start.
     (void)usecase::expireCheckIns(*m_workplace);
     usecase::keepLimitsElsewhere(m_folder, m_family, *m_workplace);
+    (void)usecase::eraseRemovedNotes(*m_workplace);
 }
 
 void Household::readChildren()

@@ -13,6 +13,8 @@
 #include "core/usecase/family.h"
 #include "core/usecase/forecast_box.h"
 #include "core/usecase/items_around.h"
+#include "core/usecase/noted_today.h"
+#include "core/usecase/own_notes.h"
 #include "core/usecase/plan_week.h"
 #include "core/usecase/restock.h"
 #include "core/usecase/search_floor.h"
@@ -177,6 +179,21 @@ public:
     Outcome confirmTakenOut(const ItemId &item);
     /// What was noted about the box in the last twelve months, newest first.
     [[nodiscard]] std::vector<usecase::BoxNote> boxNotes();
+
+    /// What was noted today, with its way back (core/usecase/noted_today.h, take_back.h).
+    [[nodiscard]] std::vector<usecase::Noted> notedToday();
+    Outcome takeBack(const std::string &event);
+    Outcome putInAgain(const std::string &event);
+    /// A family's own way of playing (core/usecase/our_way.h); empty: none. A guest keeps none.
+    [[nodiscard]] bool keepsOurWays() const;
+    [[nodiscard]] QString ourWay(const ActivityId &activity);
+    Outcome keepOurWay(const ActivityId &activity, const std::string &words);
+    /// Short notes to oneself (core/usecase/own_notes.h).
+    [[nodiscard]] std::vector<play::OwnNote> ownNotes();
+    Outcome keepNote(const std::string &words);
+    Outcome keepNote(play::NotePhrase phrase);
+    Outcome removeNote(const std::string &id);
+    Outcome chooseToSend(const std::string &id, bool send);
 
     /// The seven days to come (core/usecase/plan_week.h), and what an adult says of them.
     [[nodiscard]] Result<usecase::Week> week();

@@ -200,6 +200,14 @@ Sheet {
         }
     }
 
+    OurWayLine {
+        id: ourWay
+
+        objectName: "ourWayLine"
+        width: screen.contentWidth
+        playInHand: screen.playInHand
+    }
+
     Words {
         width: screen.contentWidth
         visible: play.step === 0
@@ -264,7 +272,7 @@ Sheet {
     Timer {
         id: idle
 
-        running: !screen.quiet && !screen.staysOpen && screen.visible
+        running: !screen.quiet && !screen.staysOpen && screen.visible && !ourWay.writing && !Theme.largeText
         interval: screen.quietAfterMs
         onTriggered: screen.goQuiet()
     }

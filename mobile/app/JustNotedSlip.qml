@@ -1,0 +1,94 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+
+/// What was just noted, below the page that is looked at next, with its way back. The page makes
+/// room for it, so it covers nothing. It stays until the next tap elsewhere, or the page after that.
+Item {
+    id: slip
+
+    required property Household household
+    /// Pages for adults on which there is room for it.
+    property bool welcome: false
+    readonly property bool shown: slip.welcome && just.text.length > 0
+    readonly property int serial: just.serial
+    property int moves: 0
+
+    signal takenBack()
+    signal failed(string problem)
+
+    /// Another page was gone to: the first shows what was noted, the next no more.
+    function pageTurned() {
+        slip.moves += 1
+        if (slip.moves > 1)
+            just.putAway()
+    }
+
+    function putAway() {
+        just.putAway()
+    }
+
+    onSerialChanged: slip.moves = 0
+    implicitHeight: content.height + 2 * Theme.smallGap
+    height: slip.shown ? slip.implicitHeight : 0
+    visible: slip.shown
+
+    JustNoted {
+        id: just
+
+        household: slip.household
+        onFailed: problem => slip.failed(problem)
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.sheet
+    }
+
+    Rule {
+        width: slip.width
+    }
+
+    Item {
+        id: content
+
+        readonly property bool beside: !Theme.largeText && way.implicitWidth < content.width / 2
+
+        x: Theme.margin
+        y: Theme.smallGap
+        width: slip.width - 2 * Theme.margin
+        height: content.beside ? Math.max(words.height, way.height) : words.height + way.height
+
+        Words {
+            id: words
+
+            objectName: "justNotedWords"
+            anchors.left: parent.left
+            anchors.right: content.beside ? way.left : parent.right
+            anchors.rightMargin: content.beside ? Theme.gap : 0
+            y: content.beside ? (content.height - height) / 2 : 0
+            role: Theme.Label
+            text: just.takenBack ? qsTr("Taken back: %1").arg(just.text) : just.text
+        }
+
+        StitchedLink {
+            id: way
+
+            objectName: "justNotedWay"
+            anchors.right: content.beside ? parent.right : undefined
+            anchors.left: content.beside ? undefined : parent.left
+            anchors.bottom: parent.bottom
+            width: Math.min(implicitWidth, content.width)
+            text: just.takenBack ? qsTr("Put it in again") : qsTr("Take back")
+            accessibleName: just.takenBack ? qsTr("Put it in again: %1").arg(just.text) : qsTr("Take back: %1").arg(just.text)
+            onClicked: {
+                if (just.takenBack)
+                    just.putInAgain()
+                else if (just.takeBack())
+                    slip.takenBack()
+            }
+        }
+    }
+}
