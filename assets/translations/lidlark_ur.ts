@@ -2851,7 +2851,7 @@
     </message>
     <message>
         <source>It needs %1, and fewer are left: %2.</source>
-        <translation>اسے %1 چاہییں، اور کم بچے ہیں: %2۔</translation>
+        <translation>اسے %1 چاہییں، مگر باقی کم ہیں: %2۔</translation>
     </message>
     <message>
         <source>It probably runs out before the next round.</source>
@@ -3906,11 +3906,11 @@
     </message>
     <message>
         <source>a counting in of %1</source>
-        <translation>%1 کو گن کر شامل کرنا</translation>
+        <translation>گن کر شامل کرنا (%1)</translation>
     </message>
     <message>
         <source>a request for %1</source>
-        <translation>%1 کی درخواست</translation>
+        <translation>درخواست (%1)</translation>
     </message>
     <message>
         <source>a stretchy band</source>
@@ -4322,7 +4322,7 @@
     </message>
     <message>
         <source>this piece of %1</source>
-        <translation>%1 کا یہ ٹکڑا</translation>
+        <translation>یہ ٹکڑا (%1)</translation>
     </message>
     <message>
         <source>this play</source>
