@@ -160,7 +160,7 @@
     </message>
     <message>
         <source>You choose. We play together.</source>
-        <translation>چنو تم۔ کھیلیں گے مل کر۔</translation>
+        <translation>تم چنو۔ مل کر کھیلیں گے۔</translation>
     </message>
     <message>
         <source>adult: hold</source>
@@ -194,7 +194,7 @@
     <name>CountResult</name>
     <message>
         <source>All as expected</source>
-        <translation>سب جیسا ہونا چاہیے</translation>
+        <translation>سب پورا ہے</translation>
     </message>
     <message>
         <source>The count holds from now on, on every phone that shares the box.</source>
@@ -280,7 +280,7 @@
     </message>
     <message>
         <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
-        <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی کھاتا نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
+        <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
     </message>
     <message>
         <source>On this phone only</source>
@@ -304,7 +304,7 @@
     </message>
     <message>
         <source>Who lives here, what must stay away</source>
-        <translation>یہاں کون رہتا ہے، کیا دور رہنا چاہیے</translation>
+        <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
     </message>
 </context>
 <context>
@@ -510,7 +510,7 @@
     </message>
     <message>
         <source>Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.</source>
-        <translation>درد، پیشاب، پیاس، بھوک، ڈر، یا نہیں؟ کھیل رک سکتا ہے۔</translation>
+        <translation>درد، ٹوائلٹ، پیاس، بھوک، ڈر، یا نہیں؟ کھیل رک سکتا ہے۔</translation>
     </message>
     <message>
         <source>adult: hold</source>
@@ -560,11 +560,11 @@
     </message>
     <message>
         <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
-        <translation>کچھ غلط ہو تو یہ سب سے اوپر ہوتے ہیں۔ صرف آپ جانتے ہیں کہ آپ کی جگہ کون سے چلتے ہیں۔</translation>
+        <translation>کچھ ٹھیک نہ ہو تو یہ سب سے اوپر ہوتے ہیں۔ صرف آپ جانتے ہیں کہ آپ کی جگہ کون سے چلتے ہیں۔</translation>
     </message>
     <message>
         <source>What must leave the house</source>
-        <translation>کیا گھر سے باہر جانا چاہیے</translation>
+        <translation>گھر سے کیا نکالنا لازم ہے</translation>
     </message>
     <message>
         <source>Who lives here</source>
@@ -610,7 +610,7 @@
     </message>
     <message>
         <source>Something is gone</source>
-        <translation>کچھ کم ہے</translation>
+        <translation>کچھ کم ہو گیا</translation>
     </message>
     <message>
         <source>Still in use: how many are back in the box?</source>
@@ -739,7 +739,7 @@
     </message>
     <message>
         <source>low</source>
-        <translation>کم</translation>
+        <translation>کم ہو رہا ہے</translation>
     </message>
     <message>
         <source>none</source>
@@ -809,7 +809,7 @@
     <name>KiteCard</name>
     <message>
         <source>A toddler at home? No loose pieces.</source>
-        <translation>گھر میں ننھا بچہ ہے؟ کوئی ٹکڑا کھلا نہ ہو۔</translation>
+        <translation>گھر میں ننھا بچہ ہے؟ کوئی الگ ٹکڑا نہ ہو۔</translation>
     </message>
     <message>
         <source>Clip a clothes peg on the picture. It stays while you play.</source>
@@ -851,7 +851,7 @@
     </message>
     <message>
         <source>One tap, or play without</source>
-        <translation>ایک بار چھوئیں، یا بغیر کھیلیں</translation>
+        <translation>ایک بار چھوئیں، یا اس کے بغیر کھیلیں</translation>
     </message>
     <message>
         <source>Your own guess: %1</source>
@@ -1241,7 +1241,7 @@
     </message>
     <message>
         <source>You might say</source>
-        <translation>آپ کہہ سکتے ہیں</translation>
+        <translation>یوں کہا جا سکتا ہے</translation>
     </message>
 </context>
 <context>
@@ -1252,7 +1252,7 @@
     </message>
     <message>
         <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
+        <translation>کچھ ٹھیک نہیں</translation>
     </message>
     <message>
         <source>Stop here</source>
@@ -1352,7 +1352,7 @@
     </message>
     <message>
         <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
+        <translation>کچھ ٹھیک نہیں</translation>
     </message>
     <message>
         <source>Something's different</source>
@@ -1455,7 +1455,7 @@
     </message>
     <message>
         <source>You were playing %1</source>
-        <translation>آپ کھیل رہے تھے: %1</translation>
+        <translation>یہ کھیل چل رہا تھا: %1</translation>
     </message>
 </context>
 <context>
@@ -1559,11 +1559,11 @@
     </message>
     <message>
         <source>Bought dough is mostly wheat.</source>
-        <translation>خریدا ہوا آٹا زیادہ تر گندم کا ہوتا ہے۔</translation>
+        <translation>خریدا ہوا کھیل کا آٹا زیادہ تر گندم کا ہوتا ہے۔</translation>
     </message>
     <message>
         <source>Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease.</source>
-        <translation>خریدا ہوا آٹا زیادہ تر گندم کا ہوتا ہے۔ گندم کی الرجی “ہاں” گنی جاتی ہے، اور سیلیک بیماری بھی۔</translation>
+        <translation>خریدا ہوا کھیل کا آٹا زیادہ تر گندم کا ہوتا ہے۔ گندم کی الرجی “ہاں” گنی جاتی ہے، اور سیلیک بیماری بھی۔</translation>
     </message>
     <message>
         <source>Does %1 like firm touch?</source>
@@ -1659,7 +1659,7 @@
     </message>
     <message>
         <source>Some things must leave the house. See which.</source>
-        <translation>کچھ چیزیں گھر سے باہر جانی چاہییں۔ دیکھیں کون سی۔</translation>
+        <translation>کچھ چیزیں گھر سے نکالنا لازم ہے۔ دیکھیں کون سی۔</translation>
     </message>
     <message>
         <source>Then latex is avoided too. Talk to a clinician about it.</source>
@@ -1795,7 +1795,7 @@
     </message>
     <message>
         <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
+        <translation>کچھ ٹھیک نہیں</translation>
     </message>
     <message>
         <source>Take out of the house</source>
@@ -1982,7 +1982,7 @@
     <name>WelcomeLine</name>
     <message>
         <source>Three questions and the list in the lid, then you can play. No account.</source>
-        <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی کھاتا نہیں۔</translation>
+        <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
     </message>
 </context>
 <context>
@@ -2017,7 +2017,7 @@
     </message>
     <message>
         <source>What must stay away?</source>
-        <translation>کیا دور رہنا چاہیے؟</translation>
+        <translation>کن چیزوں سے بچنا لازم ہے؟</translation>
     </message>
     <message>
         <source>Who else is at home?</source>
@@ -2435,7 +2435,7 @@
     </message>
     <message>
         <source>A blunt table fork, sitting down.</source>
-        <translation>کند کھانے کا کانٹا، بیٹھ کر۔</translation>
+        <translation>کھانے کا کند کانٹا، بیٹھ کر۔</translation>
     </message>
     <message>
         <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
@@ -2523,7 +2523,7 @@
     </message>
     <message>
         <source>At home, wheat may also be in bought dough, flour paste, papier mache and pasta for play.</source>
-        <translation>گھر میں گندم خریدے ہوئے آٹے، آٹے کی لئی، کاغذ کی لگدی اور کھیل کے پاستا میں بھی ہو سکتی ہے۔</translation>
+        <translation>گھر میں گندم خریدے ہوئے کھیل کے آٹے، آٹے کی لئی، کاغذ کی لگدی اور کھیل کے پاستا میں بھی ہو سکتی ہے۔</translation>
     </message>
     <message>
         <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
@@ -2639,7 +2639,7 @@
     </message>
     <message>
         <source>Do not feel about in the mouth.</source>
-        <translation>منہ میں ٹٹولیں نہیں۔</translation>
+        <translation>منہ میں انگلی ڈال کر نہ ٹٹولیں۔</translation>
     </message>
     <message>
         <source>Dough</source>
@@ -2747,7 +2747,7 @@
     </message>
     <message>
         <source>Fork</source>
-        <translation>کانٹا</translation>
+        <translation>کھانے کا کانٹا</translation>
     </message>
     <message>
         <source>Found</source>
@@ -2823,7 +2823,7 @@
     </message>
     <message>
         <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
-        <translation>یہ لیٹکس، کھانے یا آٹے سے ہو سکتا ہے۔ بتائیں کہ کیا چھوا یا کھایا گیا۔</translation>
+        <translation>یہ لیٹکس، کھانے یا کھیل کے آٹے سے ہو سکتا ہے۔ بتائیں کہ کیا چھوا یا کھایا گیا۔</translation>
     </message>
     <message>
         <source>It cannot be made clean. Throw it away.</source>
@@ -2851,7 +2851,7 @@
     </message>
     <message>
         <source>It needs %1, and fewer are left: %2.</source>
-        <translation>اسے %1 چاہییں، اور کم بچے ہیں: %2۔</translation>
+        <translation>اسے %1 چاہییں، مگر باقی کم ہیں: %2۔</translation>
     </message>
     <message>
         <source>It probably runs out before the next round.</source>
@@ -3426,7 +3426,7 @@
     </message>
     <message>
         <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
-        <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت بند، پھل مٹھی میں۔</translation>
+        <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت قینچی بند، اس کے پھل مٹھی میں۔</translation>
     </message>
     <message>
         <source>Sitting the whole time, never walking with it. One straw, one child.</source>
@@ -3906,11 +3906,11 @@
     </message>
     <message>
         <source>a counting in of %1</source>
-        <translation>%1 کو گن کر شامل کرنا</translation>
+        <translation>گن کر شامل کرنا (%1)</translation>
     </message>
     <message>
         <source>a request for %1</source>
-        <translation>%1 کی درخواست</translation>
+        <translation>درخواست (%1)</translation>
     </message>
     <message>
         <source>a stretchy band</source>
@@ -4010,7 +4010,7 @@
     </message>
     <message>
         <source>forks</source>
-        <translation>کانٹے</translation>
+        <translation>کھانے کے کانٹے</translation>
     </message>
     <message>
         <source>found: nothing named</source>
@@ -4262,7 +4262,7 @@
     </message>
     <message>
         <source>steady body</source>
-        <translation>جما ہوا جسم</translation>
+        <translation>جسم سنبھالنا</translation>
     </message>
     <message>
         <source>stickers</source>
@@ -4322,7 +4322,7 @@
     </message>
     <message>
         <source>this piece of %1</source>
-        <translation>%1 کا یہ ٹکڑا</translation>
+        <translation>یہ ٹکڑا (%1)</translation>
     </message>
     <message>
         <source>this play</source>
@@ -4635,7 +4635,7 @@
     </message>
     <message>
         <source>Low vision</source>
-        <translation>کم نظر</translation>
+        <translation>کمزور نظر</translation>
     </message>
     <message>
         <source>One hand</source>
