@@ -9,9 +9,10 @@ namespace {
 
 using journal::Kind;
 
-constexpr std::array guestKinds{Kind::Met,     Kind::Outcome,      Kind::Exception, Kind::Found,
-                                Kind::Opened,  Kind::FloorChecked, Kind::LeftOpen,  Kind::Checked,
-                                Kind::Hygiene, Kind::PlayStarted,  Kind::PlayEnded, Kind::Reaction};
+constexpr std::array guestKinds{Kind::Met,      Kind::Outcome,      Kind::Exception, Kind::Found,
+                                Kind::Opened,   Kind::FloorChecked, Kind::LeftOpen,  Kind::Checked,
+                                Kind::Hygiene,  Kind::PlayStarted,  Kind::PlayEnded, Kind::Reaction,
+                                Kind::TakenBack};
 
 } // namespace
 
