@@ -1946,7 +1946,7 @@
         </message>
         <message>
             <source>Play it now</source>
-            <translation>Zagraj teraz</translation>
+            <translation>Bawcie się teraz</translation>
         </message>
     </context>
     <context>
@@ -2454,7 +2454,7 @@
         </message>
         <message>
             <source>A coin may be a button battery: treat it as one.</source>
-            <translation>Moneta może być baterią guzikową: potraktuj ją tak samo.</translation>
+            <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
         <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
@@ -2538,7 +2538,7 @@
         </message>
         <message>
             <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
-            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy kręci się w głowie.</translation>
+            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy komuś kręci się w głowie.</translation>
         </message>
         <message>
             <source>August</source>
@@ -2974,7 +2974,7 @@
         </message>
         <message>
             <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
-            <translation>Najpierw poszukaj nacięć. Trzyma ją dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
+            <translation>Najpierw poszukaj nacięć. Taśmę trzyma dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
         </message>
         <message>
             <source>Look now: table, floor, clothes, dough.</source>
@@ -3230,7 +3230,7 @@
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
-            <translation>Tylko dorosły go pompuje i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
+            <translation>Balon pompuje tylko dorosły i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -3454,7 +3454,7 @@
         </message>
         <message>
             <source>Sitting the whole time, never walking with it. One straw, one child.</source>
-            <translation>Cały czas na siedząco, nigdy nie chodzić z nią. Jedna słomka, jedno dziecko.</translation>
+            <translation>Cały czas na siedząco, nigdy nie chodzić ze słomką. Jedna słomka, jedno dziecko.</translation>
         </message>
         <message>
             <source>Slow pull together. Or four kite breaths: string out, string in.</source>
@@ -3462,7 +3462,7 @@
         </message>
         <message>
             <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
-            <translation>Wolno, w obie strony. Przestań, gdy dziecko blednie, kręci mu się w głowie lub jest mu niedobrze.</translation>
+            <translation>Wolno, w obie strony. Przestań, gdy dziecko jest blade, kręci mu się w głowie lub jest mu niedobrze.</translation>
         </message>
         <message>
             <source>Small parts</source>
@@ -3678,7 +3678,7 @@
         </message>
         <message>
             <source>Think what the container held: does anyone here react to it?</source>
-            <translation>Pomyśl, co było w opakowaniu: czy ktoś tu na to reaguje?</translation>
+            <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
         </message>
         <message>
             <source>This afternoon</source>
