@@ -452,7 +452,7 @@
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
-            <translation>Zapomnij każdy latawiec: %1</translation>
+            <translation>Zapomnij wszystkie latawce: %1</translation>
         </message>
         <message>
             <source>Forget them</source>
@@ -552,7 +552,7 @@
         </message>
         <message>
             <source>Numbers to call</source>
-            <translation>Numery na telefon</translation>
+            <translation>Ważne numery</translation>
         </message>
         <message>
             <source>Poison line</source>
@@ -890,11 +890,11 @@
         </message>
         <message>
             <source>I need a grown-up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>I need a grown‑up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>Read aloud</source>
@@ -1421,7 +1421,7 @@
         </message>
         <message>
             <source>Nothing asked for, nothing low</source>
-            <translation>Brak próśb, niczego nie jest mało</translation>
+            <translation>Brak próśb, wszystkiego jest dosyć</translation>
         </message>
         <message>
             <source>Tap an item in the box to ask for more of it.</source>
@@ -1506,7 +1506,7 @@
         </message>
         <message>
             <source>Here with %1. Tap whoever comes or goes.</source>
-            <translation>Jest tu %1. Stuknij, kto przychodzi albo wychodzi.</translation>
+            <translation>Tu teraz: %1. Stuknij tego, kto przychodzi lub wychodzi.</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -1660,7 +1660,7 @@
         </message>
         <message>
             <source>Some things must leave the house. See which.</source>
-            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz które.</translation>
+            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz, które.</translation>
         </message>
         <message>
             <source>Then latex is avoided too. Talk to a clinician about it.</source>
@@ -1946,7 +1946,7 @@
         </message>
         <message>
             <source>Play it now</source>
-            <translation>Zagraj teraz</translation>
+            <translation>Bawcie się teraz</translation>
         </message>
     </context>
     <context>
@@ -2454,7 +2454,7 @@
         </message>
         <message>
             <source>A coin may be a button battery: treat it as one.</source>
-            <translation>Moneta może być baterią guzikową: potraktuj ją tak samo.</translation>
+            <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
         <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
@@ -2538,7 +2538,7 @@
         </message>
         <message>
             <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
-            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy kręci się w głowie.</translation>
+            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy komuś kręci się w głowie.</translation>
         </message>
         <message>
             <source>August</source>
@@ -2594,7 +2594,7 @@
         </message>
         <message>
             <source>Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call now.</source>
-            <translation>Nie może kaszleć, płakać, mówić lub oddychać albo się nie budzi: to nagły przypadek. Dzwoń teraz.</translation>
+            <translation>Nie może kaszleć, płakać, mówić lub oddychać albo nie daje się obudzić: to nagły przypadek. Dzwoń teraz.</translation>
         </message>
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
@@ -2702,7 +2702,7 @@
         </message>
         <message>
             <source>Flying steady. Comfy and ready.</source>
-            <translation>Leci równo. Wygodny i gotowy.</translation>
+            <translation>Leci równo. Wygodnie mu, jest gotowy.</translation>
         </message>
         <message>
             <source>Foam</source>
@@ -2794,7 +2794,7 @@
         </message>
         <message>
             <source>I need a grown-up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>If it grows</source>
@@ -2898,19 +2898,19 @@
         </message>
         <message>
             <source>Keep %1 and %2 away until found.</source>
-            <translation>%1 i %2: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1 i %2.</translation>
         </message>
         <message>
             <source>Keep %1 away until found.</source>
-            <translation>%1: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1.</translation>
         </message>
         <message>
             <source>Keep %1, %2 and all other small children away until found.</source>
-            <translation>%1, %2 i wszystkie inne małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1, %2 i wszystkie inne małe dzieci.</translation>
         </message>
         <message>
             <source>Keep small children away until found.</source>
-            <translation>Małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj małe dzieci z daleka, aż zguba się znajdzie.</translation>
         </message>
         <message>
             <source>Keep the box out of %1's reach.</source>
@@ -2974,7 +2974,7 @@
         </message>
         <message>
             <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
-            <translation>Najpierw poszukaj nacięć. Trzyma ją dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
+            <translation>Najpierw poszukaj nacięć. Taśmę trzyma dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
         </message>
         <message>
             <source>Look now: table, floor, clothes, dough.</source>
@@ -3074,7 +3074,7 @@
         </message>
         <message>
             <source>Never over a face or round a neck. Arms stay free.</source>
-            <translation>Nigdy na twarz ani wokół szyi. Ręce są wolne.</translation>
+            <translation>Nigdy na twarz ani wokół szyi. Ręce zostają wolne.</translation>
         </message>
         <message>
             <source>Never round a neck or a wrist. Straight back into the lid bag.</source>
@@ -3118,7 +3118,7 @@
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
-            <translation>Żadna nie jest jeszcze starą ulubioną.</translation>
+            <translation>Żadna z nich nie jest jeszcze ulubiona.</translation>
         </message>
         <message>
             <source>Not before %1 and a half years, because of %2.</source>
@@ -3230,7 +3230,7 @@
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
-            <translation>Pompuje go i bierze do rąk pusty tylko dorosły. Jeśli pęknie, podnieś każdy kawałek.</translation>
+            <translation>Balon pompuje tylko dorosły i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -3454,7 +3454,7 @@
         </message>
         <message>
             <source>Sitting the whole time, never walking with it. One straw, one child.</source>
-            <translation>Cały czas na siedząco, nigdy nie chodzić z nią. Jedna słomka, jedno dziecko.</translation>
+            <translation>Cały czas na siedząco, nigdy nie chodzić ze słomką. Jedna słomka, jedno dziecko.</translation>
         </message>
         <message>
             <source>Slow pull together. Or four kite breaths: string out, string in.</source>
@@ -3462,7 +3462,7 @@
         </message>
         <message>
             <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
-            <translation>Wolno, w obie strony. Przestań, gdy dziecko blednie, kręci mu się w głowie lub jest mu niedobrze.</translation>
+            <translation>Wolno, w obie strony. Przestań, gdy dziecko jest blade, kręci mu się w głowie lub jest mu niedobrze.</translation>
         </message>
         <message>
             <source>Small parts</source>
@@ -3578,11 +3578,11 @@
         </message>
         <message>
             <source>Swollen lips or a rash all over: emergency number too.</source>
-            <translation>Spuchnięte usta albo wysypka na całym ciele: też numer alarmowy.</translation>
+            <translation>Spuchnięte usta albo wysypka na całym ciele: też dzwoń na numer alarmowy.</translation>
         </message>
         <message>
             <source>Take one of the words below off, and more fits.</source>
-            <translation>Zdejmij jedno ze słów poniżej, a pasuje więcej.</translation>
+            <translation>Odznacz jedno ze słów poniżej, a będzie pasować więcej.</translation>
         </message>
         <message>
             <source>Take these out of the house, then wash hands and wipe the table.</source>
@@ -3678,7 +3678,7 @@
         </message>
         <message>
             <source>Think what the container held: does anyone here react to it?</source>
-            <translation>Pomyśl, co było w opakowaniu: czy ktoś tu na to reaguje?</translation>
+            <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -3758,7 +3758,7 @@
         </message>
         <message>
             <source>Trouble breathing, swelling, fainting: emergency number now.</source>
-            <translation>Trudności z oddychaniem, opuchlizna, omdlenie: teraz numer alarmowy.</translation>
+            <translation>Trudności z oddychaniem, opuchlizna, omdlenie: dzwoń teraz na numer alarmowy.</translation>
         </message>
         <message>
             <source>Tuesday</source>
@@ -3822,19 +3822,19 @@
         </message>
         <message>
             <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
-            <translation>Ostrzeżenie! Dzieci poniżej ośmiu lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
+            <translation>Ostrzeżenie! Dzieci w wieku poniżej ośmiu lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Marble.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Kulka szklana.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Kulka szklana.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Small ball.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Mała piłka.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Mała piłka.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Small parts.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Małe części.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Małe części.</translation>
         </message>
         <message>
             <source>Was that before the count, or after?</source>
@@ -3974,7 +3974,7 @@
         </message>
         <message>
             <source>comfy and ready</source>
-            <translation>wygodny i gotowy</translation>
+            <translation>wygodnie mu, jest gotowy</translation>
         </message>
         <message>
             <source>cords</source>
@@ -4046,7 +4046,7 @@
         </message>
         <message>
             <source>holding on to an idea</source>
-            <translation>trzymanie się pomysłu</translation>
+            <translation>trzymanie myśli w głowie</translation>
         </message>
         <message>
             <source>home without wheat</source>
@@ -4062,7 +4062,7 @@
         </message>
         <message>
             <source>knowing where my body is</source>
-            <translation>wiedza, gdzie jest moje ciało</translation>
+            <translation>wyczucie, gdzie jest moje ciało</translation>
         </message>
         <message>
             <source>latex</source>
@@ -4286,7 +4286,7 @@
         </message>
         <message>
             <source>steady body</source>
-            <translation>pewne ciało</translation>
+            <translation>stabilne ciało</translation>
         </message>
         <message>
             <source>stickers</source>
@@ -4477,7 +4477,7 @@
         </message>
         <message>
             <source>Nothing asked for, nothing low.</source>
-            <translation>Brak próśb, niczego nie jest mało.</translation>
+            <translation>Brak próśb, wszystkiego jest dosyć.</translation>
         </message>
         <message>
             <source>asked for</source>
@@ -4561,7 +4561,7 @@
         </message>
         <message>
             <source>%1, age not said: counts as under three</source>
-            <translation>%1, wiek nie podany: liczy się jako poniżej trzech lat</translation>
+            <translation>%1, wiek niepodany: liczy się jako poniżej trzech lat</translation>
         </message>
         <message>
             <source>%1, grown-up</source>
@@ -4844,7 +4844,7 @@
         </message>
         <message>
             <source>age not said</source>
-            <translation>wiek nie podany</translation>
+            <translation>wiek niepodany</translation>
         </message>
         <message>
             <source>under one</source>
