@@ -36,6 +36,7 @@ FocusScope {
     /// Where the list of what was noted today leads back to.
     property string notedBack: "box"
     readonly property Item current: loader.item as Item
+    readonly property alias slip: justNoted
     /// What was just noted is told there: never in a child's view, and not while there is play.
     readonly property list<string> adultPages: ["today", "box", "item", "count", "requests", "dried-out", "notebook",
         "crew", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
@@ -77,17 +78,6 @@ FocusScope {
         } else if (where !== screens.route) {
             screens.go(where)
         }
-    }
-
-    /// A tap that is not on the slip puts it away, unless it noted something itself.
-    function tapBegan(at: point) {
-        tapped.serial = justNoted.serial
-        tapped.onSlip = justNoted.shown && justNoted.contains(justNoted.mapFromItem(screens, at))
-    }
-
-    function tapEnded() {
-        if (!tapped.onSlip && tapped.serial === justNoted.serial)
-            justNoted.putAway()
     }
 
     function takeOut(from: string) {
@@ -286,13 +276,6 @@ FocusScope {
             if (loader.status === Loader.Error)
                 screens.problem = qsTr("This page could not be opened. Nothing was changed.")
         }
-    }
-
-    QtObject {
-        id: tapped
-
-        property int serial: 0
-        property bool onSlip: false
     }
 
     JustNotedSlip {

@@ -15,6 +15,8 @@ Item {
     readonly property bool shown: slip.welcome && just.text.length > 0
     readonly property int serial: just.serial
     property int moves: 0
+    property int serialAtTap: 0
+    property bool tappedHere: false
 
     signal takenBack()
     signal failed(string problem)
@@ -26,8 +28,16 @@ Item {
             just.putAway()
     }
 
-    function putAway() {
-        just.putAway()
+    /// A tap that is not on the slip puts it away, unless it noted something itself.
+    /// @param at on the slip's own ground.
+    function tapBegan(at: point) {
+        slip.serialAtTap = slip.serial
+        slip.tappedHere = slip.shown && slip.contains(at)
+    }
+
+    function tapEnded() {
+        if (!slip.tappedHere && slip.serialAtTap === slip.serial)
+            just.putAway()
     }
 
     onSerialChanged: slip.moves = 0

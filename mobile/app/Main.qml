@@ -90,7 +90,7 @@ PhoneWindow {
         TapHandler {
             onPressedChanged: {
                 if (pressed)
-                    screens.tapBegan(point.position)
+                    screens.slip.tapBegan(screens.slip.mapFromItem(screens, point.position))
             }
             onTapped: tapOver.restart()
         }
@@ -99,7 +99,7 @@ PhoneWindow {
             id: tapOver
 
             interval: 0
-            onTriggered: screens.tapEnded()
+            onTriggered: screens.slip.tapEnded()
         }
 
         PointHandler {
