@@ -1,4 +1,4 @@
-<?xml version="1.0" encoding="utf-8"?>
+<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="pl" sourcelanguage="en">
     <context>
@@ -49,7 +49,7 @@
     <context>
         <name>AwayPage</name>
         <message>
-            <source>"Don't know" is a good answer. It counts as yes until somebody knows.</source>
+            <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
@@ -89,6 +89,10 @@
         <message>
             <source>Not here</source>
             <translation>Nie ma tutaj</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Nothing on the lid list</source>
@@ -271,8 +275,16 @@
             <translation>Na tym telefonie pisze %1</translation>
         </message>
         <message>
+            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Crew</source>
             <translation>Załoga</translation>
+        </message>
+        <message>
+            <source>Families on this phone</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -388,6 +400,21 @@
         </message>
     </context>
     <context>
+        <name>EndedScreen</name>
+        <message>
+            <source>The family can ask you again.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>They ended on %1. What you noted stays with the family, signed %2.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your days with this box are over</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -414,12 +441,54 @@
             <translation>Nic się tak nie nazywa</translation>
         </message>
         <message>
+            <source>Nothing to play is called that.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Things</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Try again</source>
             <translation>Spróbuj znowu</translation>
         </message>
         <message>
             <source>Try one word, such as dough or paper.</source>
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ExceptionRow</name>
+        <message>
+            <source>%1 %2: %3</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>Families</name>
+        <message>
+            <source>Another family's box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Bring it back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Bring it back: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>For whoever looks after several children. Nothing is shared between the families.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Gone for good when Lidlark is closed.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Off this phone: %1</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -768,6 +837,29 @@
         </message>
     </context>
     <context>
+        <name>JustNotedSlip</name>
+        <message>
+            <source>Put it in again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Taken back: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -940,18 +1032,6 @@
             <translation>Dłuższy dotyk</translation>
         </message>
         <message>
-            <source>One switch</source>
-            <translation>Jeden przycisk</translation>
-        </message>
-        <message>
-            <source>One switch: faster, or off</source>
-            <translation>Jeden przycisk: szybciej albo wyłącz</translation>
-        </message>
-        <message>
-            <source>One switch: slower</source>
-            <translation>Jeden przycisk: wolniej</translation>
-        </message>
-        <message>
             <source>Say the kite's words aloud</source>
             <translation>Mów słowa latawca na głos</translation>
         </message>
@@ -968,10 +1048,6 @@
             <translation>Latawiec na papierze</translation>
         </message>
         <message>
-            <source>The pictures take turns. Any key, or a tap anywhere, picks the one in the ring.</source>
-            <translation>Obrazki zmieniają się po kolei. Dowolny klawisz lub stuknięcie gdziekolwiek wybiera ten w kółku.</translation>
-        </message>
-        <message>
             <source>The question and the thanks. A long touch on a picture says what it is.</source>
             <translation>Pytanie i podziękowanie. Długi dotyk obrazka mówi, co to jest.</translation>
         </message>
@@ -979,9 +1055,43 @@
             <source>any</source>
             <translation>każdy</translation>
         </message>
+    </context>
+    <context>
+        <name>LearnKey</name>
         <message>
-            <source>off</source>
-            <translation>wył.</translation>
+            <source>Press that switch now.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tab or Right</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The key that moves the ring on</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>LetterBoard</name>
+        <message>
+            <source>A gap</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing written</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One letter back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>abcdefghijklmnopqrstuvwxyz</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -1122,6 +1232,14 @@
             <translation>Zeszyt</translation>
         </message>
         <message>
+            <source>Noted today</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Nothing here yet</source>
             <translation>Na razie pusto</translation>
         </message>
@@ -1140,6 +1258,52 @@
         <message>
             <source>Working towards</source>
             <translation>Do czego dążymy</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedRow</name>
+        <message>
+            <source>Put it in again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Taken back</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedTodayScreen</name>
+        <message>
+            <source>Back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Nothing noted today</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Until the day is over, each of you can take back what you noted.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What is noted stands here until the day is over. Until then it can be taken back.</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -1227,6 +1391,114 @@
         </message>
     </context>
     <context>
+        <name>OurWayLine</name>
+        <message>
+            <source>Change it</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>It stays on this home's phones. The cautions above hold all the same.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep our way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Leave it as it was</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Our way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Our way, in one line</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Write down your own way</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnLine</name>
+        <message>
+            <source>After the ferry</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep these words</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>When?</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNoteRow</name>
+        <message>
+            <source>It goes to the therapist with the next exchange.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep it here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep it here: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Send to the therapist</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Send to the therapist: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take it off: %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNotesScreen</name>
+        <message>
+            <source>A note for yourself</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep this note</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Only you see these, on your own phones.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Or with one tap</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1267,6 +1539,10 @@
             <translation>Wszystko dobre</translation>
         </message>
         <message>
+            <source>Another child's box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Easier</source>
             <translation>Łatwiej</translation>
         </message>
@@ -1302,6 +1578,10 @@
             <source>Put back</source>
             <translation>Odkładanie</translation>
         </message>
+        <message>
+            <source>Step %1 of %2. %3</source>
+            <translation type="unfinished"></translation>
+        </message>
     </context>
     <context>
         <name>ProblemScreen</name>
@@ -1321,6 +1601,10 @@
     <context>
         <name>PutBackLines</name>
         <message>
+            <source>%1 of %2. %3</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Read these lines aloud</source>
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
@@ -1334,6 +1618,10 @@
         <message>
             <source>All back in the box?</source>
             <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Another child's box</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Back to the play</source>
@@ -1373,6 +1661,57 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReminderSettings</name>
+        <message>
+            <source>A quarter of an hour earlier</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A quarter of an hour later</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After bath</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After school</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After tea</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>All that the locked screen says</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>At about</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Before bed</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One quiet reminder a day</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Our own words</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This phone has nothing to show a reminder with. It stays silent.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Without a sound, and not on a day when somebody has played.</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -1441,6 +1780,10 @@
         <message>
             <source>All back in the box?</source>
             <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Go on playing</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Something's different</source>
@@ -1674,6 +2017,10 @@
             <translation>%1 pracuje lewą ręką</translation>
         </message>
         <message>
+            <source>A reminder</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Back to the crew</source>
             <translation>Wróć do załogi</translation>
         </message>
@@ -1761,6 +2108,10 @@
             <source>Twice as large</source>
             <translation>Dwa razy większe</translation>
         </message>
+        <message>
+            <source>Words</source>
+            <translation type="unfinished"></translation>
+        </message>
     </context>
     <context>
         <name>StepPage</name>
@@ -1771,6 +2122,79 @@
         <message>
             <source>Step %1 of %2</source>
             <translation>Krok %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchRing</name>
+        <message>
+            <source>Out of here</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchSettings</name>
+        <message>
+            <source>%1 s</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How long the ring stays</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>No switch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One key moves the ring on. Space or Enter presses what is in it.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One switch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Switches</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The ring moves on sooner</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The ring stays longer</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Two switches</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOff</name>
+        <message>
+            <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Box, plays and home sheet.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take off</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take off this phone: %1</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -1998,6 +2422,10 @@
             <translation>Najpierw imię; wystarczy litera.</translation>
         </message>
         <message>
+            <source>Back to the crew</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Begin</source>
             <translation>Zacznij</translation>
         </message>
@@ -2028,6 +2456,39 @@
         <message>
             <source>Your name first; a letter will do.</source>
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoWrites</name>
+        <message>
+            <source>Who writes now</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoseScreen</name>
+        <message>
+            <source>%1 waits with %2.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Back to the play</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Whose box?</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
+        <name>WordsSettings</name>
+        <message>
+            <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -3425,7 +3886,7 @@
             <translation>sobota</translation>
         </message>
         <message>
-            <source>Say what you see: "Your kite is really tugging." Then wait.</source>
+            <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
         </message>
         <message>
@@ -3611,6 +4072,10 @@
         <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>To mała liczba, a w pięć minut dzieją się też inne rzeczy.</translation>
+        </message>
+        <message>
+            <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -3849,7 +4314,7 @@
             <translation>Woda</translation>
         </message>
         <message>
-            <source>Water needs an adult right beside. Say so under "Who is here".</source>
+            <source>Water needs an adult right beside. Say so under &quot;Who is here&quot;.</source>
             <translation>Przy wodzie dorosły musi być tuż obok. Zapisz to w „Kto tu jest”.</translation>
         </message>
         <message>
@@ -3925,6 +4390,14 @@
             <translation>Twój terapeuta pokazuje tylko to, co sprawdził specjalista medyczny.</translation>
         </message>
         <message>
+            <source>Your time with this box ended on %1 %2. What you noted stays with the family. They can ask you again.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your time with this box ended on %1. What you noted stays with the family. They can ask you again.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>a box for %1</source>
             <translation>pudełko dla: %1</translation>
         </message>
@@ -3947,6 +4420,10 @@
         <message>
             <source>an activity</source>
             <translation>zabawa</translation>
+        </message>
+        <message>
+            <source>an earlier day</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>another activity</source>
@@ -4598,7 +5075,7 @@
             <translation>Karta latawca</translation>
         </message>
         <message>
-            <source>Saved as "%1" in %2.</source>
+            <source>Saved as &quot;%1&quot; in %2.</source>
             <translation>Zapisane jako „%1” w %2.</translation>
         </message>
         <message>
@@ -4611,6 +5088,21 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PhoneChildren</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -4718,6 +5210,13 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::Reminders</name>
+        <message>
+            <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
+            <translation type="unfinished"></translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -4752,6 +5251,29 @@
         <message>
             <source>These stay</source>
             <translation>To zostaje</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ThingsFound</name>
+        <message>
+            <source>From the house, and this home has none.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From the house, not from the box.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>In the box: %1.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>None left in the box.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Not in this box.</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>

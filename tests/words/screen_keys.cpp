@@ -18,7 +18,8 @@ FoundKeys screenKeysOf(const QString &root)
     lupdate.setProcessChannelMode(QProcess::MergedChannels);
     lupdate.start(QStringLiteral(LIDLARK_LUPDATE),
                   {QStringLiteral("-silent"), QStringLiteral("-locations"), QStringLiteral("none"),
-                   root + QStringLiteral("/mobile"), QStringLiteral("-ts"), path});
+                   root + QStringLiteral("/mobile"), QStringLiteral("-I"), root,
+                   QStringLiteral("-ts"), path});
     const bool ended = lupdate.waitForFinished(-1) && lupdate.exitCode() == 0;
     const QString said = QString::fromUtf8(lupdate.readAll()).trimmed();
     if (!ended || !said.isEmpty())
