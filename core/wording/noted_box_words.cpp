@@ -36,18 +36,19 @@ std::string nounOf(const ItemId &item, int pieces, const NotedAbout &about)
 Sentence gone(const ItemId &item, ExceptionKind kind, int pieces, const NotedAbout &about)
 {
     // In the order of box::ExceptionKind.
-    static constexpr std::array lines{"%1 %2 used up", "%1 %2 lost", "%1 %2 broken",
-                                      "%1 %2 dried out", "%1 %2 still in use"};
+    static constexpr std::array lines{sayCounted("%1 %2 used up"), sayCounted("%1 %2 lost"),
+                                      sayCounted("%1 %2 broken"), sayCounted("%1 %2 dried out"),
+                                      sayCounted("%1 %2 still in use")};
     if (pieces < 0)
-        return {"%1 %2 back in the box", {std::to_string(-pieces), nounOf(item, -pieces, about)}};
-    return {lines[static_cast<std::size_t>(kind)],
-            {std::to_string(pieces), nounOf(item, pieces, about)}};
+        return {sayCounted("%1 %2 back in the box"),
+                {inDigits(-pieces), nounOf(item, -pieces, about)}};
+    return {lines[static_cast<std::size_t>(kind)], {inDigits(pieces), nounOf(item, pieces, about)}};
 }
 
 std::vector<Sentence> outcomeWords(const box::Outcome &outcome, const NotedAbout &about)
 {
     if (outcome.exceptions.allHome())
-        return {{"%1: all back", {headOf(outcome.item, about)}}};
+        return {{say("%1: all back"), {headOf(outcome.item, about)}}};
     std::vector<Sentence> lines;
     for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
         const auto kind = static_cast<ExceptionKind>(i);
@@ -61,24 +62,26 @@ Sentence openedWords(const box::Opened &opened, const NotedAbout &about)
 {
     const std::string item = headOf(opened.item, about);
     if (!opened.day)
-        return {"%1: not opened after all", {item}};
+        return {say("%1: not opened after all"), {item}};
     if (*opened.day == about.today)
-        return {"%1: opened today", {item}};
-    return {"%1: opened %2", {item, dateWords(*opened.day)}};
+        return {say("%1: opened today"), {item}};
+    return {say("%1: opened %2"), {item, dateWords(*opened.day)}};
 }
 
 Sentence hygieneWords(const box::HygieneSaid &said, const NotedAbout &about)
 {
     // In the order of box::HygieneMark.
-    static constexpr std::array lines{"%1: was in a mouth", "%1: washed", "%1: replaced"};
+    static constexpr std::array lines{say("%1: was in a mouth"), say("%1: washed"),
+                                      say("%1: replaced")};
     return {lines[static_cast<std::size_t>(said.mark)], {headOf(said.item, about)}};
 }
 
 Sentence requestWords(const box::RequestSaid &said, const NotedAbout &about)
 {
     // In the order of box::RequestStep.
-    static constexpr std::array lines{"%1: asked for", "%1: request seen", "%1: packed",
-                                      "%1: on its way", "%1: counted in"};
+    static constexpr std::array lines{say("%1: asked for"), say("%1: request seen"),
+                                      say("%1: packed"), say("%1: on its way"),
+                                      say("%1: counted in")};
     return {lines[static_cast<std::size_t>(said.step)], {headOf(said.item, about)}};
 }
 
@@ -86,8 +89,8 @@ Sentence limitWords(const box::KeepingLimit &limit, const NotedAbout &about)
 {
     const std::string item = headOf(limit.item, about);
     if (limit.days)
-        return {"%1: once opened, keeps days: %2", {item, std::to_string(*limit.days)}};
-    return {"%1: keeps as long as its kind does", {item}};
+        return {say("%1: once opened, keeps days: %2"), {item, inDigits(*limit.days)}};
+    return {say("%1: keeps as long as its kind does"), {item}};
 }
 
 Sentence pinWords(const Event &event, const NotedAbout &about)
@@ -95,11 +98,11 @@ Sentence pinWords(const Event &event, const NotedAbout &about)
     const catalogue::Activity *activity = about.catalogue.activity(about.activity);
     const std::string name = activity != nullptr ? activity->name : about.activity.value;
     // In the order of play::Way.
-    static constexpr std::array lines{"%1: asked for as written", "%1: asked for easier",
-                                      "%1: asked for harder"};
+    static constexpr std::array lines{say("%1: asked for as written"), say("%1: asked for easier"),
+                                      say("%1: asked for harder")};
     const auto way = play::wayNames.parse(journal::Fields(event.fields).text("way").value_or(""));
     if (!way)
-        return {"%1: asked for in no special way", {name}};
+        return {say("%1: asked for in no special way"), {name}};
     return {lines[static_cast<std::size_t>(*way)], {name}};
 }
 
@@ -112,33 +115,33 @@ std::vector<Sentence> notedOfBox(const Event &event, const NotedAbout &about)
     if (const auto loose = box::readLooseException(event))
         return {gone(loose->item, loose->kind, loose->count, about)};
     if (const auto found = box::readFound(event))
-        return {{"%1 %2 found",
-                 {std::to_string(found->count), nounOf(found->item, found->count, about)}}};
+        return {{sayCounted("%1 %2 found"),
+                 {inDigits(found->count), nounOf(found->item, found->count, about)}}};
     if (const auto counted = box::readCounted(event))
-        return {{"%1: %2 counted", {headOf(counted->item, about), std::to_string(counted->inBox)}}};
+        return {{say("%1: %2 counted"), {headOf(counted->item, about), inDigits(counted->inBox)}}};
     if (const auto checked = box::readFloorChecked(event))
-        return {{"%1: floor checked, not found", {headOf(checked->item, about)}}};
+        return {{say("%1: floor checked, not found"), {headOf(checked->item, about)}}};
     if (const auto opened = box::readOpened(event))
         return {openedWords(*opened, about)};
     if (const auto left = box::readLeftOpen(event))
-        return {{"%1: found left open", {headOf(left->item, about)}}};
+        return {{say("%1: found left open"), {headOf(left->item, about)}}};
     if (const auto checked = box::readChecked(event))
-        return {{"%1: looked over, good", {headOf(checked->item, about)}}};
+        return {{say("%1: looked over, good"), {headOf(checked->item, about)}}};
     if (const auto limit = box::readKeepingLimit(event))
         return {limitWords(*limit, about)};
     if (const auto said = box::readHygiene(event))
         return {hygieneWords(*said, about)};
     if (const auto taken = box::readTakenOut(event))
-        return {{"%1: out of the house", {headOf(taken->item, about)}}};
+        return {{say("%1: out of the house"), {headOf(taken->item, about)}}};
     if (const auto asked = box::readRequest(event))
         return {requestWords(*asked, about)};
     if (const auto came = box::readCountedIn(event))
-        return {{"%1 %2 counted in",
-                 {std::to_string(came->pieces), nounOf(came->item, came->pieces, about)}}};
+        return {{sayCounted("%1 %2 counted in"),
+                 {inDigits(came->pieces), nounOf(came->item, came->pieces, about)}}};
     if (const auto answered = box::readAnswered(event))
-        return {{"%1: question answered", {headOf(answered->item, about)}}};
+        return {{say("%1: question answered"), {headOf(answered->item, about)}}};
     if (event.kind == Kind::Place)
-        return {{"Box: %1", {journal::Fields(event.fields).text("words").value_or("")}}};
+        return {{say("Box: %1"), {journal::Fields(event.fields).text("words").value_or("")}}};
     if (event.kind == Kind::GradingPin)
         return {pinWords(event, about)};
     return {};

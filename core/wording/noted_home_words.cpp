@@ -21,8 +21,8 @@ using journal::Kind;
 Sentence endedWords(const std::string &activity, const Fields &fields)
 {
     // In the order of play::Ending.
-    static constexpr std::array lines{"%1: all back", "%1: put back, not all as it was",
-                                      "%1: stopped early"};
+    static constexpr std::array lines{say("%1: all back"), say("%1: put back, not all as it was"),
+                                      say("%1: stopped early")};
     const auto ending = play::endingNames.parse(fields.text("ending").value_or(""));
     return {lines[static_cast<std::size_t>(ending.value_or(play::Ending::AllBack))], {activity}};
 }
@@ -30,8 +30,8 @@ Sentence endedWords(const std::string &activity, const Fields &fields)
 Sentence reactionWords(const std::string &activity, const Fields &fields)
 {
     // In the order of play::Phrase.
-    static constexpr std::array lines{"%1: asked for it again", "%1: needed help",
-                                      "%1: found own way"};
+    static constexpr std::array lines{say("%1: asked for it again"), say("%1: needed help"),
+                                      say("%1: found own way")};
     const auto phrase = play::phraseNames.parse(fields.text("phrase").value_or(""));
     return {lines[static_cast<std::size_t>(phrase.value_or(play::Phrase::AskedAgain))], {activity}};
 }
@@ -39,8 +39,8 @@ Sentence reactionWords(const std::string &activity, const Fields &fields)
 Sentence gradingWords(const std::string &activity, const Fields &fields)
 {
     // In the order of play::Way.
-    static constexpr std::array lines{"%1: played as written", "%1: played easier",
-                                      "%1: played harder"};
+    static constexpr std::array lines{say("%1: played as written"), say("%1: played easier"),
+                                      say("%1: played harder")};
     const auto way = play::wayNames.parse(fields.text("way").value_or(""));
     return {lines[static_cast<std::size_t>(way.value_or(play::Way::AsWritten))], {activity}};
 }
@@ -49,19 +49,19 @@ Sentence plannedWords(const std::string &activity, const Fields &fields)
 {
     const auto day = dayFromText(fields.text("day").value_or(""));
     const auto wish = play::wishNames.parse(fields.text("wish").value_or(""));
-    const std::string weekday = day ? weekdayWord(*day) : std::string();
+    const Argument weekday = day ? Argument(weekdayWord(*day)) : Argument(std::string());
     if (wish == play::Wish::Keep)
-        return {"%1: kept for %2", {activity, weekday}};
+        return {say("%1: kept for %2"), {activity, weekday}};
     if (wish == play::Wish::Free)
-        return {"%1: left free", {weekday}};
-    return {"%1: open again", {weekday}};
+        return {say("%1: left free"), {weekday}};
+    return {say("%1: open again"), {weekday}};
 }
 
 Sentence noteWords(const Fields &fields)
 {
     if (fields.isTrue("removed"))
-        return {"A note of your own taken off", {}};
-    return {"A note of your own kept", {}};
+        return {say("A note of your own taken off"), {}};
+    return {say("A note of your own kept"), {}};
 }
 
 } // namespace
@@ -77,7 +77,7 @@ std::vector<Sentence> notedOfHome(const Event &event, const NotedAbout &about)
             return {factSaid(*fact, about.person)};
         return {};
     case Kind::PlayStarted:
-        return {{"%1: begun", {activity}}};
+        return {{say("%1: begun"), {activity}}};
     case Kind::PlayEnded:
         return {endedWords(activity, fields)};
     case Kind::Reaction:
@@ -88,12 +88,12 @@ std::vector<Sentence> notedOfHome(const Event &event, const NotedAbout &about)
         return {plannedWords(activity, fields)};
     case Kind::OurWay:
         if (fields.text("words").value_or("").empty())
-            return {{"%1: our way taken off", {activity}}};
-        return {{"%1: our way kept", {activity}}};
+            return {{say("%1: our way taken off"), {activity}}};
+        return {{say("%1: our way kept"), {activity}}};
     case Kind::Note:
         return {noteWords(fields)};
     case Kind::NoteSent:
-        return {{"A note of your own may go to the therapist", {}}};
+        return {{say("A note of your own may go to the therapist"), {}}};
     default:
         return {};
     }

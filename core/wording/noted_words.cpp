@@ -1,6 +1,5 @@
 #include "core/wording/noted_words.h"
 
-#include "core/wording/clock_words.h"
 #include "core/wording/noted_box_words.h"
 #include "core/wording/noted_home_words.h"
 
@@ -26,7 +25,7 @@ std::vector<Sentence> notedWords(std::span<const Event> act, const NotedAbout &a
     std::vector<Sentence> lines;
     const std::size_t counts = countsAmong(act);
     if (counts > 1)
-        lines.push_back({"%1 things counted", {std::to_string(counts)}});
+        lines.push_back({sayCounted("%1 things counted"), {inDigits(static_cast<int>(counts))}});
     for (const Event &event : act) {
         if (event.kind == Kind::Count && counts > 1)
             continue;
@@ -36,13 +35,13 @@ std::vector<Sentence> notedWords(std::span<const Event> act, const NotedAbout &a
         }
     }
     if (lines.empty())
-        lines.push_back({"Something noted", {}});
+        lines.push_back({say("Something noted"), {}});
     return lines;
 }
 
 Sentence notedBy(const std::string &author, int minuteOfDay)
 {
-    return {"%1, %2", {author, clockTime(minuteOfDay)}};
+    return {say("%1, %2"), {author, TimeOfDay{minuteOfDay}}};
 }
 
 } // namespace lidlark::wording

@@ -1,7 +1,6 @@
 #include "core/wording/take_out_words.h"
 
 #include "core/safety/avoided_tags.h"
-#include "core/wording/clock_words.h"
 #include "core/wording/emergency_words.h"
 
 namespace lidlark::wording {
