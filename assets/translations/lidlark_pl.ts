@@ -2505,13 +2505,37 @@
             <source>%1 %2 are missing.</source>
             <translation>Brakuje %1: %2.</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 back in the box</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 broken</source>
             <translation>%2 (zepsute: %1)</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 counted in</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 dried out</source>
             <translation>%2 (wyschłe: %1)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 found</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 %2 gone</source>
@@ -2746,6 +2770,14 @@
             <translation>jeszcze w użyciu: %1</translation>
         </message>
         <message numerus="yes">
+            <source>%1 things counted</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
             <source>%1 times %2 told us both.</source>
             <translation>
                 <numerusform>Oba razy pokazuje %2: %1 raz.</numerusform>
@@ -2810,6 +2842,10 @@
             <translation>%1: %2</translation>
         </message>
         <message>
+            <source>%1: %2 counted</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
             <translation>%1: policzone %2, oczekiwane %3. Brakuje %4.</translation>
         </message>
@@ -2834,8 +2870,36 @@
             <translation>%1: wszystko wróciło</translation>
         </message>
         <message>
+            <source>%1: asked for</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for as written</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for easier</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for harder</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for in no special way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for it again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: at least one</source>
             <translation>%1: co najmniej jedno</translation>
+        </message>
+        <message>
+            <source>%1: begun</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: below zero</source>
@@ -2846,8 +2910,44 @@
             <translation>%1: nie da się umyć</translation>
         </message>
         <message>
+            <source>%1: counted in</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: empty</source>
             <translation>%1: puste</translation>
+        </message>
+        <message>
+            <source>%1: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: floor checked, not found</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: found left open</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: found own way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: keeps as long as its kind does</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: kept for %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: left free</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: looked over, good</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -2869,6 +2969,10 @@
             <source>%1: need not leave the house</source>
             <translation>%1: nie musi wyjść z domu</translation>
         </message>
+        <message>
+            <source>%1: needed help</source>
+            <translation type="unfinished"></translation>
+        </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
             <translation>
@@ -2882,8 +2986,76 @@
             <translation>%1: nie brakuje</translation>
         </message>
         <message>
+            <source>%1: not opened after all</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: on its way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: once opened, keeps days: %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
             <translation>%1: tylko cyfry, spacje, + i -, najwyżej 20</translation>
+        </message>
+        <message>
+            <source>%1: open again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: opened %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: opened today</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: our way kept</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: our way taken off</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: out of the house</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: packed</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played as written</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played easier</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played harder</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: put back, not all as it was</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: question answered</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: replaced</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: request seen</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -2894,8 +3066,20 @@
             <translation>%1: jeszcze nie przyszło</translation>
         </message>
         <message>
+            <source>%1: stopped early</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: too long</source>
             <translation>%1: za długie</translation>
+        </message>
+        <message>
+            <source>%1: was in a mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: washed</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>1 day</source>
@@ -2922,8 +3106,24 @@
             <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
         </message>
         <message>
+            <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
             <translation>Ten zbiór zapisał nowszy Lidlark. Zostaje taki, jaki był. Zaktualizuj Lidlark na tym telefonie, potem otwórz zbiór znowu.</translation>
+        </message>
+        <message>
+            <source>A note of your own kept</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A note of your own may go to the therapist</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A note of your own taken off</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -2950,6 +3150,18 @@
             <translation>Mała umiejętność</translation>
         </message>
         <message>
+            <source>After bath: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After school: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After tea: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>After the count</source>
             <translation>Po liczeniu</translation>
         </message>
@@ -2966,6 +3178,10 @@
             <translation>Wszystkie potrzebują stołu.</translation>
         </message>
         <message>
+            <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>Tego zbioru używa inny program. Zamknij go i spróbuj znowu. Nic się nie zmieniło.</translation>
         </message>
@@ -2976,6 +3192,10 @@
         <message>
             <source>Arm's reach</source>
             <translation>Zasięg ręki</translation>
+        </message>
+        <message>
+            <source>Ask about this at the next visit</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
@@ -3018,8 +3238,24 @@
             <translation>Z powodu %1: najpierw zapytaj swojego terapeutę.</translation>
         </message>
         <message>
+            <source>Before bed: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Before the count</source>
             <translation>Przed liczeniem</translation>
+        </message>
+        <message>
+            <source>Better at another time of day</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Better in a quieter place</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Box: %1</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Breath</source>
@@ -3154,6 +3390,10 @@
             <translation>Najpierw obejrzyj ręce i buzię każdego dziecka.</translation>
         </message>
         <message>
+            <source>Five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Floor checked, not found</source>
             <translation>Podłoga sprawdzona, nie ma</translation>
         </message>
@@ -3248,6 +3488,110 @@
         <message>
             <source>Has waited its turn</source>
             <translation>Czekała na swoją kolej</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not live here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not tire fast</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats food only</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats what is no food</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 lives here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts nothing in the mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts things in the mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 tires fast</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a dog or a cat here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a high place for the box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a wheat allergy here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: coeliac disease here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: does not like firm touch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: emergency number</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is a risk here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is no risk here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex may stay</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex must stay away</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: likes firm touch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no coeliac disease here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no dog and no cat here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no high place for the box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no wheat allergy here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: poison line</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of the home</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -3682,6 +4026,10 @@
             <translation>Jedno dziecko</translation>
         </message>
         <message>
+            <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
             <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
         </message>
@@ -3974,6 +4322,10 @@
             <translation>Ktoś w domu musi unikać pszenicy. Nie z tym: %1.</translation>
         </message>
         <message>
+            <source>Somebody else wants to join in</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Somebody here may put things in the mouth: no %1.</source>
             <translation>Ktoś tu może brać rzeczy do buzi: bez %1.</translation>
         </message>
@@ -3986,12 +4338,20 @@
             <translation>Coś innego w tym tygodniu</translation>
         </message>
         <message>
+            <source>Something looks worn</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Something may be in the mouth, nose, ear or throat</source>
             <translation>Coś może być w ustach, nosie, uchu lub gardle</translation>
         </message>
         <message>
             <source>Something new</source>
             <translation>Coś nowego</translation>
+        </message>
+        <message>
+            <source>Something noted</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Something splashed in an eye</source>

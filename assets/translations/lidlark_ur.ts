@@ -2503,13 +2503,34 @@
             <source>%1 %2 are missing.</source>
             <translation>%1 %2 غائب ہیں۔</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 back in the box</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 broken</source>
             <translation>ٹوٹا ہوا: %1 %2</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 counted in</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 dried out</source>
             <translation>سوکھا ہوا: %1 %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 found</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 %2 gone</source>
@@ -2739,6 +2760,13 @@
             <translation>ابھی استعمال میں: %1</translation>
         </message>
         <message numerus="yes">
+            <source>%1 things counted</source>
+            <translation type="unfinished">
+                <numerusform></numerusform>
+                <numerusform></numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
             <source>%1 times %2 told us both.</source>
             <translation>
                 <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
@@ -2800,6 +2828,10 @@
             <translation>%1: %2</translation>
         </message>
         <message>
+            <source>%1: %2 counted</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
             <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 غائب ہیں۔</translation>
         </message>
@@ -2824,8 +2856,36 @@
             <translation>%1: سب واپس</translation>
         </message>
         <message>
+            <source>%1: asked for</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for as written</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for easier</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for harder</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for in no special way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: asked for it again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: at least one</source>
             <translation>%1: کم از کم ایک</translation>
+        </message>
+        <message>
+            <source>%1: begun</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: below zero</source>
@@ -2836,8 +2896,44 @@
             <translation>%1: دھل نہیں سکتا</translation>
         </message>
         <message>
+            <source>%1: counted in</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: empty</source>
             <translation>%1: خالی</translation>
+        </message>
+        <message>
+            <source>%1: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: floor checked, not found</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: found left open</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: found own way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: keeps as long as its kind does</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: kept for %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: left free</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: looked over, good</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -2859,6 +2955,10 @@
             <source>%1: need not leave the house</source>
             <translation>%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
         </message>
+        <message>
+            <source>%1: needed help</source>
+            <translation type="unfinished"></translation>
+        </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
             <translation>
@@ -2871,8 +2971,76 @@
             <translation>%1: غائب نہیں</translation>
         </message>
         <message>
+            <source>%1: not opened after all</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: on its way</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: once opened, keeps days: %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
             <translation>%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ 20</translation>
+        </message>
+        <message>
+            <source>%1: open again</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: opened %2</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: opened today</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: our way kept</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: our way taken off</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: out of the house</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: packed</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played as written</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played easier</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: played harder</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: put back, not all as it was</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: question answered</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: replaced</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: request seen</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -2883,8 +3051,20 @@
             <translation>%1: ابھی آنا ہے</translation>
         </message>
         <message>
+            <source>%1: stopped early</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>%1: too long</source>
             <translation>%1: بہت لمبا</translation>
+        </message>
+        <message>
+            <source>%1: was in a mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>%1: washed</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>1 day</source>
@@ -2911,8 +3091,24 @@
             <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
         </message>
         <message>
+            <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
             <translation>یہ ذخیرہ Lidlark کے نئے ورژن نے لکھا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔ اس فون پر Lidlark کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
+        </message>
+        <message>
+            <source>A note of your own kept</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A note of your own may go to the therapist</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>A note of your own taken off</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -2939,6 +3135,18 @@
             <translation>ایک چھوٹا ہنر</translation>
         </message>
         <message>
+            <source>After bath: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After school: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>After tea: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>After the count</source>
             <translation>گنتی کے بعد</translation>
         </message>
@@ -2955,6 +3163,10 @@
             <translation>ان سب کو میز چاہیے۔</translation>
         </message>
         <message>
+            <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>کوئی اور پروگرام یہ ذخیرہ استعمال کر رہا ہے۔ اسے بند کریں، پھر دوبارہ کوشش کریں۔ کچھ نہیں بدلا۔</translation>
         </message>
@@ -2965,6 +3177,10 @@
         <message>
             <source>Arm's reach</source>
             <translation>بازو کی پہنچ</translation>
+        </message>
+        <message>
+            <source>Ask about this at the next visit</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
@@ -3007,8 +3223,24 @@
             <translation>پہلے اپنے تھراپسٹ سے پوچھیں۔ وجہ: %1۔</translation>
         </message>
         <message>
+            <source>Before bed: five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Before the count</source>
             <translation>گنتی سے پہلے</translation>
+        </message>
+        <message>
+            <source>Better at another time of day</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Better in a quieter place</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Box: %1</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Breath</source>
@@ -3143,6 +3375,10 @@
             <translation>پہلے ہر بچے کے ہاتھ اور منہ دیکھیں۔</translation>
         </message>
         <message>
+            <source>Five minutes to play?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Floor checked, not found</source>
             <translation>فرش دیکھا، نہیں ملا</translation>
         </message>
@@ -3237,6 +3473,110 @@
         <message>
             <source>Has waited its turn</source>
             <translation>اس کی باری آ گئی</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not live here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not tire fast</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats food only</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats what is no food</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 lives here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts nothing in the mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts things in the mouth</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 tires fast</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a dog or a cat here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a high place for the box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: a wheat allergy here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: coeliac disease here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: does not like firm touch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: emergency number</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is a risk here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is no risk here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex may stay</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: latex must stay away</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: likes firm touch</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no coeliac disease here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no dog and no cat here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no high place for the box</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: no wheat allergy here</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: poison line</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of %1</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of the home</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -3665,6 +4005,10 @@
             <translation>ایک بچہ</translation>
         </message>
         <message>
+            <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
             <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
         </message>
@@ -3950,6 +4294,10 @@
             <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے۔ اس کے ساتھ نہیں: %1۔</translation>
         </message>
         <message>
+            <source>Somebody else wants to join in</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Somebody here may put things in the mouth: no %1.</source>
             <translation>شاید یہاں کوئی چیزیں منہ میں ڈالتا ہو: %1 نہیں۔</translation>
         </message>
@@ -3962,12 +4310,20 @@
             <translation>اس ہفتے کچھ الگ</translation>
         </message>
         <message>
+            <source>Something looks worn</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Something may be in the mouth, nose, ear or throat</source>
             <translation>شاید کوئی چیز منہ، ناک، کان یا گلے میں ہے</translation>
         </message>
         <message>
             <source>Something new</source>
             <translation>کچھ نیا</translation>
+        </message>
+        <message>
+            <source>Something noted</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Something splashed in an eye</source>

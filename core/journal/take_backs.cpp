@@ -54,6 +54,7 @@ bool canBeTakenBack(Kind kind)
     case Kind::Offered:
     case Kind::CheckIn:
     case Kind::Goal:
+    case Kind::Reads: // chosen again in one tap
         return false;
     case Kind::Outcome:
     case Kind::Exception:

@@ -36,9 +36,8 @@ std::string nounOf(const ItemId &item, int pieces, const NotedAbout &about)
 Sentence gone(const ItemId &item, ExceptionKind kind, int pieces, const NotedAbout &about)
 {
     // In the order of box::ExceptionKind.
-    static constexpr std::array lines{sayCounted("%1 %2 used up"), sayCounted("%1 %2 lost"),
-                                      sayCounted("%1 %2 broken"), sayCounted("%1 %2 dried out"),
-                                      sayCounted("%1 %2 still in use")};
+    static constexpr std::array lines{say("%1 %2 used up"), say("%1 %2 lost"), say("%1 %2 broken"),
+                                      say("%1 %2 dried out"), say("%1 %2 still in use")};
     if (pieces < 0)
         return {sayCounted("%1 %2 back in the box"),
                 {inDigits(-pieces), nounOf(item, -pieces, about)}};

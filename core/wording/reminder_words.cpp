@@ -6,19 +6,19 @@ Sentence reminderLine(const reminder::Reminder &reminder, std::span<const std::s
 {
     switch (reminder.hook) {
     case reminder::Hook::AfterBath:
-        return {"After bath: five minutes to play?", {}};
+        return {say("After bath: five minutes to play?"), {}};
     case reminder::Hook::AfterTea:
-        return {"After tea: five minutes to play?", {}};
+        return {say("After tea: five minutes to play?"), {}};
     case reminder::Hook::BeforeBed:
-        return {"Before bed: five minutes to play?", {}};
+        return {say("Before bed: five minutes to play?"), {}};
     case reminder::Hook::AfterSchool:
-        return {"After school: five minutes to play?", {}};
+        return {say("After school: five minutes to play?"), {}};
     case reminder::Hook::Own:
         break;
     }
     if (reminder.ownLine.empty() || reminder::namesSomebody(reminder.ownLine, names))
-        return {"Five minutes to play?", {}};
-    return {"%1: five minutes to play?", {reminder.ownLine}};
+        return {say("Five minutes to play?"), {}};
+    return {say("%1: five minutes to play?"), {reminder.ownLine}};
 }
 
 } // namespace lidlark::wording
