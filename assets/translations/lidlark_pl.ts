@@ -92,7 +92,7 @@
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisane dziś</translation>
         </message>
         <message>
             <source>Nothing on the lid list</source>
@@ -276,7 +276,7 @@
         </message>
         <message>
             <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
-            <translation type="unfinished"></translation>
+            <translation>Gość do %1: bawi się i odkłada, nie widzi celów, notatek ani latawców.</translation>
         </message>
         <message>
             <source>Crew</source>
@@ -284,7 +284,7 @@
         </message>
         <message>
             <source>Families on this phone</source>
-            <translation type="unfinished"></translation>
+            <translation>Rodziny na tym telefonie</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -403,15 +403,15 @@
         <name>EndedScreen</name>
         <message>
             <source>The family can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>Rodzina może poprosić cię znowu.</translation>
         </message>
         <message>
             <source>They ended on %1. What you noted stays with the family, signed %2.</source>
-            <translation type="unfinished"></translation>
+            <translation>Skończyły się %1. Twoje zapisy zostają u rodziny, z podpisem: %2.</translation>
         </message>
         <message>
             <source>Your days with this box are over</source>
-            <translation type="unfinished"></translation>
+            <translation>Twoje dni z tym pudełkiem się skończyły</translation>
         </message>
     </context>
     <context>
@@ -442,11 +442,11 @@
         </message>
         <message>
             <source>Nothing to play is called that.</source>
-            <translation type="unfinished"></translation>
+            <translation>Żadna zabawa tak się nie nazywa.</translation>
         </message>
         <message>
             <source>Things</source>
-            <translation type="unfinished"></translation>
+            <translation>Rzeczy</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -461,34 +461,34 @@
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation type="unfinished"></translation>
+            <translation>%2: %1. %3</translation>
         </message>
     </context>
     <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko innej rodziny</translation>
         </message>
         <message>
             <source>Bring it back</source>
-            <translation type="unfinished"></translation>
+            <translation>Przywróć</translation>
         </message>
         <message>
             <source>Bring it back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Przywróć: %1</translation>
         </message>
         <message>
             <source>For whoever looks after several children. Nothing is shared between the families.</source>
-            <translation type="unfinished"></translation>
+            <translation>Dla osób, które opiekują się kilkorgiem dzieci. Nic nie przechodzi z jednej rodziny do drugiej.</translation>
         </message>
         <message>
             <source>Gone for good when Lidlark is closed.</source>
-            <translation type="unfinished"></translation>
+            <translation>Po zamknięciu Lidlark zniknie na dobre.</translation>
         </message>
         <message>
             <source>Off this phone: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
     <context>
@@ -840,23 +840,23 @@
         <name>JustNotedSlip</name>
         <message>
             <source>Put it in again</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz znowu</translation>
         </message>
         <message>
             <source>Put it in again: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz znowu: %1</translation>
         </message>
         <message>
             <source>Take back</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnij</translation>
         </message>
         <message>
             <source>Take back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnij: %1</translation>
         </message>
         <message>
             <source>Taken back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnięte: %1</translation>
         </message>
     </context>
     <context>
@@ -1060,38 +1060,38 @@
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
-            <translation type="unfinished"></translation>
+            <translation>Naciśnij teraz ten przełącznik.</translation>
         </message>
         <message>
             <source>Tab or Right</source>
-            <translation type="unfinished"></translation>
+            <translation>Tab lub strzałka w prawo</translation>
         </message>
         <message>
             <source>The key that moves the ring on</source>
-            <translation type="unfinished"></translation>
+            <translation>Klawisz, który przesuwa ramkę</translation>
         </message>
     </context>
     <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
-            <translation type="unfinished"></translation>
+            <translation>Odstęp</translation>
         </message>
         <message>
             <source>Done</source>
-            <translation type="unfinished"></translation>
+            <translation>Gotowe</translation>
         </message>
         <message>
             <source>Nothing written</source>
-            <translation type="unfinished"></translation>
+            <translation>Nic nie napisano</translation>
         </message>
         <message>
             <source>One letter back</source>
-            <translation type="unfinished"></translation>
+            <translation>Litera wstecz</translation>
         </message>
         <message>
             <source>abcdefghijklmnopqrstuvwxyz</source>
-            <translation type="unfinished"></translation>
+            <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
     <context>
@@ -1233,11 +1233,11 @@
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisane dziś</translation>
         </message>
         <message>
             <source>Notes of your own</source>
-            <translation type="unfinished"></translation>
+            <translation>Własne notatki</translation>
         </message>
         <message>
             <source>Nothing here yet</source>
@@ -1264,46 +1264,46 @@
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz znowu</translation>
         </message>
         <message>
             <source>Put it in again: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz znowu: %1</translation>
         </message>
         <message>
             <source>Take back</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnij</translation>
         </message>
         <message>
             <source>Take back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnij: %1</translation>
         </message>
         <message>
             <source>Taken back</source>
-            <translation type="unfinished"></translation>
+            <translation>Cofnięte</translation>
         </message>
     </context>
     <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
-            <translation type="unfinished"></translation>
+            <translation>Wróć</translation>
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisane dziś</translation>
         </message>
         <message>
             <source>Nothing noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>Dziś nic nie zapisano</translation>
         </message>
         <message>
             <source>Until the day is over, each of you can take back what you noted.</source>
-            <translation type="unfinished"></translation>
+            <translation>Do końca dnia każdy z was może cofnąć własne zapisy.</translation>
         </message>
         <message>
             <source>What is noted stands here until the day is over. Until then it can be taken back.</source>
-            <translation type="unfinished"></translation>
+            <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
     <context>
@@ -1394,108 +1394,108 @@
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
-            <translation type="unfinished"></translation>
+            <translation>Zmień</translation>
         </message>
         <message>
             <source>It stays on this home's phones. The cautions above hold all the same.</source>
-            <translation type="unfinished"></translation>
+            <translation>Zostaje na telefonach tego domu. Ostrzeżenia powyżej i tak obowiązują.</translation>
         </message>
         <message>
             <source>Keep our way</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz nasz sposób</translation>
         </message>
         <message>
             <source>Leave it as it was</source>
-            <translation type="unfinished"></translation>
+            <translation>Zostaw, jak było</translation>
         </message>
         <message>
             <source>Our way</source>
-            <translation type="unfinished"></translation>
+            <translation>Nasz sposób</translation>
         </message>
         <message>
             <source>Our way, in one line</source>
-            <translation type="unfinished"></translation>
+            <translation>Nasz sposób, w jednej linijce</translation>
         </message>
         <message>
             <source>Take it off</source>
-            <translation type="unfinished"></translation>
+            <translation>Usuń</translation>
         </message>
         <message>
             <source>Write down your own way</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz własny sposób</translation>
         </message>
     </context>
     <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
-            <translation type="unfinished"></translation>
+            <translation>Po przypłynięciu promu</translation>
         </message>
         <message>
             <source>Keep these words</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz te słowa</translation>
         </message>
         <message>
             <source>When?</source>
-            <translation type="unfinished"></translation>
+            <translation>Kiedy?</translation>
         </message>
     </context>
     <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
-            <translation type="unfinished"></translation>
+            <translation>Trafi do terapeuty przy następnej wymianie danych.</translation>
         </message>
         <message>
             <source>Keep it here</source>
-            <translation type="unfinished"></translation>
+            <translation>Zostaw tutaj</translation>
         </message>
         <message>
             <source>Keep it here: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Zostaw tutaj: %1</translation>
         </message>
         <message>
             <source>Send to the therapist</source>
-            <translation type="unfinished"></translation>
+            <translation>Wyślij do terapeuty</translation>
         </message>
         <message>
             <source>Send to the therapist: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Wyślij do terapeuty: %1</translation>
         </message>
         <message>
             <source>Take it off</source>
-            <translation type="unfinished"></translation>
+            <translation>Usuń</translation>
         </message>
         <message>
             <source>Take it off: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Usuń: %1</translation>
         </message>
     </context>
     <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
-            <translation type="unfinished"></translation>
+            <translation>Notatka dla siebie</translation>
         </message>
         <message>
             <source>Back</source>
-            <translation type="unfinished"></translation>
+            <translation>Wróć</translation>
         </message>
         <message>
             <source>Keep this note</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapisz tę notatkę</translation>
         </message>
         <message>
             <source>Notes of your own</source>
-            <translation type="unfinished"></translation>
+            <translation>Własne notatki</translation>
         </message>
         <message>
             <source>Only you see these, on your own phones.</source>
-            <translation type="unfinished"></translation>
+            <translation>Widzisz je tylko ty, na własnych telefonach.</translation>
         </message>
         <message>
             <source>Or with one tap</source>
-            <translation type="unfinished"></translation>
+            <translation>Albo jednym stuknięciem</translation>
         </message>
     </context>
     <context>
@@ -1540,7 +1540,7 @@
         </message>
         <message>
             <source>Another child's box</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko innego dziecka</translation>
         </message>
         <message>
             <source>Easier</source>
@@ -1580,7 +1580,7 @@
         </message>
         <message>
             <source>Step %1 of %2. %3</source>
-            <translation type="unfinished"></translation>
+            <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
     <context>
@@ -1602,7 +1602,7 @@
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 z %2. %3</translation>
         </message>
         <message>
             <source>Read these lines aloud</source>
@@ -1621,7 +1621,7 @@
         </message>
         <message>
             <source>Another child's box</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko innego dziecka</translation>
         </message>
         <message>
             <source>Back to the play</source>
@@ -1667,51 +1667,51 @@
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
-            <translation type="unfinished"></translation>
+            <translation>Kwadrans wcześniej</translation>
         </message>
         <message>
             <source>A quarter of an hour later</source>
-            <translation type="unfinished"></translation>
+            <translation>Kwadrans później</translation>
         </message>
         <message>
             <source>After bath</source>
-            <translation type="unfinished"></translation>
+            <translation>Po kąpieli</translation>
         </message>
         <message>
             <source>After school</source>
-            <translation type="unfinished"></translation>
+            <translation>Po szkole</translation>
         </message>
         <message>
             <source>After tea</source>
-            <translation type="unfinished"></translation>
+            <translation>Po kolacji</translation>
         </message>
         <message>
             <source>All that the locked screen says</source>
-            <translation type="unfinished"></translation>
+            <translation>Tylko to pokazuje zablokowany ekran</translation>
         </message>
         <message>
             <source>At about</source>
-            <translation type="unfinished"></translation>
+            <translation>Około godziny</translation>
         </message>
         <message>
             <source>Before bed</source>
-            <translation type="unfinished"></translation>
+            <translation>Przed snem</translation>
         </message>
         <message>
             <source>One quiet reminder a day</source>
-            <translation type="unfinished"></translation>
+            <translation>Jedno ciche przypomnienie dziennie</translation>
         </message>
         <message>
             <source>Our own words</source>
-            <translation type="unfinished"></translation>
+            <translation>Własne słowa</translation>
         </message>
         <message>
             <source>This phone has nothing to show a reminder with. It stays silent.</source>
-            <translation type="unfinished"></translation>
+            <translation>Ten telefon nie ma czym pokazać przypomnienia. Nie odezwie się.</translation>
         </message>
         <message>
             <source>Without a sound, and not on a day when somebody has played.</source>
-            <translation type="unfinished"></translation>
+            <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
     <context>
@@ -1783,7 +1783,7 @@
         </message>
         <message>
             <source>Go on playing</source>
-            <translation type="unfinished"></translation>
+            <translation>Bawcie się dalej</translation>
         </message>
         <message>
             <source>Something's different</source>
@@ -2018,7 +2018,7 @@
         </message>
         <message>
             <source>A reminder</source>
-            <translation type="unfinished"></translation>
+            <translation>Przypomnienie</translation>
         </message>
         <message>
             <source>Back to the crew</source>
@@ -2110,7 +2110,7 @@
         </message>
         <message>
             <source>Words</source>
-            <translation type="unfinished"></translation>
+            <translation>Słowa</translation>
         </message>
     </context>
     <context>
@@ -2128,73 +2128,73 @@
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
-            <translation type="unfinished"></translation>
+            <translation>Wyjdź stąd</translation>
         </message>
     </context>
     <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 s</translation>
         </message>
         <message>
             <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
-            <translation type="unfinished"></translation>
+            <translation>Ramka obejmuje wszystko po kolei. Dowolny klawisz albo dotyk w dowolnym miejscu naciska to, co jest w ramce.</translation>
         </message>
         <message>
             <source>How long the ring stays</source>
-            <translation type="unfinished"></translation>
+            <translation>Jak długo ramka zostaje</translation>
         </message>
         <message>
             <source>No switch</source>
-            <translation type="unfinished"></translation>
+            <translation>Bez przełącznika</translation>
         </message>
         <message>
             <source>One key moves the ring on. Space or Enter presses what is in it.</source>
-            <translation type="unfinished"></translation>
+            <translation>Jeden klawisz przesuwa ramkę. Spacja lub Enter naciska to, co jest w ramce.</translation>
         </message>
         <message>
             <source>One switch</source>
-            <translation type="unfinished"></translation>
+            <translation>Jeden przełącznik</translation>
         </message>
         <message>
             <source>Switches</source>
-            <translation type="unfinished"></translation>
+            <translation>Przełączniki</translation>
         </message>
         <message>
             <source>The ring moves on sooner</source>
-            <translation type="unfinished"></translation>
+            <translation>Ramka przesuwa się wcześniej</translation>
         </message>
         <message>
             <source>The ring stays longer</source>
-            <translation type="unfinished"></translation>
+            <translation>Ramka zostaje dłużej</translation>
         </message>
         <message>
             <source>Two switches</source>
-            <translation type="unfinished"></translation>
+            <translation>Dwa przełączniki</translation>
         </message>
     </context>
     <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: pudełko, zabawy i karta domu znikną z tego telefonu. Do zamknięcia Lidlark można je przywrócić.</translation>
         </message>
         <message>
             <source>Box, plays and home sheet.</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko, zabawy i karta domu.</translation>
         </message>
         <message>
             <source>Keep</source>
-            <translation type="unfinished"></translation>
+            <translation>Zachowaj</translation>
         </message>
         <message>
             <source>Take off</source>
-            <translation type="unfinished"></translation>
+            <translation>Usuń</translation>
         </message>
         <message>
             <source>Take off this phone: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
     <context>
@@ -2423,7 +2423,7 @@
         </message>
         <message>
             <source>Back to the crew</source>
-            <translation type="unfinished"></translation>
+            <translation>Wróć do załogi</translation>
         </message>
         <message>
             <source>Begin</source>
@@ -2462,33 +2462,33 @@
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
-            <translation type="unfinished"></translation>
+            <translation>Kto teraz pisze</translation>
         </message>
     </context>
     <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
-            <translation type="unfinished"></translation>
+            <translation>Zabawa czeka: %1. Dziecko: %2.</translation>
         </message>
         <message>
             <source>%1's box</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko: %1</translation>
         </message>
         <message>
             <source>Back to the play</source>
-            <translation type="unfinished"></translation>
+            <translation>Wróć do zabawy</translation>
         </message>
         <message>
             <source>Whose box?</source>
-            <translation type="unfinished"></translation>
+            <translation>Czyje pudełko?</translation>
         </message>
     </context>
     <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
-            <translation type="unfinished"></translation>
+            <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
         </message>
     </context>
     <context>
@@ -2507,10 +2507,10 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 back in the box</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
             </translation>
         </message>
         <message>
@@ -2519,10 +2519,10 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 counted in</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>%2 (doliczone: %1)</numerusform>
+                <numerusform>%2 (doliczone: %1)</numerusform>
+                <numerusform>%2 (doliczone: %1)</numerusform>
             </translation>
         </message>
         <message>
@@ -2531,10 +2531,10 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 found</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>%2 (znalezione: %1)</numerusform>
+                <numerusform>%2 (znalezione: %1)</numerusform>
+                <numerusform>%2 (znalezione: %1)</numerusform>
             </translation>
         </message>
         <message>
@@ -2771,10 +2771,10 @@
         </message>
         <message numerus="yes">
             <source>%1 things counted</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>Policzone rzeczy: %1</numerusform>
+                <numerusform>Policzone rzeczy: %1</numerusform>
+                <numerusform>Policzone rzeczy: %1</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -2843,7 +2843,7 @@
         </message>
         <message>
             <source>%1: %2 counted</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: policzone %2</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
@@ -2871,27 +2871,27 @@
         </message>
         <message>
             <source>%1: asked for</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: prośba</translation>
         </message>
         <message>
             <source>%1: asked for as written</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: prośba, żeby tak, jak napisano</translation>
         </message>
         <message>
             <source>%1: asked for easier</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: prośba, żeby łatwiej</translation>
         </message>
         <message>
             <source>%1: asked for harder</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: prośba, żeby trudniej</translation>
         </message>
         <message>
             <source>%1: asked for in no special way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: bez prośby o konkretny sposób</translation>
         </message>
         <message>
             <source>%1: asked for it again</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: chce jeszcze raz</translation>
         </message>
         <message>
             <source>%1: at least one</source>
@@ -2899,7 +2899,7 @@
         </message>
         <message>
             <source>%1: begun</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: początek zabawy</translation>
         </message>
         <message>
             <source>%1: below zero</source>
@@ -2911,7 +2911,7 @@
         </message>
         <message>
             <source>%1: counted in</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: doliczone</translation>
         </message>
         <message>
             <source>%1: empty</source>
@@ -2919,35 +2919,35 @@
         </message>
         <message>
             <source>%1: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>%1: floor checked, not found</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: podłoga sprawdzona, nie ma</translation>
         </message>
         <message>
             <source>%1: found left open</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: znalezione otwarte</translation>
         </message>
         <message>
             <source>%1: found own way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: własny sposób</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: wytrzyma tyle, co rzeczy tego rodzaju</translation>
         </message>
         <message>
             <source>%1: kept for %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: zachowane na dzień: %2</translation>
         </message>
         <message>
             <source>%1: left free</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: wolne</translation>
         </message>
         <message>
             <source>%1: looked over, good</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: obejrzane, dobre</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -2971,7 +2971,7 @@
         </message>
         <message>
             <source>%1: needed help</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: z pomocą</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -2987,15 +2987,15 @@
         </message>
         <message>
             <source>%1: not opened after all</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: jednak nieotwarte</translation>
         </message>
         <message>
             <source>%1: on its way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: w drodze</translation>
         </message>
         <message>
             <source>%1: once opened, keeps days: %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: po otwarciu wytrzyma dni: %2</translation>
         </message>
         <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
@@ -3003,59 +3003,59 @@
         </message>
         <message>
             <source>%1: open again</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: znów do zaplanowania</translation>
         </message>
         <message>
             <source>%1: opened %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: otwarte %2</translation>
         </message>
         <message>
             <source>%1: opened today</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: otwarte dziś</translation>
         </message>
         <message>
             <source>%1: our way kept</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: nasz sposób zapisany</translation>
         </message>
         <message>
             <source>%1: our way taken off</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: nasz sposób usunięty</translation>
         </message>
         <message>
             <source>%1: out of the house</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: wyniesione z domu</translation>
         </message>
         <message>
             <source>%1: packed</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: spakowane</translation>
         </message>
         <message>
             <source>%1: played as written</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: zabawa tak, jak napisano</translation>
         </message>
         <message>
             <source>%1: played easier</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: zabawa w łatwiejszy sposób</translation>
         </message>
         <message>
             <source>%1: played harder</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: zabawa w trudniejszy sposób</translation>
         </message>
         <message>
             <source>%1: put back, not all as it was</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: odłożone, nie wszystko tak, jak było</translation>
         </message>
         <message>
             <source>%1: question answered</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: jest odpowiedź na pytanie</translation>
         </message>
         <message>
             <source>%1: replaced</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: wymienione</translation>
         </message>
         <message>
             <source>%1: request seen</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: prośba widziana</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -3067,7 +3067,7 @@
         </message>
         <message>
             <source>%1: stopped early</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: koniec wcześniej</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -3075,11 +3075,11 @@
         </message>
         <message>
             <source>%1: was in a mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: było w buzi</translation>
         </message>
         <message>
             <source>%1: washed</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: umyte</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -3107,7 +3107,7 @@
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>Plik jednej rodziny zapisał nowszy Lidlark: %1. Żeby otworzyć ten plik, zaktualizuj Lidlark na tym telefonie. Pozostałe są takie, jakie były.</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
@@ -3115,15 +3115,15 @@
         </message>
         <message>
             <source>A note of your own kept</source>
-            <translation type="unfinished"></translation>
+            <translation>Własna notatka zapisana</translation>
         </message>
         <message>
             <source>A note of your own may go to the therapist</source>
-            <translation type="unfinished"></translation>
+            <translation>Własna notatka może trafić do terapeuty</translation>
         </message>
         <message>
             <source>A note of your own taken off</source>
-            <translation type="unfinished"></translation>
+            <translation>Własna notatka usunięta</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -3151,15 +3151,15 @@
         </message>
         <message>
             <source>After bath: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>Po kąpieli: pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>After school: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>Po szkole: pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>After tea: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>Po kolacji: pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>After the count</source>
@@ -3179,7 +3179,7 @@
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>Pliku jednej rodziny używa inny program: %1. Zamknij ten program, potem otwórz Lidlark znowu. Pozostałe są takie, jakie były.</translation>
         </message>
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
@@ -3195,7 +3195,7 @@
         </message>
         <message>
             <source>Ask about this at the next visit</source>
-            <translation type="unfinished"></translation>
+            <translation>Zapytać o to przy następnej wizycie</translation>
         </message>
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
@@ -3239,7 +3239,7 @@
         </message>
         <message>
             <source>Before bed: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>Przed snem: pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>Before the count</source>
@@ -3247,15 +3247,15 @@
         </message>
         <message>
             <source>Better at another time of day</source>
-            <translation type="unfinished"></translation>
+            <translation>Lepiej o innej porze dnia</translation>
         </message>
         <message>
             <source>Better in a quieter place</source>
-            <translation type="unfinished"></translation>
+            <translation>Lepiej w cichszym miejscu</translation>
         </message>
         <message>
             <source>Box: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Pudełko: %1</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -3391,7 +3391,7 @@
         </message>
         <message>
             <source>Five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>Pięć minut na zabawę?</translation>
         </message>
         <message>
             <source>Floor checked, not found</source>
@@ -3491,107 +3491,107 @@
         </message>
         <message>
             <source>Home sheet: %1 does not live here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 tu nie mieszka</translation>
         </message>
         <message>
             <source>Home sheet: %1 does not tire fast</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 nie męczy się szybko</translation>
         </message>
         <message>
             <source>Home sheet: %1 eats food only</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 je tylko jedzenie</translation>
         </message>
         <message>
             <source>Home sheet: %1 eats what is no food</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 zjada to, co nie jest jedzeniem</translation>
         </message>
         <message>
             <source>Home sheet: %1 lives here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 tu mieszka</translation>
         </message>
         <message>
             <source>Home sheet: %1 puts nothing in the mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 nie bierze niczego do buzi</translation>
         </message>
         <message>
             <source>Home sheet: %1 puts things in the mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 bierze rzeczy do buzi</translation>
         </message>
         <message>
             <source>Home sheet: %1 tires fast</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: %1 szybko się męczy</translation>
         </message>
         <message>
             <source>Home sheet: a dog or a cat here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: jest tu pies albo kot</translation>
         </message>
         <message>
             <source>Home sheet: a high place for the box</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: jest wysokie miejsce na pudełko</translation>
         </message>
         <message>
             <source>Home sheet: a wheat allergy here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: jest tu alergia na pszenicę</translation>
         </message>
         <message>
             <source>Home sheet: coeliac disease here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: jest tu celiakia</translation>
         </message>
         <message>
             <source>Home sheet: does not like firm touch</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: nie lubi mocnego dotyku</translation>
         </message>
         <message>
             <source>Home sheet: emergency number</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: numer alarmowy</translation>
         </message>
         <message>
             <source>Home sheet: latex is a risk here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: lateks jest tu zagrożeniem</translation>
         </message>
         <message>
             <source>Home sheet: latex is no risk here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: lateks nie jest tu zagrożeniem</translation>
         </message>
         <message>
             <source>Home sheet: latex may stay</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: lateks może zostać</translation>
         </message>
         <message>
             <source>Home sheet: latex must stay away</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: lateksu nie może tu być</translation>
         </message>
         <message>
             <source>Home sheet: likes firm touch</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: lubi mocny dotyk</translation>
         </message>
         <message>
             <source>Home sheet: no coeliac disease here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: nie ma tu celiakii</translation>
         </message>
         <message>
             <source>Home sheet: no dog and no cat here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: nie ma tu psa ani kota</translation>
         </message>
         <message>
             <source>Home sheet: no high place for the box</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: nie ma wysokiego miejsca na pudełko</translation>
         </message>
         <message>
             <source>Home sheet: no wheat allergy here</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: nie ma tu alergii na pszenicę</translation>
         </message>
         <message>
             <source>Home sheet: poison line</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: numer przy zatruciu</translation>
         </message>
         <message>
             <source>Home sheet: something said of %1</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: coś zapisano (dotyczy: %1)</translation>
         </message>
         <message>
             <source>Home sheet: something said of the home</source>
-            <translation type="unfinished"></translation>
+            <translation>Karta domu: coś zapisano o domu</translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -4027,7 +4027,7 @@
         </message>
         <message>
             <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>Nie da się odczytać pliku jednej rodziny: %1. Zostaje taki, jaki był. Pozostałe są takie, jakie były.</translation>
         </message>
         <message>
             <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
@@ -4323,7 +4323,7 @@
         </message>
         <message>
             <source>Somebody else wants to join in</source>
-            <translation type="unfinished"></translation>
+            <translation>Ktoś jeszcze chce się bawić</translation>
         </message>
         <message>
             <source>Somebody here may put things in the mouth: no %1.</source>
@@ -4339,7 +4339,7 @@
         </message>
         <message>
             <source>Something looks worn</source>
-            <translation type="unfinished"></translation>
+            <translation>Coś wygląda na podniszczone</translation>
         </message>
         <message>
             <source>Something may be in the mouth, nose, ear or throat</source>
@@ -4351,7 +4351,7 @@
         </message>
         <message>
             <source>Something noted</source>
-            <translation type="unfinished"></translation>
+            <translation>Coś zapisano</translation>
         </message>
         <message>
             <source>Something splashed in an eye</source>
@@ -4435,7 +4435,7 @@
         </message>
         <message>
             <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
-            <translation type="unfinished"></translation>
+            <translation>To może zapisać tylko rodzina. Nic się nie zmieniło. Powiedz rodzinie, a ona to zapisze.</translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -4751,11 +4751,11 @@
         </message>
         <message>
             <source>Your time with this box ended on %1 %2. What you noted stays with the family. They can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>Twój czas z tym pudełkiem skończył się %1 %2. Twoje zapisy zostają u rodziny. Rodzina może poprosić cię znowu.</translation>
         </message>
         <message>
             <source>Your time with this box ended on %1. What you noted stays with the family. They can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>Twój czas z tym pudełkiem już się skończył (%1). Twoje zapisy zostają u rodziny. Rodzina może poprosić cię znowu.</translation>
         </message>
         <message>
             <source>a box for %1</source>
@@ -4783,7 +4783,7 @@
         </message>
         <message>
             <source>an earlier day</source>
-            <translation type="unfinished"></translation>
+            <translation>wcześniejszy dzień</translation>
         </message>
         <message>
             <source>another activity</source>
@@ -5454,15 +5454,15 @@
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1, %2</translation>
         </message>
         <message>
             <source>%1, with %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1, dorosły: %2</translation>
         </message>
     </context>
     <context>
@@ -5573,7 +5573,7 @@
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
-            <translation type="unfinished"></translation>
+            <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
         </message>
     </context>
     <context>
@@ -5617,23 +5617,23 @@
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
-            <translation type="unfinished"></translation>
+            <translation>Bierze się z domu, a w tym domu tego nie ma.</translation>
         </message>
         <message>
             <source>From the house, not from the box.</source>
-            <translation type="unfinished"></translation>
+            <translation>Bierze się z domu, nie z pudełka.</translation>
         </message>
         <message>
             <source>In the box: %1.</source>
-            <translation type="unfinished"></translation>
+            <translation>W pudełku: %1.</translation>
         </message>
         <message>
             <source>None left in the box.</source>
-            <translation type="unfinished"></translation>
+            <translation>W pudełku już tego nie ma.</translation>
         </message>
         <message>
             <source>Not in this box.</source>
-            <translation type="unfinished"></translation>
+            <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
     <context>

@@ -92,7 +92,7 @@
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>آج لکھا گیا</translation>
         </message>
         <message>
             <source>Nothing on the lid list</source>
@@ -276,7 +276,7 @@
         </message>
         <message>
             <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
         </message>
         <message>
             <source>Crew</source>
@@ -284,7 +284,7 @@
         </message>
         <message>
             <source>Families on this phone</source>
-            <translation type="unfinished"></translation>
+            <translation>اس فون پر خاندان</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -403,15 +403,15 @@
         <name>EndedScreen</name>
         <message>
             <source>The family can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>خاندان آپ کو پھر بلا سکتا ہے۔</translation>
         </message>
         <message>
             <source>They ended on %1. What you noted stays with the family, signed %2.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ وقت %1 کو ختم ہوا۔ آپ کا لکھا خاندان کے پاس رہتا ہے، %2 کے نام سے۔</translation>
         </message>
         <message>
             <source>Your days with this box are over</source>
-            <translation type="unfinished"></translation>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
         </message>
     </context>
     <context>
@@ -442,11 +442,11 @@
         </message>
         <message>
             <source>Nothing to play is called that.</source>
-            <translation type="unfinished"></translation>
+            <translation>اس نام کا کوئی کھیل نہیں۔</translation>
         </message>
         <message>
             <source>Things</source>
-            <translation type="unfinished"></translation>
+            <translation>چیزیں</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -461,34 +461,34 @@
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation type="unfinished"></translation>
+            <translation>%2: %1۔ %3</translation>
         </message>
     </context>
     <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
-            <translation type="unfinished"></translation>
+            <translation>کسی اور خاندان کا ڈبا</translation>
         </message>
         <message>
             <source>Bring it back</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس لائیں</translation>
         </message>
         <message>
             <source>Bring it back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس لائیں: %1</translation>
         </message>
         <message>
             <source>For whoever looks after several children. Nothing is shared between the families.</source>
-            <translation type="unfinished"></translation>
+            <translation>ان کے لیے جو کئی بچوں کی دیکھ بھال کرتے ہیں۔ ایک خاندان کی کوئی بات دوسرے تک نہیں جاتی۔</translation>
         </message>
         <message>
             <source>Gone for good when Lidlark is closed.</source>
-            <translation type="unfinished"></translation>
+            <translation>Lidlark بند ہوتے ہی ہمیشہ کے لیے چلا جائے گا۔</translation>
         </message>
         <message>
             <source>Off this phone: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>اس فون سے ہٹایا گیا: %1</translation>
         </message>
     </context>
     <context>
@@ -839,23 +839,23 @@
         <name>JustNotedSlip</name>
         <message>
             <source>Put it in again</source>
-            <translation type="unfinished"></translation>
+            <translation>پھر لکھ لیں</translation>
         </message>
         <message>
             <source>Put it in again: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>پھر لکھ لیں: %1</translation>
         </message>
         <message>
             <source>Take back</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیں</translation>
         </message>
         <message>
             <source>Take back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیں: %1</translation>
         </message>
         <message>
             <source>Taken back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیا گیا: %1</translation>
         </message>
     </context>
     <context>
@@ -1059,38 +1059,38 @@
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
-            <translation type="unfinished"></translation>
+            <translation>وہ سوئچ ابھی دبائیں۔</translation>
         </message>
         <message>
             <source>Tab or Right</source>
-            <translation type="unfinished"></translation>
+            <translation>Tab یا دایاں تیر</translation>
         </message>
         <message>
             <source>The key that moves the ring on</source>
-            <translation type="unfinished"></translation>
+            <translation>گھیرا آگے بڑھانے والا بٹن</translation>
         </message>
     </context>
     <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
-            <translation type="unfinished"></translation>
+            <translation>خالی جگہ</translation>
         </message>
         <message>
             <source>Done</source>
-            <translation type="unfinished"></translation>
+            <translation>ہو گیا</translation>
         </message>
         <message>
             <source>Nothing written</source>
-            <translation type="unfinished"></translation>
+            <translation>کچھ نہیں لکھا</translation>
         </message>
         <message>
             <source>One letter back</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک حرف پیچھے</translation>
         </message>
         <message>
             <source>abcdefghijklmnopqrstuvwxyz</source>
-            <translation type="unfinished"></translation>
+            <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
         </message>
     </context>
     <context>
@@ -1232,11 +1232,11 @@
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>آج لکھا گیا</translation>
         </message>
         <message>
             <source>Notes of your own</source>
-            <translation type="unfinished"></translation>
+            <translation>اپنے نوٹ</translation>
         </message>
         <message>
             <source>Nothing here yet</source>
@@ -1263,46 +1263,46 @@
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
-            <translation type="unfinished"></translation>
+            <translation>پھر لکھ لیں</translation>
         </message>
         <message>
             <source>Put it in again: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>پھر لکھ لیں: %1</translation>
         </message>
         <message>
             <source>Take back</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیں</translation>
         </message>
         <message>
             <source>Take back: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیں: %1</translation>
         </message>
         <message>
             <source>Taken back</source>
-            <translation type="unfinished"></translation>
+            <translation>لکھا واپس لیا گیا</translation>
         </message>
     </context>
     <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس</translation>
         </message>
         <message>
             <source>Noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>آج لکھا گیا</translation>
         </message>
         <message>
             <source>Nothing noted today</source>
-            <translation type="unfinished"></translation>
+            <translation>آج کچھ نہیں لکھا گیا</translation>
         </message>
         <message>
             <source>Until the day is over, each of you can take back what you noted.</source>
-            <translation type="unfinished"></translation>
+            <translation>دن ختم ہونے تک آپ میں سے ہر ایک اپنا لکھا واپس لے سکتا ہے۔</translation>
         </message>
         <message>
             <source>What is noted stands here until the day is over. Until then it can be taken back.</source>
-            <translation type="unfinished"></translation>
+            <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
         </message>
     </context>
     <context>
@@ -1393,108 +1393,108 @@
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
-            <translation type="unfinished"></translation>
+            <translation>بدلیں</translation>
         </message>
         <message>
             <source>It stays on this home's phones. The cautions above hold all the same.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ اس گھر کے فونوں پر رہتا ہے۔ اوپر کی احتیاطیں پھر بھی لازم ہیں۔</translation>
         </message>
         <message>
             <source>Keep our way</source>
-            <translation type="unfinished"></translation>
+            <translation>ہمارا طریقہ رکھیں</translation>
         </message>
         <message>
             <source>Leave it as it was</source>
-            <translation type="unfinished"></translation>
+            <translation>جیسا تھا رہنے دیں</translation>
         </message>
         <message>
             <source>Our way</source>
-            <translation type="unfinished"></translation>
+            <translation>ہمارا طریقہ</translation>
         </message>
         <message>
             <source>Our way, in one line</source>
-            <translation type="unfinished"></translation>
+            <translation>ہمارا طریقہ، ایک سطر میں</translation>
         </message>
         <message>
             <source>Take it off</source>
-            <translation type="unfinished"></translation>
+            <translation>ہٹائیں</translation>
         </message>
         <message>
             <source>Write down your own way</source>
-            <translation type="unfinished"></translation>
+            <translation>اپنا طریقہ لکھیں</translation>
         </message>
     </context>
     <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
-            <translation type="unfinished"></translation>
+            <translation>فیری آنے کے بعد</translation>
         </message>
         <message>
             <source>Keep these words</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ الفاظ رکھیں</translation>
         </message>
         <message>
             <source>When?</source>
-            <translation type="unfinished"></translation>
+            <translation>کب؟</translation>
         </message>
     </context>
     <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ اگلے تبادلے کے ساتھ تھراپسٹ کو جائے گا۔</translation>
         </message>
         <message>
             <source>Keep it here</source>
-            <translation type="unfinished"></translation>
+            <translation>یہیں رکھیں</translation>
         </message>
         <message>
             <source>Keep it here: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>یہیں رکھیں: %1</translation>
         </message>
         <message>
             <source>Send to the therapist</source>
-            <translation type="unfinished"></translation>
+            <translation>تھراپسٹ کو بھیجیں</translation>
         </message>
         <message>
             <source>Send to the therapist: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>تھراپسٹ کو بھیجیں: %1</translation>
         </message>
         <message>
             <source>Take it off</source>
-            <translation type="unfinished"></translation>
+            <translation>ہٹائیں</translation>
         </message>
         <message>
             <source>Take it off: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>ہٹائیں: %1</translation>
         </message>
     </context>
     <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
-            <translation type="unfinished"></translation>
+            <translation>اپنے لیے ایک نوٹ</translation>
         </message>
         <message>
             <source>Back</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس</translation>
         </message>
         <message>
             <source>Keep this note</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ نوٹ رکھیں</translation>
         </message>
         <message>
             <source>Notes of your own</source>
-            <translation type="unfinished"></translation>
+            <translation>اپنے نوٹ</translation>
         </message>
         <message>
             <source>Only you see these, on your own phones.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ صرف آپ کو نظر آتے ہیں، آپ کے اپنے فونوں پر۔</translation>
         </message>
         <message>
             <source>Or with one tap</source>
-            <translation type="unfinished"></translation>
+            <translation>یا ایک بار چھو کر</translation>
         </message>
     </context>
     <context>
@@ -1539,7 +1539,7 @@
         </message>
         <message>
             <source>Another child's box</source>
-            <translation type="unfinished"></translation>
+            <translation>کسی اور بچے کا ڈبا</translation>
         </message>
         <message>
             <source>Easier</source>
@@ -1579,7 +1579,7 @@
         </message>
         <message>
             <source>Step %1 of %2. %3</source>
-            <translation type="unfinished"></translation>
+            <translation>قدم %1، کل %2۔ %3</translation>
         </message>
     </context>
     <context>
@@ -1601,7 +1601,7 @@
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
-            <translation type="unfinished"></translation>
+            <translation>%2 میں سے %1۔ %3</translation>
         </message>
         <message>
             <source>Read these lines aloud</source>
@@ -1620,7 +1620,7 @@
         </message>
         <message>
             <source>Another child's box</source>
-            <translation type="unfinished"></translation>
+            <translation>کسی اور بچے کا ڈبا</translation>
         </message>
         <message>
             <source>Back to the play</source>
@@ -1666,51 +1666,51 @@
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
-            <translation type="unfinished"></translation>
+            <translation>پندرہ منٹ پہلے</translation>
         </message>
         <message>
             <source>A quarter of an hour later</source>
-            <translation type="unfinished"></translation>
+            <translation>پندرہ منٹ بعد</translation>
         </message>
         <message>
             <source>After bath</source>
-            <translation type="unfinished"></translation>
+            <translation>نہانے کے بعد</translation>
         </message>
         <message>
             <source>After school</source>
-            <translation type="unfinished"></translation>
+            <translation>اسکول کے بعد</translation>
         </message>
         <message>
             <source>After tea</source>
-            <translation type="unfinished"></translation>
+            <translation>شام کے کھانے کے بعد</translation>
         </message>
         <message>
             <source>All that the locked screen says</source>
-            <translation type="unfinished"></translation>
+            <translation>لاک اسکرین پر صرف اتنا لکھا ہوتا ہے</translation>
         </message>
         <message>
             <source>At about</source>
-            <translation type="unfinished"></translation>
+            <translation>تقریباً اس وقت</translation>
         </message>
         <message>
             <source>Before bed</source>
-            <translation type="unfinished"></translation>
+            <translation>سونے سے پہلے</translation>
         </message>
         <message>
             <source>One quiet reminder a day</source>
-            <translation type="unfinished"></translation>
+            <translation>دن میں ایک خاموش یاد دہانی</translation>
         </message>
         <message>
             <source>Our own words</source>
-            <translation type="unfinished"></translation>
+            <translation>ہمارے اپنے الفاظ</translation>
         </message>
         <message>
             <source>This phone has nothing to show a reminder with. It stays silent.</source>
-            <translation type="unfinished"></translation>
+            <translation>اس فون میں یاد دہانی دکھانے کو کچھ نہیں۔ وہ خاموش رہتا ہے۔</translation>
         </message>
         <message>
             <source>Without a sound, and not on a day when somebody has played.</source>
-            <translation type="unfinished"></translation>
+            <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
         </message>
     </context>
     <context>
@@ -1782,7 +1782,7 @@
         </message>
         <message>
             <source>Go on playing</source>
-            <translation type="unfinished"></translation>
+            <translation>کھیل جاری رکھیں</translation>
         </message>
         <message>
             <source>Something's different</source>
@@ -2017,7 +2017,7 @@
         </message>
         <message>
             <source>A reminder</source>
-            <translation type="unfinished"></translation>
+            <translation>یاد دہانی</translation>
         </message>
         <message>
             <source>Back to the crew</source>
@@ -2109,7 +2109,7 @@
         </message>
         <message>
             <source>Words</source>
-            <translation type="unfinished"></translation>
+            <translation>الفاظ</translation>
         </message>
     </context>
     <context>
@@ -2127,73 +2127,73 @@
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
-            <translation type="unfinished"></translation>
+            <translation>یہاں سے باہر</translation>
         </message>
     </context>
     <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 سیکنڈ</translation>
         </message>
         <message>
             <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
-            <translation type="unfinished"></translation>
+            <translation>گھیرا باری باری ہر چیز پر آتا ہے۔ کوئی بھی بٹن، یا کہیں بھی چھونا، گھیرے والی چیز دبا دیتا ہے۔</translation>
         </message>
         <message>
             <source>How long the ring stays</source>
-            <translation type="unfinished"></translation>
+            <translation>گھیرا کتنی دیر ٹھہرے</translation>
         </message>
         <message>
             <source>No switch</source>
-            <translation type="unfinished"></translation>
+            <translation>کوئی سوئچ نہیں</translation>
         </message>
         <message>
             <source>One key moves the ring on. Space or Enter presses what is in it.</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک بٹن گھیرا آگے بڑھاتا ہے۔ Space یا Enter گھیرے والی چیز دبا دیتا ہے۔</translation>
         </message>
         <message>
             <source>One switch</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک سوئچ</translation>
         </message>
         <message>
             <source>Switches</source>
-            <translation type="unfinished"></translation>
+            <translation>سوئچ</translation>
         </message>
         <message>
             <source>The ring moves on sooner</source>
-            <translation type="unfinished"></translation>
+            <translation>گھیرا جلدی آگے بڑھے</translation>
         </message>
         <message>
             <source>The ring stays longer</source>
-            <translation type="unfinished"></translation>
+            <translation>گھیرا زیادہ دیر ٹھہرے</translation>
         </message>
         <message>
             <source>Two switches</source>
-            <translation type="unfinished"></translation>
+            <translation>دو سوئچ</translation>
         </message>
     </context>
     <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: ڈبا، کھیل اور گھر کا پرچہ اس فون سے ہٹ جائیں گے۔ Lidlark بند ہونے تک انہیں واپس لایا جا سکتا ہے۔</translation>
         </message>
         <message>
             <source>Box, plays and home sheet.</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبا، کھیل اور گھر کا پرچہ۔</translation>
         </message>
         <message>
             <source>Keep</source>
-            <translation type="unfinished"></translation>
+            <translation>رہنے دیں</translation>
         </message>
         <message>
             <source>Take off</source>
-            <translation type="unfinished"></translation>
+            <translation>ہٹائیں</translation>
         </message>
         <message>
             <source>Take off this phone: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>اس فون سے ہٹائیں: %1</translation>
         </message>
     </context>
     <context>
@@ -2421,7 +2421,7 @@
         </message>
         <message>
             <source>Back to the crew</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس ساتھیوں پر</translation>
         </message>
         <message>
             <source>Begin</source>
@@ -2460,33 +2460,33 @@
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
-            <translation type="unfinished"></translation>
+            <translation>ابھی کون لکھ رہا ہے</translation>
         </message>
     </context>
     <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ کھیل انتظار میں ہے: %1۔ بچہ: %2۔</translation>
         </message>
         <message>
             <source>%1's box</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبا: %1</translation>
         </message>
         <message>
             <source>Back to the play</source>
-            <translation type="unfinished"></translation>
+            <translation>واپس کھیل پر</translation>
         </message>
         <message>
             <source>Whose box?</source>
-            <translation type="unfinished"></translation>
+            <translation>کس کا ڈبا؟</translation>
         </message>
     </context>
     <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
-            <translation type="unfinished"></translation>
+            <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
         </message>
     </context>
     <context>
@@ -2505,9 +2505,9 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 back in the box</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>واپس ڈبے میں: %1 %2</numerusform>
+                <numerusform>واپس ڈبے میں: %1 %2</numerusform>
             </translation>
         </message>
         <message>
@@ -2516,9 +2516,9 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 counted in</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>گن کر شامل: %1 %2</numerusform>
+                <numerusform>گن کر شامل: %1 %2</numerusform>
             </translation>
         </message>
         <message>
@@ -2527,9 +2527,9 @@
         </message>
         <message numerus="yes">
             <source>%1 %2 found</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>مل گیا: %1 %2</numerusform>
+                <numerusform>مل گئے: %1 %2</numerusform>
             </translation>
         </message>
         <message>
@@ -2761,9 +2761,9 @@
         </message>
         <message numerus="yes">
             <source>%1 things counted</source>
-            <translation type="unfinished">
-                <numerusform></numerusform>
-                <numerusform></numerusform>
+            <translation>
+                <numerusform>گنی گئی چیزیں: %1</numerusform>
+                <numerusform>گنی گئی چیزیں: %1</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -2829,7 +2829,7 @@
         </message>
         <message>
             <source>%1: %2 counted</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: گنتی %2</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
@@ -2857,27 +2857,27 @@
         </message>
         <message>
             <source>%1: asked for</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for as written</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: جیسا لکھا ہے ویسا مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for easier</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: آسان طریقہ مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for harder</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: مشکل طریقہ مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for in no special way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: کوئی خاص طریقہ نہیں مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for it again</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: پھر مانگا</translation>
         </message>
         <message>
             <source>%1: at least one</source>
@@ -2885,7 +2885,7 @@
         </message>
         <message>
             <source>%1: begun</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: کھیل شروع</translation>
         </message>
         <message>
             <source>%1: below zero</source>
@@ -2897,7 +2897,7 @@
         </message>
         <message>
             <source>%1: counted in</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: گن کر شامل</translation>
         </message>
         <message>
             <source>%1: empty</source>
@@ -2905,35 +2905,35 @@
         </message>
         <message>
             <source>%1: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>%1: floor checked, not found</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: فرش دیکھا، نہیں ملا</translation>
         </message>
         <message>
             <source>%1: found left open</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: کھلا ملا</translation>
         </message>
         <message>
             <source>%1: found own way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: اپنا طریقہ نکالا</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
         </message>
         <message>
             <source>%1: kept for %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: رکھا گیا، دن: %2</translation>
         </message>
         <message>
             <source>%1: left free</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: خالی چھوڑا</translation>
         </message>
         <message>
             <source>%1: looked over, good</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: دیکھا گیا، ٹھیک</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -2957,7 +2957,7 @@
         </message>
         <message>
             <source>%1: needed help</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: مدد چاہیے تھی</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -2972,15 +2972,15 @@
         </message>
         <message>
             <source>%1: not opened after all</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: دراصل کھولا نہیں گیا</translation>
         </message>
         <message>
             <source>%1: on its way</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: راستے میں</translation>
         </message>
         <message>
             <source>%1: once opened, keeps days: %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
         </message>
         <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
@@ -2988,59 +2988,59 @@
         </message>
         <message>
             <source>%1: open again</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: منصوبے کے لیے پھر خالی</translation>
         </message>
         <message>
             <source>%1: opened %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: %2 کو کھولا گیا</translation>
         </message>
         <message>
             <source>%1: opened today</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: آج کھولا گیا</translation>
         </message>
         <message>
             <source>%1: our way kept</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: ہمارا طریقہ رکھا گیا</translation>
         </message>
         <message>
             <source>%1: our way taken off</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: ہمارا طریقہ ہٹایا گیا</translation>
         </message>
         <message>
             <source>%1: out of the house</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: گھر سے باہر</translation>
         </message>
         <message>
             <source>%1: packed</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: ڈبے میں رکھا</translation>
         </message>
         <message>
             <source>%1: played as written</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: جیسا لکھا ہے ویسے کھیلا</translation>
         </message>
         <message>
             <source>%1: played easier</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: آسان کر کے کھیلا</translation>
         </message>
         <message>
             <source>%1: played harder</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: مشکل کر کے کھیلا</translation>
         </message>
         <message>
             <source>%1: put back, not all as it was</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: واپس رکھا، سب پہلے جیسا نہیں</translation>
         </message>
         <message>
             <source>%1: question answered</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: سوال کا جواب دیا گیا</translation>
         </message>
         <message>
             <source>%1: replaced</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: بدل دیا</translation>
         </message>
         <message>
             <source>%1: request seen</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: مانگا ہوا دیکھ لیا</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -3052,7 +3052,7 @@
         </message>
         <message>
             <source>%1: stopped early</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: پہلے روک دیا</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -3060,11 +3060,11 @@
         </message>
         <message>
             <source>%1: was in a mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: منہ میں گیا تھا</translation>
         </message>
         <message>
             <source>%1: washed</source>
-            <translation type="unfinished"></translation>
+            <translation>%1: دھو لیا</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -3092,7 +3092,7 @@
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک خاندان کی فائل Lidlark کے نئے ورژن نے لکھی ہے: %1۔ اسے کھولنے کے لیے اس فون پر Lidlark کو تازہ کریں۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
@@ -3100,15 +3100,15 @@
         </message>
         <message>
             <source>A note of your own kept</source>
-            <translation type="unfinished"></translation>
+            <translation>آپ کا اپنا نوٹ رکھا گیا</translation>
         </message>
         <message>
             <source>A note of your own may go to the therapist</source>
-            <translation type="unfinished"></translation>
+            <translation>آپ کا اپنا نوٹ تھراپسٹ کو جا سکتا ہے</translation>
         </message>
         <message>
             <source>A note of your own taken off</source>
-            <translation type="unfinished"></translation>
+            <translation>آپ کا اپنا نوٹ ہٹایا گیا</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -3136,15 +3136,15 @@
         </message>
         <message>
             <source>After bath: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>نہانے کے بعد: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>After school: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>اسکول کے بعد: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>After tea: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>شام کے کھانے کے بعد: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>After the count</source>
@@ -3164,7 +3164,7 @@
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک خاندان کی فائل کوئی اور پروگرام استعمال کر رہا ہے: %1۔ وہ پروگرام بند کریں، پھر Lidlark دوبارہ کھولیں۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
         </message>
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
@@ -3180,7 +3180,7 @@
         </message>
         <message>
             <source>Ask about this at the next visit</source>
-            <translation type="unfinished"></translation>
+            <translation>اگلی ملاقات میں یہ پوچھنا ہے</translation>
         </message>
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
@@ -3224,7 +3224,7 @@
         </message>
         <message>
             <source>Before bed: five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>سونے سے پہلے: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>Before the count</source>
@@ -3232,15 +3232,15 @@
         </message>
         <message>
             <source>Better at another time of day</source>
-            <translation type="unfinished"></translation>
+            <translation>دن کے کسی اور وقت بہتر</translation>
         </message>
         <message>
             <source>Better in a quieter place</source>
-            <translation type="unfinished"></translation>
+            <translation>زیادہ خاموش جگہ پر بہتر</translation>
         </message>
         <message>
             <source>Box: %1</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبا: %1</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -3376,7 +3376,7 @@
         </message>
         <message>
             <source>Five minutes to play?</source>
-            <translation type="unfinished"></translation>
+            <translation>پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>Floor checked, not found</source>
@@ -3476,107 +3476,107 @@
         </message>
         <message>
             <source>Home sheet: %1 does not live here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کا گھر یہ نہیں ہے</translation>
         </message>
         <message>
             <source>Home sheet: %1 does not tire fast</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کو جلدی تھکن نہیں ہوتی</translation>
         </message>
         <message>
             <source>Home sheet: %1 eats food only</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 صرف خوراک کھاتا یا کھاتی ہے</translation>
         </message>
         <message>
             <source>Home sheet: %1 eats what is no food</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 وہ چیزیں کھاتا یا کھاتی ہے جو خوراک نہیں</translation>
         </message>
         <message>
             <source>Home sheet: %1 lives here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کا گھر یہی ہے</translation>
         </message>
         <message>
             <source>Home sheet: %1 puts nothing in the mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کے منہ میں کوئی چیز نہیں جاتی</translation>
         </message>
         <message>
             <source>Home sheet: %1 puts things in the mouth</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کے منہ میں چیزیں جاتی ہیں</translation>
         </message>
         <message>
             <source>Home sheet: %1 tires fast</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کو جلدی تھکن ہوتی ہے</translation>
         </message>
         <message>
             <source>Home sheet: a dog or a cat here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں کتا یا بلی ہے</translation>
         </message>
         <message>
             <source>Home sheet: a high place for the box</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: ڈبے کے لیے اونچی جگہ ہے</translation>
         </message>
         <message>
             <source>Home sheet: a wheat allergy here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں گندم کی الرجی ہے</translation>
         </message>
         <message>
             <source>Home sheet: coeliac disease here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں سیلیک بیماری ہے</translation>
         </message>
         <message>
             <source>Home sheet: does not like firm touch</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: دبا کر چھونا پسند نہیں</translation>
         </message>
         <message>
             <source>Home sheet: emergency number</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: ہنگامی نمبر</translation>
         </message>
         <message>
             <source>Home sheet: latex is a risk here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں لیٹکس سے خطرہ ہے</translation>
         </message>
         <message>
             <source>Home sheet: latex is no risk here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں لیٹکس سے خطرہ نہیں ہے</translation>
         </message>
         <message>
             <source>Home sheet: latex may stay</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: لیٹکس رہ سکتا ہے</translation>
         </message>
         <message>
             <source>Home sheet: latex must stay away</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: لیٹکس سے بچنا لازم ہے</translation>
         </message>
         <message>
             <source>Home sheet: likes firm touch</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: دبا کر چھونا پسند ہے</translation>
         </message>
         <message>
             <source>Home sheet: no coeliac disease here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں سیلیک بیماری نہیں ہے</translation>
         </message>
         <message>
             <source>Home sheet: no dog and no cat here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں نہ کتا ہے نہ بلی</translation>
         </message>
         <message>
             <source>Home sheet: no high place for the box</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: ڈبے کے لیے اونچی جگہ نہیں ہے</translation>
         </message>
         <message>
             <source>Home sheet: no wheat allergy here</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: یہاں گندم کی الرجی نہیں ہے</translation>
         </message>
         <message>
             <source>Home sheet: poison line</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: زہر کی ہیلپ لائن</translation>
         </message>
         <message>
             <source>Home sheet: something said of %1</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: %1 کے بارے میں کچھ لکھا گیا</translation>
         </message>
         <message>
             <source>Home sheet: something said of the home</source>
-            <translation type="unfinished"></translation>
+            <translation>گھر کا پرچہ: گھر کے بارے میں کچھ لکھا گیا</translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -4006,7 +4006,7 @@
         </message>
         <message>
             <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک خاندان کی فائل پڑھی نہیں جا سکتی: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
         </message>
         <message>
             <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
@@ -4295,7 +4295,7 @@
         </message>
         <message>
             <source>Somebody else wants to join in</source>
-            <translation type="unfinished"></translation>
+            <translation>کوئی اور بھی شامل ہونا چاہتا ہے</translation>
         </message>
         <message>
             <source>Somebody here may put things in the mouth: no %1.</source>
@@ -4311,7 +4311,7 @@
         </message>
         <message>
             <source>Something looks worn</source>
-            <translation type="unfinished"></translation>
+            <translation>کوئی چیز گھسی ہوئی لگتی ہے</translation>
         </message>
         <message>
             <source>Something may be in the mouth, nose, ear or throat</source>
@@ -4323,7 +4323,7 @@
         </message>
         <message>
             <source>Something noted</source>
-            <translation type="unfinished"></translation>
+            <translation>کچھ لکھا گیا</translation>
         </message>
         <message>
             <source>Something splashed in an eye</source>
@@ -4407,7 +4407,7 @@
         </message>
         <message>
             <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ بتانا خاندان کا کام ہے۔ کچھ نہیں بدلا۔ انہیں بتائیں، وہ لکھ لیں گے۔</translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -4723,11 +4723,11 @@
         </message>
         <message>
             <source>Your time with this box ended on %1 %2. What you noted stays with the family. They can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت %1 %2 کو ختم ہوا۔ آپ کا لکھا خاندان کے پاس رہتا ہے۔ وہ آپ کو پھر بلا سکتے ہیں۔</translation>
         </message>
         <message>
             <source>Your time with this box ended on %1. What you noted stays with the family. They can ask you again.</source>
-            <translation type="unfinished"></translation>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہو چکا ہے (%1)۔ آپ کا لکھا خاندان کے پاس رہتا ہے۔ وہ آپ کو پھر بلا سکتے ہیں۔</translation>
         </message>
         <message>
             <source>a box for %1</source>
@@ -4755,7 +4755,7 @@
         </message>
         <message>
             <source>an earlier day</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک پچھلا دن</translation>
         </message>
         <message>
             <source>another activity</source>
@@ -5421,15 +5421,15 @@
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 (%2)</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1، %2</translation>
         </message>
         <message>
             <source>%1, with %2</source>
-            <translation type="unfinished"></translation>
+            <translation>%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
     <context>
@@ -5540,7 +5540,7 @@
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
         </message>
     </context>
     <context>
@@ -5584,23 +5584,23 @@
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ گھر کی چیز ہے، اور اس گھر میں نہیں ہے۔</translation>
         </message>
         <message>
             <source>From the house, not from the box.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ گھر کی چیز ہے، ڈبے کی نہیں۔</translation>
         </message>
         <message>
             <source>In the box: %1.</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبے میں: %1۔</translation>
         </message>
         <message>
             <source>None left in the box.</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبے میں کوئی باقی نہیں۔</translation>
         </message>
         <message>
             <source>Not in this box.</source>
-            <translation type="unfinished"></translation>
+            <translation>اس ڈبے میں نہیں۔</translation>
         </message>
     </context>
     <context>

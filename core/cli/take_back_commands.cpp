@@ -1,3 +1,4 @@
+#include "core/cli/box_json.h"
 #include "core/cli/commands.h"
 
 #include "core/cli/json_input.h"

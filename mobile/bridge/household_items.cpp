@@ -14,7 +14,7 @@ std::vector<usecase::BoxItem> Household::boxItems()
 
 std::vector<usecase::ItemStanding> Household::itemsAround(const usecase::TodayMenu &today) const
 {
-    return usecase::itemsAround(today.family, m_catalogue, today.gated);
+    return usecase::itemsAround(today.family, *m_catalogue, today.gated);
 }
 
 std::optional<usecase::BoxItem> Household::boxItem(const ItemId &item)

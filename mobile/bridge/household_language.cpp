@@ -30,7 +30,7 @@ std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString 
     return files;
 }
 
-void report(const std::vector<catalogue::Problem> &problems)
+void warnOf(const std::vector<catalogue::Problem> &problems)
 {
     for (const catalogue::Problem &problem : problems)
         qWarning("%s", problem.text().c_str());
@@ -53,7 +53,7 @@ const catalogue::Catalogue &Household::catalogueIn(const QString &language)
     if (language == knownLanguages().constFirst().code) {
         made = catalogue::load(filesIn(m_places.catalogue, QStringLiteral("items")),
                                filesIn(m_places.catalogue, QStringLiteral("activities")));
-        report(made.problems());
+        warnOf(made.problems());
     } else {
         const catalogue::Catalogue &english = catalogueIn(knownLanguages().constFirst().code);
         made =
@@ -61,7 +61,7 @@ const catalogue::Catalogue &Household::catalogueIn(const QString &language)
                 ? stretched(english)
                 : catalogue::translate(english, filesIn(m_places.catalogue,
                                                         QStringLiteral("languages/") + language));
-        report(made.untranslated());
+        warnOf(made.untranslated());
     }
     return m_catalogues.emplace(language, std::move(made)).first->second;
 }

@@ -36,7 +36,7 @@ class TestGuest : public QObject
     [[nodiscard]] Outcome breakOne() const
     {
         usecase::Workplace workplace = m_grandad->workplace();
-        return usecase::noteGone(workplace, {m_child, m_crayons, {}}, box::ExceptionKind::Broken, 1,
+        return usecase::noteGone(workplace, {m_child, {}, m_crayons}, box::ExceptionKind::Broken, 1,
                                  {});
     }
 
