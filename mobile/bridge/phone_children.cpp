@@ -33,7 +33,7 @@ QVariant PhoneChildren::data(const QModelIndex &index, int role) const
 QHash<int, QByteArray> PhoneChildren::roleNames() const
 {
     return {
-        {AliasRole, "alias"}, {LabelRole, "label"}, {FamilyRole, "family"}, {PickedRole, "picked"}};
+        {AliasRole, "childName"}, {LabelRole, "label"}, {FamilyRole, "family"}, {PickedRole, "picked"}};
 }
 
 void PhoneChildren::show(std::vector<usecase::ChildOnPhone> children)

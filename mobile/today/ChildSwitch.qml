@@ -18,7 +18,7 @@ ChipFlow {
         FilterChip {
             id: chip
 
-            required property string alias
+            required property string childName
             required property string label
             required property string family
             required picked
@@ -29,7 +29,7 @@ ChipFlow {
             accessibleName: qsTr("%1's box").arg(chip.label)
             onClicked: {
                 if (!chip.picked)
-                    line.chosen(chip.family, chip.alias)
+                    line.chosen(chip.family, chip.childName)
             }
         }
     }

@@ -33,7 +33,7 @@ Sheet {
         LinkRow {
             id: row
 
-            required property string alias
+            required property string childName
             required property string label
             required property string family
             required property bool picked
@@ -43,7 +43,7 @@ Sheet {
             visible: !row.picked
             sign: "sign-box"
             text: qsTr("%1's box").arg(row.label)
-            onClicked: screen.chosen(row.family, row.alias)
+            onClicked: screen.chosen(row.family, row.childName)
         }
     }
 }

@@ -45,6 +45,16 @@ Sheet {
         bar.readOut()
     }
 
+    /// The phone's own back key goes the same way; from the first page of a first run, nowhere.
+    function backByKey(event: KeyEvent) {
+        event.accepted = screen.page > 0 || screen.another
+        if (event.accepted)
+            screen.back()
+    }
+
+    Keys.onBackPressed: event => screen.backByKey(event)
+    Keys.onEscapePressed: event => screen.backByKey(event)
+
     WelcomeViewModel {
         id: welcome
 
