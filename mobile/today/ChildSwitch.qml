@@ -22,7 +22,6 @@ ChipFlow {
 
             objectName: "child-" + chip.modelData
             text: chip.modelData
-            checkable: false
             picked: chip.modelData === line.household.child
             accessibleName: qsTr("%1's box").arg(chip.modelData)
             onClicked: line.chosen(chip.modelData)

@@ -68,6 +68,8 @@ QString stateWords(const QAccessible::State &state)
 /// What an eye sees as chosen.
 bool looksChosen(const QObject *object)
 {
+    if (object->property("acts").toBool())
+        return false; // it says so in its words
     for (const char *property : {"picked", "pegged", "chosen", "current"}) {
         if (object->property(property).typeId() == QMetaType::Bool &&
             object->property(property).toBool())

@@ -154,9 +154,14 @@ private:
             view &= onWindow(scroller).adjusted(0, 0, 0, -teeth);
         const QRectF place = onWindow(item);
         const QRectF shown = place & view.adjusted(-allowance, -allowance, allowance, allowance);
-        if (shown.height() < std::min(place.height(), view.height()) ||
-            shown.width() < place.width())
-            m_findings.append(QStringLiteral("focused out of sight: %1").arg(nameOf(item)));
+        if (shown.height() + allowance < std::min(place.height(), view.height()) ||
+            shown.width() + allowance < place.width())
+            m_findings.append(QStringLiteral("focused out of sight, %1 to %2 of %3 to %4: %5")
+                                  .arg(place.top())
+                                  .arg(place.bottom())
+                                  .arg(view.top())
+                                  .arg(view.bottom())
+                                  .arg(nameOf(item)));
         lookAtRing(*item);
     }
 
