@@ -107,7 +107,7 @@ private:
                  ? QString()
                  : QStringLiteral(" (%1)").arg(node->text(QAccessible::Description)));
         m_said.append(line);
-        if (name.trimmed().isEmpty() && role != QAccessible::PageTabList)
+        if (name.trimmed().isEmpty())
             m_findings.append(QStringLiteral("says nothing: %1, %2")
                                   .arg(roleWord(role), node->object()->objectName()));
         // An alert is gone before anybody goes through the page; a heading may be called as its
