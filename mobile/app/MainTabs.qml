@@ -10,6 +10,8 @@ TabFoot {
 
     required property AppScreens screens
 
+    name: qsTr("Places")
+
     Tab {
         objectName: "tab-today"
         text: qsTr("Today")

@@ -107,7 +107,6 @@ Column {
                 required property int index
 
                 text: day.modelData
-                checkable: false
                 picked: changes.daysAgo === day.index
                 onClicked: changes.daysAgo = day.index
             }

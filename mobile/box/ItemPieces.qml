@@ -68,7 +68,6 @@ Column {
 
                         accessibleName: qsTr("Opened: %1").arg(chip.modelData)
                         text: chip.modelData
-                        checkable: false
                         picked: card.choice === chip.index
                         onClicked: pieces.chooseOpened(card.index, chip.index)
                     }
@@ -110,7 +109,6 @@ Column {
 
                     accessibleName: qsTr("Keeps: %1").arg(keep.modelData)
                     text: keep.modelData
-                    checkable: false
                     picked: pieces.keepChoice === keep.index
                     onClicked: pieces.chooseKeep(keep.index)
                 }

@@ -94,7 +94,6 @@ Column {
 
                     accessibleName: request.name + ": " + chip.modelData
                     text: chip.modelData
-                    checkable: false
                     picked: request.step >= chip.step
                     onClicked: request.moved(chip.step)
                 }

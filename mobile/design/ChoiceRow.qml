@@ -11,13 +11,13 @@ Pressable {
     property string note: ""
     property bool exclusive: false
     property bool arabicScript: Theme.arabicScript
-    /// Follows `checked`; with `checkable: false` the caller decides it.
+    /// Follows `checked`; where the row `acts`, the caller decides it, and says it in words.
     property bool pegged: row.checked
     /// It opens something below it, and is never chosen.
     property bool acts: false
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
-    checkable: true
+    checkable: !row.acts
     accessibleName: row.text + row.sentence(row.note)
     implicitHeight: Math.max(52, row.implicitContentHeight + row.topPadding + row.bottomPadding)
     startPadding: Theme.cardPadding
@@ -25,8 +25,6 @@ Pressable {
     topPadding: 8 + paper.drop
     bottomPadding: 8 - paper.drop
     autoExclusive: row.exclusive
-    Accessible.checkable: row.checkable || !row.acts
-    Accessible.checked: row.pegged
     Accessible.onToggleAction: row.press()
 
     background: PaperEdge {

@@ -78,7 +78,6 @@ Card {
 
                 accessibleName: row.name + ": " + chip.modelData
                 text: chip.modelData
-                checkable: false
                 picked: row.currentWord === chip.index
                 onClicked: row.wordChosen(chip.index)
             }

@@ -19,6 +19,8 @@ Item {
     implicitWidth: 240
     implicitHeight: column.height
 
+    Said { text: frame.problem }
+
     Column {
         id: column
 

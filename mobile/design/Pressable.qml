@@ -55,7 +55,8 @@ T.AbstractButton {
     implicitWidth: Math.max(Theme.touchTarget, control.implicitContentWidth + control.leftPadding + control.rightPadding)
     implicitHeight: Math.max(Theme.touchTarget, control.implicitContentHeight + control.topPadding + control.bottomPadding)
 
-    Accessible.name: control.accessibleName
+    // A question needs no full stop after it.
+    Accessible.name: control.accessibleName.replace(/([.?!:؟۔])\. /g, "$1 ")
     Accessible.description: control.notNowReason
     Accessible.onPressAction: control.press()
     Keys.onReturnPressed: event => control.pressByKey(event)

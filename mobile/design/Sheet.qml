@@ -31,10 +31,11 @@ FocusScope {
     function showItem(item: Item) {
         const y = item.mapToItem(scroller.contentItem, 0, 0).y
         const room = scroller.height - sheet.teeth
+        const gap = Math.min(Theme.gap, Math.abs(room - item.height))
         if (y < scroller.contentY || item.height > room)
-            scroller.contentY = Math.max(0, y - Theme.gap)
+            scroller.contentY = Math.max(0, y - gap)
         else if (y + item.height > scroller.contentY + room)
-            scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + Theme.gap)
+            scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + gap)
     }
 
     /// On a phone lying down the foot may be cut: it scrolls by itself.

@@ -102,7 +102,6 @@ Sheet {
                 FilterChip {
                     text: qsTr("Yes")
                     accessibleName: qsTr("Yes: %1").arg(question.question)
-                    checkable: false
                     picked: question.answer === 1
                     onClicked: homeSheet.say(question.index, 1)
                 }
@@ -110,7 +109,6 @@ Sheet {
                 FilterChip {
                     text: qsTr("No")
                     accessibleName: qsTr("No: %1").arg(question.question)
-                    checkable: false
                     picked: question.answer === 2
                     onClicked: homeSheet.say(question.index, 2)
                 }

@@ -70,7 +70,6 @@ Card {
         anchors.left: parent.left
         width: Math.min(implicitWidth, parent.width)
         visible: row.whole
-        checkable: false
         picked: row.found > 0
         accessibleName: row.name + ": " + row.wholeText
         text: row.wholeText

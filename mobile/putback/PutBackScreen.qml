@@ -90,6 +90,7 @@ Sheet {
         LidWell {
             objectName: "lid"
             text: qsTr("Lid, last of all")
+            accessibleName: screen.lidOn ? qsTr("The lid is on") : text
             home: screen.lidOn
             onClicked: screen.lidOn = !screen.lidOn
         }

@@ -20,9 +20,11 @@ Column {
     ChoiceRow {
         width: parent.width
         text: row.title
-        checkable: false
         checked: row.open
-        onClicked: row.chosen()
+        onToggled: {
+            checked = Qt.binding(() => row.open)
+            row.chosen()
+        }
     }
 
     Repeater {

@@ -37,7 +37,6 @@ Column {
 
         FilterChip {
             acts: true
-            checkable: false
             text: qsTr("Forget them")
             onClicked: {
                 forget.asked = false
@@ -48,7 +47,6 @@ Column {
 
         FilterChip {
             acts: true
-            checkable: false
             text: qsTr("Keep them")
             onClicked: forget.asked = false
         }

@@ -25,7 +25,6 @@ ChipFlow {
 
             objectName: "child-" + chip.label
             text: chip.label
-            checkable: false
             accessibleName: qsTr("%1's box").arg(chip.label)
             onClicked: {
                 if (!chip.picked)

@@ -30,7 +30,7 @@ Column {
     ChoiceRow {
         objectName: "dayRow"
         width: day.width
-        checkable: false
+        acts: true
         drawing: Theme.largeText ? "" : day.drawing
         text: day.dayWords + (Theme.largeText ? "\n" : ": ") + day.name
         accessibleName: day.dayWords + ": " + day.name + sentence(note)
@@ -46,7 +46,6 @@ Column {
         FilterChip {
             visible: day.playable
             acts: true
-            checkable: false
             text: qsTr("Play it now")
             onClicked: day.playWanted()
         }
@@ -54,7 +53,6 @@ Column {
         FilterChip {
             visible: !day.kept && day.drawing.length > 0
             acts: true
-            checkable: false
             text: qsTr("Keep it here")
             onClicked: day.keepWanted()
         }
@@ -62,7 +60,6 @@ Column {
         FilterChip {
             visible: !day.played
             acts: true
-            checkable: false
             text: qsTr("Another one")
             onClicked: day.anotherWanted()
         }
@@ -70,7 +67,6 @@ Column {
         FilterChip {
             visible: !day.free
             acts: true
-            checkable: false
             text: qsTr("Leave it free")
             onClicked: day.freeWanted()
         }
@@ -78,7 +74,6 @@ Column {
         FilterChip {
             visible: day.kept || day.free
             acts: true
-            checkable: false
             text: qsTr("Let the plan decide")
             onClicked: day.giveBackWanted()
         }

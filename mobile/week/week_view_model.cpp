@@ -33,7 +33,7 @@ QStringList WeekViewModel::rowKeys() const
 {
     QStringList keys;
     for (int row = 0; row < rowCount(); ++row)
-        keys.append(fromCore(wording::weekdayWord(dayAt(row)->day)));
+        keys.append(translated(wording::weekdayWord(dayAt(row)->day)));
     return keys;
 }
 

@@ -1,6 +1,6 @@
 """A whole evening with Fin, by ear: kite, offers, play, putting back, box, settings.
 
-    an_evening.py APP CLI [--aloud]
+    an_evening.py APP CLI URDU_TRANSLATION [--aloud]
 
 Nothing is found by its place: what has no name, no role or no action cannot be used here.
 """
@@ -10,6 +10,7 @@ import os
 import subprocess
 import sys
 import tempfile
+import xml.etree.ElementTree
 
 from reader import Missing, Reader
 
@@ -24,13 +25,18 @@ class Evening:
         self._app, self._cli, self._aloud = app, cli, aloud
         subprocess.run([cli, "demo", folder], check=True, stdout=subprocess.DEVNULL)
         self._store = os.path.join(folder, DEMO_STORE)
+        self._process = None
         self._reader = None
 
     def start(self, *options):
         command = [self._app, "--store", self._store, "--clock", MONDAY_EVENING, *options]
-        process = subprocess.Popen(command)
+        self._process = subprocess.Popen(command)
         self._reader = Reader("lidlark")
-        return process
+
+    def end(self):
+        if self._process is not None:
+            self._process.terminate()
+            self._process.wait()
 
     def page(self, title):
         if self._aloud:
@@ -42,7 +48,7 @@ class Evening:
         told = subprocess.run(
             [self._cli, "box", "--store", self._store, "--clock", MONDAY_EVENING, "--json"],
             check=True, capture_output=True, text=True)
-        item = next(item for item in json.loads(told.stdout)["data"]["items"]
+        item = next(item for item in json.loads(told.stdout)["items"]
                     if item["id"] == "crayons")
         return item["low"]
 
@@ -56,7 +62,7 @@ class Evening:
         self._reader.focus_is_on("What is your kite doing?")
         self.page("Kite")
         press("Flying steady")
-        hear("Thank you for showing me.")
+        self._reader.is_told("Thank you for showing me.")
         self._reader.is_marked("Flying steady", "chosen")
         press("adult: hold")
         hear("Play with Fin")
@@ -64,7 +70,7 @@ class Evening:
     def hear_three_offers(self):
         self._reader.hear("Flying steady")
         offers = [name for role, name, _ in self._reader.page()
-                  if role in ("push button", "button") and ". play " in name]
+                  if role in ("push button", "button") and "Minutes: " in name]
         if len(offers) != 3:
             raise Missing(f"three offers, not {len(offers)}: {offers}")
         self.page("Today, after the kite")
@@ -81,7 +87,7 @@ class Evening:
         self._reader.is_marked("Easier", "on")
         for step in range(2, int(said.split()[-1]) + 1):
             press("Next step")
-            hear(f"Step {step} of ")
+            self._reader.is_told(f"Step {step} of ")
         self.page("Last step")
         press("Put back")
 
@@ -92,9 +98,8 @@ class Evening:
         press("Something's different")
         hear("Something's different")
         press("Short crayons: broken")
+        self._reader.is_marked("Short crayons: broken", "on")
         self.page("What is different")
-        press("Short crayons: 1")
-        self._reader.is_marked("Short crayons: 1", "chosen")
         press("The rest is back")
         hear("All home")
         self.page("Noticed")
@@ -122,25 +127,40 @@ class Evening:
         hear("Play with Fin")
 
 
+    def read_in_urdu(self, translations):
+        """The four places, as the translation says them."""
+        if not os.path.exists(translations):
+            print("Urdu: this build has none.")
+            return
+        self.end()
+        self.start("--language", "ur")
+        tree = xml.etree.ElementTree.parse(translations)
+        said = {message.findtext("source"): message.findtext("translation")
+                for message in tree.iter("message")}
+        for place in ("Today", "Box", "Notebook", "Crew"):
+            self._reader.hear(said[place])
+        self.page("Today in Urdu")
+
+
 def main():
-    app, cli = sys.argv[1:3]
+    app, cli, translations = sys.argv[1:4]
     with tempfile.TemporaryDirectory(prefix="lidlark-evening-") as folder:
         evening = Evening(app, cli, folder, "--aloud" in sys.argv)
         before = evening.crayons()
-        process = evening.start()
         try:
+            evening.start()
             evening.show_the_kite()
             evening.hear_three_offers()
             evening.play()
             evening.put_back_with_one_crayon_broken()
             evening.read_the_box(before)
             evening.read_twice_as_large()
+            evening.read_in_urdu(translations)
         except Missing as missing:
             print(f"The evening stopped: {missing}")
             return 1
         finally:
-            process.terminate()
-            process.wait()
+            evening.end()
     print("An evening by ear: walked to its end.")
     return 0
 

@@ -5,7 +5,7 @@ import time
 import gi
 
 gi.require_version("Atspi", "2.0")
-from gi.repository import Atspi  # noqa: E402  (the version comes first)
+from gi.repository import Atspi, GLib  # noqa: E402  (the version comes first)
 
 LIMIT_S = 30.0  # generous: it is only reached when something is missing
 LOOK_AGAIN_S = 0.05
@@ -21,8 +21,26 @@ class Reader:
     """Hears one app."""
 
     def __init__(self, app_name):
+        self._news = []
+        # An alert that appears is read out at once, wherever the reader is on the page.
+        self._listener = Atspi.EventListener.new(self._take_news)
+        self._listener.register("object:state-changed:showing")
         self._app = self._until(lambda: self._find_app(app_name), f"no app called {app_name}")
         self._app.set_cache_mask(Atspi.Cache.NONE)
+
+    def _take_news(self, event):
+        try:
+            if event.detail1 and event.source.get_role() == Atspi.Role.ALERT:
+                self._news.append(event.source.get_name())
+        except GLib.Error:
+            pass  # it went away while it was asked
+
+    def is_told(self, start):
+        """Waits until an alert that begins so has been read out."""
+        self._until(
+            lambda: any(words.startswith(start) for words in self._news),
+            lambda: f"nobody was told \"{start}\", only {self._news}",
+        )
 
     @staticmethod
     def _find_app(name):
@@ -41,22 +59,25 @@ class Reader:
         while True:
             try:
                 found = look()
-            except gi.repository.GLib.Error:
+            except GLib.Error:
                 found = None  # it went away while it was looked at
             if found:
                 return found
             if time.monotonic() > end:
                 raise Missing(problem() if callable(problem) else problem)
+            while GLib.MainContext.default().iteration(False):
+                pass  # what has been told meanwhile
             time.sleep(LOOK_AGAIN_S)
 
-    def _nodes(self):
+    def _nodes(self, hidden_too=False):
         def walk(node):
             if node is None:
                 return
             states = node.get_state_set()
-            if node is not self._app and not states.contains(Atspi.StateType.SHOWING):
-                return
-            yield node, states
+            shows = node is self._app or states.contains(Atspi.StateType.SHOWING)
+            if shows or hidden_too:
+                yield node, states
+            # A page scrolls under its window: what holds something that shows may itself not show.
             for index in range(node.get_child_count()):
                 yield from walk(node.get_child_at_index(index))
 
@@ -95,7 +116,20 @@ class Reader:
                 return node
             if states.contains(Atspi.StateType.ENABLED) and self._action_of(node) is not None:
                 return node
+        self._go_to(start)
         return None
+
+    def _go_to(self, start):
+        """Below the fold nothing shows; what gets the focus there is scrolled into view."""
+        for node, states in self._nodes(hidden_too=True):
+            if (node.get_name().startswith(start)
+                    and states.contains(Atspi.StateType.FOCUSABLE)
+                    and not states.contains(Atspi.StateType.SHOWING)):
+                place = node.get_component_iface()
+                if place is not None:
+                    place.grab_focus()
+                if node.get_state_set().contains(Atspi.StateType.SHOWING):
+                    return
 
     @staticmethod
     def _action_of(node):

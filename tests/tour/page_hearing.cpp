@@ -68,6 +68,8 @@ QString stateWords(const QAccessible::State &state)
 /// What an eye sees as chosen.
 bool looksChosen(const QObject *object)
 {
+    if (object->property("acts").toBool())
+        return false; // it says so in its words
     for (const char *property : {"picked", "pegged", "chosen", "current"}) {
         if (object->property(property).typeId() == QMetaType::Bool &&
             object->property(property).toBool())
@@ -105,7 +107,7 @@ private:
                  ? QString()
                  : QStringLiteral(" (%1)").arg(node->text(QAccessible::Description)));
         m_said.append(line);
-        if (name.trimmed().isEmpty() && role != QAccessible::PageTabList)
+        if (name.trimmed().isEmpty())
             m_findings.append(QStringLiteral("says nothing: %1, %2")
                                   .arg(roleWord(role), node->object()->objectName()));
         // An alert is gone before anybody goes through the page; a heading may be called as its

@@ -150,13 +150,24 @@ private:
         if (item == nullptr || !m_stops.contains(item))
             return;
         QRectF view(QPointF(), m_window->size());
-        if (const QQuickItem *scroller = scrollerOf(item))
-            view &= onWindow(scroller).adjusted(0, 0, 0, -teeth);
+        if (const QQuickItem *scroller = scrollerOf(item)) {
+            const QRectF scrolled = onWindow(scroller);
+            const bool onCloth = scrolled.bottom() >= view.bottom();
+            view &= scrolled.adjusted(0, 0, 0, onCloth ? 0 : -teeth);
+        }
         const QRectF place = onWindow(item);
-        const QRectF shown = place & view.adjusted(-allowance, -allowance, allowance, allowance);
-        if (shown.height() < std::min(place.height(), view.height()) ||
-            shown.width() < place.width())
-            m_findings.append(QStringLiteral("focused out of sight: %1").arg(nameOf(item)));
+        const QRectF room = view.adjusted(-allowance, -allowance, allowance, allowance);
+        // What is taller than the page begins at its top.
+        const bool seen = place.height() <= view.height()
+                              ? room.contains(place)
+                              : room.contains(place.topLeft()) && room.contains(place.topRight());
+        if (!seen)
+            m_findings.append(QStringLiteral("focused out of sight, %1 to %2 of %3 to %4: %5")
+                                  .arg(place.top())
+                                  .arg(place.bottom())
+                                  .arg(view.top())
+                                  .arg(view.bottom())
+                                  .arg(nameOf(item)));
         lookAtRing(*item);
     }
 

@@ -27,7 +27,8 @@ class TestGuest : public QObject
     [[nodiscard]] int left() const
     {
         usecase::Workplace workplace = m_grandad->workplace();
-        for (const store::ItemRow &row : usecase::loadFamily(workplace, m_child)->items) {
+        const auto family = usecase::loadFamily(workplace, m_child);
+        for (const store::ItemRow &row : family->items) {
             if (row.item == m_crayons)
                 return row.low;
         }

@@ -134,7 +134,7 @@ void TestDesignAccessible::theCurrentTabIsSelected()
 
 void TestDesignAccessible::theChosenOneIsChecked()
 {
-    QVERIFY(Shown("FilterChip { text: 'Quiet'; checked: true }").spoken()->state().checked);
+    QVERIFY(Shown("FilterChip { text: 'Quiet'; picked: true }").spoken()->state().checked);
     QVERIFY(Shown("ChildTile { text: 'Resting'; picked: true }").spoken()->state().selected);
     QVERIFY(!Shown("ChoiceRow { text: 'Dark' }").spoken()->state().checked);
 }
