@@ -56,7 +56,7 @@ Evening openEveryPage(const QDir &folder, const PhoneInHand &phone)
     window->resize(phone.size);
     auto *screens = window->findChild<QObject *>(QStringLiteral("screens"));
     screens->setProperty("item", QStringLiteral("dough"));
-    Account account(folder, window);
+    Account account(folder, window, phone.checks);
     Hand::settle(400);
     for (const char *route : beforePlay)
         open(account, screens, route);
@@ -67,7 +67,7 @@ Evening openEveryPage(const QDir &folder, const PhoneInHand &phone)
     (void)graph.playInHand().stop();
     for (const char *route : afterPlay)
         open(account, screens, route);
-    return {account.text(), account.failed(), account.hardToRead()};
+    return {account.text(), account.failed(), account.findings()};
 }
 
 } // namespace lidlark::test
