@@ -1,5 +1,6 @@
 #include "core/cli/commands.h"
 
+#include "core/cli/box_json.h"
 #include "core/cli/json_input.h"
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
