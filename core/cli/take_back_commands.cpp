@@ -1,6 +1,7 @@
 #include "core/cli/box_json.h"
 #include "core/cli/commands.h"
 
+#include "core/cli/box_json.h"
 #include "core/cli/json_input.h"
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"

@@ -37,7 +37,7 @@ Outcome writeOwnNote(Database &database, const LaneSubject &subject,
     if (note)
         query->bind(3, note->child.value)
             .bind(4, note->words)
-            .bind(5, note->phrase ? play::notePhraseNames.of(*note->phrase) : std::string_view())
+            .bind(5, note->phrase ? play::notePhraseNames.of(*note->phrase) : std::string_view(""))
             .bind(6, note->author)
             .bind(7, std::int64_t{note->when.day.number})
             .bind(8, static_cast<std::int64_t>(note->when.part))

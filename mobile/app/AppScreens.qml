@@ -67,14 +67,17 @@ FocusScope {
         screens.go("noted")
     }
 
-    /// A play whose end was taken back asks what became of it again.
-    function goOnAfterTakingBack(where: string) {
+    /// A play whose end was taken back asks what became of it again; one that has ended after all
+    /// does not.
+    function goOnAfterSecondThought(where: string) {
         const wasOpen = screens.playInHand.active
         screens.playInHand.reload()
         if (screens.playInHand.active && !wasOpen) {
             if (!screens.playInHand.fromBefore)
                 screens.playInHand.startPuttingBack()
             screens.begin()
+        } else if (wasOpen && !screens.playInHand.active) {
+            screens.go("today")
         } else if (where !== screens.route) {
             screens.go(where)
         }
@@ -153,7 +156,9 @@ FocusScope {
 
     function goBack() {
         const where = screens.backFrom(screens.route)
-        if (where.length > 0)
+        if (screens.route === "noted")
+            screens.goOnAfterSecondThought(where)
+        else if (where.length > 0)
             screens.go(where)
     }
 
@@ -286,8 +291,8 @@ FocusScope {
         width: screens.pageWidth
         anchors.bottom: parent.bottom
         household: screens.household
-        welcome: screens.adultPages.includes(screens.route)
-        onTakenBack: screens.goOnAfterTakingBack(screens.route)
+        onAdultPage: screens.adultPages.includes(screens.route)
+        onSecondThought: screens.goOnAfterSecondThought(screens.route)
         onFailed: problem => screens.problem = problem
     }
 }

@@ -11,14 +11,15 @@ Item {
 
     required property Household household
     /// Pages for adults on which there is room for it.
-    property bool welcome: false
-    readonly property bool shown: slip.welcome && just.text.length > 0
+    property bool onAdultPage: false
+    readonly property bool shown: slip.onAdultPage && just.text.length > 0
     readonly property int serial: just.serial
     property int moves: 0
     property int serialAtTap: 0
     property bool tappedHere: false
 
-    signal takenBack()
+    /// What was noted counts no more, or counts again.
+    signal secondThought()
     signal failed(string problem)
 
     /// Another page was gone to: the first shows what was noted, the next no more.
@@ -94,10 +95,9 @@ Item {
             text: just.takenBack ? qsTr("Put it in again") : qsTr("Take back")
             accessibleName: just.takenBack ? qsTr("Put it in again: %1").arg(just.text) : qsTr("Take back: %1").arg(just.text)
             onClicked: {
-                if (just.takenBack)
-                    just.putInAgain()
-                else if (just.takeBack())
-                    slip.takenBack()
+                slip.moves = 0
+                if (just.takenBack ? just.putInAgain() : just.takeBack())
+                    slip.secondThought()
             }
         }
     }

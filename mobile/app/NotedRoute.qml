@@ -10,5 +10,5 @@ NotedTodayScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onBack: route.screens.goOnAfterTakingBack(route.screens.notedBack)
+    onBack: route.screens.goBack()
 }
