@@ -46,15 +46,16 @@ int difference(QRgb one, QRgb other)
                      std::abs(qBlue(one) - qBlue(other))});
 }
 
+/// @param with and the other: of four bytes a dot, as windows are grabbed.
 std::vector<Dot> dotsOf(const QImage &with, const QImage &without, const QRect &where)
 {
     std::vector<Dot> dots;
     for (int y = where.top(); y <= where.bottom(); ++y) {
+        const auto *inks = reinterpret_cast<const QRgb *>(with.constScanLine(y));
+        const auto *grounds = reinterpret_cast<const QRgb *>(without.constScanLine(y));
         for (int x = where.left(); x <= where.right(); ++x) {
-            const QRgb ink = with.pixel(x, y);
-            const QRgb ground = without.pixel(x, y);
-            if (difference(ink, ground) >= leastDifference)
-                dots.push_back({ink, ground, ratioOf(ink, ground)});
+            if (inks[x] != grounds[x] && difference(inks[x], grounds[x]) >= leastDifference)
+                dots.push_back({inks[x], grounds[x], ratioOf(inks[x], grounds[x])});
         }
     }
     return dots;
@@ -63,9 +64,10 @@ std::vector<Dot> dotsOf(const QImage &with, const QImage &without, const QRect &
 /// The colour of the dots that differ most: the middle one of the strongest tenth.
 QColor fullColour(std::vector<Dot> &dots)
 {
-    std::sort(dots.begin(), dots.end(),
-              [](const Dot &one, const Dot &other) { return one.ratio > other.ratio; });
-    return QColor(dots[dots.size() / 20].ink);
+    const auto middle = dots.begin() + static_cast<std::ptrdiff_t>(dots.size() / 20);
+    std::nth_element(dots.begin(), middle, dots.end(),
+                     [](const Dot &one, const Dot &other) { return one.ratio > other.ratio; });
+    return QColor(middle->ink);
 }
 
 /// The grounds that at least a twelfth of the dots lie on, colours that are nearly alike as one.
@@ -87,6 +89,7 @@ std::vector<QColor> groundsOf(const std::vector<Dot> &dots)
 Ink inkOf(const QImage &with, const QImage &without, const QRect &where)
 {
     Ink ink;
+    Q_ASSERT(with.depth() == 32 && without.depth() == 32);
     std::vector<Dot> dots = dotsOf(with, without, where.intersected(with.rect()));
     ink.pixels = static_cast<int>(dots.size());
     if (dots.empty())
@@ -113,7 +116,9 @@ int greyDifference(const QImage &one, const QImage &other, const QRect &where)
     int differing = 0;
     for (int y = area.top(); y <= area.bottom(); ++y) {
         for (int x = area.left(); x <= area.right(); ++x) {
-            differing += ratioOf(greyOne.pixel(x, y), greyOther.pixel(x, y)) >= standsOut ? 1 : 0;
+            const QRgb before = greyOne.pixel(x, y);
+            const QRgb after = greyOther.pixel(x, y);
+            differing += before != after && ratioOf(before, after) >= standsOut ? 1 : 0;
         }
     }
     return differing;

@@ -2,7 +2,6 @@
 
 #include "tests/audit/findings.h"
 #include "tests/audit/hidden.h"
-#include "tests/audit/ink.h"
 
 namespace lidlark::audit {
 
@@ -14,6 +13,9 @@ constexpr double largePixels = 24;
 constexpr double largeBoldPixels = 18.66;
 /// Fewer dots are the corner of a letter at the edge of what is in view.
 constexpr int leastDots = 6;
+
+/// Of words that are higher than what is in view, so much is looked at.
+constexpr double enoughLines = 48;
 
 std::vector<QQuickItem *> itemsOf(const std::vector<Part> &parts)
 {
@@ -38,10 +40,9 @@ double wantedOf(const QQuickItem *words)
     return large ? largeRatio : textRatio;
 }
 
-bool isWhole(const Part &part, const QQuickWindow *window)
+bool isEnough(const Part &part, const QRectF &seen)
 {
-    const QRectF seen = inView(part, window);
-    return seen.height() + 1 >= std::min(part.where.height(), window->height() * 0.3) &&
+    return seen.height() + 1 >= std::min(part.where.height(), enoughLines) &&
            seen.width() + 1 >= part.where.width();
 }
 
@@ -52,25 +53,29 @@ void WordsLook::look(const Page &page)
     const QImage whole = m_window->grabWindow();
     const QImage wordless = without(page.words(), m_window);
     for (const Part &words : page.words()) {
-        if (m_seen.contains(words.item) || !isWhole(words, m_window))
+        const QRectF seen = inView(words, m_window);
+        if (!isEnough(words, seen) || seen.height() <= m_sights[words.item].height)
             continue;
-        const Ink ink = inkOf(whole, wordless, inView(words, m_window).toAlignedRect());
-        if (ink.pixels < leastDots)
-            continue;
-        m_seen.insert(words.item);
-        if (ink.ratio < wantedOf(words.item) && !isInactive(words.item))
-            m_findings.append(QStringLiteral("faint words, %1:1 (%2 on %3): %4")
-                                  .arg(shown(ink.ratio), ink.colour.name(), ink.ground.name(),
-                                       quoted(words.name)));
+        const Ink ink = inkOf(whole, wordless, seen.toAlignedRect());
+        if (ink.pixels >= leastDots)
+            m_sights[words.item] = {seen.height(), ink};
     }
 }
 
-QStringList WordsLook::findings(const Page &page) const
+QStringList WordsLook::findings(const Page &page, bool wholePage) const
 {
-    QStringList findings = m_findings;
+    QStringList findings;
     for (const Part &words : page.words()) {
-        if (!m_seen.contains(words.item) && !words.name.trimmed().isEmpty())
-            findings.append(QStringLiteral("words that are never seen: %1").arg(quoted(words.name)));
+        const Sight sight = m_sights[words.item];
+        const bool lookedAt = wholePage || inView(words, m_window) == words.where;
+        if (sight.height > 0 && sight.ink.ratio < wantedOf(words.item) && !isInactive(words.item))
+            findings.append(QStringLiteral("faint words, %1:1 (%2 on %3): %4")
+                                .arg(shown(sight.ink.ratio), sight.ink.colour.name(),
+                                     sight.ink.ground.name(), quoted(words.name)));
+        if (sight.height == 0 && lookedAt && !page.isPartlyCovered() &&
+            !words.name.trimmed().isEmpty())
+            findings.append(
+                QStringLiteral("words that are never seen: %1").arg(quoted(words.name)));
     }
     return findings;
 }
@@ -126,7 +131,8 @@ QStringList checkParts(const Page &page)
         // What is written on has its edge round it.
         const bool field = control.item->inherits("QQuickTextInput") ||
                            control.item->inherits("QQuickTextEdit");
-        if (!isInactive(control.item) && !field)
+        const bool wholePage = control.item->objectName() == QStringLiteral("wake");
+        if (!isInactive(control.item) && !field && !wholePage)
             add(faintControl(control, wordless, controlless, window));
     }
     return findings;

@@ -2,8 +2,9 @@
 
 #include "tests/audit/page.h"
 
-#include <QImage>
-#include <QSet>
+#include "tests/audit/ink.h"
+
+#include <QHash>
 #include <QStringList>
 
 namespace lidlark::audit {
@@ -20,12 +21,18 @@ public:
     /// Looks at the page as it stands.
     void look(const Page &page);
     /// Too faint, or never seen at any place that was looked at.
-    [[nodiscard]] QStringList findings(const Page &page) const;
+    /// @param wholePage what lies below the window was scrolled to as well.
+    [[nodiscard]] QStringList findings(const Page &page, bool wholePage) const;
 
 private:
+    /// What was seen of some words where most of them was in view.
+    struct Sight {
+        double height = 0;
+        Ink ink;
+    };
+
     QQuickWindow *m_window;
-    QSet<const QQuickItem *> m_seen;
-    QStringList m_findings;
+    QHash<const QQuickItem *, Sight> m_sights;
 };
 
 /// What is too faint of signs and controls: of each picture some part stands out from what lies

@@ -112,7 +112,8 @@ void Page::read(QQuickItem *item, QQuickItem *scroller)
 bool Page::isCovered(const Part &part) const
 {
     for (const QQuickItem *cover : m_covers) {
-        if (!liesIn(part.item, cover) && whole(cover).intersects(part.where))
+        const bool all = whole(cover).contains(QRectF(QPointF(), m_window->size()));
+        if (!liesIn(part.item, cover) && (all || whole(cover).intersects(part.where)))
             return true;
     }
     return false;

@@ -28,6 +28,8 @@ public:
     [[nodiscard]] const std::vector<Part> &controls() const { return m_controls; }
     [[nodiscard]] const std::vector<Part> &pictures() const { return m_pictures; }
     [[nodiscard]] const std::vector<QQuickItem *> &scrollers() const { return m_scrollers; }
+    /// Something lies over a part of it, to be put away first.
+    [[nodiscard]] bool isPartlyCovered() const { return !m_covers.empty(); }
     /// Areas that take a touch and are no control.
     [[nodiscard]] const std::vector<Part> &touched() const { return m_touched; }
 

@@ -12,6 +12,8 @@ namespace {
 
 constexpr QSize ordinary{360, 800};
 constexpr QSize smallest{320, 568};
+/// The whole collection is much longer, of rows that are all alike.
+constexpr int mostPlaces = 8;
 
 QString named(const Shown &way)
 {
@@ -138,15 +140,15 @@ void StopAudit::lookAt(const Shown &way)
 QStringList StopAudit::lookAtWords() const
 {
     WordsLook words(m_stop.window);
-    for (;;) {
+    bool more = true;
+    for (int place = 0; more && place < mostPlaces; ++place) {
         const Page page(m_stop.window);
         words.look(page);
-        if (!scrollOn(page.scrollers()))
-            break;
+        more = scrollOn(page.scrollers());
     }
     const Page page(m_stop.window);
     scrollToTop(page.scrollers());
-    return words.findings(page);
+    return words.findings(Page(m_stop.window), !more);
 }
 
 void StopAudit::add(const QStringList &findings, const Shown &way)

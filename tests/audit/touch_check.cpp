@@ -18,6 +18,13 @@ bool overlap(const QRectF &one, const QRectF &other, double more)
     return common.width() > more && common.height() > more;
 }
 
+/// Of a sign its target is twice as large as what is drawn, and words may stand at its edge.
+QRectF drawnOf(const Part &control)
+{
+    const double spare = isA(control.item, QStringLiteral("SignButton")) ? 12 : 0;
+    return control.where.adjusted(spare, spare, -spare, -spare);
+}
+
 bool apart(const Part &one, const Part &other)
 {
     return !liesIn(one.item, other.item) && !liesIn(other.item, one.item) &&
@@ -66,7 +73,7 @@ QStringList checkTouch(const Page &page)
                                     .arg(quoted(one->name), quoted(other->name)));
         }
         for (const Part &words : page.words()) {
-            if (apart(words, *one) && overlap(words.where, one->where, allowance))
+            if (apart(words, *one) && overlap(words.where, drawnOf(*one), allowance))
                 findings.append(QStringLiteral("words on a control: %1 on %2")
                                     .arg(quoted(words.name), quoted(one->name)));
         }
@@ -87,8 +94,20 @@ bool isSmallest(const QQuickWindow *window)
     return window->height() <= 568;
 }
 
+/// A child's picture that an adult taps, for a guess of their own, may be as small as any control.
+bool isTappedByAdult(const QQuickItem *item)
+{
+    for (; item != nullptr; item = item->parentItem()) {
+        if (item->property("byAdult").toBool())
+            return true;
+    }
+    return false;
+}
+
 bool isChilds(const Part &control)
 {
+    if (isTappedByAdult(control.item))
+        return false;
     for (const char *type : {"ChildTile", "HomeWell", "LidWell"}) {
         if (isA(control.item, QString::fromLatin1(type)))
             return true;

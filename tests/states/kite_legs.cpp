@@ -24,7 +24,7 @@ void askForTheKite(Walk &walk)
     walk.see("play-after-kite");
     walk.tap("Stop here");
     walk.see("putback-after-kite");
-    walk.tap("All back");
+    walk.tap("Done");
     walk.see("noticed-kite");
     walk.tap("What is the kite doing now");
     walk.see("kite-after");

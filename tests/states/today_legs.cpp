@@ -17,7 +17,7 @@ void lookAtToday(Walk &walk)
     walk.tap("That's");
     walk.see("today-room");
     walk.tap("Three others");
-    walk.tap("Quiet");
+    walk.tap("#filter-quiet");
     walk.see("today-quiet");
     walk.tap("Everything");
     walk.see("everything");
@@ -48,7 +48,7 @@ void lookAway(Walk &walk)
     walk.tap("Away from home");
     walk.see("today-away");
     walk.tap("One hand");
-    walk.tap("Ill");
+    walk.tap("Someone is ill");
     walk.see("today-few");
 }
 
@@ -67,7 +67,7 @@ void lookAtManyChildren(Walk &walk)
 {
     walk.see("today-many-children");
     walk.tap("Box");
-    walk.tap("What is asked for");
+    walk.tap("What to ask for");
     walk.see("requests-therapist");
 }
 

@@ -116,6 +116,8 @@ void Walk::see(const char *state)
     if (!m_failed.isEmpty())
         return;
     m_last = QString::fromUtf8(state);
+    QTest::mouseMove(m_window, {1, 1}); // a finger leaves nothing hovered
+    Hand::settle(20);
     m_seen({m_last, m_window, &m_graph});
 }
 

@@ -31,12 +31,12 @@ void copyCatalogue(const QString &folder)
                               std::filesystem::copy_options::overwrite_existing);
 }
 
-mobile::StartOptions startOn(const Leg &leg, const QDir &folder, const QString &language)
+/// Names in the current folder: a path on a screen is the same on every machine.
+mobile::StartOptions startOn(const Leg &leg, const QString &language)
 {
     mobile::StartOptions options;
-    options.store = folder.filePath(QString::fromUtf8(leg.store));
-    if (leg.catalogue != nullptr)
-        options.catalogue = folder.filePath(QString::fromUtf8(leg.catalogue));
+    options.store = QString::fromUtf8(leg.store);
+    options.catalogue = QString::fromUtf8(leg.catalogue);
     options.fromMs = msFromText(leg.clock);
     options.textScale = 1.0;
     options.scheme = 0;
@@ -87,7 +87,8 @@ QString Wander::walk(const Leg &leg, const QString &language, Trail &trail,
     std::unique_ptr<mobile::Voice> voice;
     if (leg.aloud)
         voice = std::make_unique<ListeningVoice>(std::make_shared<QStringList>());
-    mobile::Graph graph(startOn(leg, folder, language), std::move(voice));
+    QDir::setCurrent(folder.path());
+    mobile::Graph graph(startOn(leg, language), std::move(voice));
     if (!graph.show())
         return QStringLiteral("the window could not be made");
     auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
