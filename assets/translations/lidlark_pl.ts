@@ -1,0 +1,4854 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="pl" sourcelanguage="en">
+    <context>
+        <name>AgeKeys</name>
+        <message>
+            <source>%1 or more</source>
+            <translation>%1 lub więcej</translation>
+        </message>
+        <message>
+            <source>under 1</source>
+            <translation>poniżej 1</translation>
+        </message>
+    </context>
+    <context>
+        <name>AppScreens</name>
+        <message>
+            <source>Back to today</source>
+            <translation>Wróć do „Dziś”</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Schowaj</translation>
+        </message>
+        <message>
+            <source>This page could not be opened. Nothing was changed.</source>
+            <translation>Nie udało się otworzyć tej strony. Nic się nie zmieniło.</translation>
+        </message>
+    </context>
+    <context>
+        <name>AvoidQuestion</name>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Don't know</source>
+            <translation>Nie wiem</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nie</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Tak</translation>
+        </message>
+    </context>
+    <context>
+        <name>AwayPage</name>
+        <message>
+            <source>"Don't know" is a good answer. It counts as yes until somebody knows.</source>
+            <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BeforeAndNow</name>
+        <message>
+            <source>adult: hold</source>
+            <translation>dorosły: trzymaj</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <translation>przed</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>teraz</translation>
+        </message>
+    </context>
+    <context>
+        <name>BoxScreen</name>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Box is here</source>
+            <translation>Pudełko jest tutaj</translation>
+        </message>
+        <message>
+            <source>Count it all</source>
+            <translation>Policz wszystko</translation>
+        </message>
+        <message>
+            <source>Count it all together</source>
+            <translation>Policzcie wszystko razem</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>Nie ma tutaj</translation>
+        </message>
+        <message>
+            <source>Nothing on the lid list</source>
+            <translation>Lista z wieczka jest pusta</translation>
+        </message>
+        <message>
+            <source>Play needs nothing from the box, then. Count again when something has come.</source>
+            <translation>Do zabawy nie trzeba więc nic z pudełka. Policz znowu, gdy coś przyjdzie.</translation>
+        </message>
+        <message>
+            <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
+            <translation>Zapisane na tym telefonie: nie ma go tutaj. Są tylko zabawy, do których nie trzeba nic z pudełka.</translation>
+        </message>
+        <message>
+            <source>The last count was a month ago.</source>
+            <translation>Ostatnie liczenie było miesiąc temu.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Spróbuj znowu</translation>
+        </message>
+        <message>
+            <source>What to ask for</source>
+            <translation>O co poprosić</translation>
+        </message>
+    </context>
+    <context>
+        <name>BurstScreen</name>
+        <message>
+            <source>All pieces found</source>
+            <translation>Są wszystkie kawałki</translation>
+        </message>
+        <message>
+            <source>Can't find a piece</source>
+            <translation>Brakuje kawałka</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChildPage</name>
+        <message>
+            <source>How many years old?</source>
+            <translation>Ile ma lat?</translation>
+        </message>
+        <message>
+            <source>No surname, no birth date. Everything stays on this phone.</source>
+            <translation>Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
+        </message>
+        <message>
+            <source>Whose box is it? A first name or a letter</source>
+            <translation>Czyje to pudełko? Imię albo litera</translation>
+        </message>
+        <message>
+            <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.</source>
+            <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChildSwitch</name>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChooseScreen</name>
+        <message>
+            <source>Read aloud</source>
+            <translation>Czytaj na głos</translation>
+        </message>
+        <message>
+            <source>You choose. We play together.</source>
+            <translation>Wybierasz ty. Bawimy się razem.</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>dorosły: trzymaj</translation>
+        </message>
+        <message>
+            <source>adult: hold to begin</source>
+            <translation>dorosły: trzymaj, żeby zacząć</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountOne</name>
+        <message>
+            <source>All %1 here</source>
+            <translation>Jest wszystko: %1</translation>
+        </message>
+        <message>
+            <source>It is here</source>
+            <translation>Jest</translation>
+        </message>
+        <message>
+            <source>None here</source>
+            <translation>Nie ma nic</translation>
+        </message>
+        <message>
+            <source>One more: %1, %2 counted</source>
+            <translation>Jedno więcej: %1, policzone: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountResult</name>
+        <message>
+            <source>All as expected</source>
+            <translation>Wszystko się zgadza</translation>
+        </message>
+        <message>
+            <source>The count holds from now on, on every phone that shares the box.</source>
+            <translation>To liczenie obowiązuje od teraz, na każdym telefonie, który ma to pudełko.</translation>
+        </message>
+        <message>
+            <source>What differs</source>
+            <translation>Co się różni</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountScreen</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 z %2</translation>
+        </message>
+        <message>
+            <source>Back to the box</source>
+            <translation>Wróć do pudełka</translation>
+        </message>
+        <message>
+            <source>Count it all</source>
+            <translation>Policz wszystko</translation>
+        </message>
+        <message>
+            <source>Count it first</source>
+            <translation>Najpierw policz</translation>
+        </message>
+        <message>
+            <source>Count together what lies in the box now, and look each one over. What is missing is only missing.</source>
+            <translation>Policzcie razem, co teraz leży w pudełku, i obejrzyjcie każdą rzecz. Czego brakuje, tego tylko brakuje.</translation>
+        </message>
+        <message>
+            <source>Counted</source>
+            <translation>Policzone</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>One back</source>
+            <translation>Jedno wstecz</translation>
+        </message>
+        <message>
+            <source>One by one, with the pictures</source>
+            <translation>Po kolei, z obrazkami</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+        <message>
+            <source>See the list</source>
+            <translation>Zobacz listę</translation>
+        </message>
+        <message>
+            <source>That's what is here</source>
+            <translation>Tyle tu jest</translation>
+        </message>
+    </context>
+    <context>
+        <name>CrewScreen</name>
+        <message>
+            <source>%1 writes on this phone</source>
+            <translation>Na tym telefonie pisze %1</translation>
+        </message>
+        <message>
+            <source>Crew</source>
+            <translation>Załoga</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>Karta domu</translation>
+        </message>
+        <message>
+            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
+            <translation>Nic stąd nie wychodzi. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
+        </message>
+        <message>
+            <source>On this phone only</source>
+            <translation>Tylko na tym telefonie</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ustawienia</translation>
+        </message>
+        <message>
+            <source>Text size, light and dark</source>
+            <translation>Wielkość tekstu, jasno i ciemno</translation>
+        </message>
+        <message>
+            <source>Text size, light and dark, the kite</source>
+            <translation>Wielkość tekstu, jasno i ciemno, latawiec</translation>
+        </message>
+        <message>
+            <source>What Lidlark is not</source>
+            <translation>Czym Lidlark nie jest</translation>
+        </message>
+        <message>
+            <source>Who lives here, what must stay away</source>
+            <translation>Kto tu mieszka, czego tu nie może być</translation>
+        </message>
+    </context>
+    <context>
+        <name>DifferentRow</name>
+        <message>
+            <source>It was in a mouth</source>
+            <translation>Było w buzi</translation>
+        </message>
+        <message>
+            <source>It was left open</source>
+            <translation>Zostało otwarte</translation>
+        </message>
+        <message>
+            <source>Left open: noted.</source>
+            <translation>Zostało otwarte: zapisane.</translation>
+        </message>
+    </context>
+    <context>
+        <name>DifferentScreen</name>
+        <message>
+            <source>Back to the tray</source>
+            <translation>Wróć do tacy</translation>
+        </message>
+        <message>
+            <source>How many?</source>
+            <translation>Ile?</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>Coś jest inaczej</translation>
+        </message>
+        <message>
+            <source>The rest is back</source>
+            <translation>Reszta wróciła</translation>
+        </message>
+    </context>
+    <context>
+        <name>DriedOutScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>It has dried out</source>
+            <translation>Wyschło</translation>
+        </message>
+        <message>
+            <source>It is soft again</source>
+            <translation>Znów jest miękkie</translation>
+        </message>
+        <message>
+            <source>Still hard: throw it away</source>
+            <translation>Dalej twarde: wyrzuć</translation>
+        </message>
+        <message>
+            <source>That happens. It keeps its date if it is rescued.</source>
+            <translation>To się zdarza. Po ratunku data zostaje ta sama.</translation>
+        </message>
+        <message>
+            <source>Throw it away</source>
+            <translation>Wyrzuć</translation>
+        </message>
+        <message>
+            <source>Thrown away, another is asked for.</source>
+            <translation>Wyrzucone, jest prośba o nowe.</translation>
+        </message>
+        <message>
+            <source>Try to rescue it</source>
+            <translation>Spróbuj uratować</translation>
+        </message>
+    </context>
+    <context>
+        <name>EmergencyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>What happened?</source>
+            <translation>Co się stało?</translation>
+        </message>
+    </context>
+    <context>
+        <name>EverythingScreen</name>
+        <message>
+            <source>Back to today</source>
+            <translation>Wróć do „Dziś”</translation>
+        </message>
+        <message>
+            <source>Everything for %1</source>
+            <translation>Wszystko dla: %1</translation>
+        </message>
+        <message>
+            <source>Find by name, thing or skill</source>
+            <translation>Szukaj: nazwa, rzecz lub umiejętność</translation>
+        </message>
+        <message>
+            <source>Fits just now</source>
+            <translation>Pasuje teraz</translation>
+        </message>
+        <message>
+            <source>Held back, and why</source>
+            <translation>Wstrzymane i dlaczego</translation>
+        </message>
+        <message>
+            <source>Nothing is called that</source>
+            <translation>Nic się tak nie nazywa</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Spróbuj znowu</translation>
+        </message>
+        <message>
+            <source>Try one word, such as dough or paper.</source>
+            <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FewOffers</name>
+        <message>
+            <source>Everything</source>
+            <translation>Wszystko</translation>
+        </message>
+        <message>
+            <source>Nothing fits just now</source>
+            <translation>Teraz nic nie pasuje</translation>
+        </message>
+    </context>
+    <context>
+        <name>FloorScreen</name>
+        <message>
+            <source>First say above what is found</source>
+            <translation>Najpierw zapisz wyżej, co jest</translation>
+        </message>
+        <message>
+            <source>Floor checked, not found</source>
+            <translation>Podłoga sprawdzona, nie ma</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Jest</translation>
+        </message>
+    </context>
+    <context>
+        <name>ForgetKites</name>
+        <message>
+            <source>Forget every kite %1 has shown</source>
+            <translation>Zapomnij każdy latawiec: %1</translation>
+        </message>
+        <message>
+            <source>Forget them</source>
+            <translation>Zapomnij</translation>
+        </message>
+        <message>
+            <source>Forgotten.</source>
+            <translation>Zapomniane.</translation>
+        </message>
+        <message>
+            <source>Keep them</source>
+            <translation>Zachowaj</translation>
+        </message>
+        <message>
+            <source>They are gone for good then, here and on the other phones of this home.</source>
+            <translation>Znikną wtedy na dobre, tutaj i na innych telefonach tego domu.</translation>
+        </message>
+        <message>
+            <source>They go by themselves after 90 days.</source>
+            <translation>Po 90 dniach znikają same.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FoundRow</name>
+        <message>
+            <source>%1: %2 found</source>
+            <translation>%1: znalezione %2</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Znalezione</translation>
+        </message>
+        <message>
+            <source>How many are found?</source>
+            <translation>Ile się znalazło?</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GrownUpScreen</name>
+        <message>
+            <source>%1 needs a grown-up</source>
+            <translation>%1: potrzebny dorosły</translation>
+        </message>
+        <message>
+            <source>An open hand</source>
+            <translation>Otwarta dłoń</translation>
+        </message>
+        <message>
+            <source>Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.</source>
+            <translation>Ból, toaleta, pić, jeść, strach czy nie? Zabawa poczeka.</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>dorosły: trzymaj</translation>
+        </message>
+    </context>
+    <context>
+        <name>HomePage</name>
+        <message>
+            <source>Other children decide what may come out of the box, present or not. Are there any?</source>
+            <translation>Inne dzieci decydują, co wolno wyjąć z pudełka, choćby ich nie było w pokoju. Są jakieś?</translation>
+        </message>
+        <message>
+            <source>What are you called here?</source>
+            <translation>Jak się tu do ciebie mówi?</translation>
+        </message>
+    </context>
+    <context>
+        <name>HomeSheetScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <translation>Numer alarmowy</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>Karta domu</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nie</translation>
+        </message>
+        <message>
+            <source>No: %1</source>
+            <translation>Nie: %1</translation>
+        </message>
+        <message>
+            <source>Numbers to call</source>
+            <translation>Numery na telefon</translation>
+        </message>
+        <message>
+            <source>Poison line</source>
+            <translation>Numer przy zatruciu</translation>
+        </message>
+        <message>
+            <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
+            <translation>Są na samej górze, gdy coś się stanie. Tylko ty wiesz, które działają tam, gdzie mieszkasz.</translation>
+        </message>
+        <message>
+            <source>What must leave the house</source>
+            <translation>Co musi wyjść z domu</translation>
+        </message>
+        <message>
+            <source>Who lives here</source>
+            <translation>Kto tu mieszka</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Tak</translation>
+        </message>
+        <message>
+            <source>Yes: %1</source>
+            <translation>Tak: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>InviteLine</name>
+        <message>
+            <source>Read it aloud</source>
+            <translation>Przeczytaj to na głos</translation>
+        </message>
+        <message>
+            <source>To begin, say</source>
+            <translation>Na początek powiedz</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemChanges</name>
+        <message>
+            <source>%1 back in the box</source>
+            <translation>%1 z powrotem w pudełku</translation>
+        </message>
+        <message>
+            <source>Choose a word first</source>
+            <translation>Najpierw wybierz słowo</translation>
+        </message>
+        <message>
+            <source>How many?</source>
+            <translation>Ile?</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>Zapisz</translation>
+        </message>
+        <message>
+            <source>Something is gone</source>
+            <translation>Czegoś ubyło</translation>
+        </message>
+        <message>
+            <source>Still in use: how many are back in the box?</source>
+            <translation>Jeszcze w użyciu: ile wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>What became of it?</source>
+            <translation>Co się z tym stało?</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>dziś</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>wczoraj</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemHygiene</name>
+        <message>
+            <source>Replaced</source>
+            <translation>Wymienione</translation>
+        </message>
+        <message>
+            <source>Thrown away</source>
+            <translation>Wyrzucone</translation>
+        </message>
+        <message>
+            <source>Washed</source>
+            <translation>Umyte</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemLook</name>
+        <message>
+            <source>It has dried out</source>
+            <translation>Wyschło</translation>
+        </message>
+        <message>
+            <source>It is good</source>
+            <translation>Jest dobre</translation>
+        </message>
+        <message>
+            <source>Thrown away</source>
+            <translation>Wyrzucone</translation>
+        </message>
+        <message>
+            <source>Time for a look</source>
+            <translation>Czas obejrzeć</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemPieces</name>
+        <message>
+            <source>How long do you keep it once opened?</source>
+            <translation>Jak długo to trzymać po otwarciu?</translation>
+        </message>
+        <message>
+            <source>It was left open</source>
+            <translation>Zostało otwarte</translation>
+        </message>
+        <message>
+            <source>Keeps: %1</source>
+            <translation>Wytrzyma: %1</translation>
+        </message>
+        <message>
+            <source>Opened: %1</source>
+            <translation>Otwarte: %1</translation>
+        </message>
+        <message>
+            <source>When was it opened?</source>
+            <translation>Kiedy zostało otwarte?</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>Jak dbać</translation>
+        </message>
+        <message>
+            <source>It was in a mouth</source>
+            <translation>Było w buzi</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemUse</name>
+        <message>
+            <source>How long it lasts</source>
+            <translation>Na jak długo starczy</translation>
+        </message>
+        <message>
+            <source>Pieces gone, week by week</source>
+            <translation>Ile ubyło, tydzień po tygodniu</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemWords</name>
+        <message>
+            <source>%1 out</source>
+            <translation>wyjęte: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n still in use.</source>
+            <translation>
+                <numerusform>%n jeszcze w użyciu.</numerusform>
+                <numerusform>%n jeszcze w użyciu.</numerusform>
+                <numerusform>%n jeszcze w użyciu.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>asked for</source>
+            <translation>prośba</translation>
+        </message>
+        <message>
+            <source>count it</source>
+            <translation>policz</translation>
+        </message>
+        <message>
+            <source>look at it</source>
+            <translation>obejrzyj</translation>
+        </message>
+        <message>
+            <source>low</source>
+            <translation>mało</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>brak</translation>
+        </message>
+        <message>
+            <source>on its way</source>
+            <translation>w drodze</translation>
+        </message>
+        <message>
+            <source>throw away</source>
+            <translation>wyrzuć</translation>
+        </message>
+        <message>
+            <source>use soon</source>
+            <translation>zużyj wkrótce</translation>
+        </message>
+        <message>
+            <source>wash it</source>
+            <translation>umyj</translation>
+        </message>
+        <message>
+            <source>which?</source>
+            <translation>ile?</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteBreathsScreen</name>
+        <message>
+            <source>Four kite breaths</source>
+            <translation>Cztery oddechy latawca</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>In: string out</source>
+            <translation>Wdech: rozwiń sznurek</translation>
+        </message>
+        <message>
+            <source>Look at the kite</source>
+            <translation>Spójrz na latawiec</translation>
+        </message>
+        <message>
+            <source>Out: string in</source>
+            <translation>Wydech: zwiń sznurek</translation>
+        </message>
+        <message>
+            <source>Stop here</source>
+            <translation>Tu przerwij</translation>
+        </message>
+        <message>
+            <source>That was four. Stay near.</source>
+            <translation>To były cztery. Zostań blisko.</translation>
+        </message>
+        <message>
+            <source>The string is in.</source>
+            <translation>Sznurek jest zwinięty.</translation>
+        </message>
+        <message>
+            <source>You breathe. Your child may.</source>
+            <translation>Oddychasz ty. Dziecko może.</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteCard</name>
+        <message>
+            <source>A toddler at home? No loose pieces.</source>
+            <translation>Maluch w domu? Żadnych luźnych części.</translation>
+        </message>
+        <message>
+            <source>Clip a clothes peg on the picture. It stays while you play.</source>
+            <translation>Przypnij klamerkę do obrazka. Zostaje tam, gdy się bawicie.</translation>
+        </message>
+        <message>
+            <source>For you, before you play</source>
+            <translation>Dla ciebie, przed zabawą</translation>
+        </message>
+        <message>
+            <source>Laminated? Cut the sharp corners round.</source>
+            <translation>Laminowana? Zaokrąglij ostre rogi.</translation>
+        </message>
+        <message>
+            <source>Tape the two sides together at the top, and they stand.</source>
+            <translation>Sklej obie strony u góry taśmą, a będą stać.</translation>
+        </message>
+        <message>
+            <source>What we call it at home</source>
+            <translation>Jak to nazywamy w domu</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteCorner</name>
+        <message>
+            <source>Show the kite</source>
+            <translation>Pokaż latawiec</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteHead</name>
+        <message>
+            <source>Kite: not asked</source>
+            <translation>Latawiec: bez pytania</translation>
+        </message>
+        <message>
+            <source>Kite: not asked today</source>
+            <translation>Latawiec: dziś bez pytania</translation>
+        </message>
+        <message>
+            <source>One tap, or play without</source>
+            <translation>Jedno stuknięcie albo bawcie się bez tego</translation>
+        </message>
+        <message>
+            <source>Your own guess: %1</source>
+            <translation>Twój domysł: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteLines</name>
+        <message>
+            <source>Kite off</source>
+            <translation>Latawiec wyłączony</translation>
+        </message>
+        <message>
+            <source>My own guess</source>
+            <translation>Mój domysł</translation>
+        </message>
+        <message>
+            <source>Often suits. You know best what it did.</source>
+            <translation>Często pasuje. Ty wiesz najlepiej, co to dało.</translation>
+        </message>
+        <message>
+            <source>Show the kite</source>
+            <translation>Pokaż latawiec</translation>
+        </message>
+        <message>
+            <source>That wasn't me</source>
+            <translation>To nie ja</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteScreen</name>
+        <message>
+            <source>Grown-up</source>
+            <translation>Dorosły</translation>
+        </message>
+        <message>
+            <source>I need a grown-up</source>
+            <translation>Potrzebny mi dorosły</translation>
+        </message>
+        <message>
+            <source>I need a grown‑up</source>
+            <translation>Potrzebny mi dorosły</translation>
+        </message>
+        <message>
+            <source>Read aloud</source>
+            <translation>Czytaj na głos</translation>
+        </message>
+        <message>
+            <source>Steady</source>
+            <translation>Równo</translation>
+        </message>
+        <message>
+            <source>Whirling</source>
+            <translation>Wiruje</translation>
+        </message>
+        <message>
+            <source>Your guess: what is the kite doing?</source>
+            <translation>Twój domysł: co robi latawiec?</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>dorosły: trzymaj</translation>
+        </message>
+        <message>
+            <source>hold</source>
+            <translation>trzymaj</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteSettings</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 s</translation>
+        </message>
+        <message>
+            <source>A card to print, for a clothes peg. Saved among your documents.</source>
+            <translation>Karta do druku, na klamerkę. Zapisana wśród twoich dokumentów.</translation>
+        </message>
+        <message>
+            <source>How long a touch must last</source>
+            <translation>Jak długo musi trwać dotyk</translation>
+        </message>
+        <message>
+            <source>Longer touch</source>
+            <translation>Dłuższy dotyk</translation>
+        </message>
+        <message>
+            <source>One switch</source>
+            <translation>Jeden przycisk</translation>
+        </message>
+        <message>
+            <source>One switch: faster, or off</source>
+            <translation>Jeden przycisk: szybciej albo wyłącz</translation>
+        </message>
+        <message>
+            <source>One switch: slower</source>
+            <translation>Jeden przycisk: wolniej</translation>
+        </message>
+        <message>
+            <source>Say the kite's words aloud</source>
+            <translation>Mów słowa latawca na głos</translation>
+        </message>
+        <message>
+            <source>Shorter ones do not count on the kite's screen.</source>
+            <translation>Krótsze nie liczą się na ekranie latawca.</translation>
+        </message>
+        <message>
+            <source>Shorter touch</source>
+            <translation>Krótszy dotyk</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>Latawiec na papierze</translation>
+        </message>
+        <message>
+            <source>The pictures take turns. Any key, or a tap anywhere, picks the one in the ring.</source>
+            <translation>Obrazki zmieniają się po kolei. Dowolny klawisz lub stuknięcie gdziekolwiek wybiera ten w kółku.</translation>
+        </message>
+        <message>
+            <source>The question and the thanks. A long touch on a picture says what it is.</source>
+            <translation>Pytanie i podziękowanie. Długi dotyk obrazka mówi, co to jest.</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>każdy</translation>
+        </message>
+        <message>
+            <source>off</source>
+            <translation>wył.</translation>
+        </message>
+    </context>
+    <context>
+        <name>LidListPage</name>
+        <message>
+            <source>Compare with the list inside your lid. Change what differs.</source>
+            <translation>Porównaj z listą w twoim wieczku. Zmień, co się różni.</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>LifeWords</name>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
+        </message>
+        <message>
+            <source>No mess</source>
+            <translation>Bez bałaganu</translation>
+        </message>
+        <message>
+            <source>No table</source>
+            <translation>Bez stołu</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>Jedna ręka</translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>Cicho</translation>
+        </message>
+        <message>
+            <source>Someone is ill</source>
+            <translation>Ktoś choruje</translation>
+        </message>
+        <message>
+            <source>Tired</source>
+            <translation>Zmęczenie</translation>
+        </message>
+    </context>
+    <context>
+        <name>Main</name>
+        <message>
+            <source>Lidlark</source>
+            <translation>Lidlark</translation>
+        </message>
+    </context>
+    <context>
+        <name>MainTabs</name>
+        <message>
+            <source>Box</source>
+            <translation>Pudełko</translation>
+        </message>
+        <message>
+            <source>Crew</source>
+            <translation>Załoga</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Zeszyt</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>Dziś</translation>
+        </message>
+    </context>
+    <context>
+        <name>MonthChips</name>
+        <message>
+            <source>April</source>
+            <translation>Kwiecień</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>Sierpień</translation>
+        </message>
+        <message>
+            <source>Birthday in</source>
+            <translation>Miesiąc urodzin</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>Grudzień</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>Luty</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>Styczeń</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>Lipiec</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>Czerwiec</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>Marzec</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>Maj</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>Listopad</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>Październik</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>Wrzesień</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotebookScreen</name>
+        <message>
+            <source>Next</source>
+            <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>Zeszyt</translation>
+        </message>
+        <message>
+            <source>Nothing here yet</source>
+            <translation>Na razie pusto</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>Teraz</translation>
+        </message>
+        <message>
+            <source>The kite before and after</source>
+            <translation>Latawiec przed i po</translation>
+        </message>
+        <message>
+            <source>What you play together is written down here by itself.</source>
+            <translation>To, w co się razem bawicie, zapisuje się tu samo.</translation>
+        </message>
+        <message>
+            <source>Working towards</source>
+            <translation>Do czego dążymy</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticedScreen</name>
+        <message>
+            <source>All home</source>
+            <translation>Wszystko na miejscu</translation>
+        </message>
+        <message>
+            <source>Asked for it again</source>
+            <translation>Chce jeszcze raz</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>For %1 to show, once, or not at all.</source>
+            <translation>Pokazuje %1, raz albo wcale.</translation>
+        </message>
+        <message>
+            <source>Found own way</source>
+            <translation>Własny sposób</translation>
+        </message>
+        <message>
+            <source>Needed help</source>
+            <translation>Z pomocą</translation>
+        </message>
+        <message>
+            <source>What did you notice? Only if you like.</source>
+            <translation>Co widać było w zabawie? Tylko jeśli chcesz.</translation>
+        </message>
+        <message>
+            <source>What is the kite doing now?</source>
+            <translation>Co teraz robi latawiec?</translation>
+        </message>
+    </context>
+    <context>
+        <name>NumberEntry</name>
+        <message>
+            <source>Keep this number</source>
+            <translation>Zapisz ten numer</translation>
+        </message>
+        <message>
+            <source>Keep this number: %1</source>
+            <translation>Zapisz ten numer: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OtherChildForm</name>
+        <message>
+            <source>Add %1</source>
+            <translation>Dodaj: %1</translation>
+        </message>
+        <message>
+            <source>Another child: first name or a letter</source>
+            <translation>Inne dziecko: imię albo litera</translation>
+        </message>
+        <message>
+            <source>Don't know</source>
+            <translation>Nie wiem</translation>
+        </message>
+        <message>
+            <source>How many years old?</source>
+            <translation>Ile ma lat?</translation>
+        </message>
+        <message>
+            <source>No longer</source>
+            <translation>Już nie</translation>
+        </message>
+        <message>
+            <source>Still puts things in the mouth?</source>
+            <translation>Jeszcze bierze rzeczy do buzi?</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Tak</translation>
+        </message>
+    </context>
+    <context>
+        <name>OtherChildRow</name>
+        <message>
+            <source>Take off: %1</source>
+            <translation>Usuń: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayDetails</name>
+        <message>
+            <source>All cautions</source>
+            <translation>Wszystkie ostrzeżenia</translation>
+        </message>
+        <message>
+            <source>Other ways in</source>
+            <translation>Inne sposoby</translation>
+        </message>
+        <message>
+            <source>Watch for</source>
+            <translation>Uważaj na</translation>
+        </message>
+        <message>
+            <source>You might say</source>
+            <translation>Możesz powiedzieć</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayFoot</name>
+        <message>
+            <source>It burst</source>
+            <translation>Pękł balon</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>Coś jest nie tak</translation>
+        </message>
+        <message>
+            <source>Stop here</source>
+            <translation>Tu przerwij</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayScreen</name>
+        <message>
+            <source>All good</source>
+            <translation>Wszystko dobre</translation>
+        </message>
+        <message>
+            <source>Easier</source>
+            <translation>Łatwiej</translation>
+        </message>
+        <message>
+            <source>Harder</source>
+            <translation>Trudniej</translation>
+        </message>
+        <message>
+            <source>Here, instead</source>
+            <translation>Tutaj, zamiast tego</translation>
+        </message>
+        <message>
+            <source>Less</source>
+            <translation>Mniej</translation>
+        </message>
+        <message>
+            <source>Look first</source>
+            <translation>Najpierw obejrzyj</translation>
+        </message>
+        <message>
+            <source>More about this</source>
+            <translation>Więcej o tym</translation>
+        </message>
+        <message>
+            <source>Next step</source>
+            <translation>Następny krok</translation>
+        </message>
+        <message>
+            <source>One step back</source>
+            <translation>Krok wstecz</translation>
+        </message>
+        <message>
+            <source>Put back</source>
+            <translation>Odkładanie</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProblemScreen</name>
+        <message>
+            <source>Lidlark cannot go on yet</source>
+            <translation>Lidlark nie może jeszcze ruszyć</translation>
+        </message>
+        <message>
+            <source>Tried again just now: still the same.</source>
+            <translation>Ponowna próba przed chwilą: bez zmian.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Spróbuj znowu</translation>
+        </message>
+    </context>
+    <context>
+        <name>PutBackLines</name>
+        <message>
+            <source>Read these lines aloud</source>
+            <translation>Przeczytaj te zdania na głos</translation>
+        </message>
+    </context>
+    <context>
+        <name>PutBackScreen</name>
+        <message>
+            <source>%1: %2 home</source>
+            <translation>%1: na miejscu %2</translation>
+        </message>
+        <message>
+            <source>All back in the box?</source>
+            <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Back to the play</source>
+            <translation>Wróć do zabawy</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Everything home</source>
+            <translation>Wszystko na miejscu</translation>
+        </message>
+        <message>
+            <source>Lid, last of all</source>
+            <translation>Na samym końcu wieczko</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>Coś jest nie tak</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>Coś jest inaczej</translation>
+        </message>
+        <message>
+            <source>Tap each one as it comes back.</source>
+            <translation>Stuknij każdą rzecz, gdy wraca.</translation>
+        </message>
+        <message>
+            <source>Yes, all back</source>
+            <translation>Tak, wszystko wróciło</translation>
+        </message>
+    </context>
+    <context>
+        <name>QuietPicture</name>
+        <message>
+            <source>%1. Tap for the words.</source>
+            <translation>%1. Stuknij, a zobaczysz słowa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestCard</name>
+        <message>
+            <source>Ask for it</source>
+            <translation>Poproś o to</translation>
+        </message>
+        <message>
+            <source>Ask for more</source>
+            <translation>Poproś o więcej</translation>
+        </message>
+        <message>
+            <source>How many came?</source>
+            <translation>Ile przyszło?</translation>
+        </message>
+        <message>
+            <source>It has come: count it in</source>
+            <translation>Przyszło: dolicz to</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+        <message>
+            <source>Put it in the box</source>
+            <translation>Włóż do pudełka</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestCards</name>
+        <message>
+            <source>More of it</source>
+            <translation>Więcej tego</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>Wróć do pudełka</translation>
+        </message>
+        <message>
+            <source>Nothing asked for, nothing low</source>
+            <translation>Brak próśb, niczego nie jest mało</translation>
+        </message>
+        <message>
+            <source>Tap an item in the box to ask for more of it.</source>
+            <translation>Stuknij rzecz w pudełku, żeby poprosić o więcej.</translation>
+        </message>
+        <message>
+            <source>What is asked for</source>
+            <translation>O co jest prośba</translation>
+        </message>
+        <message>
+            <source>What to ask for</source>
+            <translation>O co poprosić</translation>
+        </message>
+    </context>
+    <context>
+        <name>ResumeScreen</name>
+        <message>
+            <source>All back in the box?</source>
+            <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>Coś jest inaczej</translation>
+        </message>
+        <message>
+            <source>We stopped early</source>
+            <translation>Koniec wcześniej</translation>
+        </message>
+        <message>
+            <source>Yes, all back</source>
+            <translation>Tak, wszystko wróciło</translation>
+        </message>
+        <message>
+            <source>You were playing %1</source>
+            <translation>Przerwana zabawa: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomAdult</name>
+        <message>
+            <source>A child under three is here.</source>
+            <translation>Jest tu dziecko poniżej trzech lat.</translation>
+        </message>
+        <message>
+            <source>How close can you stay?</source>
+            <translation>Jak blisko możesz być?</translation>
+        </message>
+        <message>
+            <source>How loud may it be?</source>
+            <translation>Jak głośno może być?</translation>
+        </message>
+        <message>
+            <source>I stay right beside the water</source>
+            <translation>Jestem cały czas tuż przy wodzie</translation>
+        </message>
+        <message>
+            <source>In the same room</source>
+            <translation>W tym samym pokoju</translation>
+        </message>
+        <message>
+            <source>Quiet now</source>
+            <translation>Teraz cicho</translation>
+        </message>
+        <message>
+            <source>Right beside</source>
+            <translation>Tuż obok</translation>
+        </message>
+        <message>
+            <source>Somebody sleeps, or noise is too much.</source>
+            <translation>Ktoś śpi albo hałasu jest za dużo.</translation>
+        </message>
+        <message>
+            <source>Within arm's reach</source>
+            <translation>Na wyciągnięcie ręki</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomScreen</name>
+        <message>
+            <source>Back to today</source>
+            <translation>Wróć do „Dziś”</translation>
+        </message>
+        <message>
+            <source>Here with %1. Tap whoever comes or goes.</source>
+            <translation>Jest tu %1. Stuknij, kto przychodzi albo wychodzi.</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>Karta domu</translation>
+        </message>
+        <message>
+            <source>Nobody else</source>
+            <translation>Nikt więcej</translation>
+        </message>
+        <message>
+            <source>Nobody has said yet, so everyone at home counts as here.</source>
+            <translation>Nikt jeszcze nie powiedział, więc przyjmujemy, że są tu wszyscy z domu.</translation>
+        </message>
+        <message>
+            <source>That's who is here</source>
+            <translation>To wszyscy, którzy tu są</translation>
+        </message>
+        <message>
+            <source>Who is here?</source>
+            <translation>Kto tu jest?</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomVisitors</name>
+        <message>
+            <source>A guest under three</source>
+            <translation>Gość poniżej trzech lat</translation>
+        </message>
+        <message>
+            <source>A guest who puts things in the mouth</source>
+            <translation>Gość, który bierze rzeczy do buzi</translation>
+        </message>
+        <message>
+            <source>A guest?</source>
+            <translation>Gość?</translation>
+        </message>
+    </context>
+    <context>
+        <name>SafetyWords</name>
+        <message>
+            <source>A small piece may lie on the floor. Look now.</source>
+            <translation>Na podłodze może leżeć mała część. Szukaj teraz.</translation>
+        </message>
+        <message>
+            <source>Anyone who lives here counts, not only your child.</source>
+            <translation>Liczy się każdy, kto tu mieszka, nie tylko twoje dziecko.</translation>
+        </message>
+        <message>
+            <source>Balloons, rubber bands, many soft balls.</source>
+            <translation>Balony, gumki recepturki, wiele miękkich piłek.</translation>
+        </message>
+        <message>
+            <source>Bought dough is mostly wheat.</source>
+            <translation>Kupiona ciastolina to przeważnie pszenica.</translation>
+        </message>
+        <message>
+            <source>Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease.</source>
+            <translation>Kupiona ciastolina to przeważnie pszenica. Alergia na pszenicę liczy się jako „tak”, celiakia też.</translation>
+        </message>
+        <message>
+            <source>Does %1 like firm touch?</source>
+            <translation>Czy %1 lubi mocny dotyk?</translation>
+        </message>
+        <message>
+            <source>Does %1 put things in the mouth?</source>
+            <translation>Czy %1 bierze rzeczy do buzi?</translation>
+        </message>
+        <message>
+            <source>Does anyone here have coeliac disease?</source>
+            <translation>Czy ktoś tu ma celiakię?</translation>
+        </message>
+        <message>
+            <source>Has anyone here spina bifida, had many operations, or reacted to banana, avocado, kiwi or chestnut?</source>
+            <translation>Czy ktoś tu ma rozszczep kręgosłupa, wiele operacji za sobą albo reakcję na banana, awokado, kiwi lub kasztany?</translation>
+        </message>
+        <message>
+            <source>In a mouth: wash it before the next play.</source>
+            <translation>W buzi: umyj to przed następną zabawą.</translation>
+        </message>
+        <message>
+            <source>Is anyone here allergic to wheat?</source>
+            <translation>Czy ktoś tu ma alergię na pszenicę?</translation>
+        </message>
+        <message>
+            <source>Is there a dog or a cat?</source>
+            <translation>Czy jest tu pies albo kot?</translation>
+        </message>
+        <message>
+            <source>Is there a high place for the box?</source>
+            <translation>Czy jest wysokie miejsce na pudełko?</translation>
+        </message>
+        <message>
+            <source>It is in balloons, rubber bands and many soft balls. Spina bifida counts as yes, and so do many operations.</source>
+            <translation>Jest w balonach, gumkach recepturkach i wielu miękkich piłkach. Rozszczep kręgosłupa liczy się jako „tak”, wiele operacji też.</translation>
+        </message>
+        <message>
+            <source>Keep them from small children. A piece of balloon can block a throat.</source>
+            <translation>Trzymaj je z dala od małych dzieci. Kawałek balonu może zatkać gardło.</translation>
+        </message>
+        <message>
+            <source>Look for the lost piece now</source>
+            <translation>Szukaj teraz zgubionej części</translation>
+        </message>
+        <message>
+            <source>May have swallowed it, or is choking</source>
+            <translation>Mogło zostać połknięte albo ktoś się dławi</translation>
+        </message>
+        <message>
+            <source>Must anyone avoid latex?</source>
+            <translation>Czy ktoś musi unikać lateksu?</translation>
+        </message>
+        <message>
+            <source>Must anyone avoid wheat?</source>
+            <translation>Czy ktoś musi unikać pszenicy?</translation>
+        </message>
+        <message>
+            <source>Must anyone here avoid latex?</source>
+            <translation>Czy ktoś tu musi unikać lateksu?</translation>
+        </message>
+        <message>
+            <source>New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help.</source>
+            <translation>Nowa lub niezwykła senność, zmiana po uderzeniu w głowę, napad padaczkowy lub drgawki, trudności z oddychaniem albo ból, który przerywa zabawę: zwróć się po pomoc medyczną.</translation>
+        </message>
+        <message>
+            <source>Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.</source>
+            <translation>To nie jest wyrób medyczny. Nie bada, nie leczy, nie stawia diagnozy i nie pilnuje dziecka za ciebie. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
+        </message>
+        <message>
+            <source>Not said counts as no.</source>
+            <translation>Brak odpowiedzi liczy się jako „nie”.</translation>
+        </message>
+        <message>
+            <source>Not said counts as yes under three.</source>
+            <translation>Poniżej trzech lat brak odpowiedzi liczy się jako „tak”.</translation>
+        </message>
+        <message>
+            <source>Out of reach of small children.</source>
+            <translation>Poza zasięgiem małych dzieci.</translation>
+        </message>
+        <message>
+            <source>Past its date. Throw it away.</source>
+            <translation>Po terminie. Wyrzuć.</translation>
+        </message>
+        <message>
+            <source>Pick up every piece now.</source>
+            <translation>Podnieś teraz każdy kawałek.</translation>
+        </message>
+        <message>
+            <source>Salty dough can poison them.</source>
+            <translation>Słona ciastolina może je zatruć.</translation>
+        </message>
+        <message>
+            <source>Some things must leave the house. See which.</source>
+            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz które.</translation>
+        </message>
+        <message>
+            <source>Then latex is avoided too. Talk to a clinician about it.</source>
+            <translation>Wtedy unika się też lateksu. Porozmawiaj o tym ze specjalistą medycznym.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SettingsScreen</name>
+        <message>
+            <source>%1 works with the left hand</source>
+            <translation>%1 pracuje lewą ręką</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>Count the pieces aloud</source>
+            <translation>Licz rzeczy na głos</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Ciemno</translation>
+        </message>
+        <message>
+            <source>Dark, and nothing moves.</source>
+            <translation>Ciemno i nic się nie rusza.</translation>
+        </message>
+        <message>
+            <source>Hand and motion</source>
+            <translation>Ręka i ruch</translation>
+        </message>
+        <message>
+            <source>High contrast</source>
+            <translation>Mocny kontrast</translation>
+        </message>
+        <message>
+            <source>I hold the phone in my left hand</source>
+            <translation>Trzymam telefon w lewej ręce</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>Większe</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Jasno</translation>
+        </message>
+        <message>
+            <source>Nothing moves</source>
+            <translation>Nic się nie rusza</translation>
+        </message>
+        <message>
+            <source>Off, it is nowhere to be seen.</source>
+            <translation>Wyłączony, nigdzie go nie widać.</translation>
+        </message>
+        <message>
+            <source>Offer the kite before play</source>
+            <translation>Proponuj latawiec przed zabawą</translation>
+        </message>
+        <message>
+            <source>One, two, three, as each comes home.</source>
+            <translation>Jeden, dwa, trzy, gdy każda rzecz wraca.</translation>
+        </message>
+        <message>
+            <source>Ordinary</source>
+            <translation>Zwykłe</translation>
+        </message>
+        <message>
+            <source>Putting back</source>
+            <translation>Odkładanie</translation>
+        </message>
+        <message>
+            <source>Save the battery</source>
+            <translation>Oszczędzaj baterię</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ustawienia</translation>
+        </message>
+        <message>
+            <source>Text size</source>
+            <translation>Wielkość tekstu</translation>
+        </message>
+        <message>
+            <source>The activities</source>
+            <translation>Zabawy</translation>
+        </message>
+        <message>
+            <source>The kite</source>
+            <translation>Latawiec</translation>
+        </message>
+        <message>
+            <source>The pictures change hands, where they can.</source>
+            <translation>Obrazki zmieniają rękę, gdzie się da.</translation>
+        </message>
+        <message>
+            <source>Twice as large</source>
+            <translation>Dwa razy większe</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepPage</name>
+        <message>
+            <source>Read this step aloud</source>
+            <translation>Przeczytaj ten krok na głos</translation>
+        </message>
+        <message>
+            <source>Step %1 of %2</source>
+            <translation>Krok %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOutRow</name>
+        <message>
+            <source>Taken out</source>
+            <translation>Wyniesione</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOutScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Look round the house too</source>
+            <translation>Rozejrzyj się też po domu</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>Coś jest nie tak</translation>
+        </message>
+        <message>
+            <source>Take out of the house</source>
+            <translation>Wynieś z domu</translation>
+        </message>
+        <message>
+            <source>The rest later</source>
+            <translation>Reszta później</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayHead</name>
+        <message>
+            <source>In the room: %1</source>
+            <translation>W pokoju: %1</translation>
+        </message>
+        <message>
+            <source>Play with %1</source>
+            <translation>Zabawa: %1</translation>
+        </message>
+        <message>
+            <source>Who is here? Perhaps %1</source>
+            <translation>Kto tu jest? Może %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>and %n more</source>
+            <translation>
+                <numerusform>i jeszcze %n</numerusform>
+                <numerusform>i jeszcze %n</numerusform>
+                <numerusform>i jeszcze %n</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>in the room</source>
+            <translation>w pokoju</translation>
+        </message>
+        <message>
+            <source>who is here?</source>
+            <translation>kto tu jest?</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayNotes</name>
+        <message>
+            <source>Box: %1</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Said by %1. Tap when it is here.</source>
+            <translation>Mówi %1. Stuknij, gdy już jest.</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Spróbuj znowu</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayScreen</name>
+        <message>
+            <source>%1 chooses</source>
+            <translation>%1 wybiera</translation>
+        </message>
+        <message>
+            <source>Anything at all</source>
+            <translation>Cokolwiek</translation>
+        </message>
+        <message>
+            <source>Everything</source>
+            <translation>Wszystko</translation>
+        </message>
+        <message>
+            <source>Kept for today: %1</source>
+            <translation>Zachowane na dziś: %1</translation>
+        </message>
+        <message>
+            <source>The week ahead</source>
+            <translation>Najbliższy tydzień</translation>
+        </message>
+        <message>
+            <source>Three others</source>
+            <translation>Trzy inne</translation>
+        </message>
+        <message>
+            <source>back %1</source>
+            <translation>odłożyć %1</translation>
+        </message>
+        <message>
+            <source>out %1</source>
+            <translation>wyjąć %1</translation>
+        </message>
+        <message>
+            <source>play %1</source>
+            <translation>zabawa %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TogetherScreen</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 z %2</translation>
+        </message>
+        <message>
+            <source>And then?</source>
+            <translation>A potem?</translation>
+        </message>
+        <message>
+            <source>Choose something</source>
+            <translation>Wybierz coś</translation>
+        </message>
+        <message>
+            <source>For you, before you play</source>
+            <translation>Dla ciebie, przed zabawą</translation>
+        </message>
+        <message>
+            <source>Four kite breaths</source>
+            <translation>Cztery oddechy latawca</translation>
+        </message>
+    </context>
+    <context>
+        <name>UncheckedNote</name>
+        <message>
+            <source>Put this away</source>
+            <translation>Schowaj to</translation>
+        </message>
+    </context>
+    <context>
+        <name>WeekDayRow</name>
+        <message>
+            <source>Another one</source>
+            <translation>Inna</translation>
+        </message>
+        <message>
+            <source>Keep it here</source>
+            <translation>Zachowaj ją tu</translation>
+        </message>
+        <message>
+            <source>Kept. %1</source>
+            <translation>Zachowane. %1</translation>
+        </message>
+        <message>
+            <source>Leave it free</source>
+            <translation>Zostaw wolne</translation>
+        </message>
+        <message>
+            <source>Let the plan decide</source>
+            <translation>Niech zdecyduje plan</translation>
+        </message>
+        <message>
+            <source>Play it now</source>
+            <translation>Zagraj teraz</translation>
+        </message>
+    </context>
+    <context>
+        <name>WeekScreen</name>
+        <message>
+            <source>All of it is kept</source>
+            <translation>Wszystko zachowane</translation>
+        </message>
+        <message>
+            <source>Back to today</source>
+            <translation>Wróć do „Dziś”</translation>
+        </message>
+        <message>
+            <source>Keep this week</source>
+            <translation>Zachowaj ten tydzień</translation>
+        </message>
+        <message>
+            <source>One small thing a day, if it suits. Tap a day to change it. Nothing here is owed.</source>
+            <translation>Jedna mała rzecz dziennie, jeśli pasuje. Stuknij dzień, żeby go zmienić. Nic tu nie jest obowiązkiem.</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>Schowaj</translation>
+        </message>
+        <message>
+            <source>Start afresh</source>
+            <translation>Zacznij od nowa</translation>
+        </message>
+        <message>
+            <source>The week ahead</source>
+            <translation>Najbliższy tydzień</translation>
+        </message>
+    </context>
+    <context>
+        <name>WelcomeLine</name>
+        <message>
+            <source>Three questions and the list in the lid, then you can play. No account.</source>
+            <translation>Trzy pytania i lista w wieczku, potem można się bawić. Bez konta.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WelcomeScreen</name>
+        <message>
+            <source>A box has come</source>
+            <translation>Przyszło pudełko</translation>
+        </message>
+        <message>
+            <source>A name first; a letter will do.</source>
+            <translation>Najpierw imię; wystarczy litera.</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>Zacznij</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation>Strona wstecz</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Strona %1 z %2</translation>
+        </message>
+        <message>
+            <source>What lies in the box?</source>
+            <translation>Co leży w pudełku?</translation>
+        </message>
+        <message>
+            <source>What must stay away?</source>
+            <translation>Czego tu nie może być?</translation>
+        </message>
+        <message>
+            <source>Who else is at home?</source>
+            <translation>Kto jeszcze jest w domu?</translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation>Najpierw twoje imię; wystarczy litera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>core</name>
+        <message>
+            <source>%1</source>
+            <translation>%1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%2: %1</translation>
+        </message>
+        <message>
+            <source>%1 %2 are missing.</source>
+            <translation>Brakuje %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 %2 broken</source>
+            <translation>%2 (zepsute: %1)</translation>
+        </message>
+        <message>
+            <source>%1 %2 dried out</source>
+            <translation>%2 (wyschłe: %1)</translation>
+        </message>
+        <message>
+            <source>%1 %2 gone</source>
+            <translation>%2 (ubyło: %1)</translation>
+        </message>
+        <message>
+            <source>%1 %2 lost</source>
+            <translation>%2 (zgubione: %1)</translation>
+        </message>
+        <message>
+            <source>%1 %2 still in use</source>
+            <translation>%2 (jeszcze w użyciu: %1)</translation>
+        </message>
+        <message>
+            <source>%1 %2 used up</source>
+            <translation>%2 (zużyte: %1)</translation>
+        </message>
+        <message>
+            <source>%1 April</source>
+            <translation>%1 kwietnia</translation>
+        </message>
+        <message>
+            <source>%1 August</source>
+            <translation>%1 sierpnia</translation>
+        </message>
+        <message>
+            <source>%1 December</source>
+            <translation>%1 grudnia</translation>
+        </message>
+        <message>
+            <source>%1 February</source>
+            <translation>%1 lutego</translation>
+        </message>
+        <message>
+            <source>%1 January</source>
+            <translation>%1 stycznia</translation>
+        </message>
+        <message>
+            <source>%1 July</source>
+            <translation>%1 lipca</translation>
+        </message>
+        <message>
+            <source>%1 June</source>
+            <translation>%1 czerwca</translation>
+        </message>
+        <message>
+            <source>%1 March</source>
+            <translation>%1 marca</translation>
+        </message>
+        <message>
+            <source>%1 May</source>
+            <translation>%1 maja</translation>
+        </message>
+        <message>
+            <source>%1 November</source>
+            <translation>%1 listopada</translation>
+        </message>
+        <message>
+            <source>%1 October</source>
+            <translation>%1 października</translation>
+        </message>
+        <message>
+            <source>%1 September</source>
+            <translation>%1 września</translation>
+        </message>
+        <message>
+            <source>%1 afternoon</source>
+            <translation>%1 po południu</translation>
+        </message>
+        <message>
+            <source>%1 and %2 are under three and are here: no %3.</source>
+            <translation>%1 i %2 mają poniżej trzech lat i są tu: bez %3.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 each noted %3 %4.</source>
+            <translation>%1 i %2, każde osobno, %4: %3.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 live here: no %3 in this home at any time.</source>
+            <translation>Tu mieszkają %1 i %2: w tym domu nigdy nie może być %3.</translation>
+        </message>
+        <message>
+            <source>%1 and %2 may put things in the mouth: no %3.</source>
+            <translation>%1 i %2 mogą brać rzeczy do buzi: bez %3.</translation>
+        </message>
+        <message>
+            <source>%1 answered that question before. Nothing was lost, and that answer stands.</source>
+            <translation>Wcześniej odpowiada na to pytanie: %1. Nic nie zginęło i ta odpowiedź obowiązuje.</translation>
+        </message>
+        <message>
+            <source>%1 broken</source>
+            <translation>zepsute: %1</translation>
+        </message>
+        <message>
+            <source>%1 counted %2</source>
+            <translation>%1 liczy: %2</translation>
+        </message>
+        <message>
+            <source>%1 counted %2 %3 %4.</source>
+            <translation>%1, %4: %3, policzone: %2.</translation>
+        </message>
+        <message>
+            <source>%1 counted %2 %3.</source>
+            <translation>%1: %3, policzone: %2.</translation>
+        </message>
+        <message>
+            <source>%1 counted in %2 %3.</source>
+            <translation>%1: %3, doliczone: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 days</source>
+            <translation>
+                <numerusform>%1 dzień</numerusform>
+                <numerusform>%1 dni</numerusform>
+                <numerusform>%1 dni</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 dried out</source>
+            <translation>wyschłe: %1</translation>
+        </message>
+        <message>
+            <source>%1 evening</source>
+            <translation>%1 wieczorem</translation>
+        </message>
+        <message>
+            <source>%1 gone</source>
+            <translation>ubyło: %1</translation>
+        </message>
+        <message>
+            <source>%1 in all</source>
+            <translation>Razem %1</translation>
+        </message>
+        <message>
+            <source>%1 in the box.</source>
+            <translation>W pudełku: %1.</translation>
+        </message>
+        <message>
+            <source>%1 in the week of %2.</source>
+            <translation>%1 w tygodniu od %2.</translation>
+        </message>
+        <message>
+            <source>%1 in this box</source>
+            <translation>%1 w tym pudełku</translation>
+        </message>
+        <message>
+            <source>%1 is asked.</source>
+            <translation>Pytanie do: %1.</translation>
+        </message>
+        <message>
+            <source>%1 is under three and is here: no %2.</source>
+            <translation>%1 ma poniżej trzech lat i jest tu: bez %2.</translation>
+        </message>
+        <message>
+            <source>%1 lives here: no %2 in this home at any time.</source>
+            <translation>%1 tu mieszka: w tym domu nigdy nie może być %2.</translation>
+        </message>
+        <message>
+            <source>%1 lost</source>
+            <translation>zgubione: %1</translation>
+        </message>
+        <message>
+            <source>%1 may put things in the mouth: no %2.</source>
+            <translation>%1 może brać rzeczy do buzi: bez %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 missing</source>
+            <translation>
+                <numerusform>Brakuje: %1</numerusform>
+                <numerusform>Brakuje: %1</numerusform>
+                <numerusform>Brakuje: %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 morning</source>
+            <translation>%1 rano</translation>
+        </message>
+        <message>
+            <source>%1 noted %2 %3, on two phones.</source>
+            <translation>%1, %3, na dwóch telefonach: %2.</translation>
+        </message>
+        <message>
+            <source>%1 noted %2 %3.</source>
+            <translation>%1, %3: %2.</translation>
+        </message>
+        <message>
+            <source>%1 or %2</source>
+            <translation>%1 lub %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 pages of the catalogue cannot be read and are left out, %2 among them. All else is here.</source>
+            <translation>
+                <numerusform>Nie da się odczytać %1 strony katalogu i jest pominięta: %2. Wszystko inne jest.</numerusform>
+                <numerusform>Nie da się odczytać %1 stron katalogu i są pominięte, wśród nich %2. Wszystko inne jest.</numerusform>
+                <numerusform>Nie da się odczytać %1 stron katalogu i są pominięte, wśród nich %2. Wszystko inne jest.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 pieces</source>
+            <translation>
+                <numerusform>%1 sztuka</numerusform>
+                <numerusform>%1 sztuki</numerusform>
+                <numerusform>%1 sztuk</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 put %2 %3 in %4.</source>
+            <translation>%1, %4: %3, włożone: %2.</translation>
+        </message>
+        <message>
+            <source>%1 said so of %4: %2, %3.</source>
+            <translation>%1 tak mówi (dotyczy: %4): %2, %3.</translation>
+        </message>
+        <message>
+            <source>%1 said so: %2, %3.</source>
+            <translation>%1 tak mówi: %2, %3.</translation>
+        </message>
+        <message>
+            <source>%1 says: %2.</source>
+            <translation>%1 mówi: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 small pieces are missing.</source>
+            <translation>
+                <numerusform>Brakuje %1 małej części.</numerusform>
+                <numerusform>Brakuje %1 małych części.</numerusform>
+                <numerusform>Brakuje %1 małych części.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 still in use</source>
+            <translation>jeszcze w użyciu: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 times %2 told us both.</source>
+            <translation>
+                <numerusform>Oba razy pokazuje %2: %1 raz.</numerusform>
+                <numerusform>Oba razy pokazuje %2: %1 razy.</numerusform>
+                <numerusform>Oba razy pokazuje %2: %1 razy.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 times an adult guessed both.</source>
+            <translation>
+                <numerusform>Oba razy domysł dorosłego: %1 raz.</numerusform>
+                <numerusform>Oba razy domysł dorosłego: %1 razy.</numerusform>
+                <numerusform>Oba razy domysł dorosłego: %1 razy.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 do %2</translation>
+        </message>
+        <message>
+            <source>%1 used up</source>
+            <translation>zużyte: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 weeks</source>
+            <translation>
+                <numerusform>%1 tydzień</numerusform>
+                <numerusform>%1 tygodnie</numerusform>
+                <numerusform>%1 tygodni</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 went out. %2 home.</source>
+            <translation>Wyjęte: %1. Na miejscu: %2.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1, all home</source>
+            <translation>%1, wszystko na miejscu</translation>
+        </message>
+        <message>
+            <source>%1, says %2</source>
+            <translation>%1, mówi %2</translation>
+        </message>
+        <message>
+            <source>%1, says %2, %3.</source>
+            <translation>%1, mówi %2, %3.</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <translation>%1.</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. %4 are missing.</source>
+            <translation>%1: policzone %2, oczekiwane %3. Brakuje %4.</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. %4 more.</source>
+            <translation>%1: policzone %2, oczekiwane %3. O %4 więcej.</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. At least %4 missing.</source>
+            <translation>%1: policzone %2, oczekiwane %3. Brakuje co najmniej %4.</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. One is missing.</source>
+            <translation>%1: policzone %2, oczekiwane %3. Brakuje jednej sztuki.</translation>
+        </message>
+        <message>
+            <source>%1: %2 in the week of %3.</source>
+            <translation>%1: %2 w tygodniu od %3.</translation>
+        </message>
+        <message>
+            <source>%1: all back</source>
+            <translation>%1: wszystko wróciło</translation>
+        </message>
+        <message>
+            <source>%1: at least one</source>
+            <translation>%1: co najmniej jedno</translation>
+        </message>
+        <message>
+            <source>%1: below zero</source>
+            <translation>%1: poniżej zera</translation>
+        </message>
+        <message>
+            <source>%1: cannot be washed</source>
+            <translation>%1: nie da się umyć</translation>
+        </message>
+        <message>
+            <source>%1: empty</source>
+            <translation>%1: puste</translation>
+        </message>
+        <message>
+            <source>%1: more than 999</source>
+            <translation>%1: więcej niż 999</translation>
+        </message>
+        <message>
+            <source>%1: more than are out, or none</source>
+            <translation>%1: więcej, niż jest wyjęte, albo nic</translation>
+        </message>
+        <message>
+            <source>%1: more than is missing, or none</source>
+            <translation>%1: więcej, niż brakuje, albo nic</translation>
+        </message>
+        <message>
+            <source>%1: more than the box held</source>
+            <translation>%1: więcej, niż było w pudełku</translation>
+        </message>
+        <message>
+            <source>%1: need not leave the house</source>
+            <translation>%1: nie musi wyjść z domu</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: none in the last %2 weeks.</source>
+            <translation>
+                <numerusform>%1: nic w ostatnim %2 tygodniu.</numerusform>
+                <numerusform>%1: nic w ostatnich %2 tygodniach.</numerusform>
+                <numerusform>%1: nic w ostatnich %2 tygodniach.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: not missing</source>
+            <translation>%1: nie brakuje</translation>
+        </message>
+        <message>
+            <source>%1: only digits, spaces, + and -, at most 20</source>
+            <translation>%1: tylko cyfry, spacje, + i -, najwyżej 20</translation>
+        </message>
+        <message>
+            <source>%1: some pieces are still missing</source>
+            <translation>%1: niektórych sztuk jeszcze brakuje</translation>
+        </message>
+        <message>
+            <source>%1: still to come</source>
+            <translation>%1: jeszcze nie przyszło</translation>
+        </message>
+        <message>
+            <source>%1: too long</source>
+            <translation>%1: za długie</translation>
+        </message>
+        <message>
+            <source>1 day</source>
+            <translation>1 dzień</translation>
+        </message>
+        <message>
+            <source>1 piece</source>
+            <translation>1 sztuka</translation>
+        </message>
+        <message>
+            <source>A blunt table fork, sitting down.</source>
+            <translation>Tępy widelec stołowy, na siedząco.</translation>
+        </message>
+        <message>
+            <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
+            <translation>Specjalista medyczny sprawdził %1 z %2 zabaw; pozostałe napisano starannie i na to czekają. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
+        </message>
+        <message>
+            <source>A coin may be a button battery: treat it as one.</source>
+            <translation>Moneta może być baterią guzikową: potraktuj ją tak samo.</translation>
+        </message>
+        <message>
+            <source>A magnet or a button battery: go to hospital without waiting.</source>
+            <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
+            <translation>Ten zbiór zapisał nowszy Lidlark. Zostaje taki, jaki był. Zaktualizuj Lidlark na tym telefonie, potem otwórz zbiór znowu.</translation>
+        </message>
+        <message>
+            <source>A piece of balloon may still lie about. Look first, then say so.</source>
+            <translation>Gdzieś może jeszcze leżeć kawałek balonu. Najpierw poszukaj, potem to zapisz.</translation>
+        </message>
+        <message>
+            <source>A small child lives here: %1 need a box kept up high. Say so on the home sheet.</source>
+            <translation>Mieszka tu małe dziecko: do %1 potrzebne jest pudełko trzymane wysoko. Zapisz to w karcie domu.</translation>
+        </message>
+        <message>
+            <source>A small child lives here: %1 only as your therapist has noted, for example asleep or out. Ask your therapist.</source>
+            <translation>Mieszka tu małe dziecko: użycie %1 tylko tak, jak zapisał terapeuta, na przykład gdy dziecko śpi albo wyszło. Zapytaj terapeutę.</translation>
+        </message>
+        <message>
+            <source>A small child may live here: no %1 in this home.</source>
+            <translation>Może tu mieszkać małe dziecko: w tym domu nie może być %1.</translation>
+        </message>
+        <message>
+            <source>A small piece may still lie on the floor. Look first, then say so.</source>
+            <translation>Na podłodze może jeszcze leżeć mała część. Najpierw poszukaj, potem to zapisz.</translation>
+        </message>
+        <message>
+            <source>A small skill</source>
+            <translation>Mała umiejętność</translation>
+        </message>
+        <message>
+            <source>After the count</source>
+            <translation>Po liczeniu</translation>
+        </message>
+        <message>
+            <source>All back</source>
+            <translation>Wszystko wróciło</translation>
+        </message>
+        <message>
+            <source>All it needs is here</source>
+            <translation>Jest wszystko, czego trzeba</translation>
+        </message>
+        <message>
+            <source>All of these need a table.</source>
+            <translation>Wszystkie potrzebują stołu.</translation>
+        </message>
+        <message>
+            <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
+            <translation>Tego zbioru używa inny program. Zamknij go i spróbuj znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>April</source>
+            <translation>kwiecień</translation>
+        </message>
+        <message>
+            <source>Arm's reach</source>
+            <translation>Zasięg ręki</translation>
+        </message>
+        <message>
+            <source>Ask or sign first. Stop when your child pulls away.</source>
+            <translation>Najpierw zapytaj lub daj znak. Przestań, gdy dziecko się odsuwa.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>Prośba</translation>
+        </message>
+        <message>
+            <source>Asked for it again</source>
+            <translation>Chce jeszcze raz</translation>
+        </message>
+        <message>
+            <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
+            <translation>Lateks może też być w domu w balonach, gumowych rękawiczkach, niektórych taśmach klejących i miękkich zabawkach do ściskania. O każdą rozciągliwą rzecz zapytaj: czy jest bez lateksu?</translation>
+        </message>
+        <message>
+            <source>At home, wheat may also be in bought dough, flour paste, papier mache and pasta for play.</source>
+            <translation>Pszenica może też być w domu w kupionej ciastolinie, kleju z mąki, papier-mâché i makaronie do zabawy.</translation>
+        </message>
+        <message>
+            <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
+            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy kręci się w głowie.</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>sierpień</translation>
+        </message>
+        <message>
+            <source>Away from steady: %1.</source>
+            <translation>Dalej od „równo”: %1.</translation>
+        </message>
+        <message>
+            <source>Balloon</source>
+            <translation>Balon</translation>
+        </message>
+        <message>
+            <source>Because of %1: ask your therapist first.</source>
+            <translation>Z powodu %1: najpierw zapytaj swojego terapeutę.</translation>
+        </message>
+        <message>
+            <source>Before the count</source>
+            <translation>Przed liczeniem</translation>
+        </message>
+        <message>
+            <source>Breath</source>
+            <translation>Oddech</translation>
+        </message>
+        <message>
+            <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
+            <translation>Żywo może znaczyć wesoło. Zacznij obok, mów mało, rób wszystko wolniej, niż się chce.</translation>
+        </message>
+        <message>
+            <source>Call %1</source>
+            <translation>Dzwoń: %1</translation>
+        </message>
+        <message>
+            <source>Call the emergency number or the poison line now, even if your child seems well.</source>
+            <translation>Dzwoń teraz na numer alarmowy albo pod numer przy zatruciu, nawet jeśli dziecko wygląda dobrze.</translation>
+        </message>
+        <message>
+            <source>Call the poison line, %1</source>
+            <translation>Dzwoń pod numer przy zatruciu, %1</translation>
+        </message>
+        <message>
+            <source>Call your local emergency number.</source>
+            <translation>Dzwoń na miejscowy numer alarmowy.</translation>
+        </message>
+        <message>
+            <source>Call your local emergency number: %1.</source>
+            <translation>Dzwoń na miejscowy numer alarmowy: %1.</translation>
+        </message>
+        <message>
+            <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
+            <translation>Może przywrzeć do nosa i ust małego dziecka, nie przy dziecku poniżej trzech lat: %1.</translation>
+        </message>
+        <message>
+            <source>Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call now.</source>
+            <translation>Nie może kaszleć, płakać, mówić lub oddychać albo się nie budzi: to nagły przypadek. Dzwoń teraz.</translation>
+        </message>
+        <message>
+            <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
+            <translation>Przejrzyj garść: bateria guzikowa może wyglądać jak moneta. Odlicz i przelicz z powrotem.</translation>
+        </message>
+        <message>
+            <source>Clear floor</source>
+            <translation>Wolna podłoga</translation>
+        </message>
+        <message>
+            <source>Clear the floor first.</source>
+            <translation>Najpierw zrób miejsce na podłodze.</translation>
+        </message>
+        <message>
+            <source>Cloth</source>
+            <translation>Tkanina</translation>
+        </message>
+        <message>
+            <source>Clouds</source>
+            <translation>Chmury</translation>
+        </message>
+        <message>
+            <source>Clouds in the way. That's fine.</source>
+            <translation>Zasłaniają chmury. To w porządku.</translation>
+        </message>
+        <message>
+            <source>Coins</source>
+            <translation>Monety</translation>
+        </message>
+        <message>
+            <source>Cord</source>
+            <translation>Sznurówka</translation>
+        </message>
+        <message>
+            <source>Coughing hard? Let them go on coughing, and stay with them.</source>
+            <translation>Mocno kaszle? Pozwól kaszleć dalej i bądź przy dziecku.</translation>
+        </message>
+        <message>
+            <source>Counted</source>
+            <translation>Policzone</translation>
+        </message>
+        <message>
+            <source>Counted in</source>
+            <translation>Doliczone</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>grudzień</translation>
+        </message>
+        <message>
+            <source>Disinfect it as your local rules say. Let it dry in the air.</source>
+            <translation>Zdezynfekuj to według miejscowych zasad. Niech wyschnie na powietrzu.</translation>
+        </message>
+        <message>
+            <source>Do not feel about in the mouth.</source>
+            <translation>Nie szukaj palcami po omacku w ustach.</translation>
+        </message>
+        <message>
+            <source>Dough</source>
+            <translation>Ciastolina</translation>
+        </message>
+        <message>
+            <source>Dough is for hands, not for mouths.</source>
+            <translation>Ciastolina jest do rąk, nie do buzi.</translation>
+        </message>
+        <message>
+            <source>Easy to start with</source>
+            <translation>Łatwa na początek</translation>
+        </message>
+        <message>
+            <source>Every kite does all of these.</source>
+            <translation>Każdy latawiec robi to wszystko.</translation>
+        </message>
+        <message>
+            <source>Everything shows all there is, and what each one needs.</source>
+            <translation>„Wszystko” pokazuje każdą zabawę i to, czego która potrzebuje.</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>luty</translation>
+        </message>
+        <message>
+            <source>Feel the rim first, and tape it.</source>
+            <translation>Najpierw obmacaj brzeg i zaklej go taśmą.</translation>
+        </message>
+        <message>
+            <source>Fine. You can offer it again another day.</source>
+            <translation>Dobrze. Możesz zaproponować to innego dnia.</translation>
+        </message>
+        <message>
+            <source>First count the %1 home: %2 of %3.</source>
+            <translation>Najpierw odlicz na miejsce: %1, %2 z %3.</translation>
+        </message>
+        <message>
+            <source>First look at each child's hands and mouth.</source>
+            <translation>Najpierw obejrzyj ręce i buzię każdego dziecka.</translation>
+        </message>
+        <message>
+            <source>Floor checked, not found</source>
+            <translation>Podłoga sprawdzona, nie ma</translation>
+        </message>
+        <message>
+            <source>Flying steady</source>
+            <translation>Leci równo</translation>
+        </message>
+        <message>
+            <source>Flying steady. Comfy and ready.</source>
+            <translation>Leci równo. Wygodny i gotowy.</translation>
+        </message>
+        <message>
+            <source>Foam</source>
+            <translation>Pianka</translation>
+        </message>
+        <message>
+            <source>Foil</source>
+            <translation>Folia</translation>
+        </message>
+        <message>
+            <source>Fold sharp edges in. Collect every scrap.</source>
+            <translation>Zagnij ostre brzegi do środka. Zbierz każdy skrawek.</translation>
+        </message>
+        <message>
+            <source>Follow your child's idea if it is better than ours.</source>
+            <translation>Idź za pomysłem dziecka, jeśli jest lepszy od naszego.</translation>
+        </message>
+        <message>
+            <source>Follow your local rules and your therapist.</source>
+            <translation>Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
+        </message>
+        <message>
+            <source>Food traces</source>
+            <translation>Ślady jedzenia</translation>
+        </message>
+        <message>
+            <source>For %1</source>
+            <translation>Dla: %1</translation>
+        </message>
+        <message>
+            <source>For a change: %1</source>
+            <translation>Dla odmiany: %1</translation>
+        </message>
+        <message>
+            <source>For a resting kite</source>
+            <translation>Dla latawca, który odpoczywa</translation>
+        </message>
+        <message>
+            <source>For a steady kite</source>
+            <translation>Dla latawca, który leci równo</translation>
+        </message>
+        <message>
+            <source>For a tugging kite</source>
+            <translation>Dla latawca, który się szarpie</translation>
+        </message>
+        <message>
+            <source>For one of your goals</source>
+            <translation>Do jednego z waszych celów</translation>
+        </message>
+        <message>
+            <source>For this child only. Wash hands before and after.</source>
+            <translation>Tylko dla tego dziecka. Umyj ręce przed zabawą i po niej.</translation>
+        </message>
+        <message>
+            <source>Fork</source>
+            <translation>Widelec</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>Znalezione</translation>
+        </message>
+        <message>
+            <source>Found own way</source>
+            <translation>Własny sposób</translation>
+        </message>
+        <message>
+            <source>Friday</source>
+            <translation>piątek</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Ubyło</translation>
+        </message>
+        <message>
+            <source>Good until %1.</source>
+            <translation>Dobre do: %1.</translation>
+        </message>
+        <message>
+            <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
+            <translation>Wytrzyj ręce, zanim dotkną oczu lub ust. Puszka zostaje u ciebie.</translation>
+        </message>
+        <message>
+            <source>Has waited its turn</source>
+            <translation>Czekała na swoją kolej</translation>
+        </message>
+        <message>
+            <source>How many came?</source>
+            <translation>Ile przyszło?</translation>
+        </message>
+        <message>
+            <source>I need a grown-up</source>
+            <translation>Potrzebny mi dorosły</translation>
+        </message>
+        <message>
+            <source>If it grows</source>
+            <translation>Gdy rośnie</translation>
+        </message>
+        <message>
+            <source>If it was swallowed: call the emergency number or the poison line now, even if your child seems well.</source>
+            <translation>Jeśli zostało połknięte: dzwoń teraz na numer alarmowy albo pod numer przy zatruciu, nawet jeśli dziecko wygląda dobrze.</translation>
+        </message>
+        <message>
+            <source>In a mouth %1, says %2.</source>
+            <translation>W buzi %1, mówi %2.</translation>
+        </message>
+        <message>
+            <source>In its place: %1, asked for.</source>
+            <translation>Zamiast tego: %1, jest prośba.</translation>
+        </message>
+        <message>
+            <source>In its place: %1.</source>
+            <translation>Zamiast tego: %1.</translation>
+        </message>
+        <message>
+            <source>In the bag</source>
+            <translation>W worku</translation>
+        </message>
+        <message>
+            <source>In the same room as %1, watching.</source>
+            <translation>W tym samym pokoju co dziecko (%1), patrz na nie.</translation>
+        </message>
+        <message>
+            <source>It can be loud, and it is quiet time now.</source>
+            <translation>Może być głośno, a teraz ma być cicho.</translation>
+        </message>
+        <message>
+            <source>It can be loud. Stop when anyone covers their ears.</source>
+            <translation>Może być głośno. Przestań, gdy ktoś zakrywa uszy.</translation>
+        </message>
+        <message>
+            <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
+            <translation>Powodem może być lateks, jedzenie albo ciastolina. Powiedz, co było dotykane lub zjedzone.</translation>
+        </message>
+        <message>
+            <source>It cannot be made clean. Throw it away.</source>
+            <translation>Nie da się tego wyczyścić. Wyrzuć.</translation>
+        </message>
+        <message>
+            <source>It is still in the bag.</source>
+            <translation>Dalej jest w worku.</translation>
+        </message>
+        <message>
+            <source>It is still resting.</source>
+            <translation>Dalej odpoczywa.</translation>
+        </message>
+        <message>
+            <source>It is still steady.</source>
+            <translation>Dalej leci równo.</translation>
+        </message>
+        <message>
+            <source>It is still tugging.</source>
+            <translation>Dalej się szarpie.</translation>
+        </message>
+        <message>
+            <source>It may run out before the next round.</source>
+            <translation>Może się skończyć przed następną rundą.</translation>
+        </message>
+        <message>
+            <source>It needs %1, and fewer are left: %2.</source>
+            <translation>Potrzeba %1, a zostało mniej: %2.</translation>
+        </message>
+        <message>
+            <source>It probably runs out before the next round.</source>
+            <translation>Pewnie skończy się przed następną rundą.</translation>
+        </message>
+        <message>
+            <source>It smells, and strong smells are avoided here.</source>
+            <translation>To pachnie, a tu unika się mocnych zapachów.</translation>
+        </message>
+        <message>
+            <source>It smells. Stop if skin, eyes or breath do not like it.</source>
+            <translation>To pachnie. Przestań, jeśli skóra, oczy lub oddech tego nie lubią.</translation>
+        </message>
+        <message>
+            <source>It uses touch, and nobody has said that touch is liked here.</source>
+            <translation>Jest w tym dotyk, a nikt nie powiedział, że dotyk jest tu lubiany.</translation>
+        </message>
+        <message>
+            <source>It was in a mouth. Wash it first: %1.</source>
+            <translation>Było w buzi. Najpierw umyj: %1.</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>styczeń</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>lipiec</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>czerwiec</translation>
+        </message>
+        <message>
+            <source>Keep %1 and %2 away until found.</source>
+            <translation>%1 i %2: z daleka, aż zguba się znajdzie.</translation>
+        </message>
+        <message>
+            <source>Keep %1 away until found.</source>
+            <translation>%1: z daleka, aż zguba się znajdzie.</translation>
+        </message>
+        <message>
+            <source>Keep %1, %2 and all other small children away until found.</source>
+            <translation>%1, %2 i wszystkie inne małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+        </message>
+        <message>
+            <source>Keep small children away until found.</source>
+            <translation>Małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+        </message>
+        <message>
+            <source>Keep the box out of %1's reach.</source>
+            <translation>Trzymaj pudełko poza zasięgiem: %1.</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of %1 and %2.</source>
+            <translation>Trzymaj pudełko poza zasięgiem: %1 i %2.</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of %1, %2 and all other small children.</source>
+            <translation>Trzymaj pudełko poza zasięgiem: %1, %2 i wszystkie inne małe dzieci.</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of small children.</source>
+            <translation>Trzymaj pudełko poza zasięgiem małych dzieci.</translation>
+        </message>
+        <message>
+            <source>Kite in the bag. That's fine.</source>
+            <translation>Latawiec w worku. To w porządku.</translation>
+        </message>
+        <message>
+            <source>Known from before</source>
+            <translation>Znana</translation>
+        </message>
+        <message>
+            <source>Latex</source>
+            <translation>Lateks</translation>
+        </message>
+        <message>
+            <source>Learn first aid from a trained instructor.</source>
+            <translation>Naucz się pierwszej pomocy u wyszkolonego instruktora.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Left open %1 times.</source>
+            <translation>
+                <numerusform>Zostało otwarte %1 raz.</numerusform>
+                <numerusform>Zostało otwarte %1 razy.</numerusform>
+                <numerusform>Zostało otwarte %1 razy.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Left open once.</source>
+            <translation>Zostało otwarte jeden raz.</translation>
+        </message>
+        <message>
+            <source>Left open twice.</source>
+            <translation>Zostało otwarte dwa razy.</translation>
+        </message>
+        <message>
+            <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
+            <translation>Lidlark nie znajduje: %1. Nic się nie zmieniło. Sprawdź nazwę i spróbuj znowu.</translation>
+        </message>
+        <message>
+            <source>Lifting</source>
+            <translation>Podnoszenie</translation>
+        </message>
+        <message>
+            <source>Light things, two hands, close to the body.</source>
+            <translation>Lekkie rzeczy, dwie ręce, blisko ciała.</translation>
+        </message>
+        <message>
+            <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
+            <translation>Najpierw poszukaj nacięć. Trzyma ją dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
+        </message>
+        <message>
+            <source>Look now: table, floor, clothes, dough.</source>
+            <translation>Szukaj teraz: stół, podłoga, ubranie, ciastolina.</translation>
+        </message>
+        <message>
+            <source>Look now: table, floor, clothes, under the chairs.</source>
+            <translation>Szukaj teraz: stół, podłoga, ubranie, pod krzesłami.</translation>
+        </message>
+        <message>
+            <source>Looked at %1.</source>
+            <translation>Obejrzane %1.</translation>
+        </message>
+        <message>
+            <source>Made of latex: not in a home where anyone must avoid it.</source>
+            <translation>Z lateksu: nie w domu, w którym ktoś musi go unikać.</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>marzec</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>maj</translation>
+        </message>
+        <message>
+            <source>Me</source>
+            <translation>Ja</translation>
+        </message>
+        <message>
+            <source>Monday</source>
+            <translation>poniedziałek</translation>
+        </message>
+        <message>
+            <source>More fits when it need not be quiet.</source>
+            <translation>Więcej pasuje, gdy nie musi być cicho.</translation>
+        </message>
+        <message>
+            <source>More fits when the box is filled up again.</source>
+            <translation>Więcej pasuje, gdy pudełko jest znów pełne.</translation>
+        </message>
+        <message>
+            <source>More fits when the box is here.</source>
+            <translation>Więcej pasuje, gdy pudełko jest tutaj.</translation>
+        </message>
+        <message>
+            <source>More fits when the floor has been looked over.</source>
+            <translation>Więcej pasuje, gdy podłoga jest sprawdzona.</translation>
+        </message>
+        <message>
+            <source>More fits when the open questions on the home sheet are answered.</source>
+            <translation>Więcej pasuje, gdy jest odpowiedź na otwarte pytania w karcie domu.</translation>
+        </message>
+        <message>
+            <source>More fits when you can sit right beside. Tap the names to say so.</source>
+            <translation>Więcej pasuje, gdy możesz siedzieć tuż obok. Stuknij imiona, żeby to powiedzieć.</translation>
+        </message>
+        <message>
+            <source>More fits with fewer small children in the room. Tap the names to say who is here.</source>
+            <translation>Więcej pasuje, gdy w pokoju jest mniej małych dzieci. Stuknij imiona, żeby powiedzieć, kto tu jest.</translation>
+        </message>
+        <message>
+            <source>More than one of these is new here.</source>
+            <translation>Więcej niż jedna jest tu nowa.</translation>
+        </message>
+        <message>
+            <source>More than one of these makes a mess.</source>
+            <translation>Więcej niż jedna robi bałagan.</translation>
+        </message>
+        <message>
+            <source>Mostly our guess: %1 went in %2.</source>
+            <translation>Głównie nasz domysł: przez %2 ubyło: %1.</translation>
+        </message>
+        <message>
+            <source>Needed help</source>
+            <translation>Z pomocą</translation>
+        </message>
+        <message>
+            <source>Needs no table</source>
+            <translation>Nie potrzeba stołu</translation>
+        </message>
+        <message>
+            <source>Needs someone in the same room.</source>
+            <translation>Potrzebny ktoś w tym samym pokoju.</translation>
+        </message>
+        <message>
+            <source>Needs someone right beside.</source>
+            <translation>Potrzebny ktoś tuż obok.</translation>
+        </message>
+        <message>
+            <source>Needs someone within arm's reach.</source>
+            <translation>Potrzebny ktoś na wyciągnięcie ręki.</translation>
+        </message>
+        <message>
+            <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
+            <translation>Nigdy na palcu, nadgarstku ani szyi. Szarp struny z dala od twarzy.</translation>
+        </message>
+        <message>
+            <source>Never over a face or round a neck. Arms stay free.</source>
+            <translation>Nigdy na twarz ani wokół szyi. Ręce są wolne.</translation>
+        </message>
+        <message>
+            <source>Never round a neck or a wrist. Straight back into the lid bag.</source>
+            <translation>Nigdy wokół szyi ani nadgarstka. Od razu z powrotem do woreczka w wieczku.</translation>
+        </message>
+        <message>
+            <source>New. %1</source>
+            <translation>Nowa. %1</translation>
+        </message>
+        <message>
+            <source>No %1 left in the box.</source>
+            <translation>W pudełku już nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>No change: %1.</source>
+            <translation>Bez zmiany: %1.</translation>
+        </message>
+        <message>
+            <source>Nobody has said how old your child is, so only a few are offered.</source>
+            <translation>Nikt nie powiedział, ile lat ma twoje dziecko, więc propozycji jest niewiele.</translation>
+        </message>
+        <message>
+            <source>Noise</source>
+            <translation>Hałas</translation>
+        </message>
+        <message>
+            <source>None has gone in %1 so far. The rest is our guess.</source>
+            <translation>Przez %1 nic dotąd nie ubyło. Reszta to nasz domysł.</translation>
+        </message>
+        <message numerus="yes">
+            <source>None in the other %1 weeks.</source>
+            <translation>
+                <numerusform>W pozostałym %1 tygodniu nic.</numerusform>
+                <numerusform>W pozostałych %1 tygodniach nic.</numerusform>
+                <numerusform>W pozostałych %1 tygodniach nic.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>None in the other week.</source>
+            <translation>W drugim tygodniu nic.</translation>
+        </message>
+        <message>
+            <source>None of these is an old favourite yet.</source>
+            <translation>Żadna nie jest jeszcze starą ulubioną.</translation>
+        </message>
+        <message>
+            <source>Not before %1 and a half years, because of %2.</source>
+            <translation>Nie przed ukończeniem %1 i pół roku, z powodu %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not before %1 months, because of %2.</source>
+            <translation>
+                <numerusform>Nie przed ukończeniem %1 miesiąca, z powodu %2.</numerusform>
+                <numerusform>Nie przed ukończeniem %1 miesięcy, z powodu %2.</numerusform>
+                <numerusform>Nie przed ukończeniem %1 miesięcy, z powodu %2.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not before %1 years, because of %2.</source>
+            <translation>
+                <numerusform>Nie przed ukończeniem %1 roku, z powodu %2.</numerusform>
+                <numerusform>Nie przed ukończeniem %1 lat, z powodu %2.</numerusform>
+                <numerusform>Nie przed ukończeniem %1 lat, z powodu %2.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not for a while</source>
+            <translation>Dawno nie było</translation>
+        </message>
+        <message>
+            <source>Not opened yet.</source>
+            <translation>Jeszcze nieotwarte.</translation>
+        </message>
+        <message>
+            <source>Not while skin is sore or broken.</source>
+            <translation>Nie wtedy, gdy skóra jest obolała lub uszkodzona.</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>listopad</translation>
+        </message>
+        <message>
+            <source>Now it is in the bag.</source>
+            <translation>Teraz jest w worku.</translation>
+        </message>
+        <message>
+            <source>Now it is resting.</source>
+            <translation>Teraz odpoczywa.</translation>
+        </message>
+        <message>
+            <source>Now it is steady.</source>
+            <translation>Teraz leci równo.</translation>
+        </message>
+        <message>
+            <source>Now it is tugging.</source>
+            <translation>Teraz się szarpie.</translation>
+        </message>
+        <message>
+            <source>Now there are clouds in the way.</source>
+            <translation>Teraz zasłaniają chmury.</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>październik</translation>
+        </message>
+        <message>
+            <source>Offered from %1 and a half years.</source>
+            <translation>Proponowana od %1 i pół roku.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Offered from %1 months.</source>
+            <translation>
+                <numerusform>Proponowana od %1 miesiąca.</numerusform>
+                <numerusform>Proponowana od %1 miesięcy.</numerusform>
+                <numerusform>Proponowana od %1 miesięcy.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Offered from %1 years.</source>
+            <translation>
+                <numerusform>Proponowana od %1 roku.</numerusform>
+                <numerusform>Proponowana od %1 lat.</numerusform>
+                <numerusform>Proponowana od %1 lat.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On %1 %2 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
+            <translation>%1 %2 twojego dziecka jeszcze nie było na świecie. Nic się nie zmieniło. Sprawdź datę w telefonie i miesiąc urodzin.</translation>
+        </message>
+        <message>
+            <source>On %1 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
+            <translation>Wtedy (%1) twojego dziecka jeszcze nie było na świecie. Nic się nie zmieniło. Sprawdź datę w telefonie i miesiąc urodzin.</translation>
+        </message>
+        <message>
+            <source>On its way</source>
+            <translation>W drodze</translation>
+        </message>
+        <message>
+            <source>One %1 is missing.</source>
+            <translation>Brakuje jednej sztuki: %1.</translation>
+        </message>
+        <message>
+            <source>One child</source>
+            <translation>Jedno dziecko</translation>
+        </message>
+        <message>
+            <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
+            <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
+        </message>
+        <message>
+            <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
+            <translation>Jednej strony katalogu nie da się odczytać i jest pominięta: %1. Wszystko inne jest.</translation>
+        </message>
+        <message>
+            <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
+            <translation>Pompuje go i bierze do rąk pusty tylko dorosły. Jeśli pęknie, podnieś każdy kawałek.</translation>
+        </message>
+        <message>
+            <source>Open pegs away from skin. Throw away a broken spring.</source>
+            <translation>Otwieraj klamerki z dala od skóry. Wyrzuć zepsutą sprężynkę.</translation>
+        </message>
+        <message>
+            <source>Opened %1.</source>
+            <translation>Otwarte %1.</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good %1 to %2 weeks.</source>
+            <translation>Po otwarciu pewnie wytrzyma %1 do %2 tygodni.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good %1 weeks or longer.</source>
+            <translation>
+                <numerusform>Po otwarciu pewnie wytrzyma %1 tydzień lub dłużej.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma %1 tygodnie lub dłużej.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma %1 tygodni lub dłużej.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good a week or longer.</source>
+            <translation>Po otwarciu pewnie wytrzyma tydzień lub dłużej.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good about %1 weeks.</source>
+            <translation>
+                <numerusform>Po otwarciu pewnie wytrzyma około %1 tygodnia.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma około %1 tygodni.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma około %1 tygodni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good about a week.</source>
+            <translation>Po otwarciu pewnie wytrzyma około tygodnia.</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good less than a week.</source>
+            <translation>Po otwarciu pewnie wytrzyma mniej niż tydzień.</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good longer than a year.</source>
+            <translation>Po otwarciu pewnie wytrzyma dłużej niż rok.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good up to %1 weeks.</source>
+            <translation>
+                <numerusform>Po otwarciu pewnie wytrzyma najwyżej %1 tydzień.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma najwyżej %1 tygodnie.</numerusform>
+                <numerusform>Po otwarciu pewnie wytrzyma najwyżej %1 tygodni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Packed</source>
+            <translation>Spakowane</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
+            <translation>Tam, gdzie ktoś bierze rzeczy do buzi, kawałki papieru mają ponad 6 cm.</translation>
+        </message>
+        <message>
+            <source>Past its date. Throw it away.</source>
+            <translation>Po terminie. Wyrzuć.</translation>
+        </message>
+        <message>
+            <source>Past steady to the other side: %1.</source>
+            <translation>Przez „równo” na drugą stronę: %1.</translation>
+        </message>
+        <message>
+            <source>Pegs</source>
+            <translation>Klamerki</translation>
+        </message>
+        <message>
+            <source>Pets</source>
+            <translation>Zwierzęta</translation>
+        </message>
+        <message numerus="yes">
+            <source>Pieces of %1 balloons are missing.</source>
+            <translation>
+                <numerusform>Brakuje kawałków %1 balonu.</numerusform>
+                <numerusform>Brakuje kawałków %1 balonów.</numerusform>
+                <numerusform>Brakuje kawałków %1 balonów.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Pieces of a balloon are missing.</source>
+            <translation>Brakuje kawałków balonu.</translation>
+        </message>
+        <message>
+            <source>Practises %1</source>
+            <translation>Ćwiczy: %1</translation>
+        </message>
+        <message>
+            <source>Probably lasts %1 to %2 weeks.</source>
+            <translation>Starczy pewnie na %1 do %2 tygodni.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts %1 weeks or longer.</source>
+            <translation>
+                <numerusform>Starczy pewnie na %1 tydzień lub dłużej.</numerusform>
+                <numerusform>Starczy pewnie na %1 tygodnie lub dłużej.</numerusform>
+                <numerusform>Starczy pewnie na %1 tygodni lub dłużej.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Probably lasts a week or longer.</source>
+            <translation>Starczy pewnie na tydzień lub dłużej.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts about %1 weeks.</source>
+            <translation>
+                <numerusform>Starczy pewnie na około %1 tydzień.</numerusform>
+                <numerusform>Starczy pewnie na około %1 tygodnie.</numerusform>
+                <numerusform>Starczy pewnie na około %1 tygodni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Probably lasts about a week.</source>
+            <translation>Starczy pewnie na około tydzień.</translation>
+        </message>
+        <message>
+            <source>Probably lasts less than a week.</source>
+            <translation>Starczy pewnie na mniej niż tydzień.</translation>
+        </message>
+        <message>
+            <source>Probably lasts longer than a year.</source>
+            <translation>Starczy pewnie na dłużej niż rok.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts up to %1 weeks.</source>
+            <translation>
+                <numerusform>Starczy pewnie najwyżej na %1 tydzień.</numerusform>
+                <numerusform>Starczy pewnie najwyżej na %1 tygodnie.</numerusform>
+                <numerusform>Starczy pewnie najwyżej na %1 tygodni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>Cicho</translation>
+        </message>
+        <message>
+            <source>Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and get advice.</source>
+            <translation>Cicho może znaczyć tylko cicho. Jeśli dziecko wygląda na chore albo niezwykle trudno je obudzić, zostaw zabawę i zasięgnij porady.</translation>
+        </message>
+        <message>
+            <source>Resting</source>
+            <translation>Odpoczywa</translation>
+        </message>
+        <message>
+            <source>Resting. Slow, floppy, or just quiet.</source>
+            <translation>Odpoczywa. Wolny, miękki albo po prostu cichy.</translation>
+        </message>
+        <message>
+            <source>Right beside</source>
+            <translation>Tuż obok</translation>
+        </message>
+        <message>
+            <source>Right beside %1, hand within touch.</source>
+            <translation>Tuż obok dziecka (%1), ręka tak blisko, by móc dotknąć.</translation>
+        </message>
+        <message>
+            <source>Rim</source>
+            <translation>Brzeg</translation>
+        </message>
+        <message>
+            <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
+            <translation>Płucz oko delikatnie letnią wodą, co najmniej 15 minut.</translation>
+        </message>
+        <message>
+            <source>Rubber bands</source>
+            <translation>Gumki recepturki</translation>
+        </message>
+        <message>
+            <source>Salty dough can poison dogs and cats: lid on, up high.</source>
+            <translation>Słona ciastolina może zatruć psa i kota: pokrywka na miejscu, pojemnik wysoko.</translation>
+        </message>
+        <message>
+            <source>Same one, or %1?</source>
+            <translation>Ta sama sztuka czy %1?</translation>
+        </message>
+        <message>
+            <source>Same room</source>
+            <translation>Ten sam pokój</translation>
+        </message>
+        <message>
+            <source>Saturday</source>
+            <translation>sobota</translation>
+        </message>
+        <message>
+            <source>Say what you see: "Your kite is really tugging." Then wait.</source>
+            <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
+        </message>
+        <message>
+            <source>Scissors</source>
+            <translation>Nożyczki</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Widziane</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>wrzesień</translation>
+        </message>
+        <message>
+            <source>Set it aside.</source>
+            <translation>Odłóż to na bok.</translation>
+        </message>
+        <message>
+            <source>Shall we look together: floppy, steady or wiggly? Or just start.</source>
+            <translation>Popatrzymy razem: miękki, równy czy wiercipięta? Albo po prostu zacznijmy.</translation>
+        </message>
+        <message>
+            <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
+            <translation>Tnie się na siedząco. Przy noszeniu zamknięte, ostrza w pięści.</translation>
+        </message>
+        <message>
+            <source>Sitting the whole time, never walking with it. One straw, one child.</source>
+            <translation>Cały czas na siedząco, nigdy nie chodzić z nią. Jedna słomka, jedno dziecko.</translation>
+        </message>
+        <message>
+            <source>Slow pull together. Or four kite breaths: string out, string in.</source>
+            <translation>Wolne ciągnięcie razem. Albo cztery oddechy latawca: rozwiń sznurek, zwiń sznurek.</translation>
+        </message>
+        <message>
+            <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
+            <translation>Wolno, w obie strony. Przestań, gdy dziecko blednie, kręci mu się w głowie lub jest mu niedobrze.</translation>
+        </message>
+        <message>
+            <source>Small parts</source>
+            <translation>Małe części</translation>
+        </message>
+        <message>
+            <source>Small parts: count them out and count them back.</source>
+            <translation>Małe części: odlicz je i przelicz z powrotem.</translation>
+        </message>
+        <message>
+            <source>Smell</source>
+            <translation>Zapach</translation>
+        </message>
+        <message>
+            <source>So far %1 went in %2.</source>
+            <translation>Jak dotąd przez %2 ubyło: %1.</translation>
+        </message>
+        <message>
+            <source>Some of these practise the same thing.</source>
+            <translation>Niektóre ćwiczą to samo.</translation>
+        </message>
+        <message>
+            <source>Somebody</source>
+            <translation>Ktoś</translation>
+        </message>
+        <message>
+            <source>Somebody at home may have to avoid %1: not with %2.</source>
+            <translation>Ktoś w domu może musieć unikać: %1. Nie z tym: %2.</translation>
+        </message>
+        <message>
+            <source>Somebody at home may have to avoid milk: not with %1.</source>
+            <translation>Ktoś w domu może musieć unikać mleka. Nie z tym: %1.</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid latex, and this uses it.</source>
+            <translation>Ktoś w domu musi unikać lateksu, a tu jest potrzebny.</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid latex. Out of the house: %1.</source>
+            <translation>Ktoś w domu musi unikać lateksu. Poza dom: %1.</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid wheat, and this uses it.</source>
+            <translation>Ktoś w domu musi unikać pszenicy, a tu jest potrzebna.</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid wheat: not with %1.</source>
+            <translation>Ktoś w domu musi unikać pszenicy. Nie z tym: %1.</translation>
+        </message>
+        <message>
+            <source>Somebody here may put things in the mouth: no %1.</source>
+            <translation>Ktoś tu może brać rzeczy do buzi: bez %1.</translation>
+        </message>
+        <message>
+            <source>Somebody under three may be here: no %1.</source>
+            <translation>Może tu być ktoś poniżej trzech lat: bez %1.</translation>
+        </message>
+        <message>
+            <source>Something different this week</source>
+            <translation>Coś innego w tym tygodniu</translation>
+        </message>
+        <message>
+            <source>Something may be in the mouth, nose, ear or throat</source>
+            <translation>Coś może być w ustach, nosie, uchu lub gardle</translation>
+        </message>
+        <message>
+            <source>Something new</source>
+            <translation>Coś nowego</translation>
+        </message>
+        <message>
+            <source>Something splashed in an eye</source>
+            <translation>Coś chlapnęło do oka</translation>
+        </message>
+        <message>
+            <source>Something was swallowed</source>
+            <translation>Coś zostało połknięte</translation>
+        </message>
+        <message>
+            <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
+            <translation>Zostań przy wodzie. Wylej ją, zanim ktokolwiek odejdzie, i wytrzyj podłogę.</translation>
+        </message>
+        <message>
+            <source>Stickers</source>
+            <translation>Naklejki</translation>
+        </message>
+        <message>
+            <source>Stickers stay out of mouths. Count them back.</source>
+            <translation>Naklejki z dala od buzi. Przelicz je z powrotem.</translation>
+        </message>
+        <message>
+            <source>Stop the game. Stay near. Games come back later.</source>
+            <translation>Przerwij zabawę. Bądź blisko. Zabawy wrócą później.</translation>
+        </message>
+        <message>
+            <source>Stop when %1</source>
+            <translation>Przerwij, gdy %1</translation>
+        </message>
+        <message>
+            <source>Stopped early</source>
+            <translation>Przerwane wcześniej</translation>
+        </message>
+        <message>
+            <source>Straw</source>
+            <translation>Słomka</translation>
+        </message>
+        <message>
+            <source>Stretchy band</source>
+            <translation>Taśma do ćwiczeń</translation>
+        </message>
+        <message>
+            <source>Sunday</source>
+            <translation>niedziela</translation>
+        </message>
+        <message>
+            <source>Swollen lips or a rash all over: emergency number too.</source>
+            <translation>Spuchnięte usta albo wysypka na całym ciele: też numer alarmowy.</translation>
+        </message>
+        <message>
+            <source>Take one of the words below off, and more fits.</source>
+            <translation>Zdejmij jedno ze słów poniżej, a pasuje więcej.</translation>
+        </message>
+        <message>
+            <source>Take these out of the house, then wash hands and wipe the table.</source>
+            <translation>Wynieś to z domu, potem umyj ręce i wytrzyj stół.</translation>
+        </message>
+        <message>
+            <source>Take these out of the house, then wash hands.</source>
+            <translation>Wynieś to z domu, potem umyj ręce.</translation>
+        </message>
+        <message>
+            <source>Taken out of the collection.</source>
+            <translation>Usunięta ze zbioru.</translation>
+        </message>
+        <message>
+            <source>Taken out of the house</source>
+            <translation>Wyniesione z domu</translation>
+        </message>
+        <message>
+            <source>Thank you for showing me.</source>
+            <translation>Dzięki, że mi to pokazujesz.</translation>
+        </message>
+        <message>
+            <source>That does not fit: %1. Nothing was changed. Put it right, then try again.</source>
+            <translation>To nie pasuje: %1. Nic się nie zmieniło. Popraw to i spróbuj znowu.</translation>
+        </message>
+        <message>
+            <source>That is a small number, and other things happen in five minutes too.</source>
+            <translation>To mała liczba, a w pięć minut dzieją się też inne rzeczy.</translation>
+        </message>
+        <message>
+            <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
+            <translation>Nie da się odczytać zabaw Lidlark, więc nie ma czego proponować. Zainstaluj go od nowa. To, co jest zapisane, zostaje.</translation>
+        </message>
+        <message>
+            <source>The box is %1.</source>
+            <translation>Pudełko: %1.</translation>
+        </message>
+        <message>
+            <source>The box is not here.</source>
+            <translation>Pudełka tu nie ma.</translation>
+        </message>
+        <message>
+            <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
+            <translation>Telefon nie mógł zapisać: pamięć jest pełna albo nie wolno w niej zapisywać. Nic, co było zapisane wcześniej, nie zginęło. Zrób trochę miejsca i spróbuj znowu.</translation>
+        </message>
+        <message>
+            <source>The question about allergies is still open, so only a few are offered.</source>
+            <translation>Pytanie o alergie jest jeszcze otwarte, więc propozycji jest niewiele.</translation>
+        </message>
+        <message>
+            <source>The room</source>
+            <translation>Pokój</translation>
+        </message>
+        <message>
+            <source>The same %1</source>
+            <translation>Te same %1</translation>
+        </message>
+        <message>
+            <source>The same %1, or %2 in all?</source>
+            <translation>Te same %1 czy razem %2?</translation>
+        </message>
+        <message>
+            <source>The same for any battery, a small thing you do not know, foam, or a mouthful of salty dough: call now.</source>
+            <translation>Tak samo przy każdej baterii, małej rzeczy, której nie znasz, piance albo kęsie słonej ciastoliny: dzwoń teraz.</translation>
+        </message>
+        <message>
+            <source>The same one</source>
+            <translation>Ta sama sztuka</translation>
+        </message>
+        <message>
+            <source>The same ones</source>
+            <translation>Te same sztuki</translation>
+        </message>
+        <message>
+            <source>The same ones, or %1 in all?</source>
+            <translation>Te same sztuki czy razem %1?</translation>
+        </message>
+        <message>
+            <source>The whole box</source>
+            <translation>Całe pudełko</translation>
+        </message>
+        <message>
+            <source>Then call the poison line.</source>
+            <translation>Potem dzwoń pod numer przy zatruciu.</translation>
+        </message>
+        <message>
+            <source>There are still clouds in the way.</source>
+            <translation>Dalej zasłaniają chmury.</translation>
+        </message>
+        <message>
+            <source>There were clouds in the way.</source>
+            <translation>Zasłaniały chmury.</translation>
+        </message>
+        <message>
+            <source>Think what the container held: does anyone here react to it?</source>
+            <translation>Pomyśl, co było w opakowaniu: czy ktoś tu na to reaguje?</translation>
+        </message>
+        <message>
+            <source>This afternoon</source>
+            <translation>Dziś po południu</translation>
+        </message>
+        <message>
+            <source>This box has no %1.</source>
+            <translation>W tym pudełku nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>This evening</source>
+            <translation>Dziś wieczorem</translation>
+        </message>
+        <message>
+            <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
+            <translation>Ten plik jest uszkodzony albo nie jest zbiorem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
+        </message>
+        <message>
+            <source>This game has changed since your therapist's yes. Ask your therapist.</source>
+            <translation>Ta zabawa zmieniła się po zgodzie twojego terapeuty. Zapytaj terapeutę.</translation>
+        </message>
+        <message>
+            <source>This home has no %1.</source>
+            <translation>W tym domu nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>This is a latex-free home now.</source>
+            <translation>To jest teraz dom bez lateksu.</translation>
+        </message>
+        <message>
+            <source>This is a wheat-free home for play now.</source>
+            <translation>To jest teraz dom, w którym bawimy się bez pszenicy.</translation>
+        </message>
+        <message>
+            <source>This morning</source>
+            <translation>Dziś rano</translation>
+        </message>
+        <message>
+            <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
+            <translation>Zegar tego telefonu pokazuje %1 %2. Ustaw datę, potem otwórz Lidlark znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
+            <translation>Zegar tego telefonu pokazuje: %1. Ustaw datę, potem otwórz Lidlark znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>Thursday</source>
+            <translation>czwartek</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>Dziś</translation>
+        </message>
+        <message>
+            <source>Today is its last day.</source>
+            <translation>Dziś jest ostatni dzień.</translation>
+        </message>
+        <message>
+            <source>Too old, or dried out: %1.</source>
+            <translation>Za stare albo wyschło: %1.</translation>
+        </message>
+        <message>
+            <source>Touch</source>
+            <translation>Dotyk</translation>
+        </message>
+        <message>
+            <source>Towards steady: %1.</source>
+            <translation>Bliżej „równo”: %1.</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, drooling or pain: call the emergency number.</source>
+            <translation>Trudności z oddychaniem, ślinienie się albo ból: dzwoń na numer alarmowy.</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, swelling or rash</source>
+            <translation>Trudności z oddychaniem, opuchlizna lub wysypka</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, swelling, fainting: emergency number now.</source>
+            <translation>Trudności z oddychaniem, opuchlizna, omdlenie: teraz numer alarmowy.</translation>
+        </message>
+        <message>
+            <source>Tuesday</source>
+            <translation>wtorek</translation>
+        </message>
+        <message>
+            <source>Tugging and whirling</source>
+            <translation>Szarpie się i wiruje</translation>
+        </message>
+        <message>
+            <source>Tugging and whirling. Wiggly, fizzy, fast.</source>
+            <translation>Szarpie się i wiruje. Wierci się, buzuje, pędzi.</translation>
+        </message>
+        <message>
+            <source>Turning</source>
+            <translation>Obracanie się</translation>
+        </message>
+        <message>
+            <source>Two notes of one play, about %1.</source>
+            <translation>Dwa zapisy jednej zabawy: %1.</translation>
+        </message>
+        <message>
+            <source>Us</source>
+            <translation>My</translation>
+        </message>
+        <message>
+            <source>Use it up by tomorrow.</source>
+            <translation>Zużyj do jutra.</translation>
+        </message>
+        <message>
+            <source>Use some of it soon</source>
+            <translation>Zużyj coś z tego wkrótce</translation>
+        </message>
+        <message>
+            <source>Use the dough soon</source>
+            <translation>Zużyj wkrótce ciastolinę</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Dzieci poniżej 8 lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Small parts. Not for children under 3 yrs.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Małe części. Nie dla dzieci poniżej 3 lat.</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—This toy is a marble. Not for children under 3 yrs.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Ta zabawka to kulka szklana. Nie dla dzieci poniżej 3 lat.</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—This toy is a small ball. Not for children under 3 yrs.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Ta zabawka to mała piłka. Nie dla dzieci poniżej 3 lat.</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Toy contains a marble. Not for children under 3 yrs.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Zabawka zawiera kulkę szklaną. Nie dla dzieci poniżej 3 lat.</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Toy contains a small ball. Not for children under 3 yrs.</source>
+            <translation>OSTRZEŻENIE: RYZYKO ZADŁAWIENIA—Zabawka zawiera małą piłkę. Nie dla dzieci poniżej 3 lat.</translation>
+        </message>
+        <message>
+            <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
+            <translation>Ostrzeżenie! Dzieci poniżej ośmiu lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Marble.</source>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Kulka szklana.</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Small ball.</source>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Mała piłka.</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Small parts.</source>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Małe części.</translation>
+        </message>
+        <message>
+            <source>Was that before the count, or after?</source>
+            <translation>To było przed liczeniem czy po nim?</translation>
+        </message>
+        <message>
+            <source>Wash it with soap and water, and rinse it.</source>
+            <translation>Umyj to wodą z mydłem i opłucz.</translation>
+        </message>
+        <message>
+            <source>Water</source>
+            <translation>Woda</translation>
+        </message>
+        <message>
+            <source>Water needs an adult right beside. Say so under "Who is here".</source>
+            <translation>Przy wodzie dorosły musi być tuż obok. Zapisz to w „Kto tu jest”.</translation>
+        </message>
+        <message>
+            <source>Wednesday</source>
+            <translation>środa</translation>
+        </message>
+        <message>
+            <source>What is your kite doing now?</source>
+            <translation>Co teraz robi twój latawiec?</translation>
+        </message>
+        <message>
+            <source>What is your kite doing?</source>
+            <translation>Co robi twój latawiec?</translation>
+        </message>
+        <message>
+            <source>Wheat</source>
+            <translation>Pszenica</translation>
+        </message>
+        <message>
+            <source>Wheat in the dough. Wash hands and wipe the table after.</source>
+            <translation>Pszenica w ciastolinie. Potem umyj ręce i wytrzyj stół.</translation>
+        </message>
+        <message>
+            <source>Which count was the last?</source>
+            <translation>Które liczenie było ostatnie?</translation>
+        </message>
+        <message>
+            <source>Which is right?</source>
+            <translation>Co jest prawdą?</translation>
+        </message>
+        <message>
+            <source>With a few minutes more, more fits.</source>
+            <translation>Gdy jest kilka minut więcej, pasuje więcej.</translation>
+        </message>
+        <message>
+            <source>Within arm's reach of %1.</source>
+            <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
+        </message>
+        <message>
+            <source>Written with care, not yet checked by a clinician.</source>
+            <translation>Napisane starannie, jeszcze niesprawdzone przez specjalistę medycznego.</translation>
+        </message>
+        <message>
+            <source>Written with care, not yet checked by a clinician. Follow your local rules and your therapist.</source>
+            <translation>Napisane starannie, jeszcze niesprawdzone przez specjalistę medycznego. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
+        </message>
+        <message>
+            <source>Yesterday</source>
+            <translation>Wczoraj</translation>
+        </message>
+        <message>
+            <source>Your kite was in the bag.</source>
+            <translation>Twój latawiec był w worku.</translation>
+        </message>
+        <message>
+            <source>Your kite was resting.</source>
+            <translation>Twój latawiec odpoczywał.</translation>
+        </message>
+        <message>
+            <source>Your kite was steady.</source>
+            <translation>Twój latawiec leciał równo.</translation>
+        </message>
+        <message>
+            <source>Your kite was tugging.</source>
+            <translation>Twój latawiec się szarpał.</translation>
+        </message>
+        <message>
+            <source>Your own breath out, slowly. Shoulders down. Sit lower than your child.</source>
+            <translation>Twój własny wydech, powoli. Barki w dół. Usiądź niżej niż dziecko.</translation>
+        </message>
+        <message>
+            <source>Your therapist shows only what a clinician has checked.</source>
+            <translation>Twój terapeuta pokazuje tylko to, co sprawdził specjalista medyczny.</translation>
+        </message>
+        <message>
+            <source>a box for %1</source>
+            <translation>pudełko dla: %1</translation>
+        </message>
+        <message>
+            <source>a counting in of %1</source>
+            <translation>doliczenie: %1</translation>
+        </message>
+        <message>
+            <source>a request for %1</source>
+            <translation>prośba: %1</translation>
+        </message>
+        <message>
+            <source>a stretchy band</source>
+            <translation>taśmy do ćwiczeń</translation>
+        </message>
+        <message>
+            <source>all back</source>
+            <translation>wszystko wróciło</translation>
+        </message>
+        <message>
+            <source>an activity</source>
+            <translation>zabawa</translation>
+        </message>
+        <message>
+            <source>another activity</source>
+            <translation>inna zabawa</translation>
+        </message>
+        <message>
+            <source>any %1 in this box</source>
+            <translation>jakakolwiek sztuka w tym pudełku: %1</translation>
+        </message>
+        <message>
+            <source>balloons</source>
+            <translation>balonów</translation>
+        </message>
+        <message>
+            <source>broken</source>
+            <translation>zepsute</translation>
+        </message>
+        <message>
+            <source>cloth near faces</source>
+            <translation>tkaniny blisko twarzy</translation>
+        </message>
+        <message>
+            <source>coins</source>
+            <translation>monet</translation>
+        </message>
+        <message>
+            <source>comfy and ready</source>
+            <translation>wygodny i gotowy</translation>
+        </message>
+        <message>
+            <source>cords</source>
+            <translation>sznurówek</translation>
+        </message>
+        <message>
+            <source>day: before it came into the box</source>
+            <translation>dzień: zanim to przyszło do pudełka</translation>
+        </message>
+        <message>
+            <source>day: more than 31 days ago</source>
+            <translation>dzień: ponad 31 dni temu</translation>
+        </message>
+        <message>
+            <source>day: today to a week ahead</source>
+            <translation>dzień: od dziś do tygodnia naprzód</translation>
+        </message>
+        <message>
+            <source>days: 1 to 365</source>
+            <translation>dni: 1 do 365</translation>
+        </message>
+        <message>
+            <source>doing it together</source>
+            <translation>robienie czegoś razem</translation>
+        </message>
+        <message>
+            <source>dough</source>
+            <translation>ciastoliny</translation>
+        </message>
+        <message>
+            <source>dried out</source>
+            <translation>wyschło</translation>
+        </message>
+        <message>
+            <source>eyes guiding hands</source>
+            <translation>oczy prowadzą ręce</translation>
+        </message>
+        <message>
+            <source>feeling push and pull in muscles</source>
+            <translation>czucie w mięśniach, jak pchasz i ciągniesz</translation>
+        </message>
+        <message>
+            <source>finger-and-thumb pick-up</source>
+            <translation>chwytanie dwoma palcami</translation>
+        </message>
+        <message>
+            <source>foam</source>
+            <translation>pianki</translation>
+        </message>
+        <message>
+            <source>foil</source>
+            <translation>folii</translation>
+        </message>
+        <message>
+            <source>food boxes</source>
+            <translation>opakowań po jedzeniu</translation>
+        </message>
+        <message>
+            <source>forks</source>
+            <translation>widelców</translation>
+        </message>
+        <message>
+            <source>found: nothing named</source>
+            <translation>znalezione: nic nie nazwano</translation>
+        </message>
+        <message>
+            <source>grading: only the therapist pins one</source>
+            <translation>stopień trudności: ustala go tylko terapeuta</translation>
+        </message>
+        <message>
+            <source>holding on to an idea</source>
+            <translation>trzymanie się pomysłu</translation>
+        </message>
+        <message>
+            <source>home without wheat</source>
+            <translation>dom bez pszenicy</translation>
+        </message>
+        <message>
+            <source>keeping a beat</source>
+            <translation>trzymanie rytmu</translation>
+        </message>
+        <message>
+            <source>kind: an adult, but born less than 18 years ago</source>
+            <translation>rodzaj: dorosły, ale wiek poniżej 18 lat</translation>
+        </message>
+        <message>
+            <source>knowing where my body is</source>
+            <translation>wiedza, gdzie jest moje ciało</translation>
+        </message>
+        <message>
+            <source>latex</source>
+            <translation>lateksu</translation>
+        </message>
+        <message>
+            <source>latex-free home</source>
+            <translation>dom bez lateksu</translation>
+        </message>
+        <message>
+            <source>learning by touch</source>
+            <translation>poznawanie dotykiem</translation>
+        </message>
+        <message>
+            <source>lifting</source>
+            <translation>podnoszenia</translation>
+        </message>
+        <message>
+            <source>lost</source>
+            <translation>zgubione</translation>
+        </message>
+        <message>
+            <source>mouth and breath play</source>
+            <translation>zabawa ustami i oddechem</translation>
+        </message>
+        <message>
+            <source>mouths: pica stands as yes; say no to that first</source>
+            <translation>buzia: pica jest na „tak”; najpierw odpowiedz tam „nie”</translation>
+        </message>
+        <message>
+            <source>movement and balance sense</source>
+            <translation>czucie ruchu i równowagi</translation>
+        </message>
+        <message>
+            <source>moving about</source>
+            <translation>poruszania się</translation>
+        </message>
+        <message>
+            <source>moving things inside one hand</source>
+            <translation>przesuwanie rzeczy w jednej dłoni</translation>
+        </message>
+        <message>
+            <source>no date</source>
+            <translation>brak daty</translation>
+        </message>
+        <message>
+            <source>no name</source>
+            <translation>brak nazwy</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>hałasu</translation>
+        </message>
+        <message>
+            <source>not too hard, not too soft</source>
+            <translation>nie za mocno, nie za lekko</translation>
+        </message>
+        <message>
+            <source>noticing and matching by eye</source>
+            <translation>zauważanie i dobieranie wzrokiem</translation>
+        </message>
+        <message>
+            <source>on %1</source>
+            <translation>%1</translation>
+        </message>
+        <message>
+            <source>on Friday</source>
+            <translation>w piątek</translation>
+        </message>
+        <message>
+            <source>on Friday afternoon</source>
+            <translation>w piątek po południu</translation>
+        </message>
+        <message>
+            <source>on Friday evening</source>
+            <translation>w piątek wieczorem</translation>
+        </message>
+        <message>
+            <source>on Friday morning</source>
+            <translation>w piątek rano</translation>
+        </message>
+        <message>
+            <source>on Monday</source>
+            <translation>w poniedziałek</translation>
+        </message>
+        <message>
+            <source>on Monday afternoon</source>
+            <translation>w poniedziałek po południu</translation>
+        </message>
+        <message>
+            <source>on Monday evening</source>
+            <translation>w poniedziałek wieczorem</translation>
+        </message>
+        <message>
+            <source>on Monday morning</source>
+            <translation>w poniedziałek rano</translation>
+        </message>
+        <message>
+            <source>on Saturday</source>
+            <translation>w sobotę</translation>
+        </message>
+        <message>
+            <source>on Saturday afternoon</source>
+            <translation>w sobotę po południu</translation>
+        </message>
+        <message>
+            <source>on Saturday evening</source>
+            <translation>w sobotę wieczorem</translation>
+        </message>
+        <message>
+            <source>on Saturday morning</source>
+            <translation>w sobotę rano</translation>
+        </message>
+        <message>
+            <source>on Sunday</source>
+            <translation>w niedzielę</translation>
+        </message>
+        <message>
+            <source>on Sunday afternoon</source>
+            <translation>w niedzielę po południu</translation>
+        </message>
+        <message>
+            <source>on Sunday evening</source>
+            <translation>w niedzielę wieczorem</translation>
+        </message>
+        <message>
+            <source>on Sunday morning</source>
+            <translation>w niedzielę rano</translation>
+        </message>
+        <message>
+            <source>on Thursday</source>
+            <translation>w czwartek</translation>
+        </message>
+        <message>
+            <source>on Thursday afternoon</source>
+            <translation>w czwartek po południu</translation>
+        </message>
+        <message>
+            <source>on Thursday evening</source>
+            <translation>w czwartek wieczorem</translation>
+        </message>
+        <message>
+            <source>on Thursday morning</source>
+            <translation>w czwartek rano</translation>
+        </message>
+        <message>
+            <source>on Tuesday</source>
+            <translation>we wtorek</translation>
+        </message>
+        <message>
+            <source>on Tuesday afternoon</source>
+            <translation>we wtorek po południu</translation>
+        </message>
+        <message>
+            <source>on Tuesday evening</source>
+            <translation>we wtorek wieczorem</translation>
+        </message>
+        <message>
+            <source>on Tuesday morning</source>
+            <translation>we wtorek rano</translation>
+        </message>
+        <message>
+            <source>on Wednesday</source>
+            <translation>w środę</translation>
+        </message>
+        <message>
+            <source>on Wednesday afternoon</source>
+            <translation>w środę po południu</translation>
+        </message>
+        <message>
+            <source>on Wednesday evening</source>
+            <translation>w środę wieczorem</translation>
+        </message>
+        <message>
+            <source>on Wednesday morning</source>
+            <translation>w środę rano</translation>
+        </message>
+        <message>
+            <source>one finger at a time</source>
+            <translation>każdy palec osobno</translation>
+        </message>
+        <message>
+            <source>paper</source>
+            <translation>papieru</translation>
+        </message>
+        <message>
+            <source>pegs</source>
+            <translation>klamerek</translation>
+        </message>
+        <message>
+            <source>puffing games</source>
+            <translation>zabaw w dmuchanie</translation>
+        </message>
+        <message>
+            <source>reaching across the middle</source>
+            <translation>sięganie na drugą stronę</translation>
+        </message>
+        <message>
+            <source>rubber bands</source>
+            <translation>gumek recepturek</translation>
+        </message>
+        <message>
+            <source>salty dough</source>
+            <translation>słonej ciastoliny</translation>
+        </message>
+        <message>
+            <source>scissors</source>
+            <translation>nożyczek</translation>
+        </message>
+        <message>
+            <source>slow, floppy, or just quiet</source>
+            <translation>wolny, miękki albo po prostu cichy</translation>
+        </message>
+        <message>
+            <source>small parts</source>
+            <translation>małych części</translation>
+        </message>
+        <message>
+            <source>something</source>
+            <translation>coś</translation>
+        </message>
+        <message>
+            <source>steady body</source>
+            <translation>pewne ciało</translation>
+        </message>
+        <message>
+            <source>stickers</source>
+            <translation>naklejek</translation>
+        </message>
+        <message>
+            <source>still in use</source>
+            <translation>jeszcze w użyciu</translation>
+        </message>
+        <message>
+            <source>straws</source>
+            <translation>słomek</translation>
+        </message>
+        <message>
+            <source>strong hands</source>
+            <translation>silne ręce</translation>
+        </message>
+        <message>
+            <source>strong smells</source>
+            <translation>mocnych zapachów</translation>
+        </message>
+        <message>
+            <source>that day</source>
+            <translation>tamten dzień</translation>
+        </message>
+        <message>
+            <source>that's fine</source>
+            <translation>to w porządku</translation>
+        </message>
+        <message>
+            <source>the activity %1</source>
+            <translation>zabawa %1</translation>
+        </message>
+        <message>
+            <source>the box of this play</source>
+            <translation>pudełko tej zabawy</translation>
+        </message>
+        <message>
+            <source>things for one child only</source>
+            <translation>rzeczy tylko dla jednego dziecka</translation>
+        </message>
+        <message>
+            <source>this</source>
+            <translation>tego</translation>
+        </message>
+        <message>
+            <source>this afternoon</source>
+            <translation>dziś po południu</translation>
+        </message>
+        <message>
+            <source>this evening</source>
+            <translation>dziś wieczorem</translation>
+        </message>
+        <message>
+            <source>this morning</source>
+            <translation>dziś rano</translation>
+        </message>
+        <message>
+            <source>this piece of %1</source>
+            <translation>ta sztuka: %1</translation>
+        </message>
+        <message>
+            <source>this play</source>
+            <translation>ta zabawa</translation>
+        </message>
+        <message>
+            <source>this question</source>
+            <translation>to pytanie</translation>
+        </message>
+        <message>
+            <source>this week</source>
+            <translation>ten tydzień</translation>
+        </message>
+        <message>
+            <source>three-finger hold for drawing tools</source>
+            <translation>trzymanie kredki trzema palcami</translation>
+        </message>
+        <message>
+            <source>tin rims</source>
+            <translation>brzegów puszek</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>dziś</translation>
+        </message>
+        <message>
+            <source>tomorrow</source>
+            <translation>jutro</translation>
+        </message>
+        <message>
+            <source>touch</source>
+            <translation>dotyku</translation>
+        </message>
+        <message>
+            <source>turning</source>
+            <translation>obracania się</translation>
+        </message>
+        <message>
+            <source>two hands working as a team</source>
+            <translation>dwie ręce pracują razem</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>zużyte</translation>
+        </message>
+        <message>
+            <source>using a tool</source>
+            <translation>używanie narzędzia</translation>
+        </message>
+        <message>
+            <source>water</source>
+            <translation>wody</translation>
+        </message>
+        <message>
+            <source>week: only this home's own phones plan it</source>
+            <translation>tydzień: planują go tylko telefony tego domu</translation>
+        </message>
+        <message>
+            <source>what was asked for</source>
+            <translation>to, czego szukasz</translation>
+        </message>
+        <message>
+            <source>what was typed</source>
+            <translation>to, co wpisano</translation>
+        </message>
+        <message>
+            <source>wheat</source>
+            <translation>pszenicy</translation>
+        </message>
+        <message>
+            <source>wiggly, fizzy, fast</source>
+            <translation>wierci się, buzuje, pędzi</translation>
+        </message>
+        <message>
+            <source>working out a new movement</source>
+            <translation>wymyślanie nowego ruchu</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>wczoraj</translation>
+        </message>
+        <message>
+            <source>yesterday afternoon</source>
+            <translation>wczoraj po południu</translation>
+        </message>
+        <message>
+            <source>yesterday evening</source>
+            <translation>wczoraj wieczorem</translation>
+        </message>
+        <message>
+            <source>yesterday morning</source>
+            <translation>wczoraj rano</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::BoxViewModel</name>
+        <message>
+            <source>%1, says %2, %3</source>
+            <translation>%1, mówi %2, %3</translation>
+        </message>
+        <message>
+            <source>%1. Or: %2</source>
+            <translation>%1. Albo: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n asked for.</source>
+            <translation>
+                <numerusform>Prośby: %n.</numerusform>
+                <numerusform>Prośby: %n.</numerusform>
+                <numerusform>Prośby: %n.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n running low.</source>
+            <translation>
+                <numerusform>Kończy się: %n.</numerusform>
+                <numerusform>Kończy się: %n.</numerusform>
+                <numerusform>Kończy się: %n.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Lid list R%1</source>
+            <translation>Lista z wieczka R%1</translation>
+        </message>
+        <message>
+            <source>Nobody has said where it is</source>
+            <translation>Nikt nie powiedział, gdzie jest</translation>
+        </message>
+        <message>
+            <source>Nothing asked for, nothing low.</source>
+            <translation>Brak próśb, niczego nie jest mało.</translation>
+        </message>
+        <message>
+            <source>asked for</source>
+            <translation>prośba</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <translation>miejsce: %1</translation>
+        </message>
+        <message>
+            <source>at home</source>
+            <translation>w domu</translation>
+        </message>
+        <message>
+            <source>take out</source>
+            <translation>wynieś</translation>
+        </message>
+        <message>
+            <source>taken out</source>
+            <translation>wyniesione</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::CountViewModel</name>
+        <message>
+            <source>%1 on the lid list</source>
+            <translation>Na liście z wieczka: %1</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::EverythingViewModel</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n minute(s)</source>
+            <translation>
+                <numerusform>%n minuta</numerusform>
+                <numerusform>%n minuty</numerusform>
+                <numerusform>%n minut</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::FloorViewModel</name>
+        <message>
+            <source>Every piece found</source>
+            <translation>Znaleziony każdy kawałek</translation>
+        </message>
+        <message>
+            <source>Found it</source>
+            <translation>Znalezione</translation>
+        </message>
+        <message>
+            <source>Look for every bit.</source>
+            <translation>Szukaj każdego kawałka.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::HomeSheetViewModel</name>
+        <message numerus="yes">
+            <source>%1, %n month(s)</source>
+            <translation>
+                <numerusform>%1, %n miesiąc</numerusform>
+                <numerusform>%1, %n miesiące</numerusform>
+                <numerusform>%1, %n miesięcy</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1, %n year(s)</source>
+            <translation>
+                <numerusform>%1, %n rok</numerusform>
+                <numerusform>%1, %n lata</numerusform>
+                <numerusform>%1, %n lat</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1, age not said: counts as under three</source>
+            <translation>%1, wiek nie podany: liczy się jako poniżej trzech lat</translation>
+        </message>
+        <message>
+            <source>%1, grown-up</source>
+            <translation>%1, dorosły</translation>
+        </message>
+        <message>
+            <source>Somebody else has said otherwise; the careful answer stands until they change theirs.</source>
+            <translation>Ktoś inny mówi inaczej; obowiązuje ostrożna odpowiedź, dopóki ta osoba nie zmieni swojej.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ItemViewModel</name>
+        <message>
+            <source>%1 in the box</source>
+            <translation>W pudełku: %1</translation>
+        </message>
+        <message>
+            <source>%1 on the lid list.</source>
+            <translation>Na liście z wieczka: %1.</translation>
+        </message>
+        <message>
+            <source>None in the box</source>
+            <translation>W pudełku nic</translation>
+        </message>
+        <message>
+            <source>The numbers do not fit. A count will tell.</source>
+            <translation>Liczby się nie zgadzają. Liczenie pokaże.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::KiteCardFile</name>
+        <message>
+            <source>Kite card</source>
+            <translation>Karta latawca</translation>
+        </message>
+        <message>
+            <source>Saved as "%1" in %2.</source>
+            <translation>Zapisane jako „%1” w %2.</translation>
+        </message>
+        <message>
+            <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::NotebookViewModel</name>
+        <message>
+            <source>Agreed %1. We look again %2.</source>
+            <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PieceViewModel</name>
+        <message>
+            <source>3 days ago</source>
+            <translation>3 dni temu</translation>
+        </message>
+        <message>
+            <source>a month</source>
+            <translation>miesiąc</translation>
+        </message>
+        <message>
+            <source>a week</source>
+            <translation>tydzień</translation>
+        </message>
+        <message>
+            <source>a week ago</source>
+            <translation>tydzień temu</translation>
+        </message>
+        <message>
+            <source>no limit of ours</source>
+            <translation>bez naszej granicy</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>nieotwarte</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>dziś</translation>
+        </message>
+        <message>
+            <source>two weeks</source>
+            <translation>dwa tygodnie</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>wczoraj</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PlayViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>As you played it last.</source>
+            <translation>Tak jak ostatnio.</translation>
+        </message>
+        <message>
+            <source>Low vision</source>
+            <translation>Słabszy wzrok</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>Jedna ręka</translation>
+        </message>
+        <message>
+            <source>Seated</source>
+            <translation>Na siedząco</translation>
+        </message>
+        <message>
+            <source>This way it stands first next time.</source>
+            <translation>Następnym razem ten sposób będzie pierwszy.</translation>
+        </message>
+        <message>
+            <source>Tires fast</source>
+            <translation>Szybkie zmęczenie</translation>
+        </message>
+        <message>
+            <source>Without speech</source>
+            <translation>Bez mowy</translation>
+        </message>
+        <message>
+            <source>Your therapist asks for it as written.</source>
+            <translation>Terapeuta prosi, żeby tak, jak napisano.</translation>
+        </message>
+        <message>
+            <source>Your therapist asks for it this way.</source>
+            <translation>Terapeuta prosi, żeby w ten sposób.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PutBackViewModel</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%1 z %2</translation>
+        </message>
+        <message>
+            <source>none to come</source>
+            <translation>nic nie wraca</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::QuestionViewModel</name>
+        <message>
+            <source>About %1</source>
+            <translation>Dotyczy: %1</translation>
+        </message>
+        <message>
+            <source>From tomorrow anybody may answer.</source>
+            <translation>Od jutra może odpowiedzieć każdy.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::RequestViewModel</name>
+        <message>
+            <source>%1 in the box, %2 on the lid list.</source>
+            <translation>W pudełku %1, na liście z wieczka %2.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>Prośba</translation>
+        </message>
+        <message>
+            <source>Running low</source>
+            <translation>Kończy się</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::RoomViewModel</name>
+        <message>
+            <source>puts things in the mouth</source>
+            <translation>bierze rzeczy do buzi</translation>
+        </message>
+        <message>
+            <source>under three</source>
+            <translation>poniżej trzech lat</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::TakeOutViewModel</name>
+        <message>
+            <source>Taken out, says %1, %2.</source>
+            <translation>Wyniesione, mówi %1, %2.</translation>
+        </message>
+        <message>
+            <source>These stay</source>
+            <translation>To zostaje</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::TodayViewModel</name>
+        <message>
+            <source>%1 showed us earlier</source>
+            <translation>%1: pokazane wcześniej</translation>
+        </message>
+        <message>
+            <source>%1 showed us just now</source>
+            <translation>%1: pokazane przed chwilą</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Kept for today</source>
+            <translation>Zachowane na dziś</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::WeekViewModel</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n minute(s)</source>
+            <translation>
+                <numerusform>%n minuta</numerusform>
+                <numerusform>%n minuty</numerusform>
+                <numerusform>%n minut</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A good week. The very best one could be %1 in a hundred better.</source>
+            <translation>Dobry tydzień. Najlepszy z możliwych byłby lepszy o %1 na sto.</translation>
+        </message>
+        <message>
+            <source>It does not fit who is here just now. See Everything for the reason.</source>
+            <translation>Nie pasuje do tych, którzy są tu teraz. Powód znajdziesz we „Wszystko”.</translation>
+        </message>
+        <message>
+            <source>Left free</source>
+            <translation>Wolne</translation>
+        </message>
+        <message>
+            <source>Nothing left to plan</source>
+            <translation>Nie ma już nic do planowania</translation>
+        </message>
+        <message>
+            <source>Played</source>
+            <translation>Za nami</translation>
+        </message>
+        <message>
+            <source>That was all there is for this day. It begins again.</source>
+            <translation>To wszystko na ten dzień. Zaczyna się od nowa.</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>Dziś</translation>
+        </message>
+        <message>
+            <source>Tomorrow</source>
+            <translation>Jutro</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::WelcomeViewModel</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1. Puts things in the mouth</source>
+            <translation>%1. Bierze rzeczy do buzi</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n year(s)</source>
+            <translation>
+                <numerusform>%n rok</numerusform>
+                <numerusform>%n lata</numerusform>
+                <numerusform>%n lat</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Give the child a name, or a letter.</source>
+            <translation>Podaj imię dziecka albo literę.</translation>
+        </message>
+        <message>
+            <source>age not said</source>
+            <translation>wiek nie podany</translation>
+        </message>
+        <message>
+            <source>under one</source>
+            <translation>poniżej roku</translation>
+        </message>
+    </context>
+</TS>
