@@ -91,7 +91,7 @@ Pressable {
             id: picture
 
             anchors.left: parent.left
-            anchors.verticalCenter: tile.upright ? undefined : parent.verticalCenter
+            y: tile.upright ? 0 : (parent.height - height) / 2
             width: tile.upright || words.width === 0 ? parent.width : parent.width - words.width
             height: tile.upright && tile.text.length > 0 ? parent.height - words.height : parent.height
             name: tile.drawing

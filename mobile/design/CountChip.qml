@@ -28,8 +28,7 @@ Item {
     Rectangle {
         id: face
 
-        anchors.left: chip.stacked ? undefined : parent.left
-        anchors.right: chip.stacked ? parent.right : undefined
+        x: chip.stacked !== chip.LayoutMirroring.enabled ? chip.width - width : 0
         width: Math.max(27, number.implicitWidth + 13)
         height: Math.max(26, number.height + 6)
         radius: Theme.radiusChip

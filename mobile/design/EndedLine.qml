@@ -27,8 +27,7 @@ Item {
     Words {
         id: end
 
-        anchors.left: line.fits ? undefined : parent.left
-        anchors.right: line.fits ? parent.right : undefined
+        x: line.fits !== line.LayoutMirroring.enabled ? line.width - width : 0
         anchors.bottom: parent.bottom
         width: Math.min(implicitWidth, line.width)
         role: Theme.Reason

@@ -61,6 +61,7 @@ Card {
                 width: parent.width
                 role: Theme.Reason
                 soft: true
+                visible: text.length > 0
                 text: row.note
             }
         }

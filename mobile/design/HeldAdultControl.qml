@@ -78,8 +78,7 @@ T.AbstractButton {
         HoldRing {
             id: ring
 
-            anchors.right: control.beside ? parent.right : undefined
-            x: control.beside ? 0 : (parent.width - width) / 2
+            x: !control.beside ? (parent.width - width) / 2 : control.mirrored ? 0 : parent.width - width
             y: control.beside ? (parent.height - height) / 2 : 2
             colour: Theme.ink
             progress: control.armed ? 0.5 : control.shownProgress

@@ -33,8 +33,7 @@ Item {
     StitchedLink {
         id: second
 
-        anchors.left: pair.fits ? undefined : parent.left
-        anchors.right: pair.fits ? parent.right : undefined
+        x: pair.fits !== pair.LayoutMirroring.enabled ? pair.width - width : 0
         anchors.bottom: parent.bottom
         width: Math.min(implicitWidth, pair.width)
         text: pair.otherText

@@ -20,7 +20,7 @@ SignButton {
         z: -1
         visible: button.paper
         pressed: button.down
-        edgeWidth: button.speaking ? 2 : Theme.cardEdgeWidth
+        edgeWidth: Theme.cardEdgeWidth + (button.speaking ? 2 : 0)
         edgeColour: button.speaking ? Theme.ink : Theme.cardEdge
     }
 }

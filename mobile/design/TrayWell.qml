@@ -91,8 +91,7 @@ Pressable {
             readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
             readonly property real below: well.tagBelow ? height + Theme.smallGap : 0
 
-            anchors.left: well.tagBelow ? parent.left : undefined
-            anchors.right: well.tagBelow ? undefined : parent.right
+            x: well.tagBelow === well.mirrored ? parent.width - width : 0
             y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
             room: well.availableWidth
             visible: longTag.shown

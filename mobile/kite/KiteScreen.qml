@@ -102,7 +102,7 @@ FocusScope {
         height: screen.height
         questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + Theme.gap)
         mirrored: screen.LayoutMirroring.enabled
-        held: Qt.size(heldControl.width, heldControl.height)
+        held: Qt.size(heldControl.implicitWidth, heldControl.implicitHeight)
         speaker: speaker.visible ? speaker.width : 0
     }
 

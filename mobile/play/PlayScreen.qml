@@ -158,15 +158,31 @@ Sheet {
         readable: screen.voice.available
         speaking: screen.voice.speaking
         onReadWanted: screen.voice.read([play.stepText])
+
+        // Said before anything is done: above the step, wherever the page is cut.
+        InviteLine {
+            width: parent ? parent.width : implicitWidth
+            visible: play.step === 0
+            text: play.invite
+            readable: screen.voice.available
+            speaking: screen.voice.speaking
+            onReadWanted: screen.voice.read([play.invite])
+        }
     }
 
-    InviteLine {
-        width: screen.contentWidth
-        visible: play.step === 0
-        text: play.invite
-        readable: screen.voice.available
-        speaking: screen.voice.speaking
-        onReadWanted: screen.voice.read([play.invite])
+    // In large text the lead alone stands above the picture.
+    FullBleed {
+        visible: Theme.largeText
+        sheetMargin: screen.margin
+        sheetWidth: screen.width
+
+        CautionStrip {
+            objectName: "restOfCautions"
+            width: parent ? parent.width : implicitWidth
+            visible: text.length > 0
+            whole: true
+            text: Theme.largeText ? play.cautions : ""
+        }
     }
 
     Words {

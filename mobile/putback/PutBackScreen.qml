@@ -77,6 +77,7 @@ Sheet {
                     required home
 
                     objectName: "well-" + well.itemId
+                    enabled: well.due > 0
                     expected: well.due
                     text: well.countText
                     accessibleName: qsTr("%1: %2 home").arg(well.name).arg(well.countText)

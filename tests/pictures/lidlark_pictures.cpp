@@ -1,0 +1,124 @@
+// Every state of every screen, compared with its reference picture.
+//
+//   lidlark-pictures [--renew] [--only left-to-right|right-to-left] [--to FOLDER]
+//
+// --renew keeps the pictures of today as the references; look at them before they are committed.
+// --to writes them elsewhere, to be looked at. Exit 1 where one differs, or a state was not reached.
+
+#include <QCommandLineParser>
+#include <QGuiApplication>
+#include <QTextStream>
+#include <QtQml/qqmlextensionplugin.h>
+
+#include "tests/pictures/album.h"
+#include "tests/states/wander.h"
+
+Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
+
+namespace {
+
+using namespace lidlark;
+
+/// One look of every state.
+struct Look {
+    const char *name;
+    double textScale;
+    int scheme;
+};
+
+/// A language, and the looks in which its states are pictured.
+struct Reading {
+    const char *name;
+    const char *language;
+    std::vector<Look> looks;
+};
+
+std::vector<Reading> readings()
+{
+    return {{"left-to-right", "en", {{"light", 1.0, 0}, {"dark", 1.0, 1}, {"large", 2.0, 0}}},
+            {"right-to-left", "ur", {{"right-to-left", 1.0, 0}}}};
+}
+
+class Session
+{
+public:
+    Session(pictures::Album album, bool renew) : m_album(std::move(album)), m_renew(renew) {}
+
+    void walk(const Reading &reading)
+    {
+        test::Wander wander(QString::fromUtf8(reading.language));
+        for (const test::Leg &leg : test::everyLeg()) {
+            const QString failed = wander.walk(
+                leg, [&](const test::Stop &stop) { picture(stop, reading); });
+            if (!failed.isEmpty())
+                tell(QStringLiteral("%1: %2").arg(QString::fromUtf8(leg.name), failed));
+        }
+    }
+
+    int end()
+    {
+        if (m_renew)
+            m_album.clear();
+        const QStringList left = m_album.leftOver();
+        for (const QString &name : left)
+            tell(QStringLiteral("%1: a reference of nothing. Run with --renew.").arg(name));
+        m_out << m_pictures << " pictures, " << m_wrong << " to look at.\n";
+        return m_wrong == 0 ? 0 : 1;
+    }
+
+private:
+    void picture(const test::Stop &stop, const Reading &reading)
+    {
+        for (const Look &look : reading.looks) {
+            test::Wander::layOut(stop, test::Wander::firstSize, look.textScale, look.scheme);
+            (void)stop.window->grabWindow(); // lays out what waits for the next frame
+            const QString name =
+                QStringLiteral("%1/%2").arg(QString::fromUtf8(look.name), stop.name);
+            const QImage now = stop.window->grabWindow();
+            ++m_pictures;
+            if (m_renew && !m_album.renew(name, now))
+                tell(QStringLiteral("%1: could not be written").arg(name));
+            const QString differs = m_renew ? QString() : m_album.compare(name, now);
+            if (!differs.isEmpty())
+                tell(differs);
+        }
+        test::Wander::layOut(stop, test::Wander::firstSize, 1.0, 0);
+    }
+
+    void tell(const QString &line)
+    {
+        ++m_wrong;
+        m_out << line << Qt::endl;
+    }
+
+    pictures::Album m_album;
+    bool m_renew;
+    int m_pictures = 0;
+    int m_wrong = 0;
+    QTextStream m_out{stdout};
+};
+
+} // namespace
+
+int main(int argc, char **argv)
+{
+    QGuiApplication app(argc, argv);
+    test::wakeAccessibleTree();
+    test::Hand::beQuick();
+    QCommandLineParser parser;
+    parser.addHelpOption();
+    parser.addOption({QStringLiteral("renew"), QStringLiteral("keep today's as the references")});
+    parser.addOption({QStringLiteral("only"), QStringLiteral("left-to-right or right-to-left"),
+                      QStringLiteral("reading")});
+    parser.addOption({QStringLiteral("to"), QStringLiteral("references elsewhere"),
+                      QStringLiteral("folder"), QStringLiteral(LIDLARK_REFERENCES)});
+    parser.process(app);
+    Session session({QDir(parser.value(QStringLiteral("to"))), QDir(QStringLiteral(LIDLARK_DIFFERENCES))},
+                    parser.isSet(QStringLiteral("renew")));
+    const QString only = parser.value(QStringLiteral("only"));
+    for (const Reading &reading : readings()) {
+        if (only.isEmpty() || only == QString::fromUtf8(reading.name))
+            session.walk(reading);
+    }
+    return session.end();
+}

@@ -1,0 +1,124 @@
+#include "tests/states/walk.h"
+
+#include <QtTest>
+
+namespace lidlark::test {
+
+namespace {
+
+constexpr int mostWaits = 40;
+constexpr int waitMs = 50;
+constexpr int heldMs = 1300;
+
+QQuickItem *named(QQuickItem *under, const QString &objectName)
+{
+    if (!under->isVisible())
+        return nullptr;
+    if (under->objectName().startsWith(objectName))
+        return under;
+    for (QQuickItem *child : under->childItems()) {
+        if (QQuickItem *found = named(child, objectName))
+            return found;
+    }
+    return nullptr;
+}
+
+} // namespace
+
+QQuickItem *Walk::findByName(const QString &name) const
+{
+    if (name.startsWith(u'#'))
+        return named(m_window->contentItem(), name.mid(1));
+    return Hand(m_window).find(name);
+}
+
+QQuickItem *Walk::find(const char *name)
+{
+    const Address written = m_trail.follows() ? m_trail.read() : Address();
+    QQuickItem *item = nullptr;
+    // A screen may still be on its way.
+    for (int waits = 0; item == nullptr && waits < mostWaits; ++waits) {
+        if (waits > 0)
+            Hand::settle(waitMs);
+        item = m_trail.follows() ? itemAt(m_window->contentItem(), written)
+                                 : findByName(QString::fromUtf8(name));
+    }
+    if (item == nullptr) {
+        m_failed = QStringLiteral("After \"%1\": nothing called \"%2\". On screen: %3")
+                       .arg(m_last, QString::fromUtf8(name), Hand(m_window).names().join(u'|'));
+    } else if (!m_trail.follows()) {
+        m_trail.write(addressOf(item));
+    }
+    m_last = QString::fromUtf8(name);
+    return item;
+}
+
+bool Walk::press(QQuickItem *item, int ms)
+{
+    item->forceActiveFocus(); // a sheet brings what has the focus into view
+    Hand::settle(30);
+    const QPoint middle = item->mapToScene({item->width() / 2, item->height() / 2}).toPoint();
+    if (!QRect(QPoint(), m_window->size()).contains(middle)) {
+        m_failed = QStringLiteral("\"%1\" could not be brought into view.").arg(m_last);
+        return false;
+    }
+    QTest::mousePress(m_window, Qt::LeftButton, {}, middle);
+    if (ms > 0)
+        Hand::settle(ms);
+    QTest::mouseRelease(m_window, Qt::LeftButton, {}, middle);
+    Hand::settle();
+    return true;
+}
+
+void Walk::tap(const char *name)
+{
+    if (!m_failed.isEmpty())
+        return;
+    if (QQuickItem *item = find(name))
+        (void)press(item, 0);
+}
+
+void Walk::hold(const char *name)
+{
+    if (!m_failed.isEmpty())
+        return;
+    if (QQuickItem *item = find(name))
+        (void)press(item, heldMs);
+}
+
+void Walk::write(const char *field, const char *text)
+{
+    if (!m_failed.isEmpty())
+        return;
+    if (QQuickItem *item = find(field)) {
+        if (!press(item, 0))
+            return;
+        for (const QChar letter : QString::fromUtf8(text))
+            QTest::keyClick(m_window, letter.toLatin1());
+        Hand::settle();
+    }
+}
+
+void Walk::set(const char *property, const QVariant &value)
+{
+    if (!m_failed.isEmpty())
+        return;
+    QQuickItem *screens = named(m_window->contentItem(), QStringLiteral("screens"));
+    auto *page = screens->property("current").value<QQuickItem *>();
+    if (page == nullptr || !page->setProperty(property, value))
+        m_failed = QStringLiteral("After \"%1\": the screen has no property \"%2\".")
+                       .arg(m_last, QString::fromUtf8(property));
+    Hand::settle();
+}
+
+void Walk::see(const char *state)
+{
+    if (!m_failed.isEmpty())
+        return;
+    m_last = QString::fromUtf8(state);
+    QTest::mouseMove(m_window, {1, 1}); // a finger leaves nothing hovered
+    Hand::settle(20);
+    m_seen({m_last, m_window, &m_graph});
+}
+
+} // namespace lidlark::test
