@@ -1162,6 +1162,10 @@
             <translation>Zeszyt</translation>
         </message>
         <message>
+            <source>Places</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Today</source>
             <translation>Dziś</translation>
         </message>
@@ -1650,6 +1654,10 @@
         <message>
             <source>Tap each one as it comes back.</source>
             <translation>Stuknij każdą rzecz, gdy wraca.</translation>
+        </message>
+        <message>
+            <source>The lid is on</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Yes, all back</source>
@@ -2294,6 +2302,10 @@
         <message>
             <source>Kept for today: %1</source>
             <translation>Zachowane na dziś: %1</translation>
+        </message>
+        <message>
+            <source>Minutes: %1 out, %2 play, %3 back</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>The week ahead</source>

@@ -1161,6 +1161,10 @@
             <translation>کاپی</translation>
         </message>
         <message>
+            <source>Places</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Today</source>
             <translation>آج</translation>
         </message>
@@ -1649,6 +1653,10 @@
         <message>
             <source>Tap each one as it comes back.</source>
             <translation>جو واپس آئے اسے چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>The lid is on</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Yes, all back</source>
@@ -2292,6 +2300,10 @@
         <message>
             <source>Kept for today: %1</source>
             <translation>آج کے لیے رکھا: %1</translation>
+        </message>
+        <message>
+            <source>Minutes: %1 out, %2 play, %3 back</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>The week ahead</source>
