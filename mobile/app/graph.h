@@ -30,8 +30,8 @@ struct StartOptions {
     std::optional<double> textScale; ///< 1 to 2; absent: as kept.
     std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
     bool reducedMotion = false;      ///< True: nothing moves in this run; false: as kept.
+    QString language = {};           ///< "ur"; empty: the one of whoever writes on the phone.
     bool remind = false;             ///< No window: the reminder of the day, if it is due.
-    QString language;                ///< "ur"; empty: the one of whoever writes on the phone.
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, reminders, voice,

@@ -4,6 +4,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "core/usecase/write_demo.h"
+#include "mobile/bridge/appearance.h"
 #include "tests/tour/open_app.h"
 #include "tests/tour/page_reading.h"
 
@@ -73,7 +74,7 @@ private slots:
         QVERIFY(hand().find(text("Notebook")) == nullptr);
         QVERIFY(hand().find(text("The week ahead")) == nullptr);
         const auto family = m_app->graph.household().family();
-        QVERIFY(family->goals.empty() && family->checkIns.empty() && family->plays.empty());
+        QVERIFY(family->child.goals.empty() && family->checkIns.empty() && family->plays.empty());
         QVERIFY(hand().tap(text("Crew")));
         QVERIFY2(hand().reads(text("A guest until 17 January")), page());
         QVERIFY(hand().find(text("Home sheet")) == nullptr);
