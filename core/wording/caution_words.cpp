@@ -1,5 +1,6 @@
 #include "core/wording/caution_words.h"
 
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/tag_words.h"
 
 #include <algorithm>
@@ -67,7 +68,9 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
     }
     // Before the second caution, so that even a strip of two says when to stop.
     std::size_t place = std::min<std::size_t>(sentences.size(), 1);
-    for (const std::string &line : activity.stopWhen) {
+    const std::vector<std::string> &english = catalogue::inEnglish(activity).stopWhen;
+    for (std::size_t i = 0; i < activity.stopWhen.size(); ++i) {
+        const Argument line = termOf(activity, activity.stopWhen[i], english.at(i));
         sentences.insert(sentences.begin() + static_cast<std::ptrdiff_t>(place),
                          Sentence{say("Stop when %1"), {withSmall(line)}});
         place = sentences.size();

@@ -2,7 +2,7 @@
 
 namespace lidlark::wording {
 
-Sentence countHomeFirst(const std::string &name, int home, int due)
+Sentence countHomeFirst(const Argument &name, int home, int due)
 {
     return {say("First count the %1 home: %2 of %3."), {name, inDigits(home), inDigits(due)}};
 }

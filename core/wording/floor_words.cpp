@@ -2,7 +2,7 @@
 
 namespace lidlark::wording {
 
-Sentence piecesMissing(int pieces, const std::string &one, const std::string &name)
+Sentence piecesMissing(int pieces, const Argument &one, const Argument &name)
 {
     if (pieces == 1)
         return {say("One %1 is missing."), {one}};

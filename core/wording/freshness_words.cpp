@@ -44,7 +44,7 @@ std::vector<Sentence> lookWords(const box::Freshness &freshness, Day today)
     return {{say("Looked at %1."), {onDayWords(*freshness.lastLook, today)}}};
 }
 
-Sentence lookFirstWords(const std::string &name, const std::string &check)
+Sentence lookFirstWords(const Argument &name, const Argument &check)
 {
     return {say("%1: %2"), {withCapital(name), withSmall(check)}};
 }

@@ -16,7 +16,7 @@ std::vector<Sentence> pieceWords(const box::PieceFreshness &piece, Day today);
 std::vector<Sentence> lookWords(const box::Freshness &freshness, Day today);
 
 /// What is looked over before play: "Stretchy bands: hold them up to the light."
-Sentence lookFirstWords(const std::string &name, const std::string &check);
+Sentence lookFirstWords(const Argument &name, const Argument &check);
 
 /// "In a mouth on Monday evening, says Ruth."
 Sentence mouthedWords(const box::ItemCare &care, DayPart now);

@@ -1,5 +1,6 @@
 #include "core/wording/reason_words.h"
 
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/tag_words.h"
 
 #include <string_view>
@@ -26,7 +27,7 @@ Argument itemOf(const Reason &reason, const Catalogue &catalogue)
     if (!reason.item)
         return Sentence{say("something"), {}};
     const ItemKind *kind = catalogue.item(*reason.item);
-    return kind != nullptr ? kind->name : reason.item->value;
+    return kind != nullptr ? nameOf(*kind) : Argument(reason.item->value);
 }
 
 /// An age in whole sentences, so that nothing but a number has to be put in another language's

@@ -12,6 +12,11 @@ std::string filled(const std::string &text)
     return text;
 }
 
+std::string filled(const Translated &words)
+{
+    return words.english;
+}
+
 std::string filled(Number number)
 {
     return number.words ? numberWord(number.value) : std::to_string(number.value);

@@ -62,6 +62,13 @@ struct TimeOfDay {
     bool operator==(const TimeOfDay &) const = default;
 };
 
+/// Words of the catalogue as the app shows them, and in English.
+struct Translated {
+    std::string text;
+    std::string english;
+    bool operator==(const Translated &) const = default;
+};
+
 struct Argument;
 
 /// A sentence a person reads, once for all: its words and what stands in their places. The command
@@ -82,11 +89,13 @@ enum class Beginning { AsItIs, Capital, Small };
 struct Argument {
     /// A name, or what somebody typed or the catalogue says: never translated here.
     Argument(std::string text) : content(std::move(text)) {}
+    /// The English sentence has the English words in its place.
+    Argument(Translated words) : content(std::move(words)) {}
     Argument(Number number) : content(number) {}
     Argument(TimeOfDay time) : content(time) {}
     Argument(Sentence sentence) : content(std::move(sentence)) {}
 
-    std::variant<std::string, Number, TimeOfDay, Sentence> content;
+    std::variant<std::string, Translated, Number, TimeOfDay, Sentence> content;
     Beginning beginning = Beginning::AsItIs;
     bool operator==(const Argument &) const = default;
 };

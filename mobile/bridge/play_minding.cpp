@@ -1,5 +1,6 @@
 #include "core/usecase/box_items.h"
 #include "core/usecase/tend_item.h"
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/closing_words.h"
 #include "core/wording/freshness_words.h"
 #include "mobile/bridge/play_in_hand.h"
@@ -30,7 +31,8 @@ void PlayInHand::mindTheFamily()
         // often was played (events.md 4).
         if (kind->life.checkDays)
             m_toLookOver.push_back(kind->id);
-        m_lookFirst.append(translated(wording::lookFirstWords(kind->name, kind->life.check)));
+        m_lookFirst.append(
+            safetyText(wording::lookFirstWords(wording::nameOf(*kind), wording::checkOf(*kind))));
     }
 }
 
@@ -57,7 +59,8 @@ void PlayInHand::mindTheCounting(const usecase::Family &family)
         return;
     const catalogue::ItemKind *kind = catalogue.item(due.front().item);
     m_countFirst = safetyText(wording::countHomeFirst(
-        kind != nullptr ? kind->name : due.front().item.value, due.front().home, due.front().due));
+        kind != nullptr ? wording::nameOf(*kind) : wording::Argument(due.front().item.value),
+        due.front().home, due.front().due));
 }
 
 } // namespace lidlark::mobile

@@ -16,6 +16,11 @@ QString said(const std::string &text)
     return fromCore(text);
 }
 
+QString said(const wording::Translated &words)
+{
+    return fromCore(words.text);
+}
+
 QString said(wording::Number number)
 {
     return number.words && speaksEnglish() ? fromCore(wording::numberWord(number.value))
@@ -39,7 +44,9 @@ QString saidInPlace(const wording::Argument &argument)
         text = capitalised(text);
     if (argument.beginning == wording::Beginning::Small)
         text = uncapitalised(text);
-    return std::holds_alternative<std::string>(argument.content) ? isolated(text) : text;
+    const bool foreign = std::holds_alternative<std::string>(argument.content) ||
+                         std::holds_alternative<wording::Translated>(argument.content);
+    return foreign ? isolated(text) : text;
 }
 
 QString underneath(const QString &words, const QString &english)

@@ -1,5 +1,6 @@
 #include "floor_view_model.h"
 
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/floor_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
@@ -78,7 +79,8 @@ QString FloorViewModel::lead() const
         return safetyText(wording::balloonPiecesMissing(first.pieces));
     const catalogue::ItemKind *kind = m_household->catalogue().item(first.item);
     if (m_search.missing.size() == 1 && kind != nullptr)
-        return safetyText(wording::piecesMissing(first.pieces, kind->one, kind->name));
+        return safetyText(
+            wording::piecesMissing(first.pieces, wording::oneOf(*kind), wording::nameOf(*kind)));
     int pieces = 0;
     for (const MissingItem &missing : m_search.missing)
         pieces += missing.pieces;
