@@ -38,6 +38,7 @@ private slots:
             << QStringLiteral("کل %L1") << QStringLiteral("کل \u2068%L1\u2069");
         QTest::newRow("two") << QStringLiteral("ڈبا %1 %2")
                              << QStringLiteral("ڈبا \u2068%1\u2069 \u2068%2\u2069");
+        QTest::newRow("a code") << QStringLiteral("فہرست R%1") << QStringLiteral("فہرست R%1");
         QTest::newRow("none") << QStringLiteral("آج") << QStringLiteral("آج");
         QTest::newRow("a share") << QStringLiteral("200 % بڑا") << QStringLiteral("200 % بڑا");
         QTest::newRow("nothing") << QString() << QString();
