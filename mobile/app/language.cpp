@@ -4,6 +4,7 @@
 #include <QLocale>
 
 #include "mobile/bridge/known_languages.h"
+#include "right_to_left_words.h"
 #include "stretched_words.h"
 
 // The words lie in a library of their own, which nothing else would pull in.
@@ -36,7 +37,10 @@ std::unique_ptr<QTranslator> wordsOf(const QString &code, const QTranslator &eng
 {
     if (code == QLatin1String(stretchedLanguage))
         return std::make_unique<StretchedWords>(english);
-    auto words = std::make_unique<QTranslator>();
+    const KnownLanguage *known = knownLanguage(code);
+    const bool fromTheRight = known != nullptr && known->arabicScript;
+    std::unique_ptr<QTranslator> words =
+        fromTheRight ? std::make_unique<RightToLeftWords>() : std::make_unique<QTranslator>();
     const bool there = code != knownLanguages().constFirst().code &&
                        words->load(QStringLiteral("lidlark_") + code, folder);
     return there ? std::move(words) : nullptr;

@@ -12,6 +12,8 @@
 #include "mobile/bridge/stretched.h"
 #include "mobile/bridge/text.h"
 
+#include <utility>
+
 namespace lidlark::mobile {
 
 namespace {
@@ -135,7 +137,12 @@ void Household::setPerson(const QString &person)
         return;
     m_workplace->device = *device;
     m_places.language.clear();
-    speakAsWanted();
+    // Whoever has not said reads the system's language, not that of the one before.
+    const QString before = std::exchange(m_language, QString());
+    if (languageWanted() == before)
+        m_language = before;
+    else
+        speakAsWanted();
     emit childrenChanged();
     emit changed();
 }
