@@ -70,32 +70,32 @@ PhoneWindow {
             id: lifted
 
             interval: 0
-            onTriggered: window.voice.touchEnded()
-        }
-
-        // A tap, and no drag: who scrolls on to read takes nothing away.
-        TapHandler {
-            onPressedChanged: {
-                if (pressed)
-                    screens.tapBegan(point.position)
+            onTriggered: {
+                window.voice.touchEnded()
+                if (!touch.dragged)
+                    screens.tapEnded()
             }
-            onTapped: tapOver.restart()
-        }
-
-        Timer {
-            id: tapOver
-
-            interval: 0
-            onTriggered: screens.tapEnded()
         }
 
         PointHandler {
+            id: touch
+
+            /// Who scrolls on to read does not tap.
+            property bool dragged: false
+
             acceptedButtons: Qt.LeftButton
+            onPointChanged: {
+                const way = touch.point.position.y - touch.point.pressPosition.y
+                touch.dragged = touch.dragged || (touch.active && Math.abs(way) > Application.styleHints.startDragDistance)
+            }
             onActiveChanged: {
-                if (active)
+                if (touch.active) {
+                    touch.dragged = false
+                    screens.tapBegan(touch.point.position)
                     window.voice.touchBegan()
-                else
+                } else {
                     lifted.restart()
+                }
             }
         }
     }
