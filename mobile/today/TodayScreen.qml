@@ -114,7 +114,7 @@ Sheet {
             outText: qsTr("out %1").arg(offer.minutesOut)
             playText: qsTr("play %1").arg(offer.minutesPlay)
             backText: qsTr("back %1").arg(offer.minutesBack)
-            spokenMinutes: qsTr("Minutes: %1 out, %2 play, %3 back").arg(offer.minutesOut).arg(offer.minutesPlay).arg(offer.minutesBack)
+            spokenMinutes: qsTr("Minutes: out %1. play %2. back %3").arg(offer.minutesOut).arg(offer.minutesPlay).arg(offer.minutesBack)
             Accessible.description: offer.drawingAlt
             onClicked: screen.begin(offer.activityId)
         }
