@@ -135,12 +135,7 @@ void Household::setPerson(const QString &person)
         return;
     m_workplace->device = *device;
     m_places.language.clear();
-    // Whoever has not said reads the system's language, not that of the one before.
-    const QString before = std::exchange(m_language, QString());
-    if (languageWanted() == before)
-        m_language = before;
-    else
-        speakAsWanted();
+    speakAsWanted(); // whoever has not said reads the system's language
     emit childrenChanged();
     emit changed();
 }
