@@ -165,7 +165,8 @@ private slots:
     {
         std::set<std::string> words;
         for (std::size_t i = 0; i < play::notePhraseCount; ++i)
-            words.insert(notePhraseWords(static_cast<play::NotePhrase>(i)).english);
+            words.insert(
+                std::string(notePhraseWords(static_cast<play::NotePhrase>(i)).english.text()));
         QCOMPARE(words.size(), play::notePhraseCount);
         QVERIFY(!words.contains(""));
     }
