@@ -8,6 +8,10 @@
             <translation>%1 lub więcej</translation>
         </message>
         <message>
+            <source>%1: age in years</source>
+            <translation>%1: wiek w latach</translation>
+        </message>
+        <message>
             <source>under 1</source>
             <translation>poniżej 1</translation>
         </message>
@@ -1141,6 +1145,17 @@
         </message>
     </context>
     <context>
+        <name>LookFirst</name>
+        <message>
+            <source>All good</source>
+            <translation>Wszystko dobre</translation>
+        </message>
+        <message>
+            <source>Look first</source>
+            <translation>Najpierw obejrzyj</translation>
+        </message>
+    </context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
@@ -1163,7 +1178,7 @@
         </message>
         <message>
             <source>Places</source>
-            <translation type="unfinished"></translation>
+            <translation>Miejsca</translation>
         </message>
         <message>
             <source>Today</source>
@@ -1539,10 +1554,6 @@
     <context>
         <name>PlayScreen</name>
         <message>
-            <source>All good</source>
-            <translation>Wszystko dobre</translation>
-        </message>
-        <message>
             <source>Another child's box</source>
             <translation>Pudełko innego dziecka</translation>
         </message>
@@ -1561,10 +1572,6 @@
         <message>
             <source>Less</source>
             <translation>Mniej</translation>
-        </message>
-        <message>
-            <source>Look first</source>
-            <translation>Najpierw obejrzyj</translation>
         </message>
         <message>
             <source>More about this</source>
@@ -1657,7 +1664,7 @@
         </message>
         <message>
             <source>The lid is on</source>
-            <translation type="unfinished"></translation>
+            <translation>Wieczko na miejscu</translation>
         </message>
         <message>
             <source>Yes, all back</source>
@@ -2304,8 +2311,8 @@
             <translation>Zachowane na dziś: %1</translation>
         </message>
         <message>
-            <source>Minutes: %1 out, %2 play, %3 back</source>
-            <translation type="unfinished"></translation>
+            <source>Minutes: out %1. play %2. back %3</source>
+            <translation>Minuty: wyjąć %1. zabawa %2. odłożyć %3</translation>
         </message>
         <message>
             <source>The week ahead</source>
@@ -2363,6 +2370,10 @@
         <message>
             <source>Another one</source>
             <translation>Inna</translation>
+        </message>
+        <message>
+            <source>Its choices are below.</source>
+            <translation>Możliwości są poniżej.</translation>
         </message>
         <message>
             <source>Keep it here</source>

@@ -8,6 +8,10 @@
             <translation>%1 یا زیادہ</translation>
         </message>
         <message>
+            <source>%1: age in years</source>
+            <translation>%1: عمر سالوں میں</translation>
+        </message>
+        <message>
             <source>under 1</source>
             <translation>1 سے کم</translation>
         </message>
@@ -1140,6 +1144,17 @@
         </message>
     </context>
     <context>
+        <name>LookFirst</name>
+        <message>
+            <source>All good</source>
+            <translation>سب ٹھیک</translation>
+        </message>
+        <message>
+            <source>Look first</source>
+            <translation>پہلے دیکھیں</translation>
+        </message>
+    </context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
@@ -1162,7 +1177,7 @@
         </message>
         <message>
             <source>Places</source>
-            <translation type="unfinished"></translation>
+            <translation>جگہیں</translation>
         </message>
         <message>
             <source>Today</source>
@@ -1538,10 +1553,6 @@
     <context>
         <name>PlayScreen</name>
         <message>
-            <source>All good</source>
-            <translation>سب ٹھیک</translation>
-        </message>
-        <message>
             <source>Another child's box</source>
             <translation>کسی اور بچے کا ڈبا</translation>
         </message>
@@ -1560,10 +1571,6 @@
         <message>
             <source>Less</source>
             <translation>کم دکھائیں</translation>
-        </message>
-        <message>
-            <source>Look first</source>
-            <translation>پہلے دیکھیں</translation>
         </message>
         <message>
             <source>More about this</source>
@@ -1656,7 +1663,7 @@
         </message>
         <message>
             <source>The lid is on</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈھکن لگ گیا</translation>
         </message>
         <message>
             <source>Yes, all back</source>
@@ -2302,8 +2309,8 @@
             <translation>آج کے لیے رکھا: %1</translation>
         </message>
         <message>
-            <source>Minutes: %1 out, %2 play, %3 back</source>
-            <translation type="unfinished"></translation>
+            <source>Minutes: out %1. play %2. back %3</source>
+            <translation>منٹ: نکالیں %1۔ کھیل %2۔ واپس %3</translation>
         </message>
         <message>
             <source>The week ahead</source>
@@ -2361,6 +2368,10 @@
         <message>
             <source>Another one</source>
             <translation>کوئی اور</translation>
+        </message>
+        <message>
+            <source>Its choices are below.</source>
+            <translation>اس کے انتخاب نیچے ہیں۔</translation>
         </message>
         <message>
             <source>Keep it here</source>

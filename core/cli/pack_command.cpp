@@ -20,10 +20,13 @@ bool packOne(const fs::path &from, const fs::path &to)
         std::cerr << from.string() << ':' << fault->line << ": " << fault->reason << '\n';
         return false;
     }
+    const std::string packed = packTree(std::get<YamlNode>(tree));
+    if (contentsOf(to) == packed)
+        return true; // keeps its time, so that nothing is built again for it
     std::error_code failed;
     fs::create_directories(to.parent_path(), failed);
     std::ofstream file(to, std::ios::binary);
-    file << packTree(std::get<YamlNode>(tree));
+    file << packed;
     file.close();
     if (file.fail())
         std::cerr << to.string() << " could not be written.\n";

@@ -62,7 +62,7 @@ Item {
         width: slip.width
     }
 
-    Item {
+    Flow {
         id: content
 
         readonly property bool beside: !Theme.largeText && way.implicitWidth < content.width / 2
@@ -70,16 +70,15 @@ Item {
         x: Theme.margin
         y: Theme.smallGap
         width: slip.width - 2 * Theme.margin
-        height: content.beside ? Math.max(words.height, way.height) : words.height + way.height
+        spacing: Theme.gap
 
         Words {
             id: words
 
             objectName: "justNotedWords"
-            anchors.left: parent.left
-            anchors.right: content.beside ? way.left : parent.right
-            anchors.rightMargin: content.beside ? Theme.gap : 0
-            y: content.beside ? (content.height - height) / 2 : 0
+            width: content.beside ? content.width - way.width - content.spacing : content.width
+            height: content.beside ? Math.max(implicitHeight, way.height) : implicitHeight
+            verticalAlignment: Text.AlignVCenter
             role: Theme.Label
             text: just.takenBack ? qsTr("Taken back: %1").arg(just.text) : just.text
         }
@@ -88,9 +87,6 @@ Item {
             id: way
 
             objectName: "justNotedWay"
-            anchors.right: content.beside ? parent.right : undefined
-            anchors.left: content.beside ? undefined : parent.left
-            anchors.bottom: parent.bottom
             width: Math.min(implicitWidth, content.width)
             text: just.takenBack ? qsTr("Put it in again") : qsTr("Take back")
             accessibleName: just.takenBack ? qsTr("Put it in again: %1").arg(just.text) : qsTr("Take back: %1").arg(just.text)

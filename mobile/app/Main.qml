@@ -86,15 +86,8 @@ PhoneWindow {
             onTriggered: window.voice.touchEnded()
         }
 
-        // A tap, and no drag: who scrolls on to read takes nothing away.
-        TapHandler {
-            onPressedChanged: {
-                if (pressed)
-                    screens.slip.tapBegan(screens.slip.mapFromItem(screens, point.position))
-            }
-            onTapped: tapOver.restart()
-        }
-
+        // A tap, and no drag: who scrolls on to read takes nothing away. (A TapHandler up here would
+        // take the tap from the buttons below, Qt 6.4.2.)
         Timer {
             id: tapOver
 
@@ -103,12 +96,26 @@ PhoneWindow {
         }
 
         PointHandler {
+            id: touch
+
+            property bool dragged: false
+
             acceptedButtons: Qt.LeftButton
+            onPointChanged: {
+                const way = Qt.vector2d(point.position.x - point.pressPosition.x, point.position.y - point.pressPosition.y)
+                if (touch.active && way.length() > Application.styleHints.startDragDistance)
+                    touch.dragged = true
+            }
             onActiveChanged: {
-                if (active)
+                if (active) {
+                    touch.dragged = false
                     window.voice.touchBegan()
-                else
-                    lifted.restart()
+                    screens.slip.tapBegan(screens.slip.mapFromItem(screens, point.position))
+                    return
+                }
+                lifted.restart()
+                if (!touch.dragged)
+                    tapOver.restart()
             }
         }
     }

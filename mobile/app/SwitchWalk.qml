@@ -11,8 +11,17 @@ Item {
     required property AppScreens screens
     required property Appearance appearance
     /// The field that is written in; null: none.
-    property Item field: null
+    property FieldFrame field: null
     readonly property bool writing: walk.field !== null
+
+    function frameOf(item: Item): FieldFrame {
+        for (let above = item; above; above = above.parent) {
+            const frame = above as FieldFrame
+            if (frame)
+                return frame
+        }
+        return null
+    }
 
     onWritingChanged: {
         walk.screens.enabled = !walk.writing
@@ -34,7 +43,7 @@ Item {
         stepMs: 1000 * walk.appearance.scanSeconds
         onwardKey: walk.appearance.onwardKey
         leastTouchMs: walk.appearance.minimumTouchMs
-        onWritingWanted: field => walk.field = field
+        onWritingWanted: item => walk.field = walk.frameOf(item)
     }
 
     Loader {

@@ -16,6 +16,7 @@
 static void openAssets()
 {
     Q_INIT_RESOURCE(lidlark_assets);
+    Q_INIT_RESOURCE(lidlark_catalogue);
     Q_INIT_RESOURCE(lidlark_composed);
 }
 

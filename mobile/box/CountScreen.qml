@@ -148,3 +148,4 @@ Sheet {
         onOtherClicked: screen.one -= 1
     }
 }
+            valueText: Numerals.of(value)

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One item: ask for more of it, see how far the asking has come, count in what came.
@@ -142,3 +143,4 @@ Column {
         }
     }
 }
+            valueText: Numerals.of(value)

@@ -10,7 +10,7 @@
 namespace lidlark::mobile {
 
 /// The pieces of a perishable that are still in the box: when each was opened, how long it keeps.
-class PieceViewModel : public KeptRows
+class PieceViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

@@ -10,7 +10,7 @@
 namespace lidlark::mobile {
 
 /// What was asked for and how far it has come, then what runs low; of one item or of all.
-class RequestViewModel : public KeptRows
+class RequestViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

@@ -10,7 +10,7 @@
 namespace lidlark::mobile {
 
 /// What must leave the house, then what stays although it looks alike (job.md scenario 3).
-class TakeOutViewModel : public KeptRows
+class TakeOutViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

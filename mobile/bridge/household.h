@@ -239,7 +239,8 @@ private:
     Outcome openFamily(const std::string &file);
     void close();
     [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
-    [[nodiscard]] QString languageWanted() const;
+    /// For this run, or by whoever writes on the phone; empty: not said.
+    [[nodiscard]] QString languageSaid() const;
     void speakAsWanted();
     void readChildren();
     void lookAround();

@@ -144,7 +144,9 @@ bool Household::chooseChild(const QString &family, const QString &alias)
         return false;
     keepWhoseFamily();
     (void)store::DeviceRepository(m_workplace->database).setLocalState(childKey, toCore(alias));
-    speakAsWanted();
+    // Of another family nothing may be said: the one who holds the phone reads on as before.
+    if (!languageSaid().isEmpty())
+        speakAsWanted();
     keepLimits();
     readChildren();
     emit changed();

@@ -68,22 +68,20 @@ const catalogue::Catalogue &Household::catalogueIn(const QString &language)
     return m_catalogues.emplace(language, std::move(made)).first->second;
 }
 
-QString Household::languageWanted() const
+QString Household::languageSaid() const
 {
     if (isSpoken(m_places.language))
         return m_places.language;
-    if (m_workplace) {
-        const auto said = usecase::readingLanguage(*m_workplace);
-        if (said && *said && knownLanguage(fromCore(**said)) != nullptr)
-            return fromCore(**said);
-    }
-    // Of another family nothing may be said yet: the one who holds the phone still reads.
-    return m_language.isEmpty() ? systemLanguage() : m_language;
+    const auto said = m_workplace ? usecase::readingLanguage(*m_workplace)
+                                  : Result<std::optional<std::string>>(std::nullopt);
+    return said && *said && knownLanguage(fromCore(**said)) != nullptr ? fromCore(**said)
+                                                                       : QString();
 }
 
 void Household::speakAsWanted()
 {
-    const QString wanted = languageWanted();
+    const QString said = languageSaid();
+    const QString wanted = said.isEmpty() ? systemLanguage() : said;
     if (wanted == m_language)
         return;
     m_language = wanted;
@@ -137,12 +135,7 @@ void Household::setPerson(const QString &person)
         return;
     m_workplace->device = *device;
     m_places.language.clear();
-    // Whoever has not said reads the system's language, not that of the one before.
-    const QString before = std::exchange(m_language, QString());
-    if (languageWanted() == before)
-        m_language = before;
-    else
-        speakAsWanted();
+    speakAsWanted(); // whoever has not said reads the system's language
     emit childrenChanged();
     emit changed();
 }

@@ -2,6 +2,7 @@
 
 #include <QAbstractListModel>
 #include <QStringList>
+#include <QtQml/qqmlregistration.h>
 
 namespace lidlark::mobile {
 
@@ -10,6 +11,9 @@ namespace lidlark::mobile {
 /// keyboard, the light of a switch and the place of a screen reader.
 class KeptRows : public QAbstractListModel
 {
+    Q_OBJECT
+    QML_ANONYMOUS
+
 protected:
     using QAbstractListModel::QAbstractListModel;
 
@@ -21,13 +25,11 @@ protected:
     {
         const QStringList before = rowKeys();
         read();
-        if (!before.isEmpty() && before == rowKeys()) {
-            emit dataChanged(index(0), index(rowCount() - 1));
-        } else {
-            beginResetModel();
-            endResetModel();
-        }
+        tellOfRows(before);
     }
+
+private:
+    void tellOfRows(const QStringList &before);
 };
 
 } // namespace lidlark::mobile

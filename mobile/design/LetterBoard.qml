@@ -7,9 +7,8 @@ import Lidlark.Design
 Sheet {
     id: board
 
-    /// Has `label`, `text`, `write(letters)` and `takeBack()`.
-    required property Item field
-    readonly property string written: board.field ? board.field.text : ""
+    required property FieldFrame field
+    readonly property string written: board.field ? board.field.written : ""
     //: All letters of the language, in their order, each once.
     readonly property string letters: qsTr("abcdefghijklmnopqrstuvwxyz")
     readonly property list<string> keys: Array.from(board.letters + "0123456789+")
@@ -18,7 +17,7 @@ Sheet {
 
     function write(letter: string) {
         const begins = board.written.length === 0 || board.written.endsWith(" ")
-        board.field.write(begins ? letter.toLocaleUpperCase() : letter)
+        board.field.letterWritten(begins ? letter.toLocaleUpperCase() : letter)
     }
 
     spacing: Theme.sectionGap
@@ -63,14 +62,14 @@ Sheet {
         PaperButton {
             objectName: "space"
             text: qsTr("A gap")
-            onClicked: board.field.write(" ")
+            onClicked: board.field.letterWritten(" ")
         }
 
         PaperButton {
             objectName: "takeBack"
             text: qsTr("One letter back")
             notNowReason: board.written.length > 0 ? "" : qsTr("Nothing written")
-            onClicked: board.field.takeBack()
+            onClicked: board.field.letterTakenBack()
         }
     }
 

@@ -18,24 +18,22 @@ FieldFrame {
     paperHeight: Math.max(frame.lines * hint.lineHeight + 2 * input.topPadding, input.implicitHeight)
     focused: input.activeFocus || input.lit
     onTapped: input.forceActiveFocus()
+    written: input.text
+    onLetterWritten: letter => {
+        input.insert(input.length, letter)
+        frame.edited()
+    }
+    onLetterTakenBack: {
+        input.remove(input.length - 1, input.length)
+        frame.edited()
+    }
 
     T.TextArea {
         id: input
 
         /// A switch is on it.
         property bool lit: false
-        readonly property string label: frame.label
-
-        /// What a board of letters does, which a switch walks over.
-        function write(letters: string) {
-            input.insert(input.length, letters)
-            frame.edited()
-        }
-
-        function takeBack() {
-            input.remove(input.length - 1, input.length)
-            frame.edited()
-        }
+        readonly property bool writes: true
 
         width: parent.width
         height: parent.height

@@ -146,7 +146,7 @@ void SwitchScan::answer(QQuickItem *stop)
 {
     const QPointer<QQuickItem> pressed = stop;
     m_pause.start();
-    if (stop->metaObject()->indexOfMethod("write(QString)") >= 0)
+    if (says(stop, "writes"))
         emit writingWanted(stop);
     else
         QMetaObject::invokeMethod(stop, "press");

@@ -15,8 +15,9 @@ namespace lidlark::design {
 /// screen has many controls, and a way back out at the end of each group. With one switch the light
 /// goes on by itself, and any key or touch presses what is lit; with two, one key goes on and
 /// another presses. There is no last round, and nothing moves on while a switch is held down.
-/// Controls need no code of their own but a property `lit` and a function `press()`; those with a
-/// function `write()` are written in. Escape stays a key.
+/// Controls need no code of their own but a property `lit` and a function `press()`. Further ones,
+/// where true: `writes` (it is written in), `pressedOften`, `pressedTwice`, `restsAfter`, and while
+/// it has the focus `takesKeys`. Escape stays a key.
 class SwitchScan : public QQuickItem
 {
     Q_OBJECT

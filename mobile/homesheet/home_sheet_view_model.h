@@ -11,7 +11,7 @@ namespace lidlark::mobile {
 
 /// The home sheet as questions with their careful answers. Each answer is a new statement in this
 /// phone's person's name (events.md 8).
-class HomeSheetViewModel : public KeptRows
+class HomeSheetViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

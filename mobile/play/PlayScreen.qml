@@ -113,36 +113,14 @@ Sheet {
         }
     }
 
-    Card {
+    LookFirst {
         id: lookFirst
 
         objectName: "lookFirst"
         width: screen.contentWidth
-        visible: play.step === 0 && screen.playInHand.lookFirst.length > 0
-
-        Words {
-            width: parent.width
-            role: Theme.Label
-            text: qsTr("Look first")
-        }
-
-        Repeater {
-            model: screen.playInHand.lookFirst
-
-            Words {
-                required property string modelData
-
-                width: parent ? parent.width : 0
-                role: Theme.Body
-                text: modelData
-            }
-        }
-
-        StitchedLink {
-            objectName: "lookedOver"
-            text: qsTr("All good")
-            onClicked: screen.playInHand.lookedOver()
-        }
+        visible: play.step === 0 && lookFirst.lines.length > 0
+        lines: screen.playInHand.lookFirst
+        onLookedOver: screen.playInHand.lookedOver()
     }
 
     StepPage {

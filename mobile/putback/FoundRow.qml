@@ -115,3 +115,4 @@ Card {
         onChanged: value => row.named(value)
     }
 }
+        valueText: Numerals.of(value)

@@ -13,7 +13,7 @@
 namespace lidlark::mobile {
 
 /// What of the box went out for the play in hand, piece by piece: the tray, and the exceptions.
-class PutBackViewModel : public KeptRows
+class PutBackViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

@@ -114,7 +114,7 @@ Sheet {
             outText: qsTr("out %1").arg(Numerals.of(offer.minutesOut))
             playText: qsTr("play %1").arg(Numerals.of(offer.minutesPlay))
             backText: qsTr("back %1").arg(Numerals.of(offer.minutesBack))
-            spokenMinutes: qsTr("Minutes: %1 out, %2 play, %3 back").arg(Numerals.of(offer.minutesOut))
+            spokenMinutes: qsTr("Minutes: out %1. play %2. back %3").arg(Numerals.of(offer.minutesOut))
                 .arg(Numerals.of(offer.minutesPlay)).arg(Numerals.of(offer.minutesBack))
             Accessible.description: offer.drawingAlt
             onClicked: screen.begin(offer.activityId)

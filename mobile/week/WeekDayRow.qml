@@ -31,6 +31,7 @@ Column {
         objectName: "dayRow"
         width: day.width
         acts: true
+        Accessible.description: day.opened ? qsTr("Its choices are below.") : ""
         drawing: Theme.largeText ? "" : day.drawing
         text: day.dayWords + (Theme.largeText ? "\n" : ": ") + day.name
         accessibleName: day.dayWords + ": " + day.name + sentence(note)

@@ -15,7 +15,7 @@ namespace lidlark::mobile {
 
 /// Seven days from today on, a row each. It decides nothing: the plan comes from the core, and what
 /// an adult changes by hand is planned around.
-class WeekViewModel : public KeptRows
+class WeekViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT

@@ -36,6 +36,7 @@ Column {
                 objectName: "years-" + key.index
                 text: key.index === 0 ? qsTr("under 1") : key.index < ages.oldest ? Numerals.of(key.index)
                                                         : qsTr("%1 or more").arg(Numerals.of(key.index))
+                accessibleName: qsTr("%1: age in years").arg(key.text)
                 picked: ages.years === key.index
                 onClicked: ages.said(key.picked ? -1 : key.index)
             }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Welcome
 
@@ -45,3 +46,4 @@ Column {
         }
     }
 }
+            valueText: Numerals.of(value)

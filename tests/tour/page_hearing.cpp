@@ -37,6 +37,8 @@ QString roleWord(QAccessible::Role role)
         return QStringLiteral("alert");
     case QAccessible::StaticText:
         return QStringLiteral("words");
+    case QAccessible::SpinBox:
+        return QStringLiteral("number");
     case QAccessible::PageTabList:
         return QStringLiteral("tabs");
     case QAccessible::PageTab:

@@ -6,6 +6,7 @@
 #include "tests/tour/other_ways.h"
 #include "tests/tour/page_hearing.h"
 #include "tests/tour/page_keys.h"
+#include "tests/tour/page_reach.h"
 #include "tests/tour/switch_hand.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -28,6 +29,8 @@ private:
         const QTemporaryDir folder;
         PhoneInHand phone{size, textScale, 0, rightToLeft, true, {}, leftHanded};
         phone.checks = {hardToReach, hardToScan, hardToHear};
+        if (size.height() > size.width())
+            phone.checks.push_back(outOfReach);
         const Evening evening = walk(QDir(folder.path()), phone);
         QVERIFY2(evening.failed.isEmpty(), qPrintable(evening.failed));
         QVERIFY2(evening.findings.isEmpty(), qPrintable(evening.findings.join(u'\n')));

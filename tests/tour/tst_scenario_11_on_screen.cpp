@@ -104,9 +104,10 @@ private slots:
         readPage("Box");
         QVERIFY(hand().find(text("Count it all")) == nullptr);
         QVERIFY(hand().find(text("What to ask for")) == nullptr);
-        const auto notes = m_app->graph.household().boxNotes();
-        QVERIFY(!notes.empty());
-        QCOMPARE(notes.front().author, std::string("Grandad"));
+        QCOMPARE(m_app->graph.household().person(), text("Grandad"));
+        const auto family = m_app->graph.household().family();
+        QCOMPARE(family->plays.size(), std::size_t{1});
+        QCOMPARE(family->plays.front().author, std::string("Grandad"));
     }
 
     void afterSevenDaysTheScreensAreShutAndWhatHeNotedStays()

@@ -124,7 +124,6 @@ private slots:
         open(newStore("list", "Fin", "Ruth", "h-fin"), mondayEvening);
         loseAPeg();
         tap("Back");
-        tap("Box is here");
         tap("Noted today");
         QVERIFY2(hand().reads(text("1 peg lost")), page().constData());
         QVERIFY2(hand().reads(text("Ruth, 18:25")), page().constData());
@@ -149,11 +148,14 @@ private slots:
         tap("Everything");
         tap("Torn-Paper Coast");
         tap("Stop here");
-        tap("Yes, all back");
+        tap("Done"); // nothing of the box was used
         QVERIFY(!m_app->graph.playInHand().active());
         tap("Take back: Torn-Paper Coast: all back");
         QVERIFY(m_app->graph.playInHand().active());
-        QVERIFY2(hand().find(text("Yes, all back")) != nullptr, page().constData());
+        QVERIFY2(hand().find(text("Done")) != nullptr, page().constData());
+        tap("Put it in again: Torn-Paper Coast: all back");
+        QVERIFY(!m_app->graph.playInHand().active());
+        QVERIFY2(hand().reads(text("Play with Fin")), page().constData());
     }
 
     /// events.md 8.2 on the sheet: "yes" by mistake is corrected by who said it.

@@ -66,12 +66,12 @@ private slots:
     {
         auto ruth = phoneOf("Ruth");
         usecase::Workplace workplace = ruth->workplace();
-        QVERIFY(usecase::keepNote(workplace, "Fin", "  Ask about scissors ").ok());
+        QVERIFY(usecase::keepNote(workplace, "Fin", "  Ask about umbrellas ").ok());
         QVERIFY(usecase::keepNote(workplace, "Fin", play::NotePhrase::QuieterPlace).ok());
         const auto notes = notesOn(*ruth);
         QCOMPARE(notes.size(), std::size_t{2});
         QVERIFY(notes.front().phrase == play::NotePhrase::QuieterPlace);
-        QCOMPARE(notes.back().words, std::string("Ask about scissors"));
+        QCOMPARE(notes.back().words, std::string("Ask about umbrellas"));
         QVERIFY(!notes.front().sent);
         QVERIFY(matches(*ruth));
     }
@@ -109,10 +109,10 @@ private slots:
     {
         auto ruth = phoneOf("Ruth");
         usecase::Workplace workplace = ruth->workplace();
-        QVERIFY(usecase::keepNote(workplace, "Fin", "Ask about scissors").ok());
+        QVERIFY(usecase::keepNote(workplace, "Fin", "Ask about umbrellas").ok());
         Phone gran("Gran", store::Role::Caregiver, "h-fin");
         gran.meet(*ruth);
-        QVERIFY(!isWritten(gran, "scissors"));
+        QVERIFY(!isWritten(gran, "umbrellas"));
         QVERIFY(notesOn(gran).empty());
         QVERIFY(usecase::notesLaneOf(ruth->device) != usecase::notesLaneOf(gran.device));
         store::Device tablet = ruth->device;
@@ -147,7 +147,7 @@ private slots:
     {
         auto ruth = phoneOf("Ruth");
         usecase::Workplace workplace = ruth->workplace();
-        const auto kept = usecase::keepNote(workplace, "Fin", "Ask about scissors");
+        const auto kept = usecase::keepNote(workplace, "Fin", "Ask about umbrellas");
         QVERIFY(usecase::removeNote(workplace, "Fin", *kept).ok());
         QVERIFY(notesOn(*ruth).empty());
         QVERIFY(usecase::eraseRemovedNotes(workplace).ok());
@@ -156,9 +156,9 @@ private slots:
         QCOMPARE(notesOn(*ruth).size(), std::size_t{1});
         QVERIFY(usecase::removeNote(workplace, "Fin", *kept).ok());
         ruth->clock.moveTo(islandTime(12, 9, 0));
-        QVERIFY(isWritten(*ruth, "scissors"));
+        QVERIFY(isWritten(*ruth, "umbrellas"));
         QVERIFY(usecase::eraseRemovedNotes(workplace).ok());
-        QVERIFY(!isWritten(*ruth, "scissors"));
+        QVERIFY(!isWritten(*ruth, "umbrellas"));
         QVERIFY(notesOn(*ruth).empty());
         QVERIFY(matches(*ruth));
         QCOMPARE(usecase::removeNote(workplace, "Fin", *kept).error().code, ErrorCode::NotFound);

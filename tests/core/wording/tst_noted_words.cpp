@@ -102,12 +102,12 @@ private slots:
         row("came", told(Kind::CountedIn, fieldsOf(CountedIn{pegs, 0, 4})), "4 pegs counted in");
         row("answer", told(Kind::Answer, fieldsOf(Answered{pegs, "q", "two"})),
             "Pegs: question answered");
-        row("latex", told(Kind::Fact, child::fieldsOf({"", "latex", "yes"})),
+        row("latex", told(Kind::Fact, child::fieldsOf(child::Fact{"", "latex", "yes"})),
             "Home sheet: latex must stay away");
-        row("mouths", told(Kind::Fact, child::fieldsOf({"p", "mouths", "no"}), "Mirren"),
+        row("mouths", told(Kind::Fact, child::fieldsOf(child::Fact{"p", "mouths", "no"}), "Mirren"),
             "Home sheet: Mirren puts nothing in the mouth");
         row("another fact",
-            told(Kind::Fact, child::fieldsOf({"p", "born-by", "2024-01-31"}), "Mirren"),
+            told(Kind::Fact, child::fieldsOf(child::Fact{"p", "born-by", "2024-01-31"}), "Mirren"),
             "Home sheet: something said of Mirren");
         row("begun",
             told(Kind::PlayStarted,
@@ -165,7 +165,8 @@ private slots:
     {
         std::set<std::string> words;
         for (std::size_t i = 0; i < play::notePhraseCount; ++i)
-            words.insert(notePhraseWords(static_cast<play::NotePhrase>(i)).english);
+            words.insert(
+                std::string(notePhraseWords(static_cast<play::NotePhrase>(i)).english.text()));
         QCOMPARE(words.size(), play::notePhraseCount);
         QVERIFY(!words.contains(""));
     }
