@@ -27,7 +27,8 @@ private:
         QFETCH(bool, rightToLeft);
         QFETCH(bool, leftHanded);
         const QTemporaryDir folder;
-        PhoneInHand phone{size, textScale, 0, rightToLeft, true, {}, leftHanded};
+        PhoneInHand phone{size, textScale, 0, rightToLeft, true};
+        phone.leftHanded = leftHanded;
         phone.checks = {hardToReach, hardToScan, hardToHear};
         if (size.height() > size.width())
             phone.checks.push_back(outOfReach);

@@ -88,10 +88,10 @@ private slots:
         Hand::settle(300);
         const mobile::Sitting &sitting = m_app->graph.sitting();
         QVERIFY(hand().tap(text("Someone is ill")));
-        QVERIFY(sitting.filters().ill);
+        QVERIFY(sitting.filters().someoneIsIll);
         QVERIFY(hand().reads(text("Play with Skye")));
         QVERIFY(hand().tap(text("Away from home")));
-        QVERIFY(sitting.filters().away);
+        QVERIFY(sitting.filters().awayFromHome);
         QVERIFY(hand().reads(text("Play with Skye")));
     }
 
