@@ -95,6 +95,7 @@ Sheet {
             width: screen.contentWidth
             text: item.name
             value: item.pieces
+            valueText: Numerals.of(value)
             to: 99
             lessName: qsTr("One less: %1").arg(item.name)
             moreName: qsTr("One more: %1").arg(item.name)
@@ -148,4 +149,3 @@ Sheet {
         onOtherClicked: screen.one -= 1
     }
 }
-            valueText: Numerals.of(value)

@@ -125,6 +125,7 @@ Column {
             visible: request.arrivedOpen
             text: qsTr("How many came?")
             value: request.pieces
+            valueText: Numerals.of(value)
             from: 1
             to: 99
             lessName: qsTr("One less: %1").arg(request.name)
@@ -143,4 +144,3 @@ Column {
         }
     }
 }
-            valueText: Numerals.of(value)

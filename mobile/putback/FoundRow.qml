@@ -109,10 +109,10 @@ Card {
         visible: !row.whole && row.missing > row.fewAtMost
         text: qsTr("Found")
         value: row.found
+        valueText: Numerals.of(value)
         to: row.missing
         lessName: qsTr("One less: %1").arg(row.name)
         moreName: qsTr("One more: %1").arg(row.name)
         onChanged: value => row.named(value)
     }
 }
-        valueText: Numerals.of(value)

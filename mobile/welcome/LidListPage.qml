@@ -40,10 +40,10 @@ Column {
             width: page.width
             text: item.name
             value: item.pieces
+            valueText: Numerals.of(value)
             lessName: qsTr("One less: %1").arg(item.name)
             moreName: qsTr("One more: %1").arg(item.name)
             onChanged: value => page.answers.setPieces(item.index, value)
         }
     }
 }
-            valueText: Numerals.of(value)
