@@ -15,7 +15,8 @@ char small(char letter)
 bool isInWord(char byte)
 {
     const auto value = static_cast<unsigned char>(byte);
-    return value >= 0x80 || (value >= '0' && value <= '9') || (small(byte) >= 'a' && small(byte) <= 'z');
+    return value >= 0x80 || (value >= '0' && value <= '9') ||
+           (small(byte) >= 'a' && small(byte) <= 'z');
 }
 
 bool standsAlone(std::string_view line, std::size_t at, std::size_t length)

@@ -17,7 +17,7 @@ inline constexpr EnumNames<Hook, 5> hookNames{
 struct Reminder {
     bool on = false;
     Hook hook = Hook::AfterBath;
-    std::string ownLine;           ///< "After the ferry": with Hook::Own.
+    std::string ownLine;            ///< "After the ferry": with Hook::Own.
     int minuteOfDay = 18 * 60 + 30; ///< Local time, 0 to 1439.
     bool operator==(const Reminder &) const = default;
 };

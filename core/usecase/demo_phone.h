@@ -15,7 +15,7 @@ struct DemoPerson {
     std::string home;
     std::string device;
     std::string file;
-    std::string reads = {}; ///< Language; empty: they have not said.
+    std::string reads = {};                  ///< Language; empty: they have not said.
     std::optional<Day> until = std::nullopt; ///< A guest's last day.
 };
 

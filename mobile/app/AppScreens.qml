@@ -136,8 +136,8 @@ FocusScope {
 
     /// Another child, and with it perhaps another family: nothing of the one before is taken along. A
     /// play that waits there is asked about first.
-    function chooseChild(family: string, alias: string) {
-        if (!screens.household.chooseChild(family, alias))
+    function chooseChild(file: string, alias: string) {
+        if (!screens.household.chooseChild(file, alias))
             return
         screens.forgetWhere()
         if (screens.playInHand.active)
@@ -291,7 +291,7 @@ FocusScope {
         width: screens.pageWidth
         anchors.bottom: parent.bottom
         household: screens.household
-        onAdultPage: screens.adultPages.includes(screens.route)
+        adultPage: screens.adultPages.includes(screens.route)
         onSecondThought: screens.goOnAfterSecondThought(screens.route)
         onFailed: problem => screens.problem = problem
     }

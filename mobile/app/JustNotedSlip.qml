@@ -11,8 +11,8 @@ Item {
 
     required property Household household
     /// Pages for adults on which there is room for it.
-    property bool onAdultPage: false
-    readonly property bool shown: slip.onAdultPage && just.text.length > 0
+    property bool adultPage: false
+    readonly property bool shown: slip.adultPage && just.text.length > 0
     readonly property int serial: just.serial
     property int moves: 0
     property int serialAtTap: 0

@@ -32,8 +32,10 @@ QVariant PhoneChildren::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> PhoneChildren::roleNames() const
 {
-    return {
-        {AliasRole, "childName"}, {LabelRole, "label"}, {FamilyRole, "family"}, {PickedRole, "picked"}};
+    return {{AliasRole, "childName"},
+            {LabelRole, "label"},
+            {FamilyRole, "family"},
+            {PickedRole, "picked"}};
 }
 
 void PhoneChildren::show(std::vector<usecase::ChildOnPhone> children)

@@ -96,7 +96,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
         {"core/reminder", core({"base"})},
-        {"core/play", core({"catalogue", "journal"})},
+        {"core/play", core({"base", "catalogue", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},

@@ -48,12 +48,16 @@ private:
 
 /// A control with a frame, a word and the size that is asked for.
 QByteArray button(const QByteArray &id, const QByteArray &size = "width: 120; height: 48",
-                  const QByteArray &text = "Go on", const QByteArray &frame = "border.color: 'black'")
+                  const QByteArray &text = "Go on",
+                  const QByteArray &frame = "border.color: 'black'")
 {
     return "T.AbstractButton { id: " + id + "; " + size + "; text: '" + text +
            "'\nproperty bool picked: false\nAccessible.name: text\n"
-           "contentItem: Text { text: " + id + ".text; font.pixelSize: 16 }\n"
-           "background: Rectangle { border.width: 2; " + frame + " } }\n";
+           "contentItem: Text { text: " +
+           id +
+           ".text; font.pixelSize: 16 }\n"
+           "background: Rectangle { border.width: 2; " +
+           frame + " } }\n";
 }
 
 } // namespace
@@ -113,8 +117,7 @@ private slots:
         QFETCH(bool, faint);
         const MadeUp page("Text { x: 20; y: 20; text: 'Three lights, HILT'; color: '" + colour +
                           "'; font.pixelSize: " + size + " }");
-        QVERIFY2(page.faintWords().isEmpty() != faint,
-                 qPrintable(page.faintWords().join(u'\n')));
+        QVERIFY2(page.faintWords().isEmpty() != faint, qPrintable(page.faintWords().join(u'\n')));
     }
 
     void wordsAreFaintWhereTheirWorstGroundIs()
@@ -138,13 +141,13 @@ private slots:
         QTest::addColumn<QByteArray>("body");
         QTest::addColumn<QString>("why");
         QTest::newRow("all well")
-            << QByteArray("Text { text: 'Put back'; width: 200; wrapMode: Text.Wrap }") << QString();
+            << QByteArray("Text { text: 'Put back'; width: 200; wrapMode: Text.Wrap }")
+            << QString();
         QTest::newRow("cut short")
             << QByteArray("Text { text: 'Put everything back'; width: 60; elide: Text.ElideRight }")
             << QStringLiteral("cut short");
-        QTest::newRow("wider")
-            << QByteArray("Text { text: 'Put everything back'; width: 60 }")
-            << QStringLiteral("wider than its place");
+        QTest::newRow("wider") << QByteArray("Text { text: 'Put everything back'; width: 60 }")
+                               << QStringLiteral("wider than its place");
         QTest::newRow("taller")
             << QByteArray("Text { text: 'Put everything back in'; width: 60; height: 20\n"
                           "wrapMode: Text.Wrap }")
@@ -167,15 +170,15 @@ private slots:
             << QByteArray("Flickable { width: 200; height: 90; contentHeight: 240\n"
                           "interactive: false; Text { y: 210; text: 'Put back' } }")
             << QStringLiteral("does not scroll");
-        QTest::newRow("a slit")
-            << QByteArray("Flickable { width: 200; height: 30; contentHeight: 240\n"
-                          "Text { y: 10; text: 'Put back' } }")
-            << QStringLiteral("slit of 30");
+        QTest::newRow("a slit") << QByteArray(
+                                       "Flickable { width: 200; height: 30; contentHeight: 240\n"
+                                       "Text { y: 10; text: 'Put back' } }")
+                                << QStringLiteral("slit of 30");
         QTest::newRow("on each other")
             << QByteArray("Text { text: 'Put back' } Text { y: 8; text: 'Stop here' }")
             << QStringLiteral("words on words");
-        QTest::newRow("a plural left open") << QByteArray("Text { text: '2 piece(s)' }")
-                                            << QStringLiteral("one or many");
+        QTest::newRow("a plural left open")
+            << QByteArray("Text { text: '2 piece(s)' }") << QStringLiteral("one or many");
     }
     void wordsThatCannotBeRead()
     {
@@ -191,8 +194,8 @@ private slots:
         QTest::addColumn<QByteArray>("body");
         QTest::addColumn<QString>("why");
         const QByteArray one = button("one");
-        QTest::newRow("all well")
-            << one + button("two", "y: 60; width: 120; height: 48") << QString();
+        QTest::newRow("all well") << one + button("two", "y: 60; width: 120; height: 48")
+                                  << QString();
         QTest::newRow("small") << button("one", "width: 120; height: 40")
                                << QStringLiteral("small target, 120.0 x 40");
         QTest::newRow("scaled down")

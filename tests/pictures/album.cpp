@@ -21,7 +21,8 @@ QImage paletted(const QImage &picture)
             }
         }
     }
-    return colours.size() > 256 ? picture : picture.convertToFormat(QImage::Format_Indexed8, colours);
+    return colours.size() > 256 ? picture
+                                : picture.convertToFormat(QImage::Format_Indexed8, colours);
 }
 
 } // namespace
@@ -41,8 +42,8 @@ QString Album::compare(const QString &name, const QImage &now)
     const Likeness likeness = pictures::compare(reference, now);
     if (likeness.isAlike())
         return {};
-    const QString file = m_differences.filePath(QString(name).replace(u'/', u'-') +
-                                                QStringLiteral(".png"));
+    const QString file =
+        m_differences.filePath(QString(name).replace(u'/', u'-') + QStringLiteral(".png"));
     (void)m_differences.mkpath(QStringLiteral("."));
     const bool written = sideBySide(reference, now).save(file);
     return QStringLiteral("%1: %2 dots differ, %3 may. See %4")

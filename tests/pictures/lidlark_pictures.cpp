@@ -3,7 +3,8 @@
 //   lidlark-pictures [--renew] [--only left-to-right|right-to-left] [--to FOLDER]
 //
 // --renew keeps the pictures of today as the references; look at them before they are committed.
-// --to writes them elsewhere, to be looked at. Exit 1 where one differs, or a state was not reached.
+// --to writes them elsewhere, to be looked at. Exit 1 where one differs, or a state was not
+// reached.
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -48,8 +49,8 @@ public:
     {
         test::Wander wander(QString::fromUtf8(reading.language));
         for (const test::Leg &leg : test::everyLeg()) {
-            const QString failed = wander.walk(
-                leg, [&](const test::Stop &stop) { picture(stop, reading); });
+            const QString failed =
+                wander.walk(leg, [&](const test::Stop &stop) { picture(stop, reading); });
             if (!failed.isEmpty())
                 tell(QStringLiteral("%1: %2").arg(QString::fromUtf8(leg.name), failed));
         }
@@ -113,8 +114,9 @@ int main(int argc, char **argv)
     parser.addOption({QStringLiteral("to"), QStringLiteral("references elsewhere"),
                       QStringLiteral("folder"), QStringLiteral(LIDLARK_REFERENCES)});
     parser.process(app);
-    Session session({QDir(parser.value(QStringLiteral("to"))), QDir(QStringLiteral(LIDLARK_DIFFERENCES))},
-                    parser.isSet(QStringLiteral("renew")));
+    Session session(
+        {QDir(parser.value(QStringLiteral("to"))), QDir(QStringLiteral(LIDLARK_DIFFERENCES))},
+        parser.isSet(QStringLiteral("renew")));
     const QString only = parser.value(QStringLiteral("only"));
     for (const Reading &reading : readings()) {
         if (only.isEmpty() || only == QString::fromUtf8(reading.name))

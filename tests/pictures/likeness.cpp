@@ -35,7 +35,8 @@ QImage rounded(const QImage &picture)
     for (int y = 0; y < coarse.height(); ++y) {
         for (int x = 0; x < coarse.width(); ++x) {
             const QRgb dot = coarse.pixel(x, y);
-            coarse.setPixel(x, y, qRgb(nearest(qRed(dot)), nearest(qGreen(dot)), nearest(qBlue(dot))));
+            coarse.setPixel(x, y,
+                            qRgb(nearest(qRed(dot)), nearest(qGreen(dot)), nearest(qBlue(dot))));
         }
     }
     return coarse;

@@ -13,9 +13,9 @@ struct Likeness {
     bool sameSize = true;
     [[nodiscard]] bool isAlike() const;
 
-    /// A dot: of 255. Above the rounding of a reference (4) and the last bit or two of blended edges
-    /// that another compiler rounds the other way; below the smallest step between two neighbouring
-    /// colours of the theme (sheet and card of the light look: 10, 13 and 19).
+    /// A dot: of 255. Above the rounding of a reference (4) and the last bit or two of blended
+    /// edges that another compiler rounds the other way; below the smallest step between two
+    /// neighbouring colours of the theme (sheet and card of the light look: 10, 13 and 19).
     static constexpr int leastStep = 12;
     /// A picture: at most so many dots may differ. Blended edges that differ lie alone, a handful a
     /// page; one letter of the smallest text has about 25 dots of ink, so that another word, or a

@@ -5,6 +5,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "core/usecase/reading_language.h"
+#include "mobile/bridge/sitting.h"
 #include "mobile/bridge/spoken_language.h"
 #include "tests/tour/listening_voice.h"
 #include "tests/tour/meeting.h"

@@ -139,7 +139,8 @@ private slots:
             question.reminder = bathAt(0, 0);
             question.reminder.minuteOfDay = *rc::gen::inRange(0, 1440);
             question.offsetMinutes = 15 * *rc::gen::inRange(-48, 57);
-            question.nowMs = at("2027-01-01T00:00:00Z") + *rc::gen::inRange(0, 90 * 1440) * msPerMinute;
+            question.nowMs =
+                at("2027-01-01T00:00:00Z") + *rc::gen::inRange(0, 90 * 1440) * msPerMinute;
             const Day today = dayPartAt(question.nowMs, question.offsetMinutes).day;
             if (*rc::gen::arbitrary<bool>())
                 question.lastSaid = today;
@@ -178,8 +179,8 @@ private slots:
         own.ownLine = line.toStdString();
         const std::string said = wording::fill(wording::reminderLine(own, aliases));
         QFETCH(bool, names);
-        QCOMPARE(said, names ? "Five minutes to play?"
-                             : line.toStdString() + ": five minutes to play?");
+        QCOMPARE(said,
+                 names ? "Five minutes to play?" : line.toStdString() + ": five minutes to play?");
     }
 };
 

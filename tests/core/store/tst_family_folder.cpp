@@ -118,7 +118,8 @@ private slots:
         write(*m_families->making(), "half");
         m_families->forgetTakenOff();
         const QDir left(QString::fromStdString(m_families->first() + ".families"));
-        QCOMPARE(left.entryList(QDir::Files), QStringList{QFileInfo(QString::fromStdString(third)).fileName()});
+        QCOMPARE(left.entryList(QDir::Files),
+                 QStringList{QFileInfo(QString::fromStdString(third)).fileName()});
     }
 
     /// An old log under a name that is given again would be played into the new store.

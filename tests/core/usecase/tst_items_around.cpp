@@ -98,12 +98,12 @@ private slots:
     void heldBackForLatex()
     {
         open("Anya", "Marta", "h-anya");
-        QVERIFY(standing("balloons").fits > 0);
+        QVERIFY(standing("balloon").fits > 0);
         usecase::Workplace workplace = m_phone->workplace();
         QVERIFY(usecase::sayFact(workplace, {"h-anya"}, {"", "latex", "yes"}).ok());
         look("Anya");
-        QCOMPARE(standing("balloons").fits, 0);
-        QVERIFY(saysCode(standing("balloons"), safety::ReasonCode::LatexInHome));
+        QCOMPARE(standing("balloon").fits, 0);
+        QVERIFY(saysCode(standing("balloon"), safety::ReasonCode::LatexInHome));
         QVERIFY(standing("pegs").fits > 0);
         QVERIFY(standing("pegs").heldBack.empty());
     }
