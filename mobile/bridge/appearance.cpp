@@ -123,9 +123,9 @@ void Appearance::setSwitches(int switches)
     keep();
 }
 
-void Appearance::setOnwardKey(int key)
+void Appearance::setOnwardKey(int qtKey)
 {
-    m_onwardKey = qMax(0, key);
+    m_onwardKey = qMax(0, qtKey);
     keep();
 }
 

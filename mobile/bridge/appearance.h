@@ -71,7 +71,7 @@ public:
     [[nodiscard]] int scanSeconds() const { return m_scanSeconds; }
     void setScanSeconds(int seconds);
     [[nodiscard]] int onwardKey() const { return m_onwardKey; }
-    void setOnwardKey(int key);
+    void setOnwardKey(int qtKey);
     [[nodiscard]] QString onwardKeyName() const;
     [[nodiscard]] bool listened() const { return m_listened; }
     void setListened(bool listened);
