@@ -92,7 +92,8 @@ mobile::StartOptions startOn(const PhoneInHand &phone, const QString &store, con
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
     options.reducedMotion = phone.reducedMotion;
-    options.language = phone.language;
+    // The people of the demo read their own languages; the tour taps by English names.
+    options.language = phone.language.isEmpty() ? QStringLiteral("en") : phone.language;
     return options;
 }
 
