@@ -19,7 +19,8 @@ public:
             return;
         config.write(QByteArray("<busconfig><type>session</type><listen>unix:dir=") +
                      m_folder.path().toUtf8() +
-                     "</listen><policy context=\"default\"><allow send_destination=\"*\"/>"
+                     "</listen><policy context=\"default\"><allow user=\"*\"/>"
+                     "<allow send_destination=\"*\" eavesdrop=\"true\"/><allow eavesdrop=\"true\"/>"
                      "<allow own=\"*\"/></policy></busconfig>");
         config.close();
         m_daemon.start(QStringLiteral("dbus-daemon"),
