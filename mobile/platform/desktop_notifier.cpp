@@ -48,6 +48,11 @@ void DesktopNotifier::ask()
 
 void DesktopNotifier::whenAnswered(const QDBusPendingCall &call, void (Notifier::*answer)(bool))
 {
+    if (!m_bus.isConnected()) { // there is no call to wait for
+        QMetaObject::invokeMethod(
+            this, [this, answer] { emit(this->*answer)(false); }, Qt::QueuedConnection);
+        return;
+    }
     auto *watcher = new QDBusPendingCallWatcher(call, this);
     connect(watcher, &QDBusPendingCallWatcher::finished, this, [this, watcher, answer] {
         watcher->deleteLater();

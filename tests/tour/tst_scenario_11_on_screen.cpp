@@ -93,7 +93,7 @@ private slots:
         for (int step = 0; step < 4 && hand().find(text("Put back")) == nullptr; ++step)
             QVERIFY(hand().tap(text("Next step")));
         QVERIFY2(hand().tap(text("Put back")), page());
-        readPage("Yes, all back");
+        readPage("All back in the box?");
         QVERIFY2(hand().reads(text("crayons")) || hand().reads(text("Short crayons")), page());
         QVERIFY(hand().tap(text("Something's different")));
         QVERIFY2(hand().tap(text("Short crayons: broken")), page());
