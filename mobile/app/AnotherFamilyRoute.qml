@@ -11,7 +11,7 @@ WelcomeScreen {
 
     household: route.screens.household
     another: true
-    onLeft: route.screens.go("crew")
+    onWentBack: route.screens.go("crew")
     onFinished: {
         route.screens.forgetWhere()
         route.screens.begin()

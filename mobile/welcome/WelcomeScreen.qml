@@ -19,7 +19,7 @@ Sheet {
 
     signal finished()
     /// Back from the first page, where there is something to go back to.
-    signal left()
+    signal wentBack()
 
     function next() {
         home.takeIn()
@@ -33,7 +33,7 @@ Sheet {
 
     function back() {
         if (screen.page === 0) {
-            screen.left()
+            screen.wentBack()
             return
         }
         screen.page -= 1

@@ -110,7 +110,7 @@ private slots:
         open();
         begin("Slow Oars");
         QVERIFY(hand().tap(text("Stop here")));
-        QVERIFY2(hand().tap(text("All back in the box?")), hand().words().join(u'|').toUtf8().constData());
+        QVERIFY(hand().tap(text("Done"))); // a play with things of the house alone
         QVERIFY(hand().tap(text("Done")));
         look("Lewis");
         QVERIFY(!m_app->graph.playInHand().notice(text("asked-again")));
@@ -132,7 +132,7 @@ private slots:
         nobodyElseIsHere();
         begin("Torn-Paper Coast");
         QVERIFY(hand().tap(text("Stop here")));
-        QVERIFY2(hand().tap(text("All back in the box?")), hand().words().join(u'|').toUtf8().constData());
+        QVERIFY(hand().tap(text("Done"))); // a play with things of the house alone
         QVERIFY(hand().tap(text("Asked for it again")));
         QVERIFY(hand().tap(text("Done")));
         look("Fin");
@@ -201,8 +201,8 @@ private slots:
         }
         QVERIFY(hand().tap(text("Box")));
         QVERIFY(hand().reads(text("Lewis's box")));
-        for (const char *page : {"pegs, 6", "What to ask for", "Count it all"}) {
-            QVERIFY2(hand().tap(text(page)), page);
+        for (const char *page : {"one-piece pegs, 6", "What to ask for", "Count it all"}) {
+            QVERIFY2(hand().tap(text(page)), this->page().constData());
             QVERIFY2(stands(), page);
             QVERIFY(hand().tap(text("Back")));
         }
