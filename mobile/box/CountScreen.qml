@@ -64,6 +64,7 @@ Sheet {
 
     StitchedLink {
         objectName: "oneByOne"
+        width: Math.min(implicitWidth, screen.contentWidth)
         anchors.left: parent.left
         visible: screen.listed && box.count > 0 && !Theme.largeText
         text: qsTr("One by one, with the pictures")
