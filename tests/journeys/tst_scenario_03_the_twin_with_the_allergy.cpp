@@ -6,6 +6,7 @@
 #include "core/usecase/keep_box.h"
 #include "core/usecase/say_statement.h"
 #include "core/usecase/take_out.h"
+#include "core/wording/day_words.h"
 #include "core/wording/take_out_words.h"
 
 #include "tests/support/phone.h"
