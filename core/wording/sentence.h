@@ -14,7 +14,7 @@ namespace lidlark::wording {
 class English
 {
 public:
-    constexpr English() = default;
+    constexpr English() : English("", false) {}
 
     /// Ends with a zero, as every literal.
     [[nodiscard]] constexpr std::string_view text() const { return m_text; }
@@ -27,8 +27,8 @@ private:
     friend consteval English sayCounted(const char *literal);
     constexpr English(const char *literal, bool counts) : m_text(literal), m_counts(counts) {}
 
-    std::string_view m_text = "";
-    bool m_counts = false;
+    std::string_view m_text;
+    bool m_counts;
 };
 
 /// Words to translate.
