@@ -36,7 +36,7 @@ Column {
         visible: takeOff.asked
 
         FilterChip {
-            checkable: false
+            acts: true
             text: qsTr("Take off")
             onClicked: {
                 takeOff.asked = false
@@ -45,7 +45,7 @@ Column {
         }
 
         FilterChip {
-            checkable: false
+            acts: true
             text: qsTr("Keep")
             onClicked: takeOff.asked = false
         }

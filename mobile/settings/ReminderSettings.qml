@@ -61,7 +61,6 @@ Column {
 
                     objectName: "hook-" + chip.modelData
                     text: settings.wordFor(chip.modelData)
-                    checkable: false
                     picked: settings.reminders.hook === chip.modelData
                     onClicked: settings.reminders.hook = chip.modelData
                 }
