@@ -206,13 +206,13 @@ private slots:
         QTest::addColumn<QSize>("size");
         QTest::addColumn<double>("textScale");
         QTest::addColumn<QString>("language");
-        for (const char *language : {"pseudo", "pl", "ur"}) {
-            QTest::addRow("%s, an ordinary phone", language) << QSize(360, 740) << 1.0 << language;
+        for (const char *language : {"pseudo", "pl", "ur"})
             QTest::addRow("%s, the smallest phone", language) << QSize(320, 568) << 1.0 << language;
-        }
-        QTest::newRow("pseudo, 200 %") << QSize(360, 740) << 2.0 << text("pseudo");
         if (!qEnvironmentVariableIsSet("LIDLARK_LONG"))
             return; // twice as large, two words of the kite's page in Urdu still touch
+        for (const char *language : {"pseudo", "pl", "ur"})
+            QTest::addRow("%s, an ordinary phone", language) << QSize(360, 740) << 1.0 << language;
+        QTest::newRow("pseudo, 200 %") << QSize(360, 740) << 2.0 << text("pseudo");
         QTest::newRow("ur, 200 %") << QSize(360, 740) << 2.0 << text("ur");
     }
 
