@@ -133,7 +133,7 @@ std::vector<std::string> namesIn(std::span<const FamilyOnPhone> families)
 Result<std::string> addFamily(store::FamilyFolder &folder, const catalogue::Catalogue &catalogue,
                               const Clock &clock, Entropy &entropy, const FirstAnswers &answers)
 {
-    const Result<std::string> making = folder.making();
+    Result<std::string> making = folder.making();
     if (!making)
         return making;
     if (const Outcome done = setUpIn(*making, catalogue, clock, entropy, answers); !done)
@@ -150,7 +150,7 @@ Result<std::string> takeFamilyOff(store::FamilyFolder &folder, const std::string
     if (!state)
         return state.error();
     phone = Error{ErrorCode::NotFound, file}; // closed before it is moved
-    const Result<std::string> aside = folder.takeOff(file);
+    Result<std::string> aside = folder.takeOff(file);
     if (!aside)
         return aside;
     if (const Outcome written = writePhoneState(file, *state); !written)

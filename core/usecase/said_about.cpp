@@ -10,7 +10,7 @@ using journal::Kind;
 
 std::string registerOf(const journal::Event &event)
 {
-    const std::string subject = journal::subjectOf(event);
+    std::string subject = journal::subjectOf(event);
     switch (event.kind) {
     case Kind::Outcome: {
         const auto outcome = box::readOutcome(event);

@@ -11,7 +11,7 @@ class ReaderWatch : public QAccessible::ActivationObserver
 {
 public:
     explicit ReaderWatch(Appearance &appearance);
-    ~ReaderWatch();
+    ~ReaderWatch() override;
     ReaderWatch(const ReaderWatch &) = delete;
     ReaderWatch &operator=(const ReaderWatch &) = delete;
 
