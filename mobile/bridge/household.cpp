@@ -42,11 +42,12 @@ void Household::openStore()
 {
     close();
     Result<store::Database> phone = store::Database::open(m_folder.first());
-    if (phone)
+    const std::optional<Error> torn = phone ? std::nullopt : std::optional(phone.error());
+    if (!torn)
         m_phone = std::make_unique<store::Database>(*std::move(phone));
     m_families = usecase::familiesIn(m_folder);
     if (const Outcome opened = openSomeFamily(); !opened) {
-        setProblem(sentenceFor(phone ? opened.error() : phone.error()));
+        setProblem(sentenceFor(torn.value_or(opened.error())));
         return;
     }
     const auto today = store::todayOf(*m_clock);
