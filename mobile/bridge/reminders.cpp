@@ -102,10 +102,9 @@ bool Reminders::keep(const reminder::Reminder &reminder)
         return false;
     const std::vector<std::string> names = m_household->namesOnPhone();
     const Outcome done = usecase::keepReminder(*m_household->phone(), reminder, names);
+    m_problem.clear();
     if (done)
         m_reminder = reminder;
-    if (done)
-        m_problem.clear();
     else if (reminder::namesSomebody(reminder.ownLine, names))
         m_problem =
             tr("It stands on a locked screen, so it names nobody. Write it without a name.");
