@@ -86,6 +86,12 @@ protected:
         QVERIFY(hand().tap(text("Right beside")));
         QVERIFY(hand().tap(text("That's")));
     }
+    /// A play with things of the house alone has nothing to count.
+    void allHome()
+    {
+        const bool counted = hand().find(text("All back in the box?")) != nullptr;
+        QVERIFY(hand().tap(text(counted ? "All back in the box?" : "Done")));
+    }
     void begin(const char *activity)
     {
         QVERIFY(hand().tap(text("Everything")));

@@ -110,7 +110,7 @@ private slots:
         open();
         begin("Slow Oars");
         QVERIFY(hand().tap(text("Stop here")));
-        QVERIFY(hand().tap(text("Done"))); // a play with things of the house alone
+        allHome();
         QVERIFY(hand().tap(text("Done")));
         look("Lewis");
         QVERIFY(!m_app->graph.playInHand().notice(text("asked-again")));
@@ -132,7 +132,7 @@ private slots:
         nobodyElseIsHere();
         begin("Torn-Paper Coast");
         QVERIFY(hand().tap(text("Stop here")));
-        QVERIFY(hand().tap(text("Done"))); // a play with things of the house alone
+        allHome();
         QVERIFY(hand().tap(text("Asked for it again")));
         QVERIFY(hand().tap(text("Done")));
         look("Fin");
@@ -232,7 +232,7 @@ private slots:
         QVERIFY(hand().tap(text("Back")));
         QVERIFY(hand().tap(text("Stop here")));
         QVERIFY(stands());
-        QVERIFY(hand().tap(text("All back in the box?")));
+        allHome();
         QVERIFY(stands());
     }
 
