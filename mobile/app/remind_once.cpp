@@ -37,15 +37,15 @@ bool said(Notifier &notifier, const QString &line)
 
 int remindOnce(const StartOptions &options, Notifier &notifier)
 {
-    const store::FamilyFolder folder(toCore(options.store));
-    auto phone = store::Database::openExisting(folder.first());
+    const store::FamilyFolder families(toCore(options.store));
+    auto phone = store::Database::openExisting(families.first());
     if (!phone)
         return 0; // a phone without a family has nothing to say
     const std::unique_ptr<Clock> clock = clockFrom(options);
     const auto reminder = usecase::reminderOf(*phone);
-    if (!reminder || !usecase::takeTurnToRemind(*phone, folder, *clock).due)
+    if (!reminder || !usecase::takeTurnToRemind(*phone, families, *clock).due)
         return 0;
-    const auto names = usecase::namesIn(usecase::familiesIn(folder));
+    const auto names = usecase::namesIn(usecase::familiesIn(families));
     if (said(notifier, translated(wording::reminderLine(*reminder, names))))
         return 0;
     (void)usecase::giveTurnBack(*phone);

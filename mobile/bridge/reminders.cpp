@@ -103,13 +103,14 @@ bool Reminders::keep(const reminder::Reminder &reminder)
     const std::vector<std::string> names = m_household->namesOnPhone();
     const Outcome done = usecase::keepReminder(*m_household->phone(), reminder, names);
     m_problem.clear();
-    if (done)
+    if (done) {
         m_reminder = reminder;
-    else if (reminder::namesSomebody(reminder.ownLine, names))
+    } else if (reminder::namesSomebody(reminder.ownLine, names)) {
         m_problem =
             tr("It stands on a locked screen, so it names nobody. Write it without a name.");
-    else
+    } else {
         m_problem = m_household->sentenceFor(done.error());
+    }
     emit changed();
     askAgain(m_household->clock().nowMs());
     return done.ok();
