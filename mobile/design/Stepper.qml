@@ -16,7 +16,9 @@ Item {
     property string lessName: ""
     property string moreName: ""
     property string valueText: stepper.value.toString()
-    readonly property bool stacked: Theme.largeText
+    readonly property real labelRoom: stepper.width - picture.width - keys.width - 2 * Theme.gap
+    /// No word is broken.
+    readonly property bool stacked: Theme.largeText || longest.room > stepper.labelRoom
     readonly property bool mirrored: LayoutMirroring.enabled
 
     signal changed(int value)
@@ -52,9 +54,18 @@ Item {
         spacing: 2
 
         Words {
+            id: name
+
             width: parent.width
             strong: stepper.note.length > 0
             text: stepper.text
+
+            LongestWord {
+                id: longest
+
+                font: name.font
+                text: stepper.text
+            }
         }
 
         Words {

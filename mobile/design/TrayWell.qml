@@ -4,8 +4,8 @@ import QtQuick
 import Lidlark.Design
 
 /// One item's place in the box: drawing at the start, count at the end, mark under it, name below.
-/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name,
-/// count.
+/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name
+/// with the mark under it, count.
 Pressable {
     id: well
 
@@ -18,7 +18,7 @@ Pressable {
     readonly property int pictureRoom: 60
     /// More letters would lie on the drawing.
     readonly property int lettersBeside: 4
-    readonly property bool tagBelow: !well.asRow && well.tag.length > well.lettersBeside
+    readonly property bool tagBelow: well.asRow || well.tag.length > well.lettersBeside
     /// A word where the number stands takes a corner of the drawing's room.
     readonly property bool wordy: !well.asRow && well.count.length > 2
     readonly property int pictureSide: well.asRow || well.width >= 96 && !well.wordy ? well.pictureRoom : Theme.itemSmall
@@ -40,7 +40,7 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
+        implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height + longTag.below, chip.implicitHeight)
                                    : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside) + name.height + longTag.below
 
         Drawing {
@@ -61,7 +61,6 @@ Pressable {
             y: well.asRow ? (parent.height - height) / 2 : 0
             text: well.count
             look: well.look
-            tag: well.asRow ? well.tag : ""
             stacked: true
             dotColour: Theme.wellText
             dotGround: Theme.well
@@ -76,7 +75,7 @@ Pressable {
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2
+            y: well.asRow ? (parent.height - height - longTag.below) / 2
                           : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside)
             role: Theme.Reason
             color: Theme.wellText
@@ -87,13 +86,14 @@ Pressable {
         CountTag {
             id: longTag
 
-            readonly property bool shown: !well.asRow && well.tag.length > 0
+            readonly property bool shown: well.tag.length > 0
             readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
-            readonly property real below: well.tagBelow ? height + Theme.smallGap : 0
+            readonly property real below: shown && well.tagBelow ? height + Theme.smallGap : 0
 
-            x: well.tagBelow === well.mirrored ? parent.width - width : 0
+            x: well.asRow ? (well.mirrored ? name.x + name.width - width : name.x)
+             : well.tagBelow === well.mirrored ? parent.width - width : 0
             y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
-            room: well.availableWidth
+            room: well.asRow ? well.width * 0.6 : well.width
             visible: longTag.shown
             text: well.tag
         }

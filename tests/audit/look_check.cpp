@@ -35,8 +35,8 @@ QImage without(const std::vector<Part> &parts, QQuickWindow *window)
 double wantedOf(const QQuickItem *words)
 {
     const QFont font = words->property("font").value<QFont>();
-    const bool large = font.pixelSize() >= largePixels ||
-                       (font.bold() && font.pixelSize() >= largeBoldPixels);
+    const bool large =
+        font.pixelSize() >= largePixels || (font.bold() && font.pixelSize() >= largeBoldPixels);
     return large ? largeRatio : textRatio;
 }
 
@@ -129,8 +129,8 @@ QStringList checkParts(const Page &page)
     }
     for (const Part &control : page.controls()) {
         // What is written on has its edge round it.
-        const bool field = control.item->inherits("QQuickTextInput") ||
-                           control.item->inherits("QQuickTextEdit");
+        const bool field =
+            control.item->inherits("QQuickTextInput") || control.item->inherits("QQuickTextEdit");
         const bool wholePage = control.item->objectName() == QStringLiteral("wake");
         if (!isInactive(control.item) && !field && !wholePage)
             add(faintControl(control, wordless, controlless, window));

@@ -10,9 +10,9 @@ namespace lidlark::audit {
 /// Anything on a page that is read, pressed or looked at.
 struct Part {
     QQuickItem *item = nullptr;
-    QString type; ///< "FilterChip": the QML type it was made from.
-    QString name; ///< Its words, or what it is called.
-    QRectF where; ///< What it paints, or where it can be touched; on the window.
+    QString type;                   ///< "FilterChip": the QML type it was made from.
+    QString name;                   ///< Its words, or what it is called.
+    QRectF where;                   ///< What it paints, or where it can be touched; on the window.
     QQuickItem *scroller = nullptr; ///< The nearest thing that scrolls it; null: it stays.
 };
 

@@ -47,9 +47,9 @@ QStringList checkControl(const Part &control, const QQuickWindow *window)
     const QString called = QStringLiteral("%1 %2").arg(control.type, quoted(control.name));
     if (control.where.width() < leastTarget - rounding ||
         control.where.height() < leastTarget - rounding)
-        findings.append(QStringLiteral("small target, %1 x %2: %3")
-                            .arg(shown(control.where.width()), shown(control.where.height()),
-                                 called));
+        findings.append(
+            QStringLiteral("small target, %1 x %2: %3")
+                .arg(shown(control.where.width()), shown(control.where.height()), called));
     QAccessibleInterface *spoken = QAccessible::queryAccessibleInterface(control.item);
     if (spoken == nullptr || spoken->text(QAccessible::Name).trimmed().isEmpty())
         findings.append(QStringLiteral("touched, but has no name: %1").arg(called));
@@ -80,8 +80,9 @@ QStringList checkTouch(const Page &page)
     }
     for (const Part &area : page.touched()) {
         if (area.name.isEmpty() && !takesNoTap(area))
-            findings.append(QStringLiteral("touched, but has no name: %1 in %2")
-                                .arg(area.type, area.item->parentItem()->metaObject()->className()));
+            findings.append(
+                QStringLiteral("touched, but has no name: %1 in %2")
+                    .arg(area.type, area.item->parentItem()->metaObject()->className()));
     }
     return findings;
 }
@@ -128,8 +129,7 @@ double leastMm(const Part &control, bool smallest)
 /// How far two targets lie apart, px; negative: they lie on each other.
 double gapBetween(const QRectF &one, const QRectF &other)
 {
-    const double across =
-        std::max(one.left(), other.left()) - std::min(one.right(), other.right());
+    const double across = std::max(one.left(), other.left()) - std::min(one.right(), other.right());
     const double down = std::max(one.top(), other.top()) - std::min(one.bottom(), other.bottom());
     return std::max(across, down);
 }
@@ -160,9 +160,9 @@ QStringList checkChildsTouch(const Page &page, double dotsPerMm)
         for (auto other = std::next(one); other != childs.end(); ++other) {
             const double gap = gapBetween(one->where, other->where);
             if (isKites(*one) && isKites(*other) && gap + 1 + rounding < 4 * dotsPerMm)
-                findings.append(QStringLiteral("%1 mm between %2 and %3, 4 wanted")
-                                    .arg(shown(gap / dotsPerMm), quoted(one->name),
-                                         quoted(other->name)));
+                findings.append(
+                    QStringLiteral("%1 mm between %2 and %3, 4 wanted")
+                        .arg(shown(gap / dotsPerMm), quoted(one->name), quoted(other->name)));
         }
     }
     return findings;

@@ -4,12 +4,16 @@
 #include <QQmlComponent>
 #include <QQmlEngine>
 
+#include <QtQml/qqmlextensionplugin.h>
+
 #include "tests/audit/ink.h"
 #include "tests/audit/look_check.h"
 #include "tests/audit/touch_check.h"
 #include "tests/audit/words_check.h"
 #include "tests/support/contrast.h"
 #include "tests/tour/hand.h"
+
+Q_IMPORT_QML_PLUGIN(Lidlark_DesignPlugin)
 
 using namespace lidlark;
 using namespace lidlark::audit;
@@ -20,9 +24,11 @@ namespace {
 class MadeUp
 {
 public:
-    explicit MadeUp(const QByteArray &body, const QByteArray &colour = "white")
+    explicit MadeUp(const QByteArray &body, const QByteArray &colour = "white",
+                    const QByteArray &imports = "")
     {
-        const QByteArray source = "import QtQuick\nimport QtQuick.Templates as T\n"
+        m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        const QByteArray source = "import QtQuick\nimport QtQuick.Templates as T\n" + imports +
                                   "Window { width: 360; height: 640; visible: true; color: '" +
                                   colour + "'\n" + body + "\n}";
         QQmlComponent component(&m_engine);
@@ -48,12 +54,16 @@ private:
 
 /// A control with a frame, a word and the size that is asked for.
 QByteArray button(const QByteArray &id, const QByteArray &size = "width: 120; height: 48",
-                  const QByteArray &text = "Go on", const QByteArray &frame = "border.color: 'black'")
+                  const QByteArray &text = "Go on",
+                  const QByteArray &frame = "border.color: 'black'")
 {
     return "T.AbstractButton { id: " + id + "; " + size + "; text: '" + text +
            "'\nproperty bool picked: false\nAccessible.name: text\n"
-           "contentItem: Text { text: " + id + ".text; font.pixelSize: 16 }\n"
-           "background: Rectangle { border.width: 2; " + frame + " } }\n";
+           "contentItem: Text { text: " +
+           id +
+           ".text; font.pixelSize: 16 }\n"
+           "background: Rectangle { border.width: 2; " +
+           frame + " } }\n";
 }
 
 } // namespace
@@ -113,8 +123,7 @@ private slots:
         QFETCH(bool, faint);
         const MadeUp page("Text { x: 20; y: 20; text: 'Three lights, HILT'; color: '" + colour +
                           "'; font.pixelSize: " + size + " }");
-        QVERIFY2(page.faintWords().isEmpty() != faint,
-                 qPrintable(page.faintWords().join(u'\n')));
+        QVERIFY2(page.faintWords().isEmpty() != faint, qPrintable(page.faintWords().join(u'\n')));
     }
 
     void wordsAreFaintWhereTheirWorstGroundIs()
@@ -138,17 +147,20 @@ private slots:
         QTest::addColumn<QByteArray>("body");
         QTest::addColumn<QString>("why");
         QTest::newRow("all well")
-            << QByteArray("Text { text: 'Put back'; width: 200; wrapMode: Text.Wrap }") << QString();
+            << QByteArray("Text { text: 'Put back'; width: 200; wrapMode: Text.Wrap }")
+            << QString();
         QTest::newRow("cut short")
             << QByteArray("Text { text: 'Put everything back'; width: 60; elide: Text.ElideRight }")
             << QStringLiteral("cut short");
-        QTest::newRow("wider")
-            << QByteArray("Text { text: 'Put everything back'; width: 60 }")
-            << QStringLiteral("wider than its place");
+        QTest::newRow("wider") << QByteArray("Text { text: 'Put everything back'; width: 60 }")
+                               << QStringLiteral("wider than its place");
         QTest::newRow("taller")
             << QByteArray("Text { text: 'Put everything back in'; width: 60; height: 20\n"
                           "wrapMode: Text.Wrap }")
             << QStringLiteral("taller than its place");
+        QTest::newRow("a broken word")
+            << QByteArray("Text { text: 'Put everything back'; width: 40; wrapMode: Text.Wrap }")
+            << QStringLiteral("a word is broken");
         QTest::newRow("beside the screen") << QByteArray("Text { x: 340; text: 'Put back' }")
                                            << QStringLiteral("beside the screen");
         QTest::newRow("clipped by what it lies in")
@@ -167,15 +179,15 @@ private slots:
             << QByteArray("Flickable { width: 200; height: 90; contentHeight: 240\n"
                           "interactive: false; Text { y: 210; text: 'Put back' } }")
             << QStringLiteral("does not scroll");
-        QTest::newRow("a slit")
-            << QByteArray("Flickable { width: 200; height: 30; contentHeight: 240\n"
-                          "Text { y: 10; text: 'Put back' } }")
-            << QStringLiteral("slit of 30");
+        QTest::newRow("a slit") << QByteArray(
+                                       "Flickable { width: 200; height: 30; contentHeight: 240\n"
+                                       "Text { y: 10; text: 'Put back' } }")
+                                << QStringLiteral("slit of 30");
         QTest::newRow("on each other")
             << QByteArray("Text { text: 'Put back' } Text { y: 8; text: 'Stop here' }")
             << QStringLiteral("words on words");
-        QTest::newRow("a plural left open") << QByteArray("Text { text: '2 piece(s)' }")
-                                            << QStringLiteral("one or many");
+        QTest::newRow("a plural left open")
+            << QByteArray("Text { text: '2 piece(s)' }") << QStringLiteral("one or many");
     }
     void wordsThatCannotBeRead()
     {
@@ -191,8 +203,8 @@ private slots:
         QTest::addColumn<QByteArray>("body");
         QTest::addColumn<QString>("why");
         const QByteArray one = button("one");
-        QTest::newRow("all well")
-            << one + button("two", "y: 60; width: 120; height: 48") << QString();
+        QTest::newRow("all well") << one + button("two", "y: 60; width: 120; height: 48")
+                                  << QString();
         QTest::newRow("small") << button("one", "width: 120; height: 40")
                                << QStringLiteral("small target, 120.0 x 40");
         QTest::newRow("scaled down")
@@ -214,6 +226,31 @@ private slots:
         QFETCH(QString, why);
         const MadeUp page(body);
         const QString found = checkTouch(page.page()).join(u'\n');
+        QVERIFY2(why.isEmpty() ? found.isEmpty() : found.contains(why), qPrintable(found));
+    }
+
+    /// checkin.md 10: 20 mm, on the smallest phone 16, and 4 mm between the kite's.
+    void whatAChildsFingerWouldMiss_data()
+    {
+        QTest::addColumn<int>("height");
+        QTest::addColumn<int>("gap");
+        QTest::addColumn<QString>("why");
+        // 6 px for one mm; the page is higher than the smallest phone.
+        QTest::newRow("20 mm, 4 between") << 120 << 24 << QString();
+        QTest::newRow("19 mm") << 114 << 24 << QStringLiteral("19.0 mm for a child's finger");
+        QTest::newRow("3 mm between") << 120 << 18 << QStringLiteral("3.0 mm between");
+    }
+    void whatAChildsFingerWouldMiss()
+    {
+        QFETCH(int, height);
+        QFETCH(int, gap);
+        QFETCH(QString, why);
+        const QByteArray tile = "ChildTile { objectName: 'kite-%1'; y: %2; width: 300; height: %3\n"
+                                "text: 'Clouds' }\n";
+        const QString body = QString::fromUtf8(tile).arg(1).arg(0).arg(height) +
+                             QString::fromUtf8(tile).arg(2).arg(height + gap).arg(height);
+        const MadeUp page(body.toUtf8(), "white", "import Lidlark.Design\n");
+        const QString found = checkChildsTouch(page.page(), 6.0).join(u'\n');
         QVERIFY2(why.isEmpty() ? found.isEmpty() : found.contains(why), qPrintable(found));
     }
 

@@ -116,10 +116,10 @@ void seeTheBoxLived(Walk &walk)
 
 void addBoxLegs(std::vector<Leg> &legs)
 {
-    legs.push_back({"Ruth plays", "fresh/fin-ruth.lidlark", "ruth", "2027-01-11T18:10:00Z",
-                    ruthUsesAnEyeUp});
-    legs.push_back({"Gran plays", "fresh/fin-gran.lidlark", "gran", "2027-01-11T19:05:00Z",
-                    granUsesAnEyeUp});
+    legs.push_back(
+        {"Ruth plays", "fresh/fin-ruth.lidlark", "ruth", "2027-01-11T18:10:00Z", ruthUsesAnEyeUp});
+    legs.push_back(
+        {"Gran plays", "fresh/fin-gran.lidlark", "gran", "2027-01-11T19:05:00Z", granUsesAnEyeUp});
     legs.push_back({"One question", nullptr, "ruth", "2027-01-11T20:10:00Z", readTheQuestion,
                     ruthAndGranMeet});
     legs.push_back({"The box", "fresh/nuala-shona.lidlark", "box", firstEvening, tendTheBox});

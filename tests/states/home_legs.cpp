@@ -90,8 +90,8 @@ void seeTheVoiceSettings(Walk &walk)
 void addHomeLegs(std::vector<Leg> &legs)
 {
     legs.push_back({"A new home", nullptr, "welcome", firstEvening, setUpHome});
-    legs.push_back({"Nothing in the box", nullptr, "new", firstEvening, seeAnEmptyBox,
-                    setUpWithNothing});
+    legs.push_back(
+        {"Nothing in the box", nullptr, "new", firstEvening, seeAnEmptyBox, setUpWithNothing});
     legs.push_back({"The crew", "fresh/rory-struan.lidlark", "crew", firstEvening, seeTheCrew});
     legs.push_back({"Settings with a voice", "fresh/fin-ruth.lidlark", "voice", firstEvening,
                     seeTheVoiceSettings, nullptr, true});

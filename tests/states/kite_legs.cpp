@@ -105,8 +105,8 @@ void addKiteLegs(std::vector<Leg> &legs)
     legs.push_back({"The kite", "fresh/fin-ruth.lidlark", "kite", firstEvening, askForTheKite});
     legs.push_back({"The kite aloud", "fresh/fin-ruth.lidlark", "aloud", firstEvening, askAloud,
                     nullptr, true});
-    legs.push_back({"One switch", "fresh/fin-ruth.lidlark", "switch", firstEvening,
-                    askWithOneSwitch});
+    legs.push_back(
+        {"One switch", "fresh/fin-ruth.lidlark", "switch", firstEvening, askWithOneSwitch});
     legs.push_back({"Clouds", "fresh/fin-ruth.lidlark", "clouds", firstEvening, showClouds});
     legs.push_back({"Not now", "fresh/fin-ruth.lidlark", "corner", firstEvening, notNow});
     legs.push_back({"Not now again", nullptr, "corner", "2027-01-12T18:25:00Z", notNow});

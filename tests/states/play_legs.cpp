@@ -98,8 +98,8 @@ void addPlayLegs(std::vector<Leg> &legs)
     legs.push_back({"A play", "fresh/fin-ruth.lidlark", "play", firstEvening, playHiddenLights});
     legs.push_back({"Look first", "fresh/fin-ruth.lidlark", "look", firstEvening, lookFirst});
     legs.push_back({"A swap", "fresh/fin-ruth.lidlark", "swap", firstEvening, playWithASwap});
-    legs.push_back({"Nothing of the box", "fresh/fin-ruth.lidlark", "no-box", firstEvening,
-                    playAway});
+    legs.push_back(
+        {"Nothing of the box", "fresh/fin-ruth.lidlark", "no-box", firstEvening, playAway});
     legs.push_back({"It died", "fresh/oona-eoin.lidlark", "died", firstEvening, beginAndDie});
     legs.push_back({"Come back", nullptr, "died", "2027-01-12T09:00:00Z", comeBack});
 }

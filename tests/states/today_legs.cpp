@@ -1,6 +1,5 @@
 #include "tests/states/leg.h"
 
-
 namespace lidlark::test {
 
 namespace {

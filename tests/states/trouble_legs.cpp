@@ -2,7 +2,6 @@
 
 #include "mobile/bridge/play_in_hand.h"
 
-
 namespace lidlark::test {
 
 namespace {
@@ -109,11 +108,12 @@ void addTroubleLegs(std::vector<Leg> &legs)
     legs.push_back({"Lost", "fresh/lewis-catriona.lidlark", "lost", firstEvening, loseASmallPart});
     legs.push_back({"Lost still", nullptr, "lost", "2027-01-12T18:25:00Z", seeTheFloorNote});
     legs.push_back({"A burst", "fresh/fin-ruth.lidlark", "burst", firstEvening, burstABalloon});
-    legs.push_back({"No latex", "fresh/anya-marta.lidlark", "latex", firstEvening,
-                    clearTheHouseOfLatex});
-    legs.push_back({"Broken", nullptr, "broken", firstEvening, readABrokenStore, writeABrokenStore});
-    legs.push_back({"No clock", "fresh/fin-ruth.lidlark", "clock", "1970-01-01T00:03:00Z",
-                    readAWrongClock});
+    legs.push_back(
+        {"No latex", "fresh/anya-marta.lidlark", "latex", firstEvening, clearTheHouseOfLatex});
+    legs.push_back(
+        {"Broken", nullptr, "broken", firstEvening, readABrokenStore, writeABrokenStore});
+    legs.push_back(
+        {"No clock", "fresh/fin-ruth.lidlark", "clock", "1970-01-01T00:03:00Z", readAWrongClock});
     legs.push_back({"A full disk", "fresh/fin-ruth.lidlark", "full", firstEvening, failToKeep});
 }
 

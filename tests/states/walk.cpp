@@ -115,6 +115,12 @@ void Walk::see(const char *state)
 {
     if (!m_failed.isEmpty())
         return;
+    const QQuickItem *screens = named(m_window->contentItem(), QStringLiteral("screens"));
+    if (screens->property("current").value<QQuickItem *>() == nullptr) {
+        m_failed =
+            QStringLiteral("%1: the page could not be opened.").arg(QString::fromUtf8(state));
+        return;
+    }
     m_last = QString::fromUtf8(state);
     QTest::mouseMove(m_window, {1, 1}); // a finger leaves nothing hovered
     Hand::settle(20);
