@@ -93,7 +93,7 @@ Pressable {
             x: well.asRow ? (well.mirrored ? name.x + name.width - width : name.x)
              : well.tagBelow === well.mirrored ? parent.width - width : 0
             y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
-            room: well.asRow ? well.width * 0.6 : well.width
+            room: 120
             visible: longTag.shown
             text: well.tag
         }
