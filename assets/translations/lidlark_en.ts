@@ -49,6 +49,23 @@
     </message>
 </context>
 <context>
+    <name>lidlark::mobile::HomeSheetViewModel</name>
+    <message numerus="yes">
+        <source>%1, %n month(s)</source>
+        <translation>
+            <numerusform>%1, %n month</numerusform>
+            <numerusform>%1, %n months</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n year(s)</source>
+        <translation>
+            <numerusform>%1, %n year</numerusform>
+            <numerusform>%1, %n years</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>lidlark::mobile::WeekViewModel</name>
     <message numerus="yes">
         <source>%n minute(s)</source>

@@ -1,4 +1,4 @@
-<?xml version="1.0" encoding="utf-8"?>
+<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="pl" sourcelanguage="en">
     <context>
@@ -6,6 +6,10 @@
         <message>
             <source>%1 or more</source>
             <translation>%1 lub więcej</translation>
+        </message>
+        <message>
+            <source>%1: age in years</source>
+            <translation>%1: wiek w latach</translation>
         </message>
         <message>
             <source>under 1</source>
@@ -49,7 +53,7 @@
     <context>
         <name>AwayPage</name>
         <message>
-            <source>"Don't know" is a good answer. It counts as yes until somebody knows.</source>
+            <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
@@ -89,6 +93,10 @@
         <message>
             <source>Not here</source>
             <translation>Nie ma tutaj</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation>Zapisane dziś</translation>
         </message>
         <message>
             <source>Nothing on the lid list</source>
@@ -275,8 +283,16 @@
             <translation>Na tym telefonie pisze %1</translation>
         </message>
         <message>
+            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
+            <translation>Gość do %1: bawi się i odkłada, nie widzi celów, notatek ani latawców.</translation>
+        </message>
+        <message>
             <source>Crew</source>
             <translation>Załoga</translation>
+        </message>
+        <message>
+            <source>Families on this phone</source>
+            <translation>Rodziny na tym telefonie</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -392,6 +408,21 @@
         </message>
     </context>
     <context>
+        <name>EndedScreen</name>
+        <message>
+            <source>The family can ask you again.</source>
+            <translation>Rodzina może poprosić cię znowu.</translation>
+        </message>
+        <message>
+            <source>They ended on %1. What you noted stays with the family, signed %2.</source>
+            <translation>Skończyły się %1. Twoje zapisy zostają u rodziny, z podpisem: %2.</translation>
+        </message>
+        <message>
+            <source>Your days with this box are over</source>
+            <translation>Twoje dni z tym pudełkiem się skończyły</translation>
+        </message>
+    </context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -418,12 +449,54 @@
             <translation>Nic się tak nie nazywa</translation>
         </message>
         <message>
+            <source>Nothing to play is called that.</source>
+            <translation>Żadna zabawa tak się nie nazywa.</translation>
+        </message>
+        <message>
+            <source>Things</source>
+            <translation>Rzeczy</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <translation>Spróbuj znowu</translation>
         </message>
         <message>
             <source>Try one word, such as dough or paper.</source>
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ExceptionRow</name>
+        <message>
+            <source>%1 %2: %3</source>
+            <translation>%2: %1. %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>Families</name>
+        <message>
+            <source>Another family's box</source>
+            <translation>Pudełko innej rodziny</translation>
+        </message>
+        <message>
+            <source>Bring it back</source>
+            <translation>Przywróć</translation>
+        </message>
+        <message>
+            <source>Bring it back: %1</source>
+            <translation>Przywróć: %1</translation>
+        </message>
+        <message>
+            <source>For whoever looks after several children. Nothing is shared between the families.</source>
+            <translation>Dla osób, które opiekują się kilkorgiem dzieci. Nic nie przechodzi z jednej rodziny do drugiej.</translation>
+        </message>
+        <message>
+            <source>Gone for good when Lidlark is closed.</source>
+            <translation>Po zamknięciu Lidlark zniknie na dobre.</translation>
+        </message>
+        <message>
+            <source>Off this phone: %1</source>
+            <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
     <context>
@@ -456,7 +529,7 @@
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
-            <translation>Zapomnij każdy latawiec: %1</translation>
+            <translation>Zapomnij wszystkie latawce: %1</translation>
         </message>
         <message>
             <source>Forget them</source>
@@ -556,7 +629,7 @@
         </message>
         <message>
             <source>Numbers to call</source>
-            <translation>Numery na telefon</translation>
+            <translation>Ważne numery</translation>
         </message>
         <message>
             <source>Poison line</source>
@@ -772,6 +845,29 @@
         </message>
     </context>
     <context>
+        <name>JustNotedSlip</name>
+        <message>
+            <source>Put it in again</source>
+            <translation>Zapisz znowu</translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation>Zapisz znowu: %1</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Cofnij</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>Cofnij: %1</translation>
+        </message>
+        <message>
+            <source>Taken back: %1</source>
+            <translation>Cofnięte: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -894,11 +990,11 @@
         </message>
         <message>
             <source>I need a grown-up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>I need a grown‑up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>Read aloud</source>
@@ -944,18 +1040,6 @@
             <translation>Dłuższy dotyk</translation>
         </message>
         <message>
-            <source>One switch</source>
-            <translation>Jeden przycisk</translation>
-        </message>
-        <message>
-            <source>One switch: faster, or off</source>
-            <translation>Jeden przycisk: szybciej albo wyłącz</translation>
-        </message>
-        <message>
-            <source>One switch: slower</source>
-            <translation>Jeden przycisk: wolniej</translation>
-        </message>
-        <message>
             <source>Say the kite's words aloud</source>
             <translation>Mów słowa latawca na głos</translation>
         </message>
@@ -972,10 +1056,6 @@
             <translation>Latawiec na papierze</translation>
         </message>
         <message>
-            <source>The pictures take turns. Any key, or a tap anywhere, picks the one in the ring.</source>
-            <translation>Obrazki zmieniają się po kolei. Dowolny klawisz lub stuknięcie gdziekolwiek wybiera ten w kółku.</translation>
-        </message>
-        <message>
             <source>The question and the thanks. A long touch on a picture says what it is.</source>
             <translation>Pytanie i podziękowanie. Długi dotyk obrazka mówi, co to jest.</translation>
         </message>
@@ -983,9 +1063,43 @@
             <source>any</source>
             <translation>każdy</translation>
         </message>
+    </context>
+    <context>
+        <name>LearnKey</name>
         <message>
-            <source>off</source>
-            <translation>wył.</translation>
+            <source>Press that switch now.</source>
+            <translation>Naciśnij teraz ten przełącznik.</translation>
+        </message>
+        <message>
+            <source>Tab or Right</source>
+            <translation>Tab lub strzałka w prawo</translation>
+        </message>
+        <message>
+            <source>The key that moves the ring on</source>
+            <translation>Klawisz, który przesuwa ramkę</translation>
+        </message>
+    </context>
+    <context>
+        <name>LetterBoard</name>
+        <message>
+            <source>A gap</source>
+            <translation>Odstęp</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Nothing written</source>
+            <translation>Nic nie napisano</translation>
+        </message>
+        <message>
+            <source>One letter back</source>
+            <translation>Litera wstecz</translation>
+        </message>
+        <message>
+            <source>abcdefghijklmnopqrstuvwxyz</source>
+            <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
     <context>
@@ -1035,6 +1149,17 @@
         </message>
     </context>
     <context>
+        <name>LookFirst</name>
+        <message>
+            <source>All good</source>
+            <translation>Wszystko dobre</translation>
+        </message>
+        <message>
+            <source>Look first</source>
+            <translation>Najpierw obejrzyj</translation>
+        </message>
+    </context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
@@ -1054,6 +1179,10 @@
         <message>
             <source>Notebook</source>
             <translation>Zeszyt</translation>
+        </message>
+        <message>
+            <source>Places</source>
+            <translation>Miejsca</translation>
         </message>
         <message>
             <source>Today</source>
@@ -1126,6 +1255,14 @@
             <translation>Zeszyt</translation>
         </message>
         <message>
+            <source>Noted today</source>
+            <translation>Zapisane dziś</translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation>Własne notatki</translation>
+        </message>
+        <message>
             <source>Nothing here yet</source>
             <translation>Na razie pusto</translation>
         </message>
@@ -1144,6 +1281,52 @@
         <message>
             <source>Working towards</source>
             <translation>Do czego dążymy</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedRow</name>
+        <message>
+            <source>Put it in again</source>
+            <translation>Zapisz znowu</translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation>Zapisz znowu: %1</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>Cofnij</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>Cofnij: %1</translation>
+        </message>
+        <message>
+            <source>Taken back</source>
+            <translation>Cofnięte</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedTodayScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation>Zapisane dziś</translation>
+        </message>
+        <message>
+            <source>Nothing noted today</source>
+            <translation>Dziś nic nie zapisano</translation>
+        </message>
+        <message>
+            <source>Until the day is over, each of you can take back what you noted.</source>
+            <translation>Do końca dnia każdy z was może cofnąć własne zapisy.</translation>
+        </message>
+        <message>
+            <source>What is noted stands here until the day is over. Until then it can be taken back.</source>
+            <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
     <context>
@@ -1231,6 +1414,114 @@
         </message>
     </context>
     <context>
+        <name>OurWayLine</name>
+        <message>
+            <source>Change it</source>
+            <translation>Zmień</translation>
+        </message>
+        <message>
+            <source>It stays on this home's phones. The cautions above hold all the same.</source>
+            <translation>Zostaje na telefonach tego domu. Ostrzeżenia powyżej i tak obowiązują.</translation>
+        </message>
+        <message>
+            <source>Keep our way</source>
+            <translation>Zapisz nasz sposób</translation>
+        </message>
+        <message>
+            <source>Leave it as it was</source>
+            <translation>Zostaw, jak było</translation>
+        </message>
+        <message>
+            <source>Our way</source>
+            <translation>Nasz sposób</translation>
+        </message>
+        <message>
+            <source>Our way, in one line</source>
+            <translation>Nasz sposób, w jednej linijce</translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation>Usuń</translation>
+        </message>
+        <message>
+            <source>Write down your own way</source>
+            <translation>Zapisz własny sposób</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnLine</name>
+        <message>
+            <source>After the ferry</source>
+            <translation>Po przypłynięciu promu</translation>
+        </message>
+        <message>
+            <source>Keep these words</source>
+            <translation>Zapisz te słowa</translation>
+        </message>
+        <message>
+            <source>When?</source>
+            <translation>Kiedy?</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNoteRow</name>
+        <message>
+            <source>It goes to the therapist with the next exchange.</source>
+            <translation>Trafi do terapeuty przy następnej wymianie danych.</translation>
+        </message>
+        <message>
+            <source>Keep it here</source>
+            <translation>Zostaw tutaj</translation>
+        </message>
+        <message>
+            <source>Keep it here: %1</source>
+            <translation>Zostaw tutaj: %1</translation>
+        </message>
+        <message>
+            <source>Send to the therapist</source>
+            <translation>Wyślij do terapeuty</translation>
+        </message>
+        <message>
+            <source>Send to the therapist: %1</source>
+            <translation>Wyślij do terapeuty: %1</translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation>Usuń</translation>
+        </message>
+        <message>
+            <source>Take it off: %1</source>
+            <translation>Usuń: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNotesScreen</name>
+        <message>
+            <source>A note for yourself</source>
+            <translation>Notatka dla siebie</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Keep this note</source>
+            <translation>Zapisz tę notatkę</translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation>Własne notatki</translation>
+        </message>
+        <message>
+            <source>Only you see these, on your own phones.</source>
+            <translation>Widzisz je tylko ty, na własnych telefonach.</translation>
+        </message>
+        <message>
+            <source>Or with one tap</source>
+            <translation>Albo jednym stuknięciem</translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1267,8 +1558,8 @@
     <context>
         <name>PlayScreen</name>
         <message>
-            <source>All good</source>
-            <translation>Wszystko dobre</translation>
+            <source>Another child's box</source>
+            <translation>Pudełko innego dziecka</translation>
         </message>
         <message>
             <source>Easier</source>
@@ -1287,10 +1578,6 @@
             <translation>Mniej</translation>
         </message>
         <message>
-            <source>Look first</source>
-            <translation>Najpierw obejrzyj</translation>
-        </message>
-        <message>
             <source>More about this</source>
             <translation>Więcej o tym</translation>
         </message>
@@ -1305,6 +1592,10 @@
         <message>
             <source>Put back</source>
             <translation>Odkładanie</translation>
+        </message>
+        <message>
+            <source>Step %1 of %2. %3</source>
+            <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
     <context>
@@ -1325,6 +1616,10 @@
     <context>
         <name>PutBackLines</name>
         <message>
+            <source>%1 of %2. %3</source>
+            <translation>%1 z %2. %3</translation>
+        </message>
+        <message>
             <source>Read these lines aloud</source>
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
@@ -1338,6 +1633,10 @@
         <message>
             <source>All back in the box?</source>
             <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Another child's box</source>
+            <translation>Pudełko innego dziecka</translation>
         </message>
         <message>
             <source>Back to the play</source>
@@ -1368,6 +1667,10 @@
             <translation>Stuknij każdą rzecz, gdy wraca.</translation>
         </message>
         <message>
+            <source>The lid is on</source>
+            <translation>Wieczko na miejscu</translation>
+        </message>
+        <message>
             <source>Yes, all back</source>
             <translation>Tak, wszystko wróciło</translation>
         </message>
@@ -1377,6 +1680,57 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReminderSettings</name>
+        <message>
+            <source>A quarter of an hour earlier</source>
+            <translation>Kwadrans wcześniej</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour later</source>
+            <translation>Kwadrans później</translation>
+        </message>
+        <message>
+            <source>After bath</source>
+            <translation>Po kąpieli</translation>
+        </message>
+        <message>
+            <source>After school</source>
+            <translation>Po szkole</translation>
+        </message>
+        <message>
+            <source>After tea</source>
+            <translation>Po kolacji</translation>
+        </message>
+        <message>
+            <source>All that the locked screen says</source>
+            <translation>Tylko to pokazuje zablokowany ekran</translation>
+        </message>
+        <message>
+            <source>At about</source>
+            <translation>Około godziny</translation>
+        </message>
+        <message>
+            <source>Before bed</source>
+            <translation>Przed snem</translation>
+        </message>
+        <message>
+            <source>One quiet reminder a day</source>
+            <translation>Jedno ciche przypomnienie dziennie</translation>
+        </message>
+        <message>
+            <source>Our own words</source>
+            <translation>Własne słowa</translation>
+        </message>
+        <message>
+            <source>This phone has nothing to show a reminder with. It stays silent.</source>
+            <translation>Ten telefon nie ma czym pokazać przypomnienia. Nie odezwie się.</translation>
+        </message>
+        <message>
+            <source>Without a sound, and not on a day when somebody has played.</source>
+            <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
     <context>
@@ -1425,7 +1779,7 @@
         </message>
         <message>
             <source>Nothing asked for, nothing low</source>
-            <translation>Brak próśb, niczego nie jest mało</translation>
+            <translation>Brak próśb, wszystkiego jest dosyć</translation>
         </message>
         <message>
             <source>Tap an item in the box to ask for more of it.</source>
@@ -1445,6 +1799,10 @@
         <message>
             <source>All back in the box?</source>
             <translation>Wszystko wróciło do pudełka?</translation>
+        </message>
+        <message>
+            <source>Go on playing</source>
+            <translation>Bawcie się dalej</translation>
         </message>
         <message>
             <source>Something's different</source>
@@ -1510,7 +1868,7 @@
         </message>
         <message>
             <source>Here with %1. Tap whoever comes or goes.</source>
-            <translation>Jest tu %1. Stuknij, kto przychodzi albo wychodzi.</translation>
+            <translation>Tu teraz: %1. Stuknij tego, kto przychodzi lub wychodzi.</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -1664,7 +2022,7 @@
         </message>
         <message>
             <source>Some things must leave the house. See which.</source>
-            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz które.</translation>
+            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz, które.</translation>
         </message>
         <message>
             <source>Then latex is avoided too. Talk to a clinician about it.</source>
@@ -1676,6 +2034,10 @@
         <message>
             <source>%1 works with the left hand</source>
             <translation>%1 pracuje lewą ręką</translation>
+        </message>
+        <message>
+            <source>A reminder</source>
+            <translation>Przypomnienie</translation>
         </message>
         <message>
             <source>Back to the crew</source>
@@ -1765,6 +2127,10 @@
             <source>Twice as large</source>
             <translation>Dwa razy większe</translation>
         </message>
+        <message>
+            <source>Words</source>
+            <translation>Słowa</translation>
+        </message>
     </context>
     <context>
         <name>StepPage</name>
@@ -1775,6 +2141,79 @@
         <message>
             <source>Step %1 of %2</source>
             <translation>Krok %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchRing</name>
+        <message>
+            <source>Out of here</source>
+            <translation>Wyjdź stąd</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchSettings</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 s</translation>
+        </message>
+        <message>
+            <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
+            <translation>Ramka obejmuje wszystko po kolei. Dowolny klawisz albo dotyk w dowolnym miejscu naciska to, co jest w ramce.</translation>
+        </message>
+        <message>
+            <source>How long the ring stays</source>
+            <translation>Jak długo ramka zostaje</translation>
+        </message>
+        <message>
+            <source>No switch</source>
+            <translation>Bez przełącznika</translation>
+        </message>
+        <message>
+            <source>One key moves the ring on. Space or Enter presses what is in it.</source>
+            <translation>Jeden klawisz przesuwa ramkę. Spacja lub Enter naciska to, co jest w ramce.</translation>
+        </message>
+        <message>
+            <source>One switch</source>
+            <translation>Jeden przełącznik</translation>
+        </message>
+        <message>
+            <source>Switches</source>
+            <translation>Przełączniki</translation>
+        </message>
+        <message>
+            <source>The ring moves on sooner</source>
+            <translation>Ramka przesuwa się wcześniej</translation>
+        </message>
+        <message>
+            <source>The ring stays longer</source>
+            <translation>Ramka zostaje dłużej</translation>
+        </message>
+        <message>
+            <source>Two switches</source>
+            <translation>Dwa przełączniki</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOff</name>
+        <message>
+            <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
+            <translation>%1: pudełko, zabawy i karta domu znikną z tego telefonu. Do zamknięcia Lidlark można je przywrócić.</translation>
+        </message>
+        <message>
+            <source>Box, plays and home sheet.</source>
+            <translation>Pudełko, zabawy i karta domu.</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>Zachowaj</translation>
+        </message>
+        <message>
+            <source>Take off</source>
+            <translation>Usuń</translation>
+        </message>
+        <message>
+            <source>Take off this phone: %1</source>
+            <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
     <context>
@@ -1876,6 +2315,10 @@
             <translation>Zachowane na dziś: %1</translation>
         </message>
         <message>
+            <source>Minutes: out %1. play %2. back %3</source>
+            <translation>Minuty: wyjąć %1. zabawa %2. odłożyć %3</translation>
+        </message>
+        <message>
             <source>The week ahead</source>
             <translation>Najbliższy tydzień</translation>
         </message>
@@ -1933,6 +2376,10 @@
             <translation>Inna</translation>
         </message>
         <message>
+            <source>Its choices are below.</source>
+            <translation>Możliwości są poniżej.</translation>
+        </message>
+        <message>
             <source>Keep it here</source>
             <translation>Zachowaj ją tu</translation>
         </message>
@@ -1950,7 +2397,7 @@
         </message>
         <message>
             <source>Play it now</source>
-            <translation>Zagraj teraz</translation>
+            <translation>Bawcie się teraz</translation>
         </message>
     </context>
     <context>
@@ -2002,6 +2449,10 @@
             <translation>Najpierw imię; wystarczy litera.</translation>
         </message>
         <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
             <source>Begin</source>
             <translation>Zacznij</translation>
         </message>
@@ -2035,6 +2486,39 @@
         </message>
     </context>
     <context>
+        <name>WhoWrites</name>
+        <message>
+            <source>Who writes now</source>
+            <translation>Kto teraz pisze</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoseScreen</name>
+        <message>
+            <source>%1 waits with %2.</source>
+            <translation>Zabawa czeka: %1. Dziecko: %2.</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Back to the play</source>
+            <translation>Wróć do zabawy</translation>
+        </message>
+        <message>
+            <source>Whose box?</source>
+            <translation>Czyje pudełko?</translation>
+        </message>
+    </context>
+    <context>
+        <name>WordsSettings</name>
+        <message>
+            <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
+            <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
+        </message>
+    </context>
+    <context>
         <name>core</name>
         <message>
             <source>%1</source>
@@ -2048,13 +2532,37 @@
             <source>%1 %2 are missing.</source>
             <translation>Brakuje %1: %2.</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 back in the box</source>
+            <translation>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
+                <numerusform>%2 (z powrotem w pudełku: %1)</numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 broken</source>
             <translation>%2 (zepsute: %1)</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 %2 counted in</source>
+            <translation>
+                <numerusform>%2 (doliczone: %1)</numerusform>
+                <numerusform>%2 (doliczone: %1)</numerusform>
+                <numerusform>%2 (doliczone: %1)</numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 %2 dried out</source>
             <translation>%2 (wyschłe: %1)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 found</source>
+            <translation>
+                <numerusform>%2 (znalezione: %1)</numerusform>
+                <numerusform>%2 (znalezione: %1)</numerusform>
+                <numerusform>%2 (znalezione: %1)</numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 %2 gone</source>
@@ -2289,6 +2797,14 @@
             <translation>jeszcze w użyciu: %1</translation>
         </message>
         <message numerus="yes">
+            <source>%1 things counted</source>
+            <translation>
+                <numerusform>Policzone rzeczy: %1</numerusform>
+                <numerusform>Policzone rzeczy: %1</numerusform>
+                <numerusform>Policzone rzeczy: %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
             <source>%1 times %2 told us both.</source>
             <translation>
                 <numerusform>Oba razy pokazuje %2: %1 raz.</numerusform>
@@ -2353,6 +2869,10 @@
             <translation>%1: %2</translation>
         </message>
         <message>
+            <source>%1: %2 counted</source>
+            <translation>%1: policzone %2</translation>
+        </message>
+        <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
             <translation>%1: policzone %2, oczekiwane %3. Brakuje %4.</translation>
         </message>
@@ -2377,8 +2897,36 @@
             <translation>%1: wszystko wróciło</translation>
         </message>
         <message>
+            <source>%1: asked for</source>
+            <translation>%1: prośba</translation>
+        </message>
+        <message>
+            <source>%1: asked for as written</source>
+            <translation>%1: prośba, żeby tak, jak napisano</translation>
+        </message>
+        <message>
+            <source>%1: asked for easier</source>
+            <translation>%1: prośba, żeby łatwiej</translation>
+        </message>
+        <message>
+            <source>%1: asked for harder</source>
+            <translation>%1: prośba, żeby trudniej</translation>
+        </message>
+        <message>
+            <source>%1: asked for in no special way</source>
+            <translation>%1: bez prośby o konkretny sposób</translation>
+        </message>
+        <message>
+            <source>%1: asked for it again</source>
+            <translation>%1: chce jeszcze raz</translation>
+        </message>
+        <message>
             <source>%1: at least one</source>
             <translation>%1: co najmniej jedno</translation>
+        </message>
+        <message>
+            <source>%1: begun</source>
+            <translation>%1: początek zabawy</translation>
         </message>
         <message>
             <source>%1: below zero</source>
@@ -2389,8 +2937,44 @@
             <translation>%1: nie da się umyć</translation>
         </message>
         <message>
+            <source>%1: counted in</source>
+            <translation>%1: doliczone</translation>
+        </message>
+        <message>
             <source>%1: empty</source>
             <translation>%1: puste</translation>
+        </message>
+        <message>
+            <source>%1: five minutes to play?</source>
+            <translation>%1: pięć minut na zabawę?</translation>
+        </message>
+        <message>
+            <source>%1: floor checked, not found</source>
+            <translation>%1: podłoga sprawdzona, nie ma</translation>
+        </message>
+        <message>
+            <source>%1: found left open</source>
+            <translation>%1: znalezione otwarte</translation>
+        </message>
+        <message>
+            <source>%1: found own way</source>
+            <translation>%1: własny sposób</translation>
+        </message>
+        <message>
+            <source>%1: keeps as long as its kind does</source>
+            <translation>%1: wytrzyma tyle, co rzeczy tego rodzaju</translation>
+        </message>
+        <message>
+            <source>%1: kept for %2</source>
+            <translation>%1: zachowane na dzień: %2</translation>
+        </message>
+        <message>
+            <source>%1: left free</source>
+            <translation>%1: wolne</translation>
+        </message>
+        <message>
+            <source>%1: looked over, good</source>
+            <translation>%1: obejrzane, dobre</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -2412,6 +2996,10 @@
             <source>%1: need not leave the house</source>
             <translation>%1: nie musi wyjść z domu</translation>
         </message>
+        <message>
+            <source>%1: needed help</source>
+            <translation>%1: z pomocą</translation>
+        </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
             <translation>
@@ -2425,8 +3013,76 @@
             <translation>%1: nie brakuje</translation>
         </message>
         <message>
+            <source>%1: not opened after all</source>
+            <translation>%1: jednak nieotwarte</translation>
+        </message>
+        <message>
+            <source>%1: on its way</source>
+            <translation>%1: w drodze</translation>
+        </message>
+        <message>
+            <source>%1: once opened, keeps days: %2</source>
+            <translation>%1: po otwarciu wytrzyma dni: %2</translation>
+        </message>
+        <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
             <translation>%1: tylko cyfry, spacje, + i -, najwyżej 20</translation>
+        </message>
+        <message>
+            <source>%1: open again</source>
+            <translation>%1: znów do zaplanowania</translation>
+        </message>
+        <message>
+            <source>%1: opened %2</source>
+            <translation>%1: otwarte %2</translation>
+        </message>
+        <message>
+            <source>%1: opened today</source>
+            <translation>%1: otwarte dziś</translation>
+        </message>
+        <message>
+            <source>%1: our way kept</source>
+            <translation>%1: nasz sposób zapisany</translation>
+        </message>
+        <message>
+            <source>%1: our way taken off</source>
+            <translation>%1: nasz sposób usunięty</translation>
+        </message>
+        <message>
+            <source>%1: out of the house</source>
+            <translation>%1: wyniesione z domu</translation>
+        </message>
+        <message>
+            <source>%1: packed</source>
+            <translation>%1: spakowane</translation>
+        </message>
+        <message>
+            <source>%1: played as written</source>
+            <translation>%1: zabawa tak, jak napisano</translation>
+        </message>
+        <message>
+            <source>%1: played easier</source>
+            <translation>%1: zabawa w łatwiejszy sposób</translation>
+        </message>
+        <message>
+            <source>%1: played harder</source>
+            <translation>%1: zabawa w trudniejszy sposób</translation>
+        </message>
+        <message>
+            <source>%1: put back, not all as it was</source>
+            <translation>%1: odłożone, nie wszystko tak, jak było</translation>
+        </message>
+        <message>
+            <source>%1: question answered</source>
+            <translation>%1: jest odpowiedź na pytanie</translation>
+        </message>
+        <message>
+            <source>%1: replaced</source>
+            <translation>%1: wymienione</translation>
+        </message>
+        <message>
+            <source>%1: request seen</source>
+            <translation>%1: prośba widziana</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -2437,8 +3093,20 @@
             <translation>%1: jeszcze nie przyszło</translation>
         </message>
         <message>
+            <source>%1: stopped early</source>
+            <translation>%1: koniec wcześniej</translation>
+        </message>
+        <message>
             <source>%1: too long</source>
             <translation>%1: za długie</translation>
+        </message>
+        <message>
+            <source>%1: was in a mouth</source>
+            <translation>%1: było w buzi</translation>
+        </message>
+        <message>
+            <source>%1: washed</source>
+            <translation>%1: umyte</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -2458,15 +3126,31 @@
         </message>
         <message>
             <source>A coin may be a button battery: treat it as one.</source>
-            <translation>Moneta może być baterią guzikową: potraktuj ją tak samo.</translation>
+            <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
         <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
         </message>
         <message>
+            <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
+            <translation>Plik jednej rodziny zapisał nowszy Lidlark: %1. Żeby otworzyć ten plik, zaktualizuj Lidlark na tym telefonie. Pozostałe są takie, jakie były.</translation>
+        </message>
+        <message>
             <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
             <translation>Ten zbiór zapisał nowszy Lidlark. Zostaje taki, jaki był. Zaktualizuj Lidlark na tym telefonie, potem otwórz zbiór znowu.</translation>
+        </message>
+        <message>
+            <source>A note of your own kept</source>
+            <translation>Własna notatka zapisana</translation>
+        </message>
+        <message>
+            <source>A note of your own may go to the therapist</source>
+            <translation>Własna notatka może trafić do terapeuty</translation>
+        </message>
+        <message>
+            <source>A note of your own taken off</source>
+            <translation>Własna notatka usunięta</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -2493,6 +3177,18 @@
             <translation>Mała umiejętność</translation>
         </message>
         <message>
+            <source>After bath: five minutes to play?</source>
+            <translation>Po kąpieli: pięć minut na zabawę?</translation>
+        </message>
+        <message>
+            <source>After school: five minutes to play?</source>
+            <translation>Po szkole: pięć minut na zabawę?</translation>
+        </message>
+        <message>
+            <source>After tea: five minutes to play?</source>
+            <translation>Po kolacji: pięć minut na zabawę?</translation>
+        </message>
+        <message>
             <source>After the count</source>
             <translation>Po liczeniu</translation>
         </message>
@@ -2509,6 +3205,10 @@
             <translation>Wszystkie potrzebują stołu.</translation>
         </message>
         <message>
+            <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
+            <translation>Pliku jednej rodziny używa inny program: %1. Zamknij ten program, potem otwórz Lidlark znowu. Pozostałe są takie, jakie były.</translation>
+        </message>
+        <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>Tego zbioru używa inny program. Zamknij go i spróbuj znowu. Nic się nie zmieniło.</translation>
         </message>
@@ -2519,6 +3219,10 @@
         <message>
             <source>Arm's reach</source>
             <translation>Zasięg ręki</translation>
+        </message>
+        <message>
+            <source>Ask about this at the next visit</source>
+            <translation>Zapytać o to przy następnej wizycie</translation>
         </message>
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
@@ -2542,7 +3246,7 @@
         </message>
         <message>
             <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
-            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy kręci się w głowie.</translation>
+            <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy komuś kręci się w głowie.</translation>
         </message>
         <message>
             <source>August</source>
@@ -2561,8 +3265,24 @@
             <translation>Z powodu %1: najpierw zapytaj swojego terapeutę.</translation>
         </message>
         <message>
+            <source>Before bed: five minutes to play?</source>
+            <translation>Przed snem: pięć minut na zabawę?</translation>
+        </message>
+        <message>
             <source>Before the count</source>
             <translation>Przed liczeniem</translation>
+        </message>
+        <message>
+            <source>Better at another time of day</source>
+            <translation>Lepiej o innej porze dnia</translation>
+        </message>
+        <message>
+            <source>Better in a quieter place</source>
+            <translation>Lepiej w cichszym miejscu</translation>
+        </message>
+        <message>
+            <source>Box: %1</source>
+            <translation>Pudełko: %1</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -2598,7 +3318,7 @@
         </message>
         <message>
             <source>Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call now.</source>
-            <translation>Nie może kaszleć, płakać, mówić lub oddychać albo się nie budzi: to nagły przypadek. Dzwoń teraz.</translation>
+            <translation>Nie może kaszleć, płakać, mówić lub oddychać albo nie daje się obudzić: to nagły przypadek. Dzwoń teraz.</translation>
         </message>
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
@@ -2697,6 +3417,10 @@
             <translation>Najpierw obejrzyj ręce i buzię każdego dziecka.</translation>
         </message>
         <message>
+            <source>Five minutes to play?</source>
+            <translation>Pięć minut na zabawę?</translation>
+        </message>
+        <message>
             <source>Floor checked, not found</source>
             <translation>Podłoga sprawdzona, nie ma</translation>
         </message>
@@ -2706,7 +3430,7 @@
         </message>
         <message>
             <source>Flying steady. Comfy and ready.</source>
-            <translation>Leci równo. Wygodny i gotowy.</translation>
+            <translation>Leci równo. Wygodnie mu, jest gotowy.</translation>
         </message>
         <message>
             <source>Foam</source>
@@ -2793,12 +3517,116 @@
             <translation>Czekała na swoją kolej</translation>
         </message>
         <message>
+            <source>Home sheet: %1 does not live here</source>
+            <translation>Karta domu: %1 tu nie mieszka</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not tire fast</source>
+            <translation>Karta domu: %1 nie męczy się szybko</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats food only</source>
+            <translation>Karta domu: %1 je tylko jedzenie</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats what is no food</source>
+            <translation>Karta domu: %1 zjada to, co nie jest jedzeniem</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 lives here</source>
+            <translation>Karta domu: %1 tu mieszka</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts nothing in the mouth</source>
+            <translation>Karta domu: %1 nie bierze niczego do buzi</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts things in the mouth</source>
+            <translation>Karta domu: %1 bierze rzeczy do buzi</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 tires fast</source>
+            <translation>Karta domu: %1 szybko się męczy</translation>
+        </message>
+        <message>
+            <source>Home sheet: a dog or a cat here</source>
+            <translation>Karta domu: jest tu pies albo kot</translation>
+        </message>
+        <message>
+            <source>Home sheet: a high place for the box</source>
+            <translation>Karta domu: jest wysokie miejsce na pudełko</translation>
+        </message>
+        <message>
+            <source>Home sheet: a wheat allergy here</source>
+            <translation>Karta domu: jest tu alergia na pszenicę</translation>
+        </message>
+        <message>
+            <source>Home sheet: coeliac disease here</source>
+            <translation>Karta domu: jest tu celiakia</translation>
+        </message>
+        <message>
+            <source>Home sheet: does not like firm touch</source>
+            <translation>Karta domu: nie lubi mocnego dotyku</translation>
+        </message>
+        <message>
+            <source>Home sheet: emergency number</source>
+            <translation>Karta domu: numer alarmowy</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is a risk here</source>
+            <translation>Karta domu: lateks jest tu zagrożeniem</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is no risk here</source>
+            <translation>Karta domu: lateks nie jest tu zagrożeniem</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex may stay</source>
+            <translation>Karta domu: lateks może zostać</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex must stay away</source>
+            <translation>Karta domu: lateksu nie może tu być</translation>
+        </message>
+        <message>
+            <source>Home sheet: likes firm touch</source>
+            <translation>Karta domu: lubi mocny dotyk</translation>
+        </message>
+        <message>
+            <source>Home sheet: no coeliac disease here</source>
+            <translation>Karta domu: nie ma tu celiakii</translation>
+        </message>
+        <message>
+            <source>Home sheet: no dog and no cat here</source>
+            <translation>Karta domu: nie ma tu psa ani kota</translation>
+        </message>
+        <message>
+            <source>Home sheet: no high place for the box</source>
+            <translation>Karta domu: nie ma wysokiego miejsca na pudełko</translation>
+        </message>
+        <message>
+            <source>Home sheet: no wheat allergy here</source>
+            <translation>Karta domu: nie ma tu alergii na pszenicę</translation>
+        </message>
+        <message>
+            <source>Home sheet: poison line</source>
+            <translation>Karta domu: numer przy zatruciu</translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of %1</source>
+            <translation>Karta domu: coś zapisano (dotyczy: %1)</translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of the home</source>
+            <translation>Karta domu: coś zapisano o domu</translation>
+        </message>
+        <message>
             <source>How many came?</source>
             <translation>Ile przyszło?</translation>
         </message>
         <message>
             <source>I need a grown-up</source>
-            <translation>Potrzebny mi dorosły</translation>
+            <translation>Potrzebuję dorosłego</translation>
         </message>
         <message>
             <source>If it grows</source>
@@ -2902,19 +3730,19 @@
         </message>
         <message>
             <source>Keep %1 and %2 away until found.</source>
-            <translation>%1 i %2: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1 i %2.</translation>
         </message>
         <message>
             <source>Keep %1 away until found.</source>
-            <translation>%1: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1.</translation>
         </message>
         <message>
             <source>Keep %1, %2 and all other small children away until found.</source>
-            <translation>%1, %2 i wszystkie inne małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1, %2 i wszystkie inne małe dzieci.</translation>
         </message>
         <message>
             <source>Keep small children away until found.</source>
-            <translation>Małe dzieci: z daleka, aż zguba się znajdzie.</translation>
+            <translation>Trzymaj małe dzieci z daleka, aż zguba się znajdzie.</translation>
         </message>
         <message>
             <source>Keep the box out of %1's reach.</source>
@@ -2978,7 +3806,7 @@
         </message>
         <message>
             <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
-            <translation>Najpierw poszukaj nacięć. Trzyma ją dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
+            <translation>Najpierw poszukaj nacięć. Taśmę trzyma dorosły. Nigdy blisko twarzy, szyi ani klamki.</translation>
         </message>
         <message>
             <source>Look now: table, floor, clothes, dough.</source>
@@ -3078,7 +3906,7 @@
         </message>
         <message>
             <source>Never over a face or round a neck. Arms stay free.</source>
-            <translation>Nigdy na twarz ani wokół szyi. Ręce są wolne.</translation>
+            <translation>Nigdy na twarz ani wokół szyi. Ręce zostają wolne.</translation>
         </message>
         <message>
             <source>Never round a neck or a wrist. Straight back into the lid bag.</source>
@@ -3122,7 +3950,7 @@
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
-            <translation>Żadna nie jest jeszcze starą ulubioną.</translation>
+            <translation>Żadna z nich nie jest jeszcze ulubiona.</translation>
         </message>
         <message>
             <source>Not before %1 and a half years, because of %2.</source>
@@ -3225,6 +4053,10 @@
             <translation>Jedno dziecko</translation>
         </message>
         <message>
+            <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
+            <translation>Nie da się odczytać pliku jednej rodziny: %1. Zostaje taki, jaki był. Pozostałe są takie, jakie były.</translation>
+        </message>
+        <message>
             <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
             <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
         </message>
@@ -3234,7 +4066,7 @@
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
-            <translation>Pompuje go i bierze do rąk pusty tylko dorosły. Jeśli pęknie, podnieś każdy kawałek.</translation>
+            <translation>Balon pompuje tylko dorosły i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -3429,7 +4261,7 @@
             <translation>sobota</translation>
         </message>
         <message>
-            <source>Say what you see: "Your kite is really tugging." Then wait.</source>
+            <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
         </message>
         <message>
@@ -3458,7 +4290,7 @@
         </message>
         <message>
             <source>Sitting the whole time, never walking with it. One straw, one child.</source>
-            <translation>Cały czas na siedząco, nigdy nie chodzić z nią. Jedna słomka, jedno dziecko.</translation>
+            <translation>Cały czas na siedząco, nigdy nie chodzić ze słomką. Jedna słomka, jedno dziecko.</translation>
         </message>
         <message>
             <source>Slow pull together. Or four kite breaths: string out, string in.</source>
@@ -3466,7 +4298,7 @@
         </message>
         <message>
             <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
-            <translation>Wolno, w obie strony. Przestań, gdy dziecko blednie, kręci mu się w głowie lub jest mu niedobrze.</translation>
+            <translation>Wolno, w obie strony. Przestań, gdy dziecko jest blade, kręci mu się w głowie lub jest mu niedobrze.</translation>
         </message>
         <message>
             <source>Small parts</source>
@@ -3517,6 +4349,10 @@
             <translation>Ktoś w domu musi unikać pszenicy. Nie z tym: %1.</translation>
         </message>
         <message>
+            <source>Somebody else wants to join in</source>
+            <translation>Ktoś jeszcze chce się bawić</translation>
+        </message>
+        <message>
             <source>Somebody here may put things in the mouth: no %1.</source>
             <translation>Ktoś tu może brać rzeczy do buzi: bez %1.</translation>
         </message>
@@ -3529,12 +4365,20 @@
             <translation>Coś innego w tym tygodniu</translation>
         </message>
         <message>
+            <source>Something looks worn</source>
+            <translation>Coś wygląda na podniszczone</translation>
+        </message>
+        <message>
             <source>Something may be in the mouth, nose, ear or throat</source>
             <translation>Coś może być w ustach, nosie, uchu lub gardle</translation>
         </message>
         <message>
             <source>Something new</source>
             <translation>Coś nowego</translation>
+        </message>
+        <message>
+            <source>Something noted</source>
+            <translation>Coś zapisano</translation>
         </message>
         <message>
             <source>Something splashed in an eye</source>
@@ -3582,11 +4426,11 @@
         </message>
         <message>
             <source>Swollen lips or a rash all over: emergency number too.</source>
-            <translation>Spuchnięte usta albo wysypka na całym ciele: też numer alarmowy.</translation>
+            <translation>Spuchnięte usta albo wysypka na całym ciele: też dzwoń na numer alarmowy.</translation>
         </message>
         <message>
             <source>Take one of the words below off, and more fits.</source>
-            <translation>Zdejmij jedno ze słów poniżej, a pasuje więcej.</translation>
+            <translation>Odznacz jedno ze słów poniżej, a będzie pasować więcej.</translation>
         </message>
         <message>
             <source>Take these out of the house, then wash hands and wipe the table.</source>
@@ -3615,6 +4459,10 @@
         <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>To mała liczba, a w pięć minut dzieją się też inne rzeczy.</translation>
+        </message>
+        <message>
+            <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
+            <translation>To może zapisać tylko rodzina. Nic się nie zmieniło. Powiedz rodzinie, a ona to zapisze.</translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -3682,7 +4530,7 @@
         </message>
         <message>
             <source>Think what the container held: does anyone here react to it?</source>
-            <translation>Pomyśl, co było w opakowaniu: czy ktoś tu na to reaguje?</translation>
+            <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -3762,7 +4610,7 @@
         </message>
         <message>
             <source>Trouble breathing, swelling, fainting: emergency number now.</source>
-            <translation>Trudności z oddychaniem, opuchlizna, omdlenie: teraz numer alarmowy.</translation>
+            <translation>Trudności z oddychaniem, opuchlizna, omdlenie: dzwoń teraz na numer alarmowy.</translation>
         </message>
         <message>
             <source>Tuesday</source>
@@ -3826,19 +4674,19 @@
         </message>
         <message>
             <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
-            <translation>Ostrzeżenie! Dzieci poniżej ośmiu lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
+            <translation>Ostrzeżenie! Dzieci w wieku poniżej ośmiu lat mogą się zadławić lub udusić nienadmuchanymi albo pękniętymi balonami. Wymagany nadzór dorosłych. Trzymać nienadmuchane balony z dala od dzieci. Pęknięte balony natychmiast wyrzucić.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Marble.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Kulka szklana.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Kulka szklana.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Small ball.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Mała piłka.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Mała piłka.</translation>
         </message>
         <message>
             <source>Warning! Not suitable for children under three years. Small parts.</source>
-            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci poniżej trzech lat. Małe części.</translation>
+            <translation>Ostrzeżenie! Nieodpowiednie dla dzieci w wieku poniżej trzech lat. Małe części.</translation>
         </message>
         <message>
             <source>Was that before the count, or after?</source>
@@ -3853,7 +4701,7 @@
             <translation>Woda</translation>
         </message>
         <message>
-            <source>Water needs an adult right beside. Say so under "Who is here".</source>
+            <source>Water needs an adult right beside. Say so under &quot;Who is here&quot;.</source>
             <translation>Przy wodzie dorosły musi być tuż obok. Zapisz to w „Kto tu jest”.</translation>
         </message>
         <message>
@@ -3929,6 +4777,14 @@
             <translation>Twój terapeuta pokazuje tylko to, co sprawdził specjalista medyczny.</translation>
         </message>
         <message>
+            <source>Your time with this box ended on %1 %2. What you noted stays with the family. They can ask you again.</source>
+            <translation>Twój czas z tym pudełkiem skończył się %1 %2. Twoje zapisy zostają u rodziny. Rodzina może poprosić cię znowu.</translation>
+        </message>
+        <message>
+            <source>Your time with this box ended on %1. What you noted stays with the family. They can ask you again.</source>
+            <translation>Twój czas z tym pudełkiem już się skończył (%1). Twoje zapisy zostają u rodziny. Rodzina może poprosić cię znowu.</translation>
+        </message>
+        <message>
             <source>a box for %1</source>
             <translation>pudełko dla: %1</translation>
         </message>
@@ -3951,6 +4807,10 @@
         <message>
             <source>an activity</source>
             <translation>zabawa</translation>
+        </message>
+        <message>
+            <source>an earlier day</source>
+            <translation>wcześniejszy dzień</translation>
         </message>
         <message>
             <source>another activity</source>
@@ -3978,7 +4838,7 @@
         </message>
         <message>
             <source>comfy and ready</source>
-            <translation>wygodny i gotowy</translation>
+            <translation>wygodnie mu, jest gotowy</translation>
         </message>
         <message>
             <source>cords</source>
@@ -4050,7 +4910,7 @@
         </message>
         <message>
             <source>holding on to an idea</source>
-            <translation>trzymanie się pomysłu</translation>
+            <translation>trzymanie myśli w głowie</translation>
         </message>
         <message>
             <source>home without wheat</source>
@@ -4066,7 +4926,7 @@
         </message>
         <message>
             <source>knowing where my body is</source>
-            <translation>wiedza, gdzie jest moje ciało</translation>
+            <translation>wyczucie, gdzie jest moje ciało</translation>
         </message>
         <message>
             <source>latex</source>
@@ -4290,7 +5150,7 @@
         </message>
         <message>
             <source>steady body</source>
-            <translation>pewne ciało</translation>
+            <translation>stabilne ciało</translation>
         </message>
         <message>
             <source>stickers</source>
@@ -4481,7 +5341,7 @@
         </message>
         <message>
             <source>Nothing asked for, nothing low.</source>
-            <translation>Brak próśb, niczego nie jest mało.</translation>
+            <translation>Brak próśb, wszystkiego jest dosyć.</translation>
         </message>
         <message>
             <source>asked for</source>
@@ -4565,7 +5425,7 @@
         </message>
         <message>
             <source>%1, age not said: counts as under three</source>
-            <translation>%1, wiek nie podany: liczy się jako poniżej trzech lat</translation>
+            <translation>%1, wiek niepodany: liczy się jako poniżej trzech lat</translation>
         </message>
         <message>
             <source>%1, grown-up</source>
@@ -4602,7 +5462,7 @@
             <translation>Karta latawca</translation>
         </message>
         <message>
-            <source>Saved as "%1" in %2.</source>
+            <source>Saved as &quot;%1&quot; in %2.</source>
             <translation>Zapisane jako „%1” w %2.</translation>
         </message>
         <message>
@@ -4615,6 +5475,21 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PhoneChildren</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1, dorosły: %2</translation>
         </message>
     </context>
     <context>
@@ -4722,6 +5597,13 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::Reminders</name>
+        <message>
+            <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
+            <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -4756,6 +5638,29 @@
         <message>
             <source>These stay</source>
             <translation>To zostaje</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ThingsFound</name>
+        <message>
+            <source>From the house, and this home has none.</source>
+            <translation>Bierze się z domu, a w tym domu tego nie ma.</translation>
+        </message>
+        <message>
+            <source>From the house, not from the box.</source>
+            <translation>Bierze się z domu, nie z pudełka.</translation>
+        </message>
+        <message>
+            <source>In the box: %1.</source>
+            <translation>W pudełku: %1.</translation>
+        </message>
+        <message>
+            <source>None left in the box.</source>
+            <translation>W pudełku już tego nie ma.</translation>
+        </message>
+        <message>
+            <source>Not in this box.</source>
+            <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
     <context>
@@ -4848,7 +5753,7 @@
         </message>
         <message>
             <source>age not said</source>
-            <translation>wiek nie podany</translation>
+            <translation>wiek niepodany</translation>
         </message>
         <message>
             <source>under one</source>

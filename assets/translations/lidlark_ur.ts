@@ -1,4827 +1,5728 @@
-<?xml version="1.0" encoding="utf-8"?>
+<?xml version="1.0" encoding="UTF-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="ur" sourcelanguage="en">
-<context>
-    <name>AgeKeys</name>
-    <message>
-        <source>%1 or more</source>
-        <translation>%1 یا زیادہ</translation>
-    </message>
-    <message>
-        <source>under 1</source>
-        <translation>1 سے کم</translation>
-    </message>
-</context>
-<context>
-    <name>AppScreens</name>
-    <message>
-        <source>Back to today</source>
-        <translation>واپس آج پر</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>ہٹا دیں</translation>
-    </message>
-    <message>
-        <source>This page could not be opened. Nothing was changed.</source>
-        <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
-    </message>
-</context>
-<context>
-    <name>AvoidQuestion</name>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>Don't know</source>
-        <translation>پتا نہیں</translation>
-    </message>
-    <message>
-        <source>No</source>
-        <translation>نہیں</translation>
-    </message>
-    <message>
-        <source>Yes</source>
-        <translation>ہاں</translation>
-    </message>
-</context>
-<context>
-    <name>AwayPage</name>
-    <message>
-        <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
-        <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
-    </message>
-</context>
-<context>
-    <name>BeforeAndNow</name>
-    <message>
-        <source>adult: hold</source>
-        <translation>بڑے: دبائے رکھیں</translation>
-    </message>
-    <message>
-        <source>before</source>
-        <translation>پہلے</translation>
-    </message>
-    <message>
-        <source>now</source>
-        <translation>اب</translation>
-    </message>
-</context>
-<context>
-    <name>BoxScreen</name>
-    <message>
-        <source>%1's box</source>
-        <translation>%1 کا ڈبا</translation>
-    </message>
-    <message>
-        <source>Box is here</source>
-        <translation>ڈبا یہاں ہے</translation>
-    </message>
-    <message>
-        <source>Count it all</source>
-        <translation>سب گنیں</translation>
-    </message>
-    <message>
-        <source>Count it all together</source>
-        <translation>سب مل کر گنیں</translation>
-    </message>
-    <message>
-        <source>Not here</source>
-        <translation>یہاں نہیں</translation>
-    </message>
-    <message>
-        <source>Nothing on the lid list</source>
-        <translation>ڈھکن کی فہرست میں کچھ نہیں</translation>
-    </message>
-    <message>
-        <source>Play needs nothing from the box, then. Count again when something has come.</source>
-        <translation>تو پھر کھیل میں ڈبے کی کوئی چیز نہیں چاہیے۔ کچھ آئے تو دوبارہ گنیں۔</translation>
-    </message>
-    <message>
-        <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
-        <translation>اس فون پر بتایا گیا: یہاں نہیں۔ صرف وہ کھیل دکھائے جاتے ہیں جنہیں ڈبے سے کچھ نہیں چاہیے۔</translation>
-    </message>
-    <message>
-        <source>The last count was a month ago.</source>
-        <translation>آخری گنتی ایک مہینہ پہلے ہوئی تھی۔</translation>
-    </message>
-    <message>
-        <source>Try again</source>
-        <translation>دوبارہ کوشش</translation>
-    </message>
-    <message>
-        <source>What to ask for</source>
-        <translation>کیا مانگنا ہے</translation>
-    </message>
-</context>
-<context>
-    <name>BurstScreen</name>
-    <message>
-        <source>All pieces found</source>
-        <translation>سب ٹکڑے مل گئے</translation>
-    </message>
-    <message>
-        <source>Can't find a piece</source>
-        <translation>ایک ٹکڑا نہیں مل رہا</translation>
-    </message>
-</context>
-<context>
-    <name>ChildPage</name>
-    <message>
-        <source>How many years old?</source>
-        <translation>عمر کتنے سال؟</translation>
-    </message>
-    <message>
-        <source>No surname, no birth date. Everything stays on this phone.</source>
-        <translation>نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Whose box is it? A first name or a letter</source>
-        <translation>ڈبا کس کا ہے؟ پہلا نام یا ایک حرف</translation>
-    </message>
-    <message>
-        <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.</source>
-        <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
-    </message>
-</context>
-<context>
-    <name>ChildSwitch</name>
-    <message>
-        <source>%1's box</source>
-        <translation>%1 کا ڈبا</translation>
-    </message>
-</context>
-<context>
-    <name>ChooseScreen</name>
-    <message>
-        <source>Read aloud</source>
-        <translation>پڑھ کر سنائیں</translation>
-    </message>
-    <message>
-        <source>You choose. We play together.</source>
-        <translation>چنو تم۔ کھیلیں گے مل کر۔</translation>
-    </message>
-    <message>
-        <source>adult: hold</source>
-        <translation>بڑے: دبائے رکھیں</translation>
-    </message>
-    <message>
-        <source>adult: hold to begin</source>
-        <translation>بڑے: شروع کرنے کو دبائے رکھیں</translation>
-    </message>
-    <message>
-        <source>hold</source>
-        <translation>دبائے رکھیں</translation>
-    </message>
-</context>
-<context>
-    <name>CountOne</name>
-    <message>
-        <source>All %1 here</source>
-        <translation>سب %1 یہاں</translation>
-    </message>
-    <message>
-        <source>It is here</source>
-        <translation>یہاں ہے</translation>
-    </message>
-    <message>
-        <source>None here</source>
-        <translation>یہاں کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>One more: %1, %2 counted</source>
-        <translation>ایک اور: %1، %2 گنے گئے</translation>
-    </message>
-</context>
-<context>
-    <name>CountResult</name>
-    <message>
-        <source>All as expected</source>
-        <translation>سب جیسا ہونا چاہیے</translation>
-    </message>
-    <message>
-        <source>The count holds from now on, on every phone that shares the box.</source>
-        <translation>یہ گنتی اب سے ہر اس فون پر چلتی ہے جس کا ڈبا یہی ہے۔</translation>
-    </message>
-    <message>
-        <source>What differs</source>
-        <translation>کیا مختلف ہے</translation>
-    </message>
-</context>
-<context>
-    <name>CountScreen</name>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%2 میں سے %1</translation>
-    </message>
-    <message>
-        <source>Back to the box</source>
-        <translation>واپس ڈبے پر</translation>
-    </message>
-    <message>
-        <source>Count it all</source>
-        <translation>سب گنیں</translation>
-    </message>
-    <message>
-        <source>Count it first</source>
-        <translation>پہلے گنیں</translation>
-    </message>
-    <message>
-        <source>Count together what lies in the box now, and look each one over. What is missing is only missing.</source>
-        <translation>ڈبے میں اس وقت جو ہے مل کر گنیں، اور ہر چیز دیکھیں۔ جو نہیں ہے وہ بس نہیں ہے۔</translation>
-    </message>
-    <message>
-        <source>Counted</source>
-        <translation>گنا گیا</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>ہو گیا</translation>
-    </message>
-    <message>
-        <source>Next</source>
-        <translation>اگلا</translation>
-    </message>
-    <message>
-        <source>One back</source>
-        <translation>ایک پیچھے</translation>
-    </message>
-    <message>
-        <source>One by one, with the pictures</source>
-        <translation>ایک ایک کر کے، تصویروں کے ساتھ</translation>
-    </message>
-    <message>
-        <source>One less: %1</source>
-        <translation>ایک کم: %1</translation>
-    </message>
-    <message>
-        <source>One more: %1</source>
-        <translation>ایک اور: %1</translation>
-    </message>
-    <message>
-        <source>See the list</source>
-        <translation>فہرست دیکھیں</translation>
-    </message>
-    <message>
-        <source>That's what is here</source>
-        <translation>یہاں یہی ہے</translation>
-    </message>
-</context>
-<context>
-    <name>CrewScreen</name>
-    <message>
-        <source>%1 writes on this phone</source>
-        <translation>اس فون پر نام: %1</translation>
-    </message>
-    <message>
-        <source>Crew</source>
-        <translation>ساتھی</translation>
-    </message>
-    <message>
-        <source>Home sheet</source>
-        <translation>گھر کا پرچہ</translation>
-    </message>
-    <message>
-        <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
-        <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی کھاتا نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>On this phone only</source>
-        <translation>صرف اس فون پر</translation>
-    </message>
-    <message>
-        <source>Settings</source>
-        <translation>ترتیبات</translation>
-    </message>
-    <message>
-        <source>Text size, light and dark</source>
-        <translation>حروف کا سائز، روشن اور گہرا</translation>
-    </message>
-    <message>
-        <source>Text size, light and dark, the kite</source>
-        <translation>حروف کا سائز، روشن اور گہرا، پتنگ</translation>
-    </message>
-    <message>
-        <source>What Lidlark is not</source>
-        <translation>Lidlark کیا نہیں ہے</translation>
-    </message>
-    <message>
-        <source>Who lives here, what must stay away</source>
-        <translation>یہاں کون رہتا ہے، کیا دور رہنا چاہیے</translation>
-    </message>
-</context>
-<context>
-    <name>DifferentRow</name>
-    <message>
-        <source>It was in a mouth</source>
-        <translation>یہ منہ میں گیا تھا</translation>
-    </message>
-    <message>
-        <source>It was left open</source>
-        <translation>یہ کھلا رہ گیا تھا</translation>
-    </message>
-    <message>
-        <source>Left open: noted.</source>
-        <translation>کھلا رہ گیا: لکھ لیا۔</translation>
-    </message>
-</context>
-<context>
-    <name>DifferentScreen</name>
-    <message>
-        <source>Back to the tray</source>
-        <translation>واپس ٹرے پر</translation>
-    </message>
-    <message>
-        <source>How many?</source>
-        <translation>کتنے؟</translation>
-    </message>
-    <message>
-        <source>Something's different</source>
-        <translation>کچھ مختلف ہے</translation>
-    </message>
-    <message>
-        <source>The rest is back</source>
-        <translation>باقی واپس ہے</translation>
-    </message>
-</context>
-<context>
-    <name>DriedOutScreen</name>
-    <message>
-        <source>Back</source>
-        <translation>واپس</translation>
-    </message>
-    <message>
-        <source>It has dried out</source>
-        <translation>یہ سوکھ گیا ہے</translation>
-    </message>
-    <message>
-        <source>It is soft again</source>
-        <translation>یہ پھر نرم ہے</translation>
-    </message>
-    <message>
-        <source>Still hard: throw it away</source>
-        <translation>اب بھی سخت: پھینک دیں</translation>
-    </message>
-    <message>
-        <source>That happens. It keeps its date if it is rescued.</source>
-        <translation>ایسا ہو جاتا ہے۔ بچا لیا جائے تو تاریخ وہی رہتی ہے۔</translation>
-    </message>
-    <message>
-        <source>Throw it away</source>
-        <translation>پھینک دیں</translation>
-    </message>
-    <message>
-        <source>Thrown away, another is asked for.</source>
-        <translation>پھینک دیا، دوسرا مانگا گیا ہے۔</translation>
-    </message>
-    <message>
-        <source>Try to rescue it</source>
-        <translation>بچانے کی کوشش</translation>
-    </message>
-</context>
-<context>
-    <name>EmergencyScreen</name>
-    <message>
-        <source>Back</source>
-        <translation>واپس</translation>
-    </message>
-    <message>
-        <source>What happened?</source>
-        <translation>کیا ہوا؟</translation>
-    </message>
-</context>
-<context>
-    <name>EverythingScreen</name>
-    <message>
-        <source>Back to today</source>
-        <translation>واپس آج پر</translation>
-    </message>
-    <message>
-        <source>Everything for %1</source>
-        <translation>%1 کے لیے سب کچھ</translation>
-    </message>
-    <message>
-        <source>Find by name, thing or skill</source>
-        <translation>نام، چیز یا ہنر سے ڈھونڈیں</translation>
-    </message>
-    <message>
-        <source>Fits just now</source>
-        <translation>ابھی مناسب ہے</translation>
-    </message>
-    <message>
-        <source>Held back, and why</source>
-        <translation>جو روکے گئے، اور کیوں</translation>
-    </message>
-    <message>
-        <source>Nothing is called that</source>
-        <translation>اس نام کا کچھ نہیں</translation>
-    </message>
-    <message>
-        <source>Try again</source>
-        <translation>دوبارہ کوشش</translation>
-    </message>
-    <message>
-        <source>Try one word, such as dough or paper.</source>
-        <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
-    </message>
-</context>
-<context>
-    <name>FewOffers</name>
-    <message>
-        <source>Everything</source>
-        <translation>سب کچھ</translation>
-    </message>
-    <message>
-        <source>Nothing fits just now</source>
-        <translation>ابھی کچھ مناسب نہیں</translation>
-    </message>
-</context>
-<context>
-    <name>FloorScreen</name>
-    <message>
-        <source>First say above what is found</source>
-        <translation>پہلے اوپر بتائیں کہ کیا ملا</translation>
-    </message>
-    <message>
-        <source>Floor checked, not found</source>
-        <translation>فرش دیکھا، نہیں ملا</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>مل گیا</translation>
-    </message>
-</context>
-<context>
-    <name>ForgetKites</name>
-    <message>
-        <source>Forget every kite %1 has shown</source>
-        <translation>%1 کی دکھائی ہر پتنگ بھول جائیں</translation>
-    </message>
-    <message>
-        <source>Forget them</source>
-        <translation>بھول جائیں</translation>
-    </message>
-    <message>
-        <source>Forgotten.</source>
-        <translation>بھلا دیں۔</translation>
-    </message>
-    <message>
-        <source>Keep them</source>
-        <translation>رہنے دیں</translation>
-    </message>
-    <message>
-        <source>They are gone for good then, here and on the other phones of this home.</source>
-        <translation>پھر وہ ہمیشہ کے لیے چلی جاتی ہیں، یہاں سے بھی اور اس گھر کے باقی فونوں سے بھی۔</translation>
-    </message>
-    <message>
-        <source>They go by themselves after 90 days.</source>
-        <translation>90 دن بعد وہ خود چلی جاتی ہیں۔</translation>
-    </message>
-</context>
-<context>
-    <name>FoundRow</name>
-    <message>
-        <source>%1: %2 found</source>
-        <translation>%1: %2 ملے</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>مل گیا</translation>
-    </message>
-    <message>
-        <source>How many are found?</source>
-        <translation>کتنے ملے؟</translation>
-    </message>
-    <message>
-        <source>One less: %1</source>
-        <translation>ایک کم: %1</translation>
-    </message>
-    <message>
-        <source>One more: %1</source>
-        <translation>ایک اور: %1</translation>
-    </message>
-</context>
-<context>
-    <name>GrownUpScreen</name>
-    <message>
-        <source>%1 needs a grown-up</source>
-        <translation>%1 کو کسی بڑے کی ضرورت ہے</translation>
-    </message>
-    <message>
-        <source>An open hand</source>
-        <translation>ایک کھلا ہاتھ</translation>
-    </message>
-    <message>
-        <source>Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.</source>
-        <translation>درد، پیشاب، پیاس، بھوک، ڈر، یا نہیں؟ کھیل رک سکتا ہے۔</translation>
-    </message>
-    <message>
-        <source>adult: hold</source>
-        <translation>بڑے: دبائے رکھیں</translation>
-    </message>
-</context>
-<context>
-    <name>HomePage</name>
-    <message>
-        <source>Other children decide what may come out of the box, present or not. Are there any?</source>
-        <translation>دوسرے بچوں سے طے ہوتا ہے کہ ڈبے سے کیا نکل سکتا ہے، وہ موجود ہوں یا نہ ہوں۔ کیا کوئی ہے؟</translation>
-    </message>
-    <message>
-        <source>What are you called here?</source>
-        <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
-    </message>
-</context>
-<context>
-    <name>HomeSheetScreen</name>
-    <message>
-        <source>Back</source>
-        <translation>واپس</translation>
-    </message>
-    <message>
-        <source>Emergency number</source>
-        <translation>ہنگامی نمبر</translation>
-    </message>
-    <message>
-        <source>Home sheet</source>
-        <translation>گھر کا پرچہ</translation>
-    </message>
-    <message>
-        <source>No</source>
-        <translation>نہیں</translation>
-    </message>
-    <message>
-        <source>No: %1</source>
-        <translation>نہیں: %1</translation>
-    </message>
-    <message>
-        <source>Numbers to call</source>
-        <translation>فون کرنے کے نمبر</translation>
-    </message>
-    <message>
-        <source>Poison line</source>
-        <translation>زہر کی ہیلپ لائن</translation>
-    </message>
-    <message>
-        <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
-        <translation>کچھ غلط ہو تو یہ سب سے اوپر ہوتے ہیں۔ صرف آپ جانتے ہیں کہ آپ کی جگہ کون سے چلتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>What must leave the house</source>
-        <translation>کیا گھر سے باہر جانا چاہیے</translation>
-    </message>
-    <message>
-        <source>Who lives here</source>
-        <translation>یہاں کون رہتا ہے</translation>
-    </message>
-    <message>
-        <source>Yes</source>
-        <translation>ہاں</translation>
-    </message>
-    <message>
-        <source>Yes: %1</source>
-        <translation>ہاں: %1</translation>
-    </message>
-</context>
-<context>
-    <name>InviteLine</name>
-    <message>
-        <source>Read it aloud</source>
-        <translation>پڑھ کر سنائیں</translation>
-    </message>
-    <message>
-        <source>To begin, say</source>
-        <translation>شروع کرنے کو کہیں</translation>
-    </message>
-</context>
-<context>
-    <name>ItemChanges</name>
-    <message>
-        <source>%1 back in the box</source>
-        <translation>%1 واپس ڈبے میں</translation>
-    </message>
-    <message>
-        <source>Choose a word first</source>
-        <translation>پہلے ایک لفظ چنیں</translation>
-    </message>
-    <message>
-        <source>How many?</source>
-        <translation>کتنے؟</translation>
-    </message>
-    <message>
-        <source>Note it</source>
-        <translation>لکھ لیں</translation>
-    </message>
-    <message>
-        <source>Something is gone</source>
-        <translation>کچھ کم ہے</translation>
-    </message>
-    <message>
-        <source>Still in use: how many are back in the box?</source>
-        <translation>ابھی استعمال میں: کتنے واپس ڈبے میں ہیں؟</translation>
-    </message>
-    <message>
-        <source>What became of it?</source>
-        <translation>اس کا کیا ہوا؟</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>آج</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>گزشتہ کل</translation>
-    </message>
-</context>
-<context>
-    <name>ItemHygiene</name>
-    <message>
-        <source>Replaced</source>
-        <translation>بدل دیا</translation>
-    </message>
-    <message>
-        <source>Thrown away</source>
-        <translation>پھینک دیا</translation>
-    </message>
-    <message>
-        <source>Washed</source>
-        <translation>دھو لیا</translation>
-    </message>
-</context>
-<context>
-    <name>ItemLook</name>
-    <message>
-        <source>It has dried out</source>
-        <translation>یہ سوکھ گیا ہے</translation>
-    </message>
-    <message>
-        <source>It is good</source>
-        <translation>یہ ٹھیک ہے</translation>
-    </message>
-    <message>
-        <source>Thrown away</source>
-        <translation>پھینک دیا</translation>
-    </message>
-    <message>
-        <source>Time for a look</source>
-        <translation>دیکھنے کا وقت</translation>
-    </message>
-</context>
-<context>
-    <name>ItemPieces</name>
-    <message>
-        <source>How long do you keep it once opened?</source>
-        <translation>کھلنے کے بعد آپ اسے کب تک رکھتے ہیں؟</translation>
-    </message>
-    <message>
-        <source>It was left open</source>
-        <translation>یہ کھلا رہ گیا تھا</translation>
-    </message>
-    <message>
-        <source>Keeps: %1</source>
-        <translation>چلتا ہے: %1</translation>
-    </message>
-    <message>
-        <source>Opened: %1</source>
-        <translation>کھولا گیا: %1</translation>
-    </message>
-    <message>
-        <source>When was it opened?</source>
-        <translation>یہ کب کھولا گیا؟</translation>
-    </message>
-</context>
-<context>
-    <name>ItemScreen</name>
-    <message>
-        <source>Back</source>
-        <translation>واپس</translation>
-    </message>
-    <message>
-        <source>Care</source>
-        <translation>دیکھ بھال</translation>
-    </message>
-    <message>
-        <source>It was in a mouth</source>
-        <translation>یہ منہ میں گیا تھا</translation>
-    </message>
-</context>
-<context>
-    <name>ItemUse</name>
-    <message>
-        <source>How long it lasts</source>
-        <translation>کتنا چلتا ہے</translation>
-    </message>
-    <message>
-        <source>Pieces gone, week by week</source>
-        <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
-    </message>
-</context>
-<context>
-    <name>ItemWords</name>
-    <message>
-        <source>%1 out</source>
-        <translation>%1 باہر</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n still in use.</source>
-        <translation>
-            <numerusform>%n ابھی استعمال میں۔</numerusform>
-            <numerusform>%n ابھی استعمال میں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>asked for</source>
-        <translation>مانگا گیا</translation>
-    </message>
-    <message>
-        <source>count it</source>
-        <translation>گنیں</translation>
-    </message>
-    <message>
-        <source>look at it</source>
-        <translation>دیکھیں</translation>
-    </message>
-    <message>
-        <source>low</source>
-        <translation>کم</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>on its way</source>
-        <translation>راستے میں</translation>
-    </message>
-    <message>
-        <source>throw away</source>
-        <translation>پھینک دیں</translation>
-    </message>
-    <message>
-        <source>use soon</source>
-        <translation>جلد استعمال کریں</translation>
-    </message>
-    <message>
-        <source>wash it</source>
-        <translation>دھوئیں</translation>
-    </message>
-    <message>
-        <source>which?</source>
-        <translation>کون سا؟</translation>
-    </message>
-</context>
-<context>
-    <name>KiteBreathsScreen</name>
-    <message>
-        <source>Four kite breaths</source>
-        <translation>پتنگ کے چار سانس</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>آگے</translation>
-    </message>
-    <message>
-        <source>In: string out</source>
-        <translation>سانس اندر: ڈور باہر</translation>
-    </message>
-    <message>
-        <source>Look at the kite</source>
-        <translation>پتنگ کو دیکھیں</translation>
-    </message>
-    <message>
-        <source>Out: string in</source>
-        <translation>سانس باہر: ڈور اندر</translation>
-    </message>
-    <message>
-        <source>Stop here</source>
-        <translation>یہاں رکیں</translation>
-    </message>
-    <message>
-        <source>That was four. Stay near.</source>
-        <translation>یہ چار ہوئے۔ پاس رہیں۔</translation>
-    </message>
-    <message>
-        <source>The string is in.</source>
-        <translation>ڈور اندر ہے۔</translation>
-    </message>
-    <message>
-        <source>You breathe. Your child may.</source>
-        <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
-    </message>
-</context>
-<context>
-    <name>KiteCard</name>
-    <message>
-        <source>A toddler at home? No loose pieces.</source>
-        <translation>گھر میں ننھا بچہ ہے؟ کوئی ٹکڑا کھلا نہ ہو۔</translation>
-    </message>
-    <message>
-        <source>Clip a clothes peg on the picture. It stays while you play.</source>
-        <translation>تصویر پر کپڑوں کا کلپ لگائیں۔ کھیلتے وقت وہ لگا رہے۔</translation>
-    </message>
-    <message>
-        <source>For you, before you play</source>
-        <translation>آپ کے لیے، کھیل سے پہلے</translation>
-    </message>
-    <message>
-        <source>Laminated? Cut the sharp corners round.</source>
-        <translation>پلاسٹک چڑھایا؟ تیز کونے گول کاٹیں۔</translation>
-    </message>
-    <message>
-        <source>Tape the two sides together at the top, and they stand.</source>
-        <translation>دونوں طرفیں اوپر سے ٹیپ کریں، تو کارڈ کھڑا رہتا ہے۔</translation>
-    </message>
-    <message>
-        <source>What we call it at home</source>
-        <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
-    </message>
-</context>
-<context>
-    <name>KiteCorner</name>
-    <message>
-        <source>Show the kite</source>
-        <translation>پتنگ دکھائیں</translation>
-    </message>
-</context>
-<context>
-    <name>KiteHead</name>
-    <message>
-        <source>Kite: not asked</source>
-        <translation>پتنگ: نہیں پوچھا</translation>
-    </message>
-    <message>
-        <source>Kite: not asked today</source>
-        <translation>پتنگ: آج نہیں پوچھا</translation>
-    </message>
-    <message>
-        <source>One tap, or play without</source>
-        <translation>ایک بار چھوئیں، یا بغیر کھیلیں</translation>
-    </message>
-    <message>
-        <source>Your own guess: %1</source>
-        <translation>آپ کا اپنا اندازہ: %1</translation>
-    </message>
-</context>
-<context>
-    <name>KiteLines</name>
-    <message>
-        <source>Kite off</source>
-        <translation>پتنگ بند</translation>
-    </message>
-    <message>
-        <source>My own guess</source>
-        <translation>میرا اپنا اندازہ</translation>
-    </message>
-    <message>
-        <source>Often suits. You know best what it did.</source>
-        <translation>اکثر مناسب رہتا ہے۔ اس نے کیا کیا، یہ آپ بہتر جانتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>Show the kite</source>
-        <translation>پتنگ دکھائیں</translation>
-    </message>
-    <message>
-        <source>That wasn't me</source>
-        <translation>یہ میری نہیں</translation>
-    </message>
-</context>
-<context>
-    <name>KiteScreen</name>
-    <message>
-        <source>Grown-up</source>
-        <translation>بڑے</translation>
-    </message>
-    <message>
-        <source>I need a grown-up</source>
-        <translation>مجھے کوئی بڑا چاہیے</translation>
-    </message>
-    <message>
-        <source>I need a grown‑up</source>
-        <translation>مجھے کوئی بڑا چاہیے</translation>
-    </message>
-    <message>
-        <source>Read aloud</source>
-        <translation>پڑھ کر سنائیں</translation>
-    </message>
-    <message>
-        <source>Steady</source>
-        <translation>سیدھی</translation>
-    </message>
-    <message>
-        <source>Whirling</source>
-        <translation>گھومتی</translation>
-    </message>
-    <message>
-        <source>Your guess: what is the kite doing?</source>
-        <translation>آپ کا اندازہ: پتنگ کیا کر رہی ہے؟</translation>
-    </message>
-    <message>
-        <source>adult: hold</source>
-        <translation>بڑے: دبائے رکھیں</translation>
-    </message>
-    <message>
-        <source>hold</source>
-        <translation>دبائے رکھیں</translation>
-    </message>
-</context>
-<context>
-    <name>KiteSettings</name>
-    <message>
-        <source>%1 s</source>
-        <translation>%1 سیکنڈ</translation>
-    </message>
-    <message>
-        <source>A card to print, for a clothes peg. Saved among your documents.</source>
-        <translation>چھاپنے کا کارڈ، کپڑوں کے کلپ کے لیے۔ آپ کی دستاویزات میں محفوظ ہوتا ہے۔</translation>
-    </message>
-    <message>
-        <source>How long a touch must last</source>
-        <translation>چھونا کتنی دیر کا ہو</translation>
-    </message>
-    <message>
-        <source>Longer touch</source>
-        <translation>لمبا چھونا</translation>
-    </message>
-    <message>
-        <source>One switch</source>
-        <translation>ایک بٹن</translation>
-    </message>
-    <message>
-        <source>One switch: faster, or off</source>
-        <translation>ایک بٹن: تیز، یا بند</translation>
-    </message>
-    <message>
-        <source>One switch: slower</source>
-        <translation>ایک بٹن: آہستہ</translation>
-    </message>
-    <message>
-        <source>Say the kite's words aloud</source>
-        <translation>پتنگ کے لفظ بول کر سنائیں</translation>
-    </message>
-    <message>
-        <source>Shorter ones do not count on the kite's screen.</source>
-        <translation>اس سے چھوٹے پتنگ کی اسکرین پر نہیں گنے جاتے۔</translation>
-    </message>
-    <message>
-        <source>Shorter touch</source>
-        <translation>چھوٹا چھونا</translation>
-    </message>
-    <message>
-        <source>The kite on paper</source>
-        <translation>کاغذ پر پتنگ</translation>
-    </message>
-    <message>
-        <source>The pictures take turns. Any key, or a tap anywhere, picks the one in the ring.</source>
-        <translation>تصویروں کی باری آتی ہے۔ کوئی بھی بٹن، یا کہیں بھی چھونا، گھیرے والی کو چنتا ہے۔</translation>
-    </message>
-    <message>
-        <source>The question and the thanks. A long touch on a picture says what it is.</source>
-        <translation>سوال اور شکریہ۔ تصویر کو دیر تک چھونے سے پتا چلتا ہے کہ وہ کیا ہے۔</translation>
-    </message>
-    <message>
-        <source>any</source>
-        <translation>کوئی بھی</translation>
-    </message>
-    <message>
-        <source>off</source>
-        <translation>بند</translation>
-    </message>
-</context>
-<context>
-    <name>LidListPage</name>
-    <message>
-        <source>Compare with the list inside your lid. Change what differs.</source>
-        <translation>اپنے ڈھکن کے اندر کی فہرست سے ملائیں۔ جو مختلف ہو وہ بدلیں۔</translation>
-    </message>
-    <message>
-        <source>One less: %1</source>
-        <translation>ایک کم: %1</translation>
-    </message>
-    <message>
-        <source>One more: %1</source>
-        <translation>ایک اور: %1</translation>
-    </message>
-</context>
-<context>
-    <name>LifeWords</name>
-    <message>
-        <source>Away from home</source>
-        <translation>گھر سے باہر</translation>
-    </message>
-    <message>
-        <source>No mess</source>
-        <translation>گندگی نہیں</translation>
-    </message>
-    <message>
-        <source>No table</source>
-        <translation>میز نہیں</translation>
-    </message>
-    <message>
-        <source>One hand</source>
-        <translation>ایک ہاتھ</translation>
-    </message>
-    <message>
-        <source>Quiet</source>
-        <translation>خاموش</translation>
-    </message>
-    <message>
-        <source>Someone is ill</source>
-        <translation>کوئی بیمار ہے</translation>
-    </message>
-    <message>
-        <source>Tired</source>
-        <translation>تھکن</translation>
-    </message>
-</context>
-<context>
-    <name>Main</name>
-    <message>
-        <source>Lidlark</source>
-        <translation>Lidlark</translation>
-    </message>
-</context>
-<context>
-    <name>MainTabs</name>
-    <message>
-        <source>Box</source>
-        <translation>ڈبا</translation>
-    </message>
-    <message>
-        <source>Crew</source>
-        <translation>ساتھی</translation>
-    </message>
-    <message>
-        <source>Notebook</source>
-        <translation>کاپی</translation>
-    </message>
-    <message>
-        <source>Today</source>
-        <translation>آج</translation>
-    </message>
-</context>
-<context>
-    <name>MonthChips</name>
-    <message>
-        <source>April</source>
-        <translation>اپریل</translation>
-    </message>
-    <message>
-        <source>August</source>
-        <translation>اگست</translation>
-    </message>
-    <message>
-        <source>Birthday in</source>
-        <translation>سالگرہ کا مہینہ</translation>
-    </message>
-    <message>
-        <source>December</source>
-        <translation>دسمبر</translation>
-    </message>
-    <message>
-        <source>February</source>
-        <translation>فروری</translation>
-    </message>
-    <message>
-        <source>January</source>
-        <translation>جنوری</translation>
-    </message>
-    <message>
-        <source>July</source>
-        <translation>جولائی</translation>
-    </message>
-    <message>
-        <source>June</source>
-        <translation>جون</translation>
-    </message>
-    <message>
-        <source>March</source>
-        <translation>مارچ</translation>
-    </message>
-    <message>
-        <source>May</source>
-        <translation>مئی</translation>
-    </message>
-    <message>
-        <source>November</source>
-        <translation>نومبر</translation>
-    </message>
-    <message>
-        <source>October</source>
-        <translation>اکتوبر</translation>
-    </message>
-    <message>
-        <source>September</source>
-        <translation>ستمبر</translation>
-    </message>
-</context>
-<context>
-    <name>NotebookScreen</name>
-    <message>
-        <source>Next</source>
-        <translation>اگلا</translation>
-    </message>
-    <message>
-        <source>Notebook</source>
-        <translation>کاپی</translation>
-    </message>
-    <message>
-        <source>Nothing here yet</source>
-        <translation>ابھی یہاں کچھ نہیں</translation>
-    </message>
-    <message>
-        <source>Now</source>
-        <translation>اب</translation>
-    </message>
-    <message>
-        <source>The kite before and after</source>
-        <translation>پتنگ، پہلے اور بعد میں</translation>
-    </message>
-    <message>
-        <source>What you play together is written down here by itself.</source>
-        <translation>آپ مل کر جو کھیلتے ہیں وہ یہاں خود لکھا جاتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Working towards</source>
-        <translation>اس وقت کا مقصد</translation>
-    </message>
-</context>
-<context>
-    <name>NoticedScreen</name>
-    <message>
-        <source>All home</source>
-        <translation>سب واپس</translation>
-    </message>
-    <message>
-        <source>Asked for it again</source>
-        <translation>پھر مانگا</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>ہو گیا</translation>
-    </message>
-    <message>
-        <source>For %1 to show, once, or not at all.</source>
-        <translation>%1 دکھائے، ایک بار، یا بالکل نہیں۔</translation>
-    </message>
-    <message>
-        <source>Found own way</source>
-        <translation>اپنا طریقہ نکالا</translation>
-    </message>
-    <message>
-        <source>Needed help</source>
-        <translation>مدد چاہیے تھی</translation>
-    </message>
-    <message>
-        <source>What did you notice? Only if you like.</source>
-        <translation>آپ نے کیا دیکھا؟ صرف جی چاہے تو۔</translation>
-    </message>
-    <message>
-        <source>What is the kite doing now?</source>
-        <translation>پتنگ اب کیا کر رہی ہے؟</translation>
-    </message>
-</context>
-<context>
-    <name>NumberEntry</name>
-    <message>
-        <source>Keep this number</source>
-        <translation>یہ نمبر رکھیں</translation>
-    </message>
-    <message>
-        <source>Keep this number: %1</source>
-        <translation>یہ نمبر رکھیں: %1</translation>
-    </message>
-</context>
-<context>
-    <name>OtherChildForm</name>
-    <message>
-        <source>Add %1</source>
-        <translation>%1 کو شامل کریں</translation>
-    </message>
-    <message>
-        <source>Another child: first name or a letter</source>
-        <translation>ایک اور بچہ: پہلا نام یا ایک حرف</translation>
-    </message>
-    <message>
-        <source>Don't know</source>
-        <translation>پتا نہیں</translation>
-    </message>
-    <message>
-        <source>How many years old?</source>
-        <translation>عمر کتنے سال؟</translation>
-    </message>
-    <message>
-        <source>No longer</source>
-        <translation>اب نہیں</translation>
-    </message>
-    <message>
-        <source>Still puts things in the mouth?</source>
-        <translation>کیا اب بھی چیزیں منہ میں جاتی ہیں؟</translation>
-    </message>
-    <message>
-        <source>Yes</source>
-        <translation>ہاں</translation>
-    </message>
-</context>
-<context>
-    <name>OtherChildRow</name>
-    <message>
-        <source>Take off: %1</source>
-        <translation>ہٹائیں: %1</translation>
-    </message>
-</context>
-<context>
-    <name>PlayDetails</name>
-    <message>
-        <source>All cautions</source>
-        <translation>سب احتیاطیں</translation>
-    </message>
-    <message>
-        <source>Other ways in</source>
-        <translation>اور طریقے</translation>
-    </message>
-    <message>
-        <source>Watch for</source>
-        <translation>ان پر نظر</translation>
-    </message>
-    <message>
-        <source>You might say</source>
-        <translation>آپ کہہ سکتے ہیں</translation>
-    </message>
-</context>
-<context>
-    <name>PlayFoot</name>
-    <message>
-        <source>It burst</source>
-        <translation>غبارہ پھٹ گیا</translation>
-    </message>
-    <message>
-        <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
-    </message>
-    <message>
-        <source>Stop here</source>
-        <translation>یہاں رکیں</translation>
-    </message>
-</context>
-<context>
-    <name>PlayScreen</name>
-    <message>
-        <source>All good</source>
-        <translation>سب ٹھیک</translation>
-    </message>
-    <message>
-        <source>Easier</source>
-        <translation>آسان</translation>
-    </message>
-    <message>
-        <source>Harder</source>
-        <translation>مشکل</translation>
-    </message>
-    <message>
-        <source>Here, instead</source>
-        <translation>یہاں، اس کی جگہ</translation>
-    </message>
-    <message>
-        <source>Less</source>
-        <translation>کم دکھائیں</translation>
-    </message>
-    <message>
-        <source>Look first</source>
-        <translation>پہلے دیکھیں</translation>
-    </message>
-    <message>
-        <source>More about this</source>
-        <translation>اس کے بارے میں اور</translation>
-    </message>
-    <message>
-        <source>Next step</source>
-        <translation>اگلا قدم</translation>
-    </message>
-    <message>
-        <source>One step back</source>
-        <translation>ایک قدم پیچھے</translation>
-    </message>
-    <message>
-        <source>Put back</source>
-        <translation>واپس رکھیں</translation>
-    </message>
-</context>
-<context>
-    <name>ProblemScreen</name>
-    <message>
-        <source>Lidlark cannot go on yet</source>
-        <translation>Lidlark ابھی آگے نہیں چل سکتا</translation>
-    </message>
-    <message>
-        <source>Tried again just now: still the same.</source>
-        <translation>ابھی دوبارہ کوشش کی: وہی حال ہے۔</translation>
-    </message>
-    <message>
-        <source>Try again</source>
-        <translation>دوبارہ کوشش</translation>
-    </message>
-</context>
-<context>
-    <name>PutBackLines</name>
-    <message>
-        <source>Read these lines aloud</source>
-        <translation>یہ سطریں پڑھ کر سنائیں</translation>
-    </message>
-</context>
-<context>
-    <name>PutBackScreen</name>
-    <message>
-        <source>%1: %2 home</source>
-        <translation>%1: %2 واپس</translation>
-    </message>
-    <message>
-        <source>All back in the box?</source>
-        <translation>سب واپس ڈبے میں؟</translation>
-    </message>
-    <message>
-        <source>Back to the play</source>
-        <translation>واپس کھیل پر</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>ہو گیا</translation>
-    </message>
-    <message>
-        <source>Everything home</source>
-        <translation>سب کچھ واپس</translation>
-    </message>
-    <message>
-        <source>Lid, last of all</source>
-        <translation>ڈھکن، سب سے آخر میں</translation>
-    </message>
-    <message>
-        <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
-    </message>
-    <message>
-        <source>Something's different</source>
-        <translation>کچھ مختلف ہے</translation>
-    </message>
-    <message>
-        <source>Tap each one as it comes back.</source>
-        <translation>جو واپس آئے اسے چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Yes, all back</source>
-        <translation>ہاں، سب واپس</translation>
-    </message>
-</context>
-<context>
-    <name>QuietPicture</name>
-    <message>
-        <source>%1. Tap for the words.</source>
-        <translation>%1۔ لفظوں کے لیے چھوئیں۔</translation>
-    </message>
-</context>
-<context>
-    <name>RequestCard</name>
-    <message>
-        <source>Ask for it</source>
-        <translation>مانگیں</translation>
-    </message>
-    <message>
-        <source>Ask for more</source>
-        <translation>اور مانگیں</translation>
-    </message>
-    <message>
-        <source>How many came?</source>
-        <translation>کتنے آئے؟</translation>
-    </message>
-    <message>
-        <source>It has come: count it in</source>
-        <translation>آ گیا: گن کر شامل کریں</translation>
-    </message>
-    <message>
-        <source>One less: %1</source>
-        <translation>ایک کم: %1</translation>
-    </message>
-    <message>
-        <source>One more: %1</source>
-        <translation>ایک اور: %1</translation>
-    </message>
-    <message>
-        <source>Put it in the box</source>
-        <translation>ڈبے میں رکھیں</translation>
-    </message>
-</context>
-<context>
-    <name>RequestCards</name>
-    <message>
-        <source>More of it</source>
-        <translation>اور چاہیے</translation>
-    </message>
-</context>
-<context>
-    <name>RequestsScreen</name>
-    <message>
-        <source>Back to the box</source>
-        <translation>واپس ڈبے پر</translation>
-    </message>
-    <message>
-        <source>Nothing asked for, nothing low</source>
-        <translation>کچھ نہیں مانگا، کچھ کم نہیں</translation>
-    </message>
-    <message>
-        <source>Tap an item in the box to ask for more of it.</source>
-        <translation>اور مانگنے کو ڈبے کی کسی چیز کو چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>What is asked for</source>
-        <translation>کیا مانگا گیا ہے</translation>
-    </message>
-    <message>
-        <source>What to ask for</source>
-        <translation>کیا مانگنا ہے</translation>
-    </message>
-</context>
-<context>
-    <name>ResumeScreen</name>
-    <message>
-        <source>All back in the box?</source>
-        <translation>سب واپس ڈبے میں؟</translation>
-    </message>
-    <message>
-        <source>Something's different</source>
-        <translation>کچھ مختلف ہے</translation>
-    </message>
-    <message>
-        <source>We stopped early</source>
-        <translation>ہم پہلے رک گئے</translation>
-    </message>
-    <message>
-        <source>Yes, all back</source>
-        <translation>ہاں، سب واپس</translation>
-    </message>
-    <message>
-        <source>You were playing %1</source>
-        <translation>آپ کھیل رہے تھے: %1</translation>
-    </message>
-</context>
-<context>
-    <name>RoomAdult</name>
-    <message>
-        <source>A child under three is here.</source>
-        <translation>یہاں تین سال سے چھوٹا بچہ ہے۔</translation>
-    </message>
-    <message>
-        <source>How close can you stay?</source>
-        <translation>آپ کتنے پاس رہ سکتے ہیں؟</translation>
-    </message>
-    <message>
-        <source>How loud may it be?</source>
-        <translation>کتنی آواز ہو سکتی ہے؟</translation>
-    </message>
-    <message>
-        <source>I stay right beside the water</source>
-        <translation>میں پانی کے بالکل پاس ہی ہوں</translation>
-    </message>
-    <message>
-        <source>In the same room</source>
-        <translation>اسی کمرے میں</translation>
-    </message>
-    <message>
-        <source>Quiet now</source>
-        <translation>ابھی خاموشی</translation>
-    </message>
-    <message>
-        <source>Right beside</source>
-        <translation>بالکل پاس</translation>
-    </message>
-    <message>
-        <source>Somebody sleeps, or noise is too much.</source>
-        <translation>کوئی سو رہا ہے، یا شور زیادہ ہے۔</translation>
-    </message>
-    <message>
-        <source>Within arm's reach</source>
-        <translation>بازو کی پہنچ میں</translation>
-    </message>
-</context>
-<context>
-    <name>RoomScreen</name>
-    <message>
-        <source>Back to today</source>
-        <translation>واپس آج پر</translation>
-    </message>
-    <message>
-        <source>Here with %1. Tap whoever comes or goes.</source>
-        <translation>%1 کے ساتھ یہاں۔ جو آئے یا جائے اسے چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Home sheet</source>
-        <translation>گھر کا پرچہ</translation>
-    </message>
-    <message>
-        <source>Nobody else</source>
-        <translation>اور کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>Nobody has said yet, so everyone at home counts as here.</source>
-        <translation>ابھی کسی نے نہیں بتایا، اس لیے گھر کے سب لوگ یہاں گنے جاتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>That's who is here</source>
-        <translation>یہاں یہی ہیں</translation>
-    </message>
-    <message>
-        <source>Who is here?</source>
-        <translation>یہاں کون ہے؟</translation>
-    </message>
-</context>
-<context>
-    <name>RoomVisitors</name>
-    <message>
-        <source>A guest under three</source>
-        <translation>تین سال سے چھوٹا مہمان</translation>
-    </message>
-    <message>
-        <source>A guest who puts things in the mouth</source>
-        <translation>مہمان جو چیزیں منہ میں ڈالتا ہے</translation>
-    </message>
-    <message>
-        <source>A guest?</source>
-        <translation>کوئی مہمان؟</translation>
-    </message>
-</context>
-<context>
-    <name>SafetyWords</name>
-    <message>
-        <source>A small piece may lie on the floor. Look now.</source>
-        <translation>فرش پر کوئی چھوٹا ٹکڑا ہو سکتا ہے۔ ابھی دیکھیں۔</translation>
-    </message>
-    <message>
-        <source>Anyone who lives here counts, not only your child.</source>
-        <translation>یہاں رہنے والا ہر شخص گنا جاتا ہے، صرف آپ کا بچہ نہیں۔</translation>
-    </message>
-    <message>
-        <source>Balloons, rubber bands, many soft balls.</source>
-        <translation>غبارے، ربڑ بینڈ، بہت سی نرم گیندیں۔</translation>
-    </message>
-    <message>
-        <source>Bought dough is mostly wheat.</source>
-        <translation>خریدا ہوا آٹا زیادہ تر گندم کا ہوتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease.</source>
-        <translation>خریدا ہوا آٹا زیادہ تر گندم کا ہوتا ہے۔ گندم کی الرجی “ہاں” گنی جاتی ہے، اور سیلیک بیماری بھی۔</translation>
-    </message>
-    <message>
-        <source>Does %1 like firm touch?</source>
-        <translation>کیا %1 کو دبا کر چھونا پسند ہے؟</translation>
-    </message>
-    <message>
-        <source>Does %1 put things in the mouth?</source>
-        <translation>کیا %1 چیزیں منہ میں ڈالتا یا ڈالتی ہے؟</translation>
-    </message>
-    <message>
-        <source>Does anyone here have coeliac disease?</source>
-        <translation>کیا یہاں کسی کو سیلیک بیماری ہے؟</translation>
-    </message>
-    <message>
-        <source>Has anyone here spina bifida, had many operations, or reacted to banana, avocado, kiwi or chestnut?</source>
-        <translation>کیا یہاں کسی کو اسپائنا بیفیڈا ہے، بہت آپریشن ہوئے ہیں، یا کیلے، ایووکاڈو، کیوی یا شاہ بلوط سے ری ایکشن ہوا ہے؟</translation>
-    </message>
-    <message>
-        <source>In a mouth: wash it before the next play.</source>
-        <translation>منہ میں گیا: اگلے کھیل سے پہلے دھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Is anyone here allergic to wheat?</source>
-        <translation>کیا یہاں کسی کو گندم سے الرجی ہے؟</translation>
-    </message>
-    <message>
-        <source>Is there a dog or a cat?</source>
-        <translation>کیا کوئی کتا یا بلی ہے؟</translation>
-    </message>
-    <message>
-        <source>Is there a high place for the box?</source>
-        <translation>کیا ڈبے کے لیے کوئی اونچی جگہ ہے؟</translation>
-    </message>
-    <message>
-        <source>It is in balloons, rubber bands and many soft balls. Spina bifida counts as yes, and so do many operations.</source>
-        <translation>یہ غباروں، ربڑ بینڈ اور بہت سی نرم گیندوں میں ہوتا ہے۔ اسپائنا بیفیڈا “ہاں” گنا جاتا ہے، اور بہت سے آپریشن بھی۔</translation>
-    </message>
-    <message>
-        <source>Keep them from small children. A piece of balloon can block a throat.</source>
-        <translation>انہیں چھوٹے بچوں سے دور رکھیں۔ غبارے کا ٹکڑا گلا بند کر سکتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Look for the lost piece now</source>
-        <translation>کھویا ہوا ٹکڑا ابھی ڈھونڈیں</translation>
-    </message>
-    <message>
-        <source>May have swallowed it, or is choking</source>
-        <translation>شاید نگل لیا، یا دم گھٹ رہا ہے</translation>
-    </message>
-    <message>
-        <source>Must anyone avoid latex?</source>
-        <translation>کیا کسی کے لیے لیٹکس سے بچنا لازم ہے؟</translation>
-    </message>
-    <message>
-        <source>Must anyone avoid wheat?</source>
-        <translation>کیا کسی کے لیے گندم سے بچنا لازم ہے؟</translation>
-    </message>
-    <message>
-        <source>Must anyone here avoid latex?</source>
-        <translation>کیا یہاں کسی کے لیے لیٹکس سے بچنا لازم ہے؟</translation>
-    </message>
-    <message>
-        <source>New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help.</source>
-        <translation>نئی یا غیر معمولی غنودگی، سر پر چوٹ کے بعد کوئی تبدیلی، دورہ، سانس میں تکلیف، یا ایسا درد جو کھیل روک دے: طبی مدد لیں۔</translation>
-    </message>
-    <message>
-        <source>Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.</source>
-        <translation>یہ طبی آلہ نہیں۔ یہ نہ جانچتا ہے، نہ علاج کرتا ہے، نہ تشخیص، اور آپ کی جگہ بچے پر نظر نہیں رکھتا۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
-    </message>
-    <message>
-        <source>Not said counts as no.</source>
-        <translation>نہ بتایا تو “نہیں” گنا جاتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Not said counts as yes under three.</source>
-        <translation>تین سال سے کم عمر میں نہ بتایا تو “ہاں” گنا جاتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Out of reach of small children.</source>
-        <translation>چھوٹے بچوں کی پہنچ سے دور۔</translation>
-    </message>
-    <message>
-        <source>Past its date. Throw it away.</source>
-        <translation>تاریخ گزر گئی۔ پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>Pick up every piece now.</source>
-        <translation>ہر ٹکڑا ابھی اٹھائیں۔</translation>
-    </message>
-    <message>
-        <source>Salty dough can poison them.</source>
-        <translation>نمکین آٹا ان کے لیے زہر ہو سکتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Some things must leave the house. See which.</source>
-        <translation>کچھ چیزیں گھر سے باہر جانی چاہییں۔ دیکھیں کون سی۔</translation>
-    </message>
-    <message>
-        <source>Then latex is avoided too. Talk to a clinician about it.</source>
-        <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
-    </message>
-</context>
-<context>
-    <name>SettingsScreen</name>
-    <message>
-        <source>%1 works with the left hand</source>
-        <translation>%1 کا کام کا ہاتھ: بایاں</translation>
-    </message>
-    <message>
-        <source>Back to the crew</source>
-        <translation>واپس ساتھیوں پر</translation>
-    </message>
-    <message>
-        <source>Count the pieces aloud</source>
-        <translation>ٹکڑے بول کر گنیں</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>گہرا</translation>
-    </message>
-    <message>
-        <source>Dark, and nothing moves.</source>
-        <translation>گہرا، اور کچھ نہ ہلے۔</translation>
-    </message>
-    <message>
-        <source>Hand and motion</source>
-        <translation>ہاتھ اور حرکت</translation>
-    </message>
-    <message>
-        <source>High contrast</source>
-        <translation>رنگوں کا تیز فرق</translation>
-    </message>
-    <message>
-        <source>I hold the phone in my left hand</source>
-        <translation>فون میرے بائیں ہاتھ میں ہے</translation>
-    </message>
-    <message>
-        <source>Larger</source>
-        <translation>بڑا</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <translation>روشن</translation>
-    </message>
-    <message>
-        <source>Nothing moves</source>
-        <translation>کچھ نہ ہلے</translation>
-    </message>
-    <message>
-        <source>Off, it is nowhere to be seen.</source>
-        <translation>بند ہو تو کہیں نظر نہیں آتی۔</translation>
-    </message>
-    <message>
-        <source>Offer the kite before play</source>
-        <translation>کھیل سے پہلے پتنگ دکھائیں</translation>
-    </message>
-    <message>
-        <source>One, two, three, as each comes home.</source>
-        <translation>ایک، دو، تین، جیسے جیسے واپس آئیں۔</translation>
-    </message>
-    <message>
-        <source>Ordinary</source>
-        <translation>عام</translation>
-    </message>
-    <message>
-        <source>Putting back</source>
-        <translation>واپس رکھنا</translation>
-    </message>
-    <message>
-        <source>Save the battery</source>
-        <translation>بیٹری بچائیں</translation>
-    </message>
-    <message>
-        <source>Settings</source>
-        <translation>ترتیبات</translation>
-    </message>
-    <message>
-        <source>Text size</source>
-        <translation>حروف کا سائز</translation>
-    </message>
-    <message>
-        <source>The activities</source>
-        <translation>سرگرمیاں</translation>
-    </message>
-    <message>
-        <source>The kite</source>
-        <translation>پتنگ</translation>
-    </message>
-    <message>
-        <source>The pictures change hands, where they can.</source>
-        <translation>جہاں ہو سکے تصویریں ہاتھ بدلتی ہیں۔</translation>
-    </message>
-    <message>
-        <source>Twice as large</source>
-        <translation>دگنا بڑا</translation>
-    </message>
-</context>
-<context>
-    <name>StepPage</name>
-    <message>
-        <source>Read this step aloud</source>
-        <translation>یہ قدم پڑھ کر سنائیں</translation>
-    </message>
-    <message>
-        <source>Step %1 of %2</source>
-        <translation>قدم %1، کل %2</translation>
-    </message>
-</context>
-<context>
-    <name>TakeOutRow</name>
-    <message>
-        <source>Taken out</source>
-        <translation>باہر نکالا</translation>
-    </message>
-</context>
-<context>
-    <name>TakeOutScreen</name>
-    <message>
-        <source>Back</source>
-        <translation>واپس</translation>
-    </message>
-    <message>
-        <source>Done</source>
-        <translation>ہو گیا</translation>
-    </message>
-    <message>
-        <source>Look round the house too</source>
-        <translation>گھر میں بھی دیکھیں</translation>
-    </message>
-    <message>
-        <source>Something is wrong</source>
-        <translation>کچھ غلط ہے</translation>
-    </message>
-    <message>
-        <source>Take out of the house</source>
-        <translation>گھر سے باہر نکالیں</translation>
-    </message>
-    <message>
-        <source>The rest later</source>
-        <translation>باقی بعد میں</translation>
-    </message>
-</context>
-<context>
-    <name>TodayHead</name>
-    <message>
-        <source>In the room: %1</source>
-        <translation>کمرے میں: %1</translation>
-    </message>
-    <message>
-        <source>Play with %1</source>
-        <translation>%1 کے ساتھ کھیلیں</translation>
-    </message>
-    <message>
-        <source>Who is here? Perhaps %1</source>
-        <translation>یہاں کون ہے؟ شاید %1</translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more</source>
-        <translation>
-            <numerusform>اور %n مزید</numerusform>
-            <numerusform>اور %n مزید</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>in the room</source>
-        <translation>کمرے میں</translation>
-    </message>
-    <message>
-        <source>who is here?</source>
-        <translation>یہاں کون ہے؟</translation>
-    </message>
-</context>
-<context>
-    <name>TodayNotes</name>
-    <message>
-        <source>Box: %1</source>
-        <translation>ڈبا: %1</translation>
-    </message>
-    <message>
-        <source>Said by %1. Tap when it is here.</source>
-        <translation>%1 نے بتایا۔ یہاں ہو تو چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Try again</source>
-        <translation>دوبارہ کوشش</translation>
-    </message>
-</context>
-<context>
-    <name>TodayScreen</name>
-    <message>
-        <source>%1 chooses</source>
-        <translation>%1 خود چنے</translation>
-    </message>
-    <message>
-        <source>Anything at all</source>
-        <translation>کچھ بھی</translation>
-    </message>
-    <message>
-        <source>Everything</source>
-        <translation>سب کچھ</translation>
-    </message>
-    <message>
-        <source>Kept for today: %1</source>
-        <translation>آج کے لیے رکھا: %1</translation>
-    </message>
-    <message>
-        <source>The week ahead</source>
-        <translation>آنے والا ہفتہ</translation>
-    </message>
-    <message>
-        <source>Three others</source>
-        <translation>تین اور</translation>
-    </message>
-    <message>
-        <source>back %1</source>
-        <translation>واپس %1</translation>
-    </message>
-    <message>
-        <source>out %1</source>
-        <translation>نکالیں %1</translation>
-    </message>
-    <message>
-        <source>play %1</source>
-        <translation>کھیل %1</translation>
-    </message>
-</context>
-<context>
-    <name>TogetherScreen</name>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%2 میں سے %1</translation>
-    </message>
-    <message>
-        <source>And then?</source>
-        <translation>اور پھر؟</translation>
-    </message>
-    <message>
-        <source>Choose something</source>
-        <translation>کچھ چنیں</translation>
-    </message>
-    <message>
-        <source>For you, before you play</source>
-        <translation>آپ کے لیے، کھیل سے پہلے</translation>
-    </message>
-    <message>
-        <source>Four kite breaths</source>
-        <translation>پتنگ کے چار سانس</translation>
-    </message>
-</context>
-<context>
-    <name>UncheckedNote</name>
-    <message>
-        <source>Put this away</source>
-        <translation>یہ ہٹا دیں</translation>
-    </message>
-</context>
-<context>
-    <name>WeekDayRow</name>
-    <message>
-        <source>Another one</source>
-        <translation>کوئی اور</translation>
-    </message>
-    <message>
-        <source>Keep it here</source>
-        <translation>یہیں رکھیں</translation>
-    </message>
-    <message>
-        <source>Kept. %1</source>
-        <translation>رکھا گیا۔ %1</translation>
-    </message>
-    <message>
-        <source>Leave it free</source>
-        <translation>خالی چھوڑیں</translation>
-    </message>
-    <message>
-        <source>Let the plan decide</source>
-        <translation>منصوبہ خود طے کرے</translation>
-    </message>
-    <message>
-        <source>Play it now</source>
-        <translation>ابھی کھیلیں</translation>
-    </message>
-</context>
-<context>
-    <name>WeekScreen</name>
-    <message>
-        <source>All of it is kept</source>
-        <translation>سب رکھا گیا</translation>
-    </message>
-    <message>
-        <source>Back to today</source>
-        <translation>واپس آج پر</translation>
-    </message>
-    <message>
-        <source>Keep this week</source>
-        <translation>یہ ہفتہ رکھیں</translation>
-    </message>
-    <message>
-        <source>One small thing a day, if it suits. Tap a day to change it. Nothing here is owed.</source>
-        <translation>دن میں ایک چھوٹی چیز، اگر مناسب ہو۔ بدلنے کو دن چھوئیں۔ یہاں کوئی پابندی نہیں۔</translation>
-    </message>
-    <message>
-        <source>Put away</source>
-        <translation>ہٹا دیں</translation>
-    </message>
-    <message>
-        <source>Start afresh</source>
-        <translation>نئے سرے سے</translation>
-    </message>
-    <message>
-        <source>The week ahead</source>
-        <translation>آنے والا ہفتہ</translation>
-    </message>
-</context>
-<context>
-    <name>WelcomeLine</name>
-    <message>
-        <source>Three questions and the list in the lid, then you can play. No account.</source>
-        <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی کھاتا نہیں۔</translation>
-    </message>
-</context>
-<context>
-    <name>WelcomeScreen</name>
-    <message>
-        <source>A box has come</source>
-        <translation>ایک ڈبا آیا ہے</translation>
-    </message>
-    <message>
-        <source>A name first; a letter will do.</source>
-        <translation>پہلے ایک نام؛ ایک حرف بھی چلے گا۔</translation>
-    </message>
-    <message>
-        <source>Begin</source>
-        <translation>شروع</translation>
-    </message>
-    <message>
-        <source>Go on</source>
-        <translation>آگے</translation>
-    </message>
-    <message>
-        <source>One page back</source>
-        <translation>ایک صفحہ پیچھے</translation>
-    </message>
-    <message>
-        <source>Page %1 of %2</source>
-        <translation>صفحہ %1، کل %2</translation>
-    </message>
-    <message>
-        <source>What lies in the box?</source>
-        <translation>ڈبے میں کیا ہے؟</translation>
-    </message>
-    <message>
-        <source>What must stay away?</source>
-        <translation>کیا دور رہنا چاہیے؟</translation>
-    </message>
-    <message>
-        <source>Who else is at home?</source>
-        <translation>گھر میں اور کون ہے؟</translation>
-    </message>
-    <message>
-        <source>Your name first; a letter will do.</source>
-        <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
-    </message>
-</context>
-<context>
-    <name>core</name>
-    <message>
-        <source>%1</source>
-        <translation>%1</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 are missing.</source>
-        <translation>%1 %2 غائب ہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 %2 broken</source>
-        <translation>ٹوٹا ہوا: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 dried out</source>
-        <translation>سوکھا ہوا: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 gone</source>
-        <translation>کم: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 lost</source>
-        <translation>گم: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 still in use</source>
-        <translation>ابھی استعمال میں: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 %2 used up</source>
-        <translation>ختم: %1 %2</translation>
-    </message>
-    <message>
-        <source>%1 April</source>
-        <translation>%1 اپریل</translation>
-    </message>
-    <message>
-        <source>%1 August</source>
-        <translation>%1 اگست</translation>
-    </message>
-    <message>
-        <source>%1 December</source>
-        <translation>%1 دسمبر</translation>
-    </message>
-    <message>
-        <source>%1 February</source>
-        <translation>%1 فروری</translation>
-    </message>
-    <message>
-        <source>%1 January</source>
-        <translation>%1 جنوری</translation>
-    </message>
-    <message>
-        <source>%1 July</source>
-        <translation>%1 جولائی</translation>
-    </message>
-    <message>
-        <source>%1 June</source>
-        <translation>%1 جون</translation>
-    </message>
-    <message>
-        <source>%1 March</source>
-        <translation>%1 مارچ</translation>
-    </message>
-    <message>
-        <source>%1 May</source>
-        <translation>%1 مئی</translation>
-    </message>
-    <message>
-        <source>%1 November</source>
-        <translation>%1 نومبر</translation>
-    </message>
-    <message>
-        <source>%1 October</source>
-        <translation>%1 اکتوبر</translation>
-    </message>
-    <message>
-        <source>%1 September</source>
-        <translation>%1 ستمبر</translation>
-    </message>
-    <message>
-        <source>%1 afternoon</source>
-        <translation>%1، سہ پہر</translation>
-    </message>
-    <message>
-        <source>%1 and %2 are under three and are here: no %3.</source>
-        <translation>%1 اور %2 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہیں: %3 نہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 and %2 each noted %3 %4.</source>
-        <translation>%1 اور %2 دونوں نے %4 لکھا: %3۔</translation>
-    </message>
-    <message>
-        <source>%1 and %2 live here: no %3 in this home at any time.</source>
-        <translation>%1 اور %2 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %3 نہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 and %2 may put things in the mouth: no %3.</source>
-        <translation>ممکن ہے %1 اور %2 چیزیں منہ میں ڈالیں: %3 نہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 answered that question before. Nothing was lost, and that answer stands.</source>
-        <translation>اس سوال کا جواب %1 کی طرف سے پہلے آ چکا ہے۔ کچھ ضائع نہیں ہوا، اور وہی جواب قائم ہے۔</translation>
-    </message>
-    <message>
-        <source>%1 broken</source>
-        <translation>ٹوٹا ہوا: %1</translation>
-    </message>
-    <message>
-        <source>%1 counted %2</source>
-        <translation>%1 کی گنتی: %2</translation>
-    </message>
-    <message>
-        <source>%1 counted %2 %3 %4.</source>
-        <translation>%4 %1 کی گنتی: %2 %3۔</translation>
-    </message>
-    <message>
-        <source>%1 counted %2 %3.</source>
-        <translation>%1 کی گنتی: %2 %3۔</translation>
-    </message>
-    <message>
-        <source>%1 counted in %2 %3.</source>
-        <translation>%1 نے گن کر شامل کیا: %2 %3۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 days</source>
-        <translation>
-            <numerusform>%1 دن</numerusform>
-            <numerusform>%1 دن</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 dried out</source>
-        <translation>سوکھا ہوا: %1</translation>
-    </message>
-    <message>
-        <source>%1 evening</source>
-        <translation>%1، شام</translation>
-    </message>
-    <message>
-        <source>%1 gone</source>
-        <translation>کم: %1</translation>
-    </message>
-    <message>
-        <source>%1 in all</source>
-        <translation>کل %1</translation>
-    </message>
-    <message>
-        <source>%1 in the box.</source>
-        <translation>ڈبے میں %1۔</translation>
-    </message>
-    <message>
-        <source>%1 in the week of %2.</source>
-        <translation>%2 کے ہفتے میں %1۔</translation>
-    </message>
-    <message>
-        <source>%1 in this box</source>
-        <translation>اس ڈبے میں %1</translation>
-    </message>
-    <message>
-        <source>%1 is asked.</source>
-        <translation>سوال %1 سے ہے۔</translation>
-    </message>
-    <message>
-        <source>%1 is under three and is here: no %2.</source>
-        <translation>%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 lives here: no %2 in this home at any time.</source>
-        <translation>%1 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %2 نہیں۔</translation>
-    </message>
-    <message>
-        <source>%1 lost</source>
-        <translation>گم: %1</translation>
-    </message>
-    <message>
-        <source>%1 may put things in the mouth: no %2.</source>
-        <translation>ممکن ہے %1 چیزیں منہ میں ڈالے: %2 نہیں۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 missing</source>
-        <translation>
-            <numerusform>%1 غائب</numerusform>
-            <numerusform>%1 غائب</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 morning</source>
-        <translation>%1، صبح</translation>
-    </message>
-    <message>
-        <source>%1 noted %2 %3, on two phones.</source>
-        <translation>%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
-    </message>
-    <message>
-        <source>%1 noted %2 %3.</source>
-        <translation>%1 نے %3 لکھا: %2۔</translation>
-    </message>
-    <message>
-        <source>%1 or %2</source>
-        <translation>%1 یا %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 pages of the catalogue cannot be read and are left out, %2 among them. All else is here.</source>
-        <translation>
-            <numerusform>فہرست کا %1 صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے، %2 اسی میں ہے۔ باقی سب یہاں ہے۔</numerusform>
-            <numerusform>فہرست کے %1 صفحے پڑھے نہیں جا سکتے اور چھوڑ دیے گئے ہیں، %2 انہی میں ہے۔ باقی سب یہاں ہے۔</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 pieces</source>
-        <translation>
-            <numerusform>%1 ٹکڑا</numerusform>
-            <numerusform>%1 ٹکڑے</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 put %2 %3 in %4.</source>
-        <translation>%1 نے %4 ڈبے میں رکھا: %2 %3۔</translation>
-    </message>
-    <message>
-        <source>%1 said so of %4: %2, %3.</source>
-        <translation>%4 کے بارے میں یہ %1 نے بتایا: %2، %3۔</translation>
-    </message>
-    <message>
-        <source>%1 said so: %2, %3.</source>
-        <translation>یہ %1 نے بتایا: %2، %3۔</translation>
-    </message>
-    <message>
-        <source>%1 says: %2.</source>
-        <translation>%1 کا جواب: %2۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 small pieces are missing.</source>
-        <translation>
-            <numerusform>%1 چھوٹا ٹکڑا غائب ہے۔</numerusform>
-            <numerusform>%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 still in use</source>
-        <translation>ابھی استعمال میں: %1</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 times %2 told us both.</source>
-        <translation>
-            <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
-            <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 times an adult guessed both.</source>
-        <translation>
-            <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
-            <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 سے %2</translation>
-    </message>
-    <message>
-        <source>%1 used up</source>
-        <translation>ختم: %1</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 weeks</source>
-        <translation>
-            <numerusform>%1 ہفتہ</numerusform>
-            <numerusform>%1 ہفتے</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 went out. %2 home.</source>
-        <translation>%1 باہر گئے۔ %2 واپس۔</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1، %2</translation>
-    </message>
-    <message>
-        <source>%1, all home</source>
-        <translation>%1، سب واپس</translation>
-    </message>
-    <message>
-        <source>%1, says %2</source>
-        <translation>%1، %2 کے مطابق</translation>
-    </message>
-    <message>
-        <source>%1, says %2, %3.</source>
-        <translation>%1، %2 کے مطابق، %3۔</translation>
-    </message>
-    <message>
-        <source>%1.</source>
-        <translation>%1۔</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1۔ %2</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>%1: %2 counted, %3 expected. %4 are missing.</source>
-        <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 غائب ہیں۔</translation>
-    </message>
-    <message>
-        <source>%1: %2 counted, %3 expected. %4 more.</source>
-        <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 زیادہ۔</translation>
-    </message>
-    <message>
-        <source>%1: %2 counted, %3 expected. At least %4 missing.</source>
-        <translation>%1: گنے %2، ہونے چاہییں %3۔ کم از کم %4 غائب۔</translation>
-    </message>
-    <message>
-        <source>%1: %2 counted, %3 expected. One is missing.</source>
-        <translation>%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
-    </message>
-    <message>
-        <source>%1: %2 in the week of %3.</source>
-        <translation>%1: %3 کے ہفتے میں %2۔</translation>
-    </message>
-    <message>
-        <source>%1: all back</source>
-        <translation>%1: سب واپس</translation>
-    </message>
-    <message>
-        <source>%1: at least one</source>
-        <translation>%1: کم از کم ایک</translation>
-    </message>
-    <message>
-        <source>%1: below zero</source>
-        <translation>%1: صفر سے کم</translation>
-    </message>
-    <message>
-        <source>%1: cannot be washed</source>
-        <translation>%1: دھل نہیں سکتا</translation>
-    </message>
-    <message>
-        <source>%1: empty</source>
-        <translation>%1: خالی</translation>
-    </message>
-    <message>
-        <source>%1: more than 999</source>
-        <translation>%1: 999 سے زیادہ</translation>
-    </message>
-    <message>
-        <source>%1: more than are out, or none</source>
-        <translation>%1: جتنے باہر ہیں ان سے زیادہ، یا کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>%1: more than is missing, or none</source>
-        <translation>%1: جتنے غائب ہیں ان سے زیادہ، یا کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>%1: more than the box held</source>
-        <translation>%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
-    </message>
-    <message>
-        <source>%1: need not leave the house</source>
-        <translation>%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
-    </message>
-    <message numerus="yes">
-        <source>%1: none in the last %2 weeks.</source>
-        <translation>
-            <numerusform>%1: پچھلے %2 ہفتے میں کوئی نہیں۔</numerusform>
-            <numerusform>%1: پچھلے %2 ہفتوں میں کوئی نہیں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1: not missing</source>
-        <translation>%1: غائب نہیں</translation>
-    </message>
-    <message>
-        <source>%1: only digits, spaces, + and -, at most 20</source>
-        <translation>%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ 20</translation>
-    </message>
-    <message>
-        <source>%1: some pieces are still missing</source>
-        <translation>%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
-    </message>
-    <message>
-        <source>%1: still to come</source>
-        <translation>%1: ابھی آنا ہے</translation>
-    </message>
-    <message>
-        <source>%1: too long</source>
-        <translation>%1: بہت لمبا</translation>
-    </message>
-    <message>
-        <source>1 day</source>
-        <translation>1 دن</translation>
-    </message>
-    <message>
-        <source>1 piece</source>
-        <translation>1 ٹکڑا</translation>
-    </message>
-    <message>
-        <source>A blunt table fork, sitting down.</source>
-        <translation>کند کھانے کا کانٹا، بیٹھ کر۔</translation>
-    </message>
-    <message>
-        <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
-        <translation>طبی ماہر نے %2 میں سے %1 سرگرمیاں جانچ لی ہیں؛ باقی احتیاط سے لکھی گئی ہیں اور اس کے انتظار میں ہیں۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
-    </message>
-    <message>
-        <source>A coin may be a button battery: treat it as one.</source>
-        <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
-    </message>
-    <message>
-        <source>A magnet or a button battery: go to hospital without waiting.</source>
-        <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
-    </message>
-    <message>
-        <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
-        <translation>یہ ذخیرہ Lidlark کے نئے ورژن نے لکھا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔ اس فون پر Lidlark کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
-    </message>
-    <message>
-        <source>A piece of balloon may still lie about. Look first, then say so.</source>
-        <translation>غبارے کا ٹکڑا اب بھی پڑا ہو سکتا ہے۔ پہلے دیکھیں، پھر بتائیں۔</translation>
-    </message>
-    <message>
-        <source>A small child lives here: %1 need a box kept up high. Say so on the home sheet.</source>
-        <translation>یہاں چھوٹا بچہ رہتا ہے: ڈبا اونچی جگہ رکھنا لازم ہے (%1)۔ گھر کے پرچے پر بتائیں۔</translation>
-    </message>
-    <message>
-        <source>A small child lives here: %1 only as your therapist has noted, for example asleep or out. Ask your therapist.</source>
-        <translation>یہاں چھوٹا بچہ رہتا ہے: %1 صرف ویسے جیسے آپ کے تھراپسٹ نے لکھا ہے، مثلاً جب وہ سو رہا ہو یا باہر ہو۔ اپنے تھراپسٹ سے پوچھیں۔</translation>
-    </message>
-    <message>
-        <source>A small child may live here: no %1 in this home.</source>
-        <translation>شاید یہاں چھوٹا بچہ رہتا ہو: اس گھر میں %1 نہیں۔</translation>
-    </message>
-    <message>
-        <source>A small piece may still lie on the floor. Look first, then say so.</source>
-        <translation>چھوٹا ٹکڑا اب بھی فرش پر ہو سکتا ہے۔ پہلے دیکھیں، پھر بتائیں۔</translation>
-    </message>
-    <message>
-        <source>A small skill</source>
-        <translation>ایک چھوٹا ہنر</translation>
-    </message>
-    <message>
-        <source>After the count</source>
-        <translation>گنتی کے بعد</translation>
-    </message>
-    <message>
-        <source>All back</source>
-        <translation>سب واپس</translation>
-    </message>
-    <message>
-        <source>All it needs is here</source>
-        <translation>جو چاہیے سب یہاں ہے</translation>
-    </message>
-    <message>
-        <source>All of these need a table.</source>
-        <translation>ان سب کو میز چاہیے۔</translation>
-    </message>
-    <message>
-        <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
-        <translation>کوئی اور پروگرام یہ ذخیرہ استعمال کر رہا ہے۔ اسے بند کریں، پھر دوبارہ کوشش کریں۔ کچھ نہیں بدلا۔</translation>
-    </message>
-    <message>
-        <source>April</source>
-        <translation>اپریل</translation>
-    </message>
-    <message>
-        <source>Arm's reach</source>
-        <translation>بازو کی پہنچ</translation>
-    </message>
-    <message>
-        <source>Ask or sign first. Stop when your child pulls away.</source>
-        <translation>پہلے پوچھیں یا اشارہ کریں۔ بچہ پیچھے ہٹے تو رکیں۔</translation>
-    </message>
-    <message>
-        <source>Asked for</source>
-        <translation>مانگا گیا</translation>
-    </message>
-    <message>
-        <source>Asked for it again</source>
-        <translation>پھر مانگا</translation>
-    </message>
-    <message>
-        <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
-        <translation>گھر میں لیٹکس غباروں، ربڑ کے دستانوں، بعض چپکنے والی ٹیپوں اور نرم دبنے والے کھلونوں میں بھی ہو سکتا ہے۔ ہر کھنچنے والی چیز کے بارے میں پوچھیں: کیا یہ لیٹکس کے بغیر ہے؟</translation>
-    </message>
-    <message>
-        <source>At home, wheat may also be in bought dough, flour paste, papier mache and pasta for play.</source>
-        <translation>گھر میں گندم خریدے ہوئے آٹے، آٹے کی لئی، کاغذ کی لگدی اور کھیل کے پاستا میں بھی ہو سکتی ہے۔</translation>
-    </message>
-    <message>
-        <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
-        <translation>زیادہ سے زیادہ پانچ سانس یا پھونکیں، پھر آرام۔ چکر آئیں تو رکیں۔</translation>
-    </message>
-    <message>
-        <source>August</source>
-        <translation>اگست</translation>
-    </message>
-    <message>
-        <source>Away from steady: %1.</source>
-        <translation>سیدھی اڑان سے دور: %1۔</translation>
-    </message>
-    <message>
-        <source>Balloon</source>
-        <translation>غبارہ</translation>
-    </message>
-    <message>
-        <source>Because of %1: ask your therapist first.</source>
-        <translation>پہلے اپنے تھراپسٹ سے پوچھیں۔ وجہ: %1۔</translation>
-    </message>
-    <message>
-        <source>Before the count</source>
-        <translation>گنتی سے پہلے</translation>
-    </message>
-    <message>
-        <source>Breath</source>
-        <translation>سانس</translation>
-    </message>
-    <message>
-        <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
-        <translation>ہلچل خوشی بھی ہو سکتی ہے۔ پاس سے شروع کریں، کم لفظ بولیں، جتنا فطری لگے اس سے آہستہ چلیں۔</translation>
-    </message>
-    <message>
-        <source>Call %1</source>
-        <translation>%1 پر فون کریں</translation>
-    </message>
-    <message>
-        <source>Call the emergency number or the poison line now, even if your child seems well.</source>
-        <translation>ہنگامی نمبر یا زہر کی ہیلپ لائن پر ابھی فون کریں، چاہے بچہ ٹھیک لگے۔</translation>
-    </message>
-    <message>
-        <source>Call the poison line, %1</source>
-        <translation>زہر کی ہیلپ لائن پر فون کریں، %1</translation>
-    </message>
-    <message>
-        <source>Call your local emergency number.</source>
-        <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں۔</translation>
-    </message>
-    <message>
-        <source>Call your local emergency number: %1.</source>
-        <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں: %1۔</translation>
-    </message>
-    <message>
-        <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
-        <translation>چھوٹے بچے کی ناک اور منہ پر چپک سکتا ہے: تین سال سے چھوٹے کے پاس %1 نہیں۔</translation>
-    </message>
-    <message>
-        <source>Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call now.</source>
-        <translation>کھانس، رو یا بول نہیں سکتا، سانس نہیں لے سکتا، یا جاگتا نہیں: یہ ہنگامی حالت ہے۔ ابھی فون کریں۔</translation>
-    </message>
-    <message>
-        <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
-        <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Clear floor</source>
-        <translation>خالی فرش</translation>
-    </message>
-    <message>
-        <source>Clear the floor first.</source>
-        <translation>پہلے فرش خالی کریں۔</translation>
-    </message>
-    <message>
-        <source>Cloth</source>
-        <translation>کپڑا</translation>
-    </message>
-    <message>
-        <source>Clouds</source>
-        <translation>بادل</translation>
-    </message>
-    <message>
-        <source>Clouds in the way. That's fine.</source>
-        <translation>راستے میں بادل۔ یہ بھی ٹھیک ہے۔</translation>
-    </message>
-    <message>
-        <source>Coins</source>
-        <translation>سکے</translation>
-    </message>
-    <message>
-        <source>Cord</source>
-        <translation>ڈوری</translation>
-    </message>
-    <message>
-        <source>Coughing hard? Let them go on coughing, and stay with them.</source>
-        <translation>زور سے کھانس رہا ہے؟ کھانسنے دیں، اور ساتھ رہیں۔</translation>
-    </message>
-    <message>
-        <source>Counted</source>
-        <translation>گنا گیا</translation>
-    </message>
-    <message>
-        <source>Counted in</source>
-        <translation>گن کر شامل</translation>
-    </message>
-    <message>
-        <source>December</source>
-        <translation>دسمبر</translation>
-    </message>
-    <message>
-        <source>Disinfect it as your local rules say. Let it dry in the air.</source>
-        <translation>اپنے علاقے کے قاعدوں کے مطابق جراثیم سے پاک کریں۔ ہوا میں سوکھنے دیں۔</translation>
-    </message>
-    <message>
-        <source>Do not feel about in the mouth.</source>
-        <translation>منہ میں ٹٹولیں نہیں۔</translation>
-    </message>
-    <message>
-        <source>Dough</source>
-        <translation>آٹا</translation>
-    </message>
-    <message>
-        <source>Dough is for hands, not for mouths.</source>
-        <translation>آٹا ہاتھوں کے لیے ہے، منہ کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>Easy to start with</source>
-        <translation>شروع کرنے میں آسان</translation>
-    </message>
-    <message>
-        <source>Every kite does all of these.</source>
-        <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
-    </message>
-    <message>
-        <source>Everything shows all there is, and what each one needs.</source>
-        <translation>“سب کچھ” میں سب سرگرمیاں ہیں، اور ہر ایک کو کیا چاہیے۔</translation>
-    </message>
-    <message>
-        <source>February</source>
-        <translation>فروری</translation>
-    </message>
-    <message>
-        <source>Feel the rim first, and tape it.</source>
-        <translation>پہلے کنارہ چھوئیں، اور ٹیپ لگائیں۔</translation>
-    </message>
-    <message>
-        <source>Fine. You can offer it again another day.</source>
-        <translation>ٹھیک ہے۔ آپ کسی اور دن پھر دکھا سکتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>First count the %1 home: %2 of %3.</source>
-        <translation>پہلے گن کر واپس رکھیں: %1، %3 میں سے %2۔</translation>
-    </message>
-    <message>
-        <source>First look at each child's hands and mouth.</source>
-        <translation>پہلے ہر بچے کے ہاتھ اور منہ دیکھیں۔</translation>
-    </message>
-    <message>
-        <source>Floor checked, not found</source>
-        <translation>فرش دیکھا، نہیں ملا</translation>
-    </message>
-    <message>
-        <source>Flying steady</source>
-        <translation>سیدھی اڑتی</translation>
-    </message>
-    <message>
-        <source>Flying steady. Comfy and ready.</source>
-        <translation>سیدھی اڑتی۔ آرام سے اور تیار۔</translation>
-    </message>
-    <message>
-        <source>Foam</source>
-        <translation>جھاگ</translation>
-    </message>
-    <message>
-        <source>Foil</source>
-        <translation>فوائل</translation>
-    </message>
-    <message>
-        <source>Fold sharp edges in. Collect every scrap.</source>
-        <translation>تیز کنارے اندر موڑیں۔ ہر کترن اٹھائیں۔</translation>
-    </message>
-    <message>
-        <source>Follow your child's idea if it is better than ours.</source>
-        <translation>بچے کا خیال ہمارے خیال سے بہتر ہو تو اسی پر چلیں۔</translation>
-    </message>
-    <message>
-        <source>Follow your local rules and your therapist.</source>
-        <translation>اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
-    </message>
-    <message>
-        <source>Food traces</source>
-        <translation>کھانے کے ذرات</translation>
-    </message>
-    <message>
-        <source>For %1</source>
-        <translation>%1 کے لیے</translation>
-    </message>
-    <message>
-        <source>For a change: %1</source>
-        <translation>کچھ بدل کر: %1</translation>
-    </message>
-    <message>
-        <source>For a resting kite</source>
-        <translation>آرام کرتی پتنگ کے لیے</translation>
-    </message>
-    <message>
-        <source>For a steady kite</source>
-        <translation>سیدھی اڑتی پتنگ کے لیے</translation>
-    </message>
-    <message>
-        <source>For a tugging kite</source>
-        <translation>کھینچتی پتنگ کے لیے</translation>
-    </message>
-    <message>
-        <source>For one of your goals</source>
-        <translation>آپ کے ایک مقصد کے لیے</translation>
-    </message>
-    <message>
-        <source>For this child only. Wash hands before and after.</source>
-        <translation>صرف اسی بچے کے لیے۔ پہلے اور بعد میں ہاتھ دھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Fork</source>
-        <translation>کانٹا</translation>
-    </message>
-    <message>
-        <source>Found</source>
-        <translation>مل گیا</translation>
-    </message>
-    <message>
-        <source>Found own way</source>
-        <translation>اپنا طریقہ نکالا</translation>
-    </message>
-    <message>
-        <source>Friday</source>
-        <translation>جمعہ</translation>
-    </message>
-    <message>
-        <source>Gone</source>
-        <translation>اب نہیں ہے</translation>
-    </message>
-    <message>
-        <source>Good until %1.</source>
-        <translation>%1 تک ٹھیک۔</translation>
-    </message>
-    <message>
-        <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
-        <translation>آنکھوں یا منہ کو چھونے سے پہلے ہاتھ پونچھیں۔ بوتل آپ کے پاس رہے۔</translation>
-    </message>
-    <message>
-        <source>Has waited its turn</source>
-        <translation>اس کی باری آ گئی</translation>
-    </message>
-    <message>
-        <source>How many came?</source>
-        <translation>کتنے آئے؟</translation>
-    </message>
-    <message>
-        <source>I need a grown-up</source>
-        <translation>مجھے کوئی بڑا چاہیے</translation>
-    </message>
-    <message>
-        <source>If it grows</source>
-        <translation>اگر بڑھ جائے</translation>
-    </message>
-    <message>
-        <source>If it was swallowed: call the emergency number or the poison line now, even if your child seems well.</source>
-        <translation>اگر نگل لیا ہو: ہنگامی نمبر یا زہر کی ہیلپ لائن پر ابھی فون کریں، چاہے بچہ ٹھیک لگے۔</translation>
-    </message>
-    <message>
-        <source>In a mouth %1, says %2.</source>
-        <translation>منہ میں گیا، %1، %2 کے مطابق۔</translation>
-    </message>
-    <message>
-        <source>In its place: %1, asked for.</source>
-        <translation>اس کی جگہ: %1، مانگا گیا۔</translation>
-    </message>
-    <message>
-        <source>In its place: %1.</source>
-        <translation>اس کی جگہ: %1۔</translation>
-    </message>
-    <message>
-        <source>In the bag</source>
-        <translation>تھیلے میں</translation>
-    </message>
-    <message>
-        <source>In the same room as %1, watching.</source>
-        <translation>%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
-    </message>
-    <message>
-        <source>It can be loud, and it is quiet time now.</source>
-        <translation>اس میں شور ہو سکتا ہے، اور ابھی خاموشی کا وقت ہے۔</translation>
-    </message>
-    <message>
-        <source>It can be loud. Stop when anyone covers their ears.</source>
-        <translation>شور ہو سکتا ہے۔ کوئی کان ڈھانپے تو رکیں۔</translation>
-    </message>
-    <message>
-        <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
-        <translation>یہ لیٹکس، کھانے یا آٹے سے ہو سکتا ہے۔ بتائیں کہ کیا چھوا یا کھایا گیا۔</translation>
-    </message>
-    <message>
-        <source>It cannot be made clean. Throw it away.</source>
-        <translation>یہ صاف نہیں ہو سکتا۔ پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>It is still in the bag.</source>
-        <translation>وہ اب بھی تھیلے میں ہے۔</translation>
-    </message>
-    <message>
-        <source>It is still resting.</source>
-        <translation>وہ اب بھی آرام میں ہے۔</translation>
-    </message>
-    <message>
-        <source>It is still steady.</source>
-        <translation>وہ اب بھی سیدھی اڑ رہی ہے۔</translation>
-    </message>
-    <message>
-        <source>It is still tugging.</source>
-        <translation>وہ اب بھی کھینچ رہی ہے۔</translation>
-    </message>
-    <message>
-        <source>It may run out before the next round.</source>
-        <translation>اگلے پھیرے سے پہلے ختم ہو سکتا ہے۔</translation>
-    </message>
-    <message>
-        <source>It needs %1, and fewer are left: %2.</source>
-        <translation>اسے %1 چاہییں، اور کم بچے ہیں: %2۔</translation>
-    </message>
-    <message>
-        <source>It probably runs out before the next round.</source>
-        <translation>اگلے پھیرے سے پہلے شاید ختم ہو جائے گا۔</translation>
-    </message>
-    <message>
-        <source>It smells, and strong smells are avoided here.</source>
-        <translation>اس میں بو ہے، اور یہاں تیز بو سے بچا جاتا ہے۔</translation>
-    </message>
-    <message>
-        <source>It smells. Stop if skin, eyes or breath do not like it.</source>
-        <translation>اس میں بو ہے۔ جلد، آنکھوں یا سانس کو اچھا نہ لگے تو رکیں۔</translation>
-    </message>
-    <message>
-        <source>It uses touch, and nobody has said that touch is liked here.</source>
-        <translation>اس میں چھونا ہے، اور کسی نے نہیں بتایا کہ یہاں چھونا پسند ہے۔</translation>
-    </message>
-    <message>
-        <source>It was in a mouth. Wash it first: %1.</source>
-        <translation>یہ منہ میں گیا تھا۔ پہلے دھوئیں: %1۔</translation>
-    </message>
-    <message>
-        <source>January</source>
-        <translation>جنوری</translation>
-    </message>
-    <message>
-        <source>July</source>
-        <translation>جولائی</translation>
-    </message>
-    <message>
-        <source>June</source>
-        <translation>جون</translation>
-    </message>
-    <message>
-        <source>Keep %1 and %2 away until found.</source>
-        <translation>ملنے تک %1 اور %2 کو دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep %1 away until found.</source>
-        <translation>ملنے تک %1 کو دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep %1, %2 and all other small children away until found.</source>
-        <translation>ملنے تک %1، %2 اور باقی سب چھوٹے بچوں کو دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep small children away until found.</source>
-        <translation>ملنے تک چھوٹے بچوں کو دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep the box out of %1's reach.</source>
-        <translation>ڈبا %1 کی پہنچ سے دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep the box out of reach of %1 and %2.</source>
-        <translation>ڈبا %1 اور %2 کی پہنچ سے دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep the box out of reach of %1, %2 and all other small children.</source>
-        <translation>ڈبا %1، %2 اور باقی سب چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Keep the box out of reach of small children.</source>
-        <translation>ڈبا چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Kite in the bag. That's fine.</source>
-        <translation>پتنگ تھیلے میں۔ یہ بھی ٹھیک ہے۔</translation>
-    </message>
-    <message>
-        <source>Known from before</source>
-        <translation>پہلے سے جانا پہچانا</translation>
-    </message>
-    <message>
-        <source>Latex</source>
-        <translation>لیٹکس</translation>
-    </message>
-    <message>
-        <source>Learn first aid from a trained instructor.</source>
-        <translation>ابتدائی طبی امداد کسی تربیت یافتہ استاد سے سیکھیں۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Left open %1 times.</source>
-        <translation>
-            <numerusform>%1 بار کھلا رہا۔</numerusform>
-            <numerusform>%1 بار کھلا رہا۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Left open once.</source>
-        <translation>ایک بار کھلا رہا۔</translation>
-    </message>
-    <message>
-        <source>Left open twice.</source>
-        <translation>دو بار کھلا رہا۔</translation>
-    </message>
-    <message>
-        <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
-        <translation>Lidlark کو %1 نہیں ملا۔ کچھ نہیں بدلا۔ نام دیکھیں، پھر دوبارہ کوشش کریں۔</translation>
-    </message>
-    <message>
-        <source>Lifting</source>
-        <translation>اٹھانا</translation>
-    </message>
-    <message>
-        <source>Light things, two hands, close to the body.</source>
-        <translation>ہلکی چیزیں، دو ہاتھ، جسم کے پاس۔</translation>
-    </message>
-    <message>
-        <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
-        <translation>پہلے کٹ دیکھیں۔ بڑا شخص تھامے۔ کبھی چہرے، گردن یا دروازے کے ہینڈل کے پاس نہیں۔</translation>
-    </message>
-    <message>
-        <source>Look now: table, floor, clothes, dough.</source>
-        <translation>ابھی دیکھیں: میز، فرش، کپڑے، آٹا۔</translation>
-    </message>
-    <message>
-        <source>Look now: table, floor, clothes, under the chairs.</source>
-        <translation>ابھی دیکھیں: میز، فرش، کپڑے، کرسیوں کے نیچے۔</translation>
-    </message>
-    <message>
-        <source>Looked at %1.</source>
-        <translation>دیکھا گیا: %1۔</translation>
-    </message>
-    <message>
-        <source>Made of latex: not in a home where anyone must avoid it.</source>
-        <translation>لیٹکس کا بنا ہے: جس گھر میں کسی کے لیے اس سے بچنا لازم ہو وہاں نہیں۔</translation>
-    </message>
-    <message>
-        <source>March</source>
-        <translation>مارچ</translation>
-    </message>
-    <message>
-        <source>May</source>
-        <translation>مئی</translation>
-    </message>
-    <message>
-        <source>Me</source>
-        <translation>میں</translation>
-    </message>
-    <message>
-        <source>Monday</source>
-        <translation>پیر</translation>
-    </message>
-    <message>
-        <source>More fits when it need not be quiet.</source>
-        <translation>خاموشی ضروری نہ ہو تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>More fits when the box is filled up again.</source>
-        <translation>ڈبا پھر بھر جائے تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>More fits when the box is here.</source>
-        <translation>ڈبا یہاں ہو تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>More fits when the floor has been looked over.</source>
-        <translation>فرش دیکھ لیا جائے تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>More fits when the open questions on the home sheet are answered.</source>
-        <translation>گھر کے پرچے کے باقی سوالوں کا جواب ہو تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>More fits when you can sit right beside. Tap the names to say so.</source>
-        <translation>آپ بالکل پاس بیٹھ سکیں تو اور مناسب ہوں گے۔ بتانے کو نام چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>More fits with fewer small children in the room. Tap the names to say who is here.</source>
-        <translation>کمرے میں چھوٹے بچے کم ہوں تو اور مناسب ہوں گے۔ کون یہاں ہے، بتانے کو نام چھوئیں۔</translation>
-    </message>
-    <message>
-        <source>More than one of these is new here.</source>
-        <translation>ان میں ایک سے زیادہ یہاں نئی ہیں۔</translation>
-    </message>
-    <message>
-        <source>More than one of these makes a mess.</source>
-        <translation>ان میں ایک سے زیادہ سے گندگی ہوتی ہے۔</translation>
-    </message>
-    <message>
-        <source>Mostly our guess: %1 went in %2.</source>
-        <translation>زیادہ تر ہمارا اندازہ۔ %2 میں کم: %1۔</translation>
-    </message>
-    <message>
-        <source>Needed help</source>
-        <translation>مدد چاہیے تھی</translation>
-    </message>
-    <message>
-        <source>Needs no table</source>
-        <translation>میز نہیں چاہیے</translation>
-    </message>
-    <message>
-        <source>Needs someone in the same room.</source>
-        <translation>کوئی اسی کمرے میں چاہیے۔</translation>
-    </message>
-    <message>
-        <source>Needs someone right beside.</source>
-        <translation>کوئی بالکل پاس چاہیے۔</translation>
-    </message>
-    <message>
-        <source>Needs someone within arm's reach.</source>
-        <translation>کوئی بازو کی پہنچ میں چاہیے۔</translation>
-    </message>
-    <message>
-        <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
-        <translation>کبھی انگلی، کلائی یا گردن پر نہیں۔ چہروں سے دور چھیڑیں۔</translation>
-    </message>
-    <message>
-        <source>Never over a face or round a neck. Arms stay free.</source>
-        <translation>کبھی چہرے پر یا گردن کے گرد نہیں۔ بازو آزاد رہیں۔</translation>
-    </message>
-    <message>
-        <source>Never round a neck or a wrist. Straight back into the lid bag.</source>
-        <translation>کبھی گردن یا کلائی کے گرد نہیں۔ سیدھا واپس ڈھکن کی تھیلی میں۔</translation>
-    </message>
-    <message>
-        <source>New. %1</source>
-        <translation>نئی۔ %1</translation>
-    </message>
-    <message>
-        <source>No %1 left in the box.</source>
-        <translation>ڈبے میں %1 باقی نہیں۔</translation>
-    </message>
-    <message>
-        <source>No change: %1.</source>
-        <translation>کوئی تبدیلی نہیں: %1۔</translation>
-    </message>
-    <message>
-        <source>Nobody has said how old your child is, so only a few are offered.</source>
-        <translation>کسی نے بچے کی عمر نہیں بتائی، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
-    </message>
-    <message>
-        <source>Noise</source>
-        <translation>شور</translation>
-    </message>
-    <message>
-        <source>None has gone in %1 so far. The rest is our guess.</source>
-        <translation>%1 میں اب تک کوئی کم نہیں ہوا۔ باقی ہمارا اندازہ ہے۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>None in the other %1 weeks.</source>
-        <translation>
-            <numerusform>باقی %1 ہفتے میں کوئی نہیں۔</numerusform>
-            <numerusform>باقی %1 ہفتوں میں کوئی نہیں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>None in the other week.</source>
-        <translation>دوسرے ہفتے میں کوئی نہیں۔</translation>
-    </message>
-    <message>
-        <source>None of these is an old favourite yet.</source>
-        <translation>ان میں ابھی کوئی پرانی پسندیدہ نہیں۔</translation>
-    </message>
-    <message>
-        <source>Not before %1 and a half years, because of %2.</source>
-        <translation>ساڑھے %1 سال سے پہلے نہیں۔ وجہ: %2۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Not before %1 months, because of %2.</source>
-        <translation>
-            <numerusform>%1 مہینے سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-            <numerusform>%1 مہینوں سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Not before %1 years, because of %2.</source>
-        <translation>
-            <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-            <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Not for a while</source>
-        <translation>بہت دن سے نہیں</translation>
-    </message>
-    <message>
-        <source>Not opened yet.</source>
-        <translation>ابھی کھولا نہیں گیا۔</translation>
-    </message>
-    <message>
-        <source>Not while skin is sore or broken.</source>
-        <translation>جلد دُکھتی یا کٹی پھٹی ہو تو نہیں۔</translation>
-    </message>
-    <message>
-        <source>November</source>
-        <translation>نومبر</translation>
-    </message>
-    <message>
-        <source>Now it is in the bag.</source>
-        <translation>اب وہ تھیلے میں ہے۔</translation>
-    </message>
-    <message>
-        <source>Now it is resting.</source>
-        <translation>اب وہ آرام میں ہے۔</translation>
-    </message>
-    <message>
-        <source>Now it is steady.</source>
-        <translation>اب وہ سیدھی اڑ رہی ہے۔</translation>
-    </message>
-    <message>
-        <source>Now it is tugging.</source>
-        <translation>اب وہ کھینچ رہی ہے۔</translation>
-    </message>
-    <message>
-        <source>Now there are clouds in the way.</source>
-        <translation>اب راستے میں بادل ہیں۔</translation>
-    </message>
-    <message>
-        <source>October</source>
-        <translation>اکتوبر</translation>
-    </message>
-    <message>
-        <source>Offered from %1 and a half years.</source>
-        <translation>ساڑھے %1 سال سے۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Offered from %1 months.</source>
-        <translation>
-            <numerusform>%1 مہینے سے۔</numerusform>
-            <numerusform>%1 مہینوں سے۔</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Offered from %1 years.</source>
-        <translation>
-            <numerusform>%1 سال سے۔</numerusform>
-            <numerusform>%1 سال سے۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>On %1 %2 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
-        <translation>%1 %2 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
-    </message>
-    <message>
-        <source>On %1 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
-        <translation>%1 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
-    </message>
-    <message>
-        <source>On its way</source>
-        <translation>راستے میں</translation>
-    </message>
-    <message>
-        <source>One %1 is missing.</source>
-        <translation>ایک %1 غائب ہے۔</translation>
-    </message>
-    <message>
-        <source>One child</source>
-        <translation>ایک بچہ</translation>
-    </message>
-    <message>
-        <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
-        <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
-    </message>
-    <message>
-        <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
-        <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
-    </message>
-    <message>
-        <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
-        <translation>صرف بڑا شخص پمپ سے پھلائے یا پچکا ہوا ہاتھ میں لے۔ پھٹ جائے تو ہر ٹکڑا اٹھائیں۔</translation>
-    </message>
-    <message>
-        <source>Open pegs away from skin. Throw away a broken spring.</source>
-        <translation>کلپ جلد سے دور کھولیں۔ ٹوٹا اسپرنگ پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>Opened %1.</source>
-        <translation>کھولا گیا: %1۔</translation>
-    </message>
-    <message>
-        <source>Opened, it probably stays good %1 to %2 weeks.</source>
-        <translation>کھلنے کے بعد شاید %1 سے %2 ہفتے ٹھیک رہتا ہے۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Opened, it probably stays good %1 weeks or longer.</source>
-        <translation>
-            <numerusform>کھلنے کے بعد شاید %1 ہفتہ یا زیادہ ٹھیک رہتا ہے۔</numerusform>
-            <numerusform>کھلنے کے بعد شاید %1 ہفتے یا زیادہ ٹھیک رہتا ہے۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Opened, it probably stays good a week or longer.</source>
-        <translation>کھلنے کے بعد شاید ایک ہفتہ یا زیادہ ٹھیک رہتا ہے۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Opened, it probably stays good about %1 weeks.</source>
-        <translation>
-            <numerusform>کھلنے کے بعد شاید تقریباً %1 ہفتہ ٹھیک رہتا ہے۔</numerusform>
-            <numerusform>کھلنے کے بعد شاید تقریباً %1 ہفتے ٹھیک رہتا ہے۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Opened, it probably stays good about a week.</source>
-        <translation>کھلنے کے بعد شاید تقریباً ایک ہفتہ ٹھیک رہتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Opened, it probably stays good less than a week.</source>
-        <translation>کھلنے کے بعد شاید ایک ہفتے سے کم ٹھیک رہتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Opened, it probably stays good longer than a year.</source>
-        <translation>کھلنے کے بعد شاید ایک سال سے زیادہ ٹھیک رہتا ہے۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Opened, it probably stays good up to %1 weeks.</source>
-        <translation>
-            <numerusform>کھلنے کے بعد شاید %1 ہفتے تک ٹھیک رہتا ہے۔</numerusform>
-            <numerusform>کھلنے کے بعد شاید %1 ہفتوں تک ٹھیک رہتا ہے۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Packed</source>
-        <translation>ڈبے میں رکھا</translation>
-    </message>
-    <message>
-        <source>Paper</source>
-        <translation>کاغذ</translation>
-    </message>
-    <message>
-        <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
-        <translation>جہاں کوئی چیزیں منہ میں ڈالتا ہو وہاں کاغذ کے ٹکڑے 6 سینٹی میٹر سے بڑے رہیں۔</translation>
-    </message>
-    <message>
-        <source>Past its date. Throw it away.</source>
-        <translation>تاریخ گزر گئی۔ پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>Past steady to the other side: %1.</source>
-        <translation>سیدھی اڑان سے آگے دوسری طرف: %1۔</translation>
-    </message>
-    <message>
-        <source>Pegs</source>
-        <translation>کلپ</translation>
-    </message>
-    <message>
-        <source>Pets</source>
-        <translation>پالتو جانور</translation>
-    </message>
-    <message numerus="yes">
-        <source>Pieces of %1 balloons are missing.</source>
-        <translation>
-            <numerusform>%1 غبارے کے ٹکڑے غائب ہیں۔</numerusform>
-            <numerusform>%1 غباروں کے ٹکڑے غائب ہیں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Pieces of a balloon are missing.</source>
-        <translation>ایک غبارے کے ٹکڑے غائب ہیں۔</translation>
-    </message>
-    <message>
-        <source>Practises %1</source>
-        <translation>مشق: %1</translation>
-    </message>
-    <message>
-        <source>Probably lasts %1 to %2 weeks.</source>
-        <translation>شاید %1 سے %2 ہفتے چلے گا۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Probably lasts %1 weeks or longer.</source>
-        <translation>
-            <numerusform>شاید %1 ہفتہ یا زیادہ چلے گا۔</numerusform>
-            <numerusform>شاید %1 ہفتے یا زیادہ چلے گا۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Probably lasts a week or longer.</source>
-        <translation>شاید ایک ہفتہ یا زیادہ چلے گا۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Probably lasts about %1 weeks.</source>
-        <translation>
-            <numerusform>شاید تقریباً %1 ہفتہ چلے گا۔</numerusform>
-            <numerusform>شاید تقریباً %1 ہفتے چلے گا۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Probably lasts about a week.</source>
-        <translation>شاید تقریباً ایک ہفتہ چلے گا۔</translation>
-    </message>
-    <message>
-        <source>Probably lasts less than a week.</source>
-        <translation>شاید ایک ہفتے سے کم چلے گا۔</translation>
-    </message>
-    <message>
-        <source>Probably lasts longer than a year.</source>
-        <translation>شاید ایک سال سے زیادہ چلے گا۔</translation>
-    </message>
-    <message numerus="yes">
-        <source>Probably lasts up to %1 weeks.</source>
-        <translation>
-            <numerusform>شاید %1 ہفتے تک چلے گا۔</numerusform>
-            <numerusform>شاید %1 ہفتوں تک چلے گا۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Quiet</source>
-        <translation>خاموش</translation>
-    </message>
-    <message>
-        <source>Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and get advice.</source>
-        <translation>خاموشی صرف خاموشی بھی ہو سکتی ہے۔ اگر بچہ بیمار لگے یا اسے جگانا غیر معمولی طور پر مشکل ہو تو کھیل چھوڑیں اور مشورہ لیں۔</translation>
-    </message>
-    <message>
-        <source>Resting</source>
-        <translation>آرام میں</translation>
-    </message>
-    <message>
-        <source>Resting. Slow, floppy, or just quiet.</source>
-        <translation>آرام میں۔ آہستہ، ڈھیلی، یا بس چپ۔</translation>
-    </message>
-    <message>
-        <source>Right beside</source>
-        <translation>بالکل پاس</translation>
-    </message>
-    <message>
-        <source>Right beside %1, hand within touch.</source>
-        <translation>%1 کے بالکل پاس، اتنے کہ ہاتھ چھو سکے۔</translation>
-    </message>
-    <message>
-        <source>Rim</source>
-        <translation>کنارہ</translation>
-    </message>
-    <message>
-        <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
-        <translation>آنکھ کو نیم گرم پانی سے نرمی سے دھوئیں، کم از کم 15 منٹ۔</translation>
-    </message>
-    <message>
-        <source>Rubber bands</source>
-        <translation>ربڑ بینڈ</translation>
-    </message>
-    <message>
-        <source>Salty dough can poison dogs and cats: lid on, up high.</source>
-        <translation>نمکین آٹا کتوں اور بلیوں کے لیے زہر ہو سکتا ہے: ڈھکن بند، اونچی جگہ۔</translation>
-    </message>
-    <message>
-        <source>Same one, or %1?</source>
-        <translation>وہی ایک، یا %1؟</translation>
-    </message>
-    <message>
-        <source>Same room</source>
-        <translation>وہی کمرہ</translation>
-    </message>
-    <message>
-        <source>Saturday</source>
-        <translation>ہفتہ</translation>
-    </message>
-    <message>
-        <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
-        <translation>جو دیکھیں وہ کہیں: “تمہاری پتنگ تو بہت کھینچ رہی ہے۔” پھر رکیں۔</translation>
-    </message>
-    <message>
-        <source>Scissors</source>
-        <translation>قینچی</translation>
-    </message>
-    <message>
-        <source>Seen</source>
-        <translation>دیکھ لیا</translation>
-    </message>
-    <message>
-        <source>September</source>
-        <translation>ستمبر</translation>
-    </message>
-    <message>
-        <source>Set it aside.</source>
-        <translation>اسے الگ رکھ دیں۔</translation>
-    </message>
-    <message>
-        <source>Shall we look together: floppy, steady or wiggly? Or just start.</source>
-        <translation>کیا مل کر دیکھیں: ڈھیلی، سیدھی یا مچلتی؟ یا بس شروع کریں۔</translation>
-    </message>
-    <message>
-        <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
-        <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت بند، پھل مٹھی میں۔</translation>
-    </message>
-    <message>
-        <source>Sitting the whole time, never walking with it. One straw, one child.</source>
-        <translation>سارا وقت بیٹھ کر، اس کے ساتھ کبھی نہ چلیں۔ ایک اسٹرا، ایک بچہ۔</translation>
-    </message>
-    <message>
-        <source>Slow pull together. Or four kite breaths: string out, string in.</source>
-        <translation>مل کر آہستہ کھینچیں۔ یا پتنگ کے چار سانس: ڈور باہر، ڈور اندر۔</translation>
-    </message>
-    <message>
-        <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
-        <translation>آہستہ، دونوں طرف۔ رنگ پیلا ہو، چکر آئیں یا جی متلائے تو رکیں۔</translation>
-    </message>
-    <message>
-        <source>Small parts</source>
-        <translation>چھوٹی چیزیں</translation>
-    </message>
-    <message>
-        <source>Small parts: count them out and count them back.</source>
-        <translation>چھوٹی چیزیں: گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Smell</source>
-        <translation>بو</translation>
-    </message>
-    <message>
-        <source>So far %1 went in %2.</source>
-        <translation>اب تک %2 میں کم: %1۔</translation>
-    </message>
-    <message>
-        <source>Some of these practise the same thing.</source>
-        <translation>ان میں کچھ ایک ہی چیز کی مشق ہیں۔</translation>
-    </message>
-    <message>
-        <source>Somebody</source>
-        <translation>کوئی</translation>
-    </message>
-    <message>
-        <source>Somebody at home may have to avoid %1: not with %2.</source>
-        <translation>گھر میں کسی کو شاید اس سے بچنا لازم ہو: %1۔ اس کے ساتھ نہیں: %2۔</translation>
-    </message>
-    <message>
-        <source>Somebody at home may have to avoid milk: not with %1.</source>
-        <translation>گھر میں کسی کو شاید دودھ سے بچنا لازم ہو۔ اس کے ساتھ نہیں: %1۔</translation>
-    </message>
-    <message>
-        <source>Somebody at home must avoid latex, and this uses it.</source>
-        <translation>گھر میں کسی کے لیے لیٹکس سے بچنا لازم ہے، اور اس میں وہ ہے۔</translation>
-    </message>
-    <message>
-        <source>Somebody at home must avoid latex. Out of the house: %1.</source>
-        <translation>گھر میں کسی کے لیے لیٹکس سے بچنا لازم ہے۔ گھر سے باہر: %1۔</translation>
-    </message>
-    <message>
-        <source>Somebody at home must avoid wheat, and this uses it.</source>
-        <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے، اور اس میں وہ ہے۔</translation>
-    </message>
-    <message>
-        <source>Somebody at home must avoid wheat: not with %1.</source>
-        <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے۔ اس کے ساتھ نہیں: %1۔</translation>
-    </message>
-    <message>
-        <source>Somebody here may put things in the mouth: no %1.</source>
-        <translation>شاید یہاں کوئی چیزیں منہ میں ڈالتا ہو: %1 نہیں۔</translation>
-    </message>
-    <message>
-        <source>Somebody under three may be here: no %1.</source>
-        <translation>شاید یہاں کوئی تین سال سے چھوٹا ہو: %1 نہیں۔</translation>
-    </message>
-    <message>
-        <source>Something different this week</source>
-        <translation>اس ہفتے کچھ الگ</translation>
-    </message>
-    <message>
-        <source>Something may be in the mouth, nose, ear or throat</source>
-        <translation>شاید کوئی چیز منہ، ناک، کان یا گلے میں ہے</translation>
-    </message>
-    <message>
-        <source>Something new</source>
-        <translation>کچھ نیا</translation>
-    </message>
-    <message>
-        <source>Something splashed in an eye</source>
-        <translation>آنکھ میں کچھ چلا گیا</translation>
-    </message>
-    <message>
-        <source>Something was swallowed</source>
-        <translation>کچھ نگل لیا</translation>
-    </message>
-    <message>
-        <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
-        <translation>پانی کے پاس رہیں۔ کسی کے بھی اٹھنے سے پہلے خالی کر دیں، اور فرش سکھائیں۔</translation>
-    </message>
-    <message>
-        <source>Stickers</source>
-        <translation>اسٹیکر</translation>
-    </message>
-    <message>
-        <source>Stickers stay out of mouths. Count them back.</source>
-        <translation>اسٹیکر منہ سے دور رہیں۔ گن کر واپس رکھیں۔</translation>
-    </message>
-    <message>
-        <source>Stop the game. Stay near. Games come back later.</source>
-        <translation>کھیل روک دیں۔ پاس رہیں۔ کھیل بعد میں پھر ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>Stop when %1</source>
-        <translation>رک جائیں جب %1</translation>
-    </message>
-    <message>
-        <source>Stopped early</source>
-        <translation>پہلے رک گئے</translation>
-    </message>
-    <message>
-        <source>Straw</source>
-        <translation>اسٹرا</translation>
-    </message>
-    <message>
-        <source>Stretchy band</source>
-        <translation>کھنچنے والی پٹی</translation>
-    </message>
-    <message>
-        <source>Sunday</source>
-        <translation>اتوار</translation>
-    </message>
-    <message>
-        <source>Swollen lips or a rash all over: emergency number too.</source>
-        <translation>ہونٹ سوجے ہوں یا سارے جسم پر دانے ہوں: تب بھی ہنگامی نمبر۔</translation>
-    </message>
-    <message>
-        <source>Take one of the words below off, and more fits.</source>
-        <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>Take these out of the house, then wash hands and wipe the table.</source>
-        <translation>یہ چیزیں گھر سے باہر نکالیں، پھر ہاتھ دھوئیں اور میز پونچھیں۔</translation>
-    </message>
-    <message>
-        <source>Take these out of the house, then wash hands.</source>
-        <translation>یہ چیزیں گھر سے باہر نکالیں، پھر ہاتھ دھوئیں۔</translation>
-    </message>
-    <message>
-        <source>Taken out of the collection.</source>
-        <translation>مجموعے سے نکال دی گئی۔</translation>
-    </message>
-    <message>
-        <source>Taken out of the house</source>
-        <translation>گھر سے باہر نکالا</translation>
-    </message>
-    <message>
-        <source>Thank you for showing me.</source>
-        <translation>دکھانے کا شکریہ۔</translation>
-    </message>
-    <message>
-        <source>That does not fit: %1. Nothing was changed. Put it right, then try again.</source>
-        <translation>یہ ٹھیک نہیں: %1۔ کچھ نہیں بدلا۔ درست کریں، پھر دوبارہ کوشش کریں۔</translation>
-    </message>
-    <message>
-        <source>That is a small number, and other things happen in five minutes too.</source>
-        <translation>یہ چھوٹا عدد ہے، اور پانچ منٹ میں اور باتیں بھی ہوتی ہیں۔</translation>
-    </message>
-    <message>
-        <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
-        <translation>Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
-    </message>
-    <message>
-        <source>The box is %1.</source>
-        <translation>ڈبا %1 ہے۔</translation>
-    </message>
-    <message>
-        <source>The box is not here.</source>
-        <translation>ڈبا یہاں نہیں ہے۔</translation>
-    </message>
-    <message>
-        <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
-        <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
-    </message>
-    <message>
-        <source>The question about allergies is still open, so only a few are offered.</source>
-        <translation>الرجی کا سوال ابھی باقی ہے، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
-    </message>
-    <message>
-        <source>The room</source>
-        <translation>کمرہ</translation>
-    </message>
-    <message>
-        <source>The same %1</source>
-        <translation>وہی %1</translation>
-    </message>
-    <message>
-        <source>The same %1, or %2 in all?</source>
-        <translation>وہی %1، یا کل %2؟</translation>
-    </message>
-    <message>
-        <source>The same for any battery, a small thing you do not know, foam, or a mouthful of salty dough: call now.</source>
-        <translation>کسی بھی بیٹری، ایسی چھوٹی چیز جسے آپ نہیں جانتے، جھاگ، یا منہ بھر نمکین آٹے کے لیے بھی یہی: ابھی فون کریں۔</translation>
-    </message>
-    <message>
-        <source>The same one</source>
-        <translation>وہی ایک</translation>
-    </message>
-    <message>
-        <source>The same ones</source>
-        <translation>وہی</translation>
-    </message>
-    <message>
-        <source>The same ones, or %1 in all?</source>
-        <translation>وہی، یا کل %1؟</translation>
-    </message>
-    <message>
-        <source>The whole box</source>
-        <translation>پورا ڈبا</translation>
-    </message>
-    <message>
-        <source>Then call the poison line.</source>
-        <translation>پھر زہر کی ہیلپ لائن پر فون کریں۔</translation>
-    </message>
-    <message>
-        <source>There are still clouds in the way.</source>
-        <translation>راستے میں اب بھی بادل ہیں۔</translation>
-    </message>
-    <message>
-        <source>There were clouds in the way.</source>
-        <translation>راستے میں بادل تھے۔</translation>
-    </message>
-    <message>
-        <source>Think what the container held: does anyone here react to it?</source>
-        <translation>سوچیں کہ برتن میں پہلے کیا تھا: کیا یہاں کسی کو اس سے ری ایکشن ہوتا ہے؟</translation>
-    </message>
-    <message>
-        <source>This afternoon</source>
-        <translation>آج سہ پہر</translation>
-    </message>
-    <message>
-        <source>This box has no %1.</source>
-        <translation>اس ڈبے میں %1 نہیں ہے۔</translation>
-    </message>
-    <message>
-        <source>This evening</source>
-        <translation>آج شام</translation>
-    </message>
-    <message>
-        <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
-        <translation>یہ فائل خراب ہے یا Lidlark کا ذخیرہ نہیں: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ کوئی اور فائل لیں، یا اپنے کسی ساتھی کے فون سے نقل مانگیں۔</translation>
-    </message>
-    <message>
-        <source>This game has changed since your therapist's yes. Ask your therapist.</source>
-        <translation>آپ کے تھراپسٹ کی ہاں کے بعد یہ کھیل بدل گیا ہے۔ اپنے تھراپسٹ سے پوچھیں۔</translation>
-    </message>
-    <message>
-        <source>This home has no %1.</source>
-        <translation>اس گھر میں %1 نہیں ہے۔</translation>
-    </message>
-    <message>
-        <source>This is a latex-free home now.</source>
-        <translation>یہ گھر اب لیٹکس کے بغیر ہے۔</translation>
-    </message>
-    <message>
-        <source>This is a wheat-free home for play now.</source>
-        <translation>یہ گھر اب کھیل کے لیے گندم کے بغیر ہے۔</translation>
-    </message>
-    <message>
-        <source>This morning</source>
-        <translation>آج صبح</translation>
-    </message>
-    <message>
-        <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
-        <translation>اس فون کی گھڑی %1 %2 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
-    </message>
-    <message>
-        <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
-        <translation>اس فون کی گھڑی %1 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
-    </message>
-    <message>
-        <source>Thursday</source>
-        <translation>جمعرات</translation>
-    </message>
-    <message>
-        <source>Today</source>
-        <translation>آج</translation>
-    </message>
-    <message>
-        <source>Today is its last day.</source>
-        <translation>آج اس کا آخری دن ہے۔</translation>
-    </message>
-    <message>
-        <source>Too old, or dried out: %1.</source>
-        <translation>بہت پرانا، یا سوکھا ہوا: %1۔</translation>
-    </message>
-    <message>
-        <source>Touch</source>
-        <translation>چھونا</translation>
-    </message>
-    <message>
-        <source>Towards steady: %1.</source>
-        <translation>سیدھی اڑان کی طرف: %1۔</translation>
-    </message>
-    <message>
-        <source>Trouble breathing, drooling or pain: call the emergency number.</source>
-        <translation>سانس میں تکلیف، رال بہنا یا درد: ہنگامی نمبر پر فون کریں۔</translation>
-    </message>
-    <message>
-        <source>Trouble breathing, swelling or rash</source>
-        <translation>سانس میں تکلیف، سوجن یا دانے</translation>
-    </message>
-    <message>
-        <source>Trouble breathing, swelling, fainting: emergency number now.</source>
-        <translation>سانس میں تکلیف، سوجن، بے ہوشی: ابھی ہنگامی نمبر۔</translation>
-    </message>
-    <message>
-        <source>Tuesday</source>
-        <translation>منگل</translation>
-    </message>
-    <message>
-        <source>Tugging and whirling</source>
-        <translation>کھینچتی اور گھومتی</translation>
-    </message>
-    <message>
-        <source>Tugging and whirling. Wiggly, fizzy, fast.</source>
-        <translation>کھینچتی اور گھومتی۔ مچلتی، جوشیلی، تیز۔</translation>
-    </message>
-    <message>
-        <source>Turning</source>
-        <translation>گھومنا</translation>
-    </message>
-    <message>
-        <source>Two notes of one play, about %1.</source>
-        <translation>ایک ہی کھیل کے دو اندراج: %1۔</translation>
-    </message>
-    <message>
-        <source>Us</source>
-        <translation>ہم</translation>
-    </message>
-    <message>
-        <source>Use it up by tomorrow.</source>
-        <translation>کل تک استعمال کر لیں۔</translation>
-    </message>
-    <message>
-        <source>Use some of it soon</source>
-        <translation>اس میں سے کچھ جلد استعمال کریں</translation>
-    </message>
-    <message>
-        <source>Use the dough soon</source>
-        <translation>آٹا جلد استعمال کریں</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—8 سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—Small parts. Not for children under 3 yrs.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—چھوٹی چیزیں۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—This toy is a marble. Not for children under 3 yrs.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—This toy is a small ball. Not for children under 3 yrs.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—Toy contains a marble. Not for children under 3 yrs.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>WARNING: CHOKING HAZARD—Toy contains a small ball. Not for children under 3 yrs.</source>
-        <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
-    </message>
-    <message>
-        <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
-        <translation>خبردار۔ آٹھ سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
-    </message>
-    <message>
-        <source>Warning! Not suitable for children under three years. Marble.</source>
-        <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ کنچا۔</translation>
-    </message>
-    <message>
-        <source>Warning! Not suitable for children under three years. Small ball.</source>
-        <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ چھوٹی گیند۔</translation>
-    </message>
-    <message>
-        <source>Warning! Not suitable for children under three years. Small parts.</source>
-        <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ چھوٹی چیزیں۔</translation>
-    </message>
-    <message>
-        <source>Was that before the count, or after?</source>
-        <translation>وہ گنتی سے پہلے تھا، یا بعد میں؟</translation>
-    </message>
-    <message>
-        <source>Wash it with soap and water, and rinse it.</source>
-        <translation>اسے صابن اور پانی سے دھوئیں، اور کھنگالیں۔</translation>
-    </message>
-    <message>
-        <source>Water</source>
-        <translation>پانی</translation>
-    </message>
-    <message>
-        <source>Water needs an adult right beside. Say so under &quot;Who is here&quot;.</source>
-        <translation>پانی کے لیے ایک بڑا بالکل پاس چاہیے۔ “یہاں کون ہے” میں بتائیں۔</translation>
-    </message>
-    <message>
-        <source>Wednesday</source>
-        <translation>بدھ</translation>
-    </message>
-    <message>
-        <source>What is your kite doing now?</source>
-        <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
-    </message>
-    <message>
-        <source>What is your kite doing?</source>
-        <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
-    </message>
-    <message>
-        <source>Wheat</source>
-        <translation>گندم</translation>
-    </message>
-    <message>
-        <source>Wheat in the dough. Wash hands and wipe the table after.</source>
-        <translation>آٹے میں گندم ہے۔ بعد میں ہاتھ دھوئیں اور میز پونچھیں۔</translation>
-    </message>
-    <message>
-        <source>Which count was the last?</source>
-        <translation>آخری گنتی کون سی تھی؟</translation>
-    </message>
-    <message>
-        <source>Which is right?</source>
-        <translation>کون سا ٹھیک ہے؟</translation>
-    </message>
-    <message>
-        <source>With a few minutes more, more fits.</source>
-        <translation>چند منٹ زیادہ ہوں تو اور مناسب ہوں گے۔</translation>
-    </message>
-    <message>
-        <source>Within arm's reach of %1.</source>
-        <translation>%1 سے بازو کی پہنچ میں۔</translation>
-    </message>
-    <message>
-        <source>Written with care, not yet checked by a clinician.</source>
-        <translation>احتیاط سے لکھا گیا، ابھی کسی طبی ماہر نے نہیں جانچا۔</translation>
-    </message>
-    <message>
-        <source>Written with care, not yet checked by a clinician. Follow your local rules and your therapist.</source>
-        <translation>احتیاط سے لکھا گیا، ابھی کسی طبی ماہر نے نہیں جانچا۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
-    </message>
-    <message>
-        <source>Yesterday</source>
-        <translation>گزشتہ کل</translation>
-    </message>
-    <message>
-        <source>Your kite was in the bag.</source>
-        <translation>تمہاری پتنگ تھیلے میں تھی۔</translation>
-    </message>
-    <message>
-        <source>Your kite was resting.</source>
-        <translation>تمہاری پتنگ آرام میں تھی۔</translation>
-    </message>
-    <message>
-        <source>Your kite was steady.</source>
-        <translation>تمہاری پتنگ سیدھی اڑ رہی تھی۔</translation>
-    </message>
-    <message>
-        <source>Your kite was tugging.</source>
-        <translation>تمہاری پتنگ کھینچ رہی تھی۔</translation>
-    </message>
-    <message>
-        <source>Your own breath out, slowly. Shoulders down. Sit lower than your child.</source>
-        <translation>اپنا سانس آہستہ باہر۔ کندھے نیچے۔ بچے سے نیچے بیٹھیں۔</translation>
-    </message>
-    <message>
-        <source>Your therapist shows only what a clinician has checked.</source>
-        <translation>آپ کے تھراپسٹ صرف وہ دکھاتے ہیں جو کسی طبی ماہر نے جانچا ہو۔</translation>
-    </message>
-    <message>
-        <source>a box for %1</source>
-        <translation>%1 کے لیے ڈبا</translation>
-    </message>
-    <message>
-        <source>a counting in of %1</source>
-        <translation>%1 کو گن کر شامل کرنا</translation>
-    </message>
-    <message>
-        <source>a request for %1</source>
-        <translation>%1 کی درخواست</translation>
-    </message>
-    <message>
-        <source>a stretchy band</source>
-        <translation>کھنچنے والی پٹی</translation>
-    </message>
-    <message>
-        <source>all back</source>
-        <translation>سب واپس</translation>
-    </message>
-    <message>
-        <source>an activity</source>
-        <translation>کوئی سرگرمی</translation>
-    </message>
-    <message>
-        <source>another activity</source>
-        <translation>کوئی اور سرگرمی</translation>
-    </message>
-    <message>
-        <source>any %1 in this box</source>
-        <translation>اس ڈبے میں کوئی %1</translation>
-    </message>
-    <message>
-        <source>balloons</source>
-        <translation>غبارے</translation>
-    </message>
-    <message>
-        <source>broken</source>
-        <translation>ٹوٹا ہوا</translation>
-    </message>
-    <message>
-        <source>cloth near faces</source>
-        <translation>چہرے کے پاس کپڑا</translation>
-    </message>
-    <message>
-        <source>coins</source>
-        <translation>سکے</translation>
-    </message>
-    <message>
-        <source>comfy and ready</source>
-        <translation>آرام سے اور تیار</translation>
-    </message>
-    <message>
-        <source>cords</source>
-        <translation>ڈوریاں</translation>
-    </message>
-    <message>
-        <source>day: before it came into the box</source>
-        <translation>دن: ڈبے میں آنے سے پہلے کا</translation>
-    </message>
-    <message>
-        <source>day: more than 31 days ago</source>
-        <translation>دن: 31 دن سے پہلے کا</translation>
-    </message>
-    <message>
-        <source>day: today to a week ahead</source>
-        <translation>دن: آج سے ایک ہفتہ آگے تک</translation>
-    </message>
-    <message>
-        <source>days: 1 to 365</source>
-        <translation>دن: 1 سے 365</translation>
-    </message>
-    <message>
-        <source>doing it together</source>
-        <translation>مل کر کرنا</translation>
-    </message>
-    <message>
-        <source>dough</source>
-        <translation>آٹا</translation>
-    </message>
-    <message>
-        <source>dried out</source>
-        <translation>سوکھا ہوا</translation>
-    </message>
-    <message>
-        <source>eyes guiding hands</source>
-        <translation>آنکھیں ہاتھوں کو راہ دکھائیں</translation>
-    </message>
-    <message>
-        <source>feeling push and pull in muscles</source>
-        <translation>پٹھوں میں دھکا اور کھنچاؤ محسوس کرنا</translation>
-    </message>
-    <message>
-        <source>finger-and-thumb pick-up</source>
-        <translation>انگلی اور انگوٹھے سے اٹھانا</translation>
-    </message>
-    <message>
-        <source>foam</source>
-        <translation>جھاگ</translation>
-    </message>
-    <message>
-        <source>foil</source>
-        <translation>فوائل</translation>
-    </message>
-    <message>
-        <source>food boxes</source>
-        <translation>کھانے کے برتن</translation>
-    </message>
-    <message>
-        <source>forks</source>
-        <translation>کانٹے</translation>
-    </message>
-    <message>
-        <source>found: nothing named</source>
-        <translation>ملا: کسی کا نام نہیں</translation>
-    </message>
-    <message>
-        <source>grading: only the therapist pins one</source>
-        <translation>درجہ: صرف تھراپسٹ مقرر کرتا ہے</translation>
-    </message>
-    <message>
-        <source>holding on to an idea</source>
-        <translation>بات ذہن میں رکھنا</translation>
-    </message>
-    <message>
-        <source>home without wheat</source>
-        <translation>گندم کے بغیر گھر</translation>
-    </message>
-    <message>
-        <source>keeping a beat</source>
-        <translation>تال رکھنا</translation>
-    </message>
-    <message>
-        <source>kind: an adult, but born less than 18 years ago</source>
-        <translation>قسم: بڑا، مگر 18 سال سے کم پہلے پیدا ہوا</translation>
-    </message>
-    <message>
-        <source>knowing where my body is</source>
-        <translation>اپنا جسم کہاں ہے، یہ جاننا</translation>
-    </message>
-    <message>
-        <source>latex</source>
-        <translation>لیٹکس</translation>
-    </message>
-    <message>
-        <source>latex-free home</source>
-        <translation>لیٹکس کے بغیر گھر</translation>
-    </message>
-    <message>
-        <source>learning by touch</source>
-        <translation>چھو کر سیکھنا</translation>
-    </message>
-    <message>
-        <source>lifting</source>
-        <translation>چیزیں اٹھانا</translation>
-    </message>
-    <message>
-        <source>lost</source>
-        <translation>گم</translation>
-    </message>
-    <message>
-        <source>mouth and breath play</source>
-        <translation>منہ اور سانس کا کھیل</translation>
-    </message>
-    <message>
-        <source>mouths: pica stands as yes; say no to that first</source>
-        <translation>منہ: پائیکا ہو تو “ہاں” ہی رہتا ہے؛ پہلے اسے “نہیں” کریں</translation>
-    </message>
-    <message>
-        <source>movement and balance sense</source>
-        <translation>حرکت اور توازن کی حس</translation>
-    </message>
-    <message>
-        <source>moving about</source>
-        <translation>چلنا پھرنا</translation>
-    </message>
-    <message>
-        <source>moving things inside one hand</source>
-        <translation>ایک ہاتھ کے اندر چیزیں سرکانا</translation>
-    </message>
-    <message>
-        <source>no date</source>
-        <translation>کوئی تاریخ نہیں</translation>
-    </message>
-    <message>
-        <source>no name</source>
-        <translation>بے نام</translation>
-    </message>
-    <message>
-        <source>noise</source>
-        <translation>شور</translation>
-    </message>
-    <message>
-        <source>not too hard, not too soft</source>
-        <translation>نہ بہت زور سے، نہ بہت نرم</translation>
-    </message>
-    <message>
-        <source>noticing and matching by eye</source>
-        <translation>آنکھ سے دیکھنا اور ملانا</translation>
-    </message>
-    <message>
-        <source>on %1</source>
-        <translation>%1 کو</translation>
-    </message>
-    <message>
-        <source>on Friday</source>
-        <translation>جمعے کو</translation>
-    </message>
-    <message>
-        <source>on Friday afternoon</source>
-        <translation>جمعے کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Friday evening</source>
-        <translation>جمعے کی شام</translation>
-    </message>
-    <message>
-        <source>on Friday morning</source>
-        <translation>جمعے کی صبح</translation>
-    </message>
-    <message>
-        <source>on Monday</source>
-        <translation>پیر کو</translation>
-    </message>
-    <message>
-        <source>on Monday afternoon</source>
-        <translation>پیر کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Monday evening</source>
-        <translation>پیر کی شام</translation>
-    </message>
-    <message>
-        <source>on Monday morning</source>
-        <translation>پیر کی صبح</translation>
-    </message>
-    <message>
-        <source>on Saturday</source>
-        <translation>ہفتے کو</translation>
-    </message>
-    <message>
-        <source>on Saturday afternoon</source>
-        <translation>ہفتے کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Saturday evening</source>
-        <translation>ہفتے کی شام</translation>
-    </message>
-    <message>
-        <source>on Saturday morning</source>
-        <translation>ہفتے کی صبح</translation>
-    </message>
-    <message>
-        <source>on Sunday</source>
-        <translation>اتوار کو</translation>
-    </message>
-    <message>
-        <source>on Sunday afternoon</source>
-        <translation>اتوار کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Sunday evening</source>
-        <translation>اتوار کی شام</translation>
-    </message>
-    <message>
-        <source>on Sunday morning</source>
-        <translation>اتوار کی صبح</translation>
-    </message>
-    <message>
-        <source>on Thursday</source>
-        <translation>جمعرات کو</translation>
-    </message>
-    <message>
-        <source>on Thursday afternoon</source>
-        <translation>جمعرات کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Thursday evening</source>
-        <translation>جمعرات کی شام</translation>
-    </message>
-    <message>
-        <source>on Thursday morning</source>
-        <translation>جمعرات کی صبح</translation>
-    </message>
-    <message>
-        <source>on Tuesday</source>
-        <translation>منگل کو</translation>
-    </message>
-    <message>
-        <source>on Tuesday afternoon</source>
-        <translation>منگل کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Tuesday evening</source>
-        <translation>منگل کی شام</translation>
-    </message>
-    <message>
-        <source>on Tuesday morning</source>
-        <translation>منگل کی صبح</translation>
-    </message>
-    <message>
-        <source>on Wednesday</source>
-        <translation>بدھ کو</translation>
-    </message>
-    <message>
-        <source>on Wednesday afternoon</source>
-        <translation>بدھ کی سہ پہر</translation>
-    </message>
-    <message>
-        <source>on Wednesday evening</source>
-        <translation>بدھ کی شام</translation>
-    </message>
-    <message>
-        <source>on Wednesday morning</source>
-        <translation>بدھ کی صبح</translation>
-    </message>
-    <message>
-        <source>one finger at a time</source>
-        <translation>ایک وقت میں ایک انگلی</translation>
-    </message>
-    <message>
-        <source>paper</source>
-        <translation>کاغذ</translation>
-    </message>
-    <message>
-        <source>pegs</source>
-        <translation>کلپ</translation>
-    </message>
-    <message>
-        <source>puffing games</source>
-        <translation>پھونک کے کھیل</translation>
-    </message>
-    <message>
-        <source>reaching across the middle</source>
-        <translation>بیچ کے پار پہنچنا</translation>
-    </message>
-    <message>
-        <source>rubber bands</source>
-        <translation>ربڑ بینڈ</translation>
-    </message>
-    <message>
-        <source>salty dough</source>
-        <translation>نمکین آٹا</translation>
-    </message>
-    <message>
-        <source>scissors</source>
-        <translation>قینچی</translation>
-    </message>
-    <message>
-        <source>slow, floppy, or just quiet</source>
-        <translation>آہستہ، ڈھیلی، یا بس چپ</translation>
-    </message>
-    <message>
-        <source>small parts</source>
-        <translation>چھوٹی چیزیں</translation>
-    </message>
-    <message>
-        <source>something</source>
-        <translation>کچھ</translation>
-    </message>
-    <message>
-        <source>steady body</source>
-        <translation>جما ہوا جسم</translation>
-    </message>
-    <message>
-        <source>stickers</source>
-        <translation>اسٹیکر</translation>
-    </message>
-    <message>
-        <source>still in use</source>
-        <translation>ابھی استعمال میں</translation>
-    </message>
-    <message>
-        <source>straws</source>
-        <translation>اسٹرا</translation>
-    </message>
-    <message>
-        <source>strong hands</source>
-        <translation>مضبوط ہاتھ</translation>
-    </message>
-    <message>
-        <source>strong smells</source>
-        <translation>تیز بو</translation>
-    </message>
-    <message>
-        <source>that day</source>
-        <translation>وہ دن</translation>
-    </message>
-    <message>
-        <source>that's fine</source>
-        <translation>یہ بھی ٹھیک ہے</translation>
-    </message>
-    <message>
-        <source>the activity %1</source>
-        <translation>سرگرمی %1</translation>
-    </message>
-    <message>
-        <source>the box of this play</source>
-        <translation>اس کھیل کا ڈبا</translation>
-    </message>
-    <message>
-        <source>things for one child only</source>
-        <translation>صرف ایک بچے کی چیزیں</translation>
-    </message>
-    <message>
-        <source>this</source>
-        <translation>یہ</translation>
-    </message>
-    <message>
-        <source>this afternoon</source>
-        <translation>آج سہ پہر</translation>
-    </message>
-    <message>
-        <source>this evening</source>
-        <translation>آج شام</translation>
-    </message>
-    <message>
-        <source>this morning</source>
-        <translation>آج صبح</translation>
-    </message>
-    <message>
-        <source>this piece of %1</source>
-        <translation>%1 کا یہ ٹکڑا</translation>
-    </message>
-    <message>
-        <source>this play</source>
-        <translation>یہ کھیل</translation>
-    </message>
-    <message>
-        <source>this question</source>
-        <translation>یہ سوال</translation>
-    </message>
-    <message>
-        <source>this week</source>
-        <translation>اس ہفتے</translation>
-    </message>
-    <message>
-        <source>three-finger hold for drawing tools</source>
-        <translation>لکھنے کی چیز تین انگلیوں سے پکڑنا</translation>
-    </message>
-    <message>
-        <source>tin rims</source>
-        <translation>ٹین کے کنارے</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>آج</translation>
-    </message>
-    <message>
-        <source>tomorrow</source>
-        <translation>آنے والا کل</translation>
-    </message>
-    <message>
-        <source>touch</source>
-        <translation>چھونا</translation>
-    </message>
-    <message>
-        <source>turning</source>
-        <translation>گھومنا</translation>
-    </message>
-    <message>
-        <source>two hands working as a team</source>
-        <translation>دو ہاتھ مل کر کام کریں</translation>
-    </message>
-    <message>
-        <source>used up</source>
-        <translation>ختم</translation>
-    </message>
-    <message>
-        <source>using a tool</source>
-        <translation>اوزار چلانا</translation>
-    </message>
-    <message>
-        <source>water</source>
-        <translation>پانی</translation>
-    </message>
-    <message>
-        <source>week: only this home's own phones plan it</source>
-        <translation>ہفتہ: صرف اسی گھر کے فون منصوبہ بناتے ہیں</translation>
-    </message>
-    <message>
-        <source>what was asked for</source>
-        <translation>جو مانگا گیا</translation>
-    </message>
-    <message>
-        <source>what was typed</source>
-        <translation>جو لکھا گیا</translation>
-    </message>
-    <message>
-        <source>wheat</source>
-        <translation>گندم</translation>
-    </message>
-    <message>
-        <source>wiggly, fizzy, fast</source>
-        <translation>مچلتی، جوشیلی، تیز</translation>
-    </message>
-    <message>
-        <source>working out a new movement</source>
-        <translation>نئی حرکت سوچ کر کرنا</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>گزشتہ کل</translation>
-    </message>
-    <message>
-        <source>yesterday afternoon</source>
-        <translation>کل سہ پہر</translation>
-    </message>
-    <message>
-        <source>yesterday evening</source>
-        <translation>کل شام</translation>
-    </message>
-    <message>
-        <source>yesterday morning</source>
-        <translation>کل صبح</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::BoxViewModel</name>
-    <message>
-        <source>%1, says %2, %3</source>
-        <translation>%1، %2 کے مطابق، %3</translation>
-    </message>
-    <message>
-        <source>%1. Or: %2</source>
-        <translation>%1۔ یا: %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n asked for.</source>
-        <translation>
-            <numerusform>%n مانگا گیا۔</numerusform>
-            <numerusform>%n مانگے گئے۔</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n running low.</source>
-        <translation>
-            <numerusform>%n کم ہو رہا ہے۔</numerusform>
-            <numerusform>%n کم ہو رہے ہیں۔</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Lid list R%1</source>
-        <translation>ڈھکن کی فہرست R%1</translation>
-    </message>
-    <message>
-        <source>Nobody has said where it is</source>
-        <translation>کسی نے نہیں بتایا کہ کہاں ہے</translation>
-    </message>
-    <message>
-        <source>Nothing asked for, nothing low.</source>
-        <translation>کچھ نہیں مانگا، کچھ کم نہیں۔</translation>
-    </message>
-    <message>
-        <source>asked for</source>
-        <translation>مانگا گیا</translation>
-    </message>
-    <message>
-        <source>at %1</source>
-        <translation>%1 پر</translation>
-    </message>
-    <message>
-        <source>at home</source>
-        <translation>گھر پر</translation>
-    </message>
-    <message>
-        <source>take out</source>
-        <translation>باہر نکالیں</translation>
-    </message>
-    <message>
-        <source>taken out</source>
-        <translation>باہر نکالا</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::CountViewModel</name>
-    <message>
-        <source>%1 on the lid list</source>
-        <translation>ڈھکن کی فہرست میں %1</translation>
-    </message>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1۔ %2</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::EverythingViewModel</name>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1۔ %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n minute(s)</source>
-        <translation>
-            <numerusform>%n منٹ</numerusform>
-            <numerusform>%n منٹ</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::FloorViewModel</name>
-    <message>
-        <source>Every piece found</source>
-        <translation>ہر ٹکڑا مل گیا</translation>
-    </message>
-    <message>
-        <source>Found it</source>
-        <translation>مل گیا</translation>
-    </message>
-    <message>
-        <source>Look for every bit.</source>
-        <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::HomeSheetViewModel</name>
-    <message numerus="yes">
-        <source>%1, %n month(s)</source>
-        <translation>
-            <numerusform>%1، %n مہینہ</numerusform>
-            <numerusform>%1، %n مہینے</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n year(s)</source>
-        <translation>
-            <numerusform>%1، %n سال</numerusform>
-            <numerusform>%1، %n سال</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1, age not said: counts as under three</source>
-        <translation>%1، عمر نہیں بتائی: تین سال سے کم گنی جاتی ہے</translation>
-    </message>
-    <message>
-        <source>%1, grown-up</source>
-        <translation>%1، بڑے</translation>
-    </message>
-    <message>
-        <source>Somebody else has said otherwise; the careful answer stands until they change theirs.</source>
-        <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::ItemViewModel</name>
-    <message>
-        <source>%1 in the box</source>
-        <translation>ڈبے میں %1</translation>
-    </message>
-    <message>
-        <source>%1 on the lid list.</source>
-        <translation>ڈھکن کی فہرست میں %1۔</translation>
-    </message>
-    <message>
-        <source>None in the box</source>
-        <translation>ڈبے میں کوئی نہیں</translation>
-    </message>
-    <message>
-        <source>The numbers do not fit. A count will tell.</source>
-        <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::KiteCardFile</name>
-    <message>
-        <source>Kite card</source>
-        <translation>پتنگ کا کارڈ</translation>
-    </message>
-    <message>
-        <source>Saved as &quot;%1&quot; in %2.</source>
-        <translation>“%1” کے نام سے %2 میں محفوظ۔</translation>
-    </message>
-    <message>
-        <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
-        <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::NotebookViewModel</name>
-    <message>
-        <source>Agreed %1. We look again %2.</source>
-        <translation>%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::PieceViewModel</name>
-    <message>
-        <source>3 days ago</source>
-        <translation>3 دن پہلے</translation>
-    </message>
-    <message>
-        <source>a month</source>
-        <translation>ایک مہینہ</translation>
-    </message>
-    <message>
-        <source>a week</source>
-        <translation>ایک ہفتہ</translation>
-    </message>
-    <message>
-        <source>a week ago</source>
-        <translation>ایک ہفتہ پہلے</translation>
-    </message>
-    <message>
-        <source>no limit of ours</source>
-        <translation>ہماری کوئی حد نہیں</translation>
-    </message>
-    <message>
-        <source>not opened</source>
-        <translation>کھولا نہیں</translation>
-    </message>
-    <message>
-        <source>today</source>
-        <translation>آج</translation>
-    </message>
-    <message>
-        <source>two weeks</source>
-        <translation>دو ہفتے</translation>
-    </message>
-    <message>
-        <source>yesterday</source>
-        <translation>گزشتہ کل</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::PlayViewModel</name>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>As you played it last.</source>
-        <translation>جیسے آپ نے پچھلی بار کھیلا۔</translation>
-    </message>
-    <message>
-        <source>Low vision</source>
-        <translation>کم نظر</translation>
-    </message>
-    <message>
-        <source>One hand</source>
-        <translation>ایک ہاتھ</translation>
-    </message>
-    <message>
-        <source>Seated</source>
-        <translation>بیٹھ کر</translation>
-    </message>
-    <message>
-        <source>This way it stands first next time.</source>
-        <translation>اگلی بار یہی طریقہ پہلے آئے گا۔</translation>
-    </message>
-    <message>
-        <source>Tires fast</source>
-        <translation>جلدی تھکن</translation>
-    </message>
-    <message>
-        <source>Without speech</source>
-        <translation>بغیر بولے</translation>
-    </message>
-    <message>
-        <source>Your therapist asks for it as written.</source>
-        <translation>آپ کے تھراپسٹ اسے جیسا لکھا ہے ویسا چاہتے ہیں۔</translation>
-    </message>
-    <message>
-        <source>Your therapist asks for it this way.</source>
-        <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::PutBackViewModel</name>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%2 میں سے %1</translation>
-    </message>
-    <message>
-        <source>none to come</source>
-        <translation>آنے کو کوئی نہیں</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::QuestionViewModel</name>
-    <message>
-        <source>About %1</source>
-        <translation>%1 کے بارے میں</translation>
-    </message>
-    <message>
-        <source>From tomorrow anybody may answer.</source>
-        <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::RequestViewModel</name>
-    <message>
-        <source>%1 in the box, %2 on the lid list.</source>
-        <translation>ڈبے میں %1، ڈھکن کی فہرست میں %2۔</translation>
-    </message>
-    <message>
-        <source>Asked for</source>
-        <translation>مانگا گیا</translation>
-    </message>
-    <message>
-        <source>Running low</source>
-        <translation>کم ہو رہا ہے</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::RoomViewModel</name>
-    <message>
-        <source>puts things in the mouth</source>
-        <translation>چیزیں منہ میں جاتی ہیں</translation>
-    </message>
-    <message>
-        <source>under three</source>
-        <translation>تین سال سے کم</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::TakeOutViewModel</name>
-    <message>
-        <source>Taken out, says %1, %2.</source>
-        <translation>باہر نکالا، %1 کے مطابق، %2۔</translation>
-    </message>
-    <message>
-        <source>These stay</source>
-        <translation>یہ رہتے ہیں</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::TodayViewModel</name>
-    <message>
-        <source>%1 showed us earlier</source>
-        <translation>%1 نے پہلے دکھایا</translation>
-    </message>
-    <message>
-        <source>%1 showed us just now</source>
-        <translation>%1 نے ابھی دکھایا</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1، %2</translation>
-    </message>
-    <message>
-        <source>Kept for today</source>
-        <translation>آج کے لیے رکھا</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::WeekViewModel</name>
-    <message>
-        <source>%1. %2</source>
-        <translation>%1۔ %2</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n minute(s)</source>
-        <translation>
-            <numerusform>%n منٹ</numerusform>
-            <numerusform>%n منٹ</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>A good week. The very best one could be %1 in a hundred better.</source>
-        <translation>اچھا ہفتہ ہے۔ سب سے اچھا ہفتہ سو میں %1 بہتر ہو سکتا ہے۔</translation>
-    </message>
-    <message>
-        <source>It does not fit who is here just now. See Everything for the reason.</source>
-        <translation>اس وقت جو یہاں ہیں ان کے ساتھ یہ مناسب نہیں۔ وجہ “سب کچھ” میں دیکھیں۔</translation>
-    </message>
-    <message>
-        <source>Left free</source>
-        <translation>خالی چھوڑا</translation>
-    </message>
-    <message>
-        <source>Nothing left to plan</source>
-        <translation>منصوبے کو کچھ باقی نہیں</translation>
-    </message>
-    <message>
-        <source>Played</source>
-        <translation>کھیلا گیا</translation>
-    </message>
-    <message>
-        <source>That was all there is for this day. It begins again.</source>
-        <translation>اس دن کے لیے بس یہی تھا۔ پھر شروع سے آتا ہے۔</translation>
-    </message>
-    <message>
-        <source>Today</source>
-        <translation>آج</translation>
-    </message>
-    <message>
-        <source>Tomorrow</source>
-        <translation>آنے والا کل</translation>
-    </message>
-</context>
-<context>
-    <name>lidlark::mobile::WelcomeViewModel</name>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1، %2</translation>
-    </message>
-    <message>
-        <source>%1. Puts things in the mouth</source>
-        <translation>%1۔ چیزیں منہ میں جاتی ہیں</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n year(s)</source>
-        <translation>
-            <numerusform>%n سال</numerusform>
-            <numerusform>%n سال</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Give the child a name, or a letter.</source>
-        <translation>بچے کو ایک نام دیں، یا ایک حرف۔</translation>
-    </message>
-    <message>
-        <source>age not said</source>
-        <translation>عمر نہیں بتائی</translation>
-    </message>
-    <message>
-        <source>under one</source>
-        <translation>ایک سال سے کم</translation>
-    </message>
-</context>
+    <context>
+        <name>AgeKeys</name>
+        <message>
+            <source>%1 or more</source>
+            <translation>%1 یا زیادہ</translation>
+        </message>
+        <message>
+            <source>%1: age in years</source>
+            <translation>%1: عمر سالوں میں</translation>
+        </message>
+        <message>
+            <source>under 1</source>
+            <translation>1 سے کم</translation>
+        </message>
+    </context>
+    <context>
+        <name>AppScreens</name>
+        <message>
+            <source>Back to today</source>
+            <translation>واپس آج پر</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>ہٹا دیں</translation>
+        </message>
+        <message>
+            <source>This page could not be opened. Nothing was changed.</source>
+            <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>AvoidQuestion</name>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Don't know</source>
+            <translation>پتا نہیں</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>نہیں</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>ہاں</translation>
+        </message>
+    </context>
+    <context>
+        <name>AwayPage</name>
+        <message>
+            <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
+            <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>BeforeAndNow</name>
+        <message>
+            <source>adult: hold</source>
+            <translation>بڑے: دبائے رکھیں</translation>
+        </message>
+        <message>
+            <source>before</source>
+            <translation>پہلے</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>اب</translation>
+        </message>
+    </context>
+    <context>
+        <name>BoxScreen</name>
+        <message>
+            <source>%1's box</source>
+            <translation>%1 کا ڈبا</translation>
+        </message>
+        <message>
+            <source>Box is here</source>
+            <translation>ڈبا یہاں ہے</translation>
+        </message>
+        <message>
+            <source>Count it all</source>
+            <translation>سب گنیں</translation>
+        </message>
+        <message>
+            <source>Count it all together</source>
+            <translation>سب مل کر گنیں</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>یہاں نہیں</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation>آج لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Nothing on the lid list</source>
+            <translation>ڈھکن کی فہرست میں کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Play needs nothing from the box, then. Count again when something has come.</source>
+            <translation>تو پھر کھیل میں ڈبے کی کوئی چیز نہیں چاہیے۔ کچھ آئے تو دوبارہ گنیں۔</translation>
+        </message>
+        <message>
+            <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
+            <translation>اس فون پر بتایا گیا: یہاں نہیں۔ صرف وہ کھیل دکھائے جاتے ہیں جنہیں ڈبے سے کچھ نہیں چاہیے۔</translation>
+        </message>
+        <message>
+            <source>The last count was a month ago.</source>
+            <translation>آخری گنتی ایک مہینہ پہلے ہوئی تھی۔</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>دوبارہ کوشش</translation>
+        </message>
+        <message>
+            <source>What to ask for</source>
+            <translation>کیا مانگنا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>BurstScreen</name>
+        <message>
+            <source>All pieces found</source>
+            <translation>سب ٹکڑے مل گئے</translation>
+        </message>
+        <message>
+            <source>Can't find a piece</source>
+            <translation>ایک ٹکڑا نہیں مل رہا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChildPage</name>
+        <message>
+            <source>How many years old?</source>
+            <translation>عمر کتنے سال؟</translation>
+        </message>
+        <message>
+            <source>No surname, no birth date. Everything stays on this phone.</source>
+            <translation>نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Whose box is it? A first name or a letter</source>
+            <translation>ڈبا کس کا ہے؟ پہلا نام یا ایک حرف</translation>
+        </message>
+        <message>
+            <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.</source>
+            <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChildSwitch</name>
+        <message>
+            <source>%1's box</source>
+            <translation>%1 کا ڈبا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ChooseScreen</name>
+        <message>
+            <source>Read aloud</source>
+            <translation>پڑھ کر سنائیں</translation>
+        </message>
+        <message>
+            <source>You choose. We play together.</source>
+            <translation>تم چنو۔ مل کر کھیلیں گے۔</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>بڑے: دبائے رکھیں</translation>
+        </message>
+        <message>
+            <source>adult: hold to begin</source>
+            <translation>بڑے: شروع کرنے کو دبائے رکھیں</translation>
+        </message>
+        <message>
+            <source>hold</source>
+            <translation>دبائے رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountOne</name>
+        <message>
+            <source>All %1 here</source>
+            <translation>سب %1 یہاں</translation>
+        </message>
+        <message>
+            <source>It is here</source>
+            <translation>یہاں ہے</translation>
+        </message>
+        <message>
+            <source>None here</source>
+            <translation>یہاں کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>One more: %1, %2 counted</source>
+            <translation>ایک اور: %1، %2 گنے گئے</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountResult</name>
+        <message>
+            <source>All as expected</source>
+            <translation>سب پورا ہے</translation>
+        </message>
+        <message>
+            <source>The count holds from now on, on every phone that shares the box.</source>
+            <translation>یہ گنتی اب سے ہر اس فون پر چلتی ہے جس کا ڈبا یہی ہے۔</translation>
+        </message>
+        <message>
+            <source>What differs</source>
+            <translation>کیا مختلف ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>CountScreen</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%2 میں سے %1</translation>
+        </message>
+        <message>
+            <source>Back to the box</source>
+            <translation>واپس ڈبے پر</translation>
+        </message>
+        <message>
+            <source>Count it all</source>
+            <translation>سب گنیں</translation>
+        </message>
+        <message>
+            <source>Count it first</source>
+            <translation>پہلے گنیں</translation>
+        </message>
+        <message>
+            <source>Count together what lies in the box now, and look each one over. What is missing is only missing.</source>
+            <translation>ڈبے میں اس وقت جو ہے مل کر گنیں، اور ہر چیز دیکھیں۔ جو نہیں ہے وہ بس نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>Counted</source>
+            <translation>گنا گیا</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>اگلا</translation>
+        </message>
+        <message>
+            <source>One back</source>
+            <translation>ایک پیچھے</translation>
+        </message>
+        <message>
+            <source>One by one, with the pictures</source>
+            <translation>ایک ایک کر کے، تصویروں کے ساتھ</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+        <message>
+            <source>See the list</source>
+            <translation>فہرست دیکھیں</translation>
+        </message>
+        <message>
+            <source>That's what is here</source>
+            <translation>یہاں یہی ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>CrewScreen</name>
+        <message>
+            <source>%1 writes on this phone</source>
+            <translation>اس فون پر نام: %1</translation>
+        </message>
+        <message>
+            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
+            <translation>%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
+        </message>
+        <message>
+            <source>Crew</source>
+            <translation>ساتھی</translation>
+        </message>
+        <message>
+            <source>Families on this phone</source>
+            <translation>اس فون پر خاندان</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>گھر کا پرچہ</translation>
+        </message>
+        <message>
+            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
+            <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>On this phone only</source>
+            <translation>صرف اس فون پر</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>ترتیبات</translation>
+        </message>
+        <message>
+            <source>Text size, light and dark</source>
+            <translation>حروف کا سائز، روشن اور گہرا</translation>
+        </message>
+        <message>
+            <source>Text size, light and dark, the kite</source>
+            <translation>حروف کا سائز، روشن اور گہرا، پتنگ</translation>
+        </message>
+        <message>
+            <source>What Lidlark is not</source>
+            <translation>Lidlark کیا نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Who lives here, what must stay away</source>
+            <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>DifferentRow</name>
+        <message>
+            <source>It was in a mouth</source>
+            <translation>یہ منہ میں گیا تھا</translation>
+        </message>
+        <message>
+            <source>It was left open</source>
+            <translation>یہ کھلا رہ گیا تھا</translation>
+        </message>
+        <message>
+            <source>Left open: noted.</source>
+            <translation>کھلا رہ گیا: لکھ لیا۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>DifferentScreen</name>
+        <message>
+            <source>Back to the tray</source>
+            <translation>واپس ٹرے پر</translation>
+        </message>
+        <message>
+            <source>How many?</source>
+            <translation>کتنے؟</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>کچھ مختلف ہے</translation>
+        </message>
+        <message>
+            <source>The rest is back</source>
+            <translation>باقی واپس ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>DriedOutScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>It has dried out</source>
+            <translation>یہ سوکھ گیا ہے</translation>
+        </message>
+        <message>
+            <source>It is soft again</source>
+            <translation>یہ پھر نرم ہے</translation>
+        </message>
+        <message>
+            <source>Still hard: throw it away</source>
+            <translation>اب بھی سخت: پھینک دیں</translation>
+        </message>
+        <message>
+            <source>That happens. It keeps its date if it is rescued.</source>
+            <translation>ایسا ہو جاتا ہے۔ بچا لیا جائے تو تاریخ وہی رہتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Throw it away</source>
+            <translation>پھینک دیں</translation>
+        </message>
+        <message>
+            <source>Thrown away, another is asked for.</source>
+            <translation>پھینک دیا، دوسرا مانگا گیا ہے۔</translation>
+        </message>
+        <message>
+            <source>Try to rescue it</source>
+            <translation>بچانے کی کوشش</translation>
+        </message>
+    </context>
+    <context>
+        <name>EmergencyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>What happened?</source>
+            <translation>کیا ہوا؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>EndedScreen</name>
+        <message>
+            <source>The family can ask you again.</source>
+            <translation>خاندان آپ کو پھر بلا سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>They ended on %1. What you noted stays with the family, signed %2.</source>
+            <translation>یہ وقت %1 کو ختم ہوا۔ آپ کا لکھا خاندان کے پاس رہتا ہے، %2 کے نام سے۔</translation>
+        </message>
+        <message>
+            <source>Your days with this box are over</source>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
+        </message>
+    </context>
+    <context>
+        <name>EverythingScreen</name>
+        <message>
+            <source>Back to today</source>
+            <translation>واپس آج پر</translation>
+        </message>
+        <message>
+            <source>Everything for %1</source>
+            <translation>%1 کے لیے سب کچھ</translation>
+        </message>
+        <message>
+            <source>Find by name, thing or skill</source>
+            <translation>نام، چیز یا ہنر سے ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>Fits just now</source>
+            <translation>ابھی مناسب ہے</translation>
+        </message>
+        <message>
+            <source>Held back, and why</source>
+            <translation>جو روکے گئے، اور کیوں</translation>
+        </message>
+        <message>
+            <source>Nothing is called that</source>
+            <translation>اس نام کا کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Nothing to play is called that.</source>
+            <translation>اس نام کا کوئی کھیل نہیں۔</translation>
+        </message>
+        <message>
+            <source>Things</source>
+            <translation>چیزیں</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>دوبارہ کوشش</translation>
+        </message>
+        <message>
+            <source>Try one word, such as dough or paper.</source>
+            <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>ExceptionRow</name>
+        <message>
+            <source>%1 %2: %3</source>
+            <translation>%2: %1۔ %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>Families</name>
+        <message>
+            <source>Another family's box</source>
+            <translation>کسی اور خاندان کا ڈبا</translation>
+        </message>
+        <message>
+            <source>Bring it back</source>
+            <translation>واپس لائیں</translation>
+        </message>
+        <message>
+            <source>Bring it back: %1</source>
+            <translation>واپس لائیں: %1</translation>
+        </message>
+        <message>
+            <source>For whoever looks after several children. Nothing is shared between the families.</source>
+            <translation>ان کے لیے جو کئی بچوں کی دیکھ بھال کرتے ہیں۔ ایک خاندان کی کوئی بات دوسرے تک نہیں جاتی۔</translation>
+        </message>
+        <message>
+            <source>Gone for good when Lidlark is closed.</source>
+            <translation>Lidlark بند ہوتے ہی ہمیشہ کے لیے چلا جائے گا۔</translation>
+        </message>
+        <message>
+            <source>Off this phone: %1</source>
+            <translation>اس فون سے ہٹایا گیا: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>FewOffers</name>
+        <message>
+            <source>Everything</source>
+            <translation>سب کچھ</translation>
+        </message>
+        <message>
+            <source>Nothing fits just now</source>
+            <translation>ابھی کچھ مناسب نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>FloorScreen</name>
+        <message>
+            <source>First say above what is found</source>
+            <translation>پہلے اوپر بتائیں کہ کیا ملا</translation>
+        </message>
+        <message>
+            <source>Floor checked, not found</source>
+            <translation>فرش دیکھا، نہیں ملا</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>مل گیا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ForgetKites</name>
+        <message>
+            <source>Forget every kite %1 has shown</source>
+            <translation>%1 کی دکھائی ہر پتنگ بھول جائیں</translation>
+        </message>
+        <message>
+            <source>Forget them</source>
+            <translation>بھول جائیں</translation>
+        </message>
+        <message>
+            <source>Forgotten.</source>
+            <translation>بھلا دیں۔</translation>
+        </message>
+        <message>
+            <source>Keep them</source>
+            <translation>رہنے دیں</translation>
+        </message>
+        <message>
+            <source>They are gone for good then, here and on the other phones of this home.</source>
+            <translation>پھر وہ ہمیشہ کے لیے چلی جاتی ہیں، یہاں سے بھی اور اس گھر کے باقی فونوں سے بھی۔</translation>
+        </message>
+        <message>
+            <source>They go by themselves after 90 days.</source>
+            <translation>90 دن بعد وہ خود چلی جاتی ہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>FoundRow</name>
+        <message>
+            <source>%1: %2 found</source>
+            <translation>%1: %2 ملے</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>مل گیا</translation>
+        </message>
+        <message>
+            <source>How many are found?</source>
+            <translation>کتنے ملے؟</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GrownUpScreen</name>
+        <message>
+            <source>%1 needs a grown-up</source>
+            <translation>%1 کو کسی بڑے کی ضرورت ہے</translation>
+        </message>
+        <message>
+            <source>An open hand</source>
+            <translation>ایک کھلا ہاتھ</translation>
+        </message>
+        <message>
+            <source>Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.</source>
+            <translation>درد، ٹوائلٹ، پیاس، بھوک، ڈر، یا نہیں؟ کھیل رک سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>بڑے: دبائے رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>HomePage</name>
+        <message>
+            <source>Other children decide what may come out of the box, present or not. Are there any?</source>
+            <translation>دوسرے بچوں سے طے ہوتا ہے کہ ڈبے سے کیا نکل سکتا ہے، وہ موجود ہوں یا نہ ہوں۔ کیا کوئی ہے؟</translation>
+        </message>
+        <message>
+            <source>What are you called here?</source>
+            <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>HomeSheetScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Emergency number</source>
+            <translation>ہنگامی نمبر</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>گھر کا پرچہ</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>نہیں</translation>
+        </message>
+        <message>
+            <source>No: %1</source>
+            <translation>نہیں: %1</translation>
+        </message>
+        <message>
+            <source>Numbers to call</source>
+            <translation>فون کرنے کے نمبر</translation>
+        </message>
+        <message>
+            <source>Poison line</source>
+            <translation>زہر کی ہیلپ لائن</translation>
+        </message>
+        <message>
+            <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
+            <translation>کچھ ٹھیک نہ ہو تو یہ سب سے اوپر ہوتے ہیں۔ صرف آپ جانتے ہیں کہ آپ کی جگہ کون سے چلتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>What must leave the house</source>
+            <translation>گھر سے کیا نکالنا لازم ہے</translation>
+        </message>
+        <message>
+            <source>Who lives here</source>
+            <translation>یہاں کون رہتا ہے</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>ہاں</translation>
+        </message>
+        <message>
+            <source>Yes: %1</source>
+            <translation>ہاں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>InviteLine</name>
+        <message>
+            <source>Read it aloud</source>
+            <translation>پڑھ کر سنائیں</translation>
+        </message>
+        <message>
+            <source>To begin, say</source>
+            <translation>شروع کرنے کو کہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemChanges</name>
+        <message>
+            <source>%1 back in the box</source>
+            <translation>%1 واپس ڈبے میں</translation>
+        </message>
+        <message>
+            <source>Choose a word first</source>
+            <translation>پہلے ایک لفظ چنیں</translation>
+        </message>
+        <message>
+            <source>How many?</source>
+            <translation>کتنے؟</translation>
+        </message>
+        <message>
+            <source>Note it</source>
+            <translation>لکھ لیں</translation>
+        </message>
+        <message>
+            <source>Something is gone</source>
+            <translation>کچھ کم ہو گیا</translation>
+        </message>
+        <message>
+            <source>Still in use: how many are back in the box?</source>
+            <translation>ابھی استعمال میں: کتنے واپس ڈبے میں ہیں؟</translation>
+        </message>
+        <message>
+            <source>What became of it?</source>
+            <translation>اس کا کیا ہوا؟</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>آج</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>گزشتہ کل</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemHygiene</name>
+        <message>
+            <source>Replaced</source>
+            <translation>بدل دیا</translation>
+        </message>
+        <message>
+            <source>Thrown away</source>
+            <translation>پھینک دیا</translation>
+        </message>
+        <message>
+            <source>Washed</source>
+            <translation>دھو لیا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemLook</name>
+        <message>
+            <source>It has dried out</source>
+            <translation>یہ سوکھ گیا ہے</translation>
+        </message>
+        <message>
+            <source>It is good</source>
+            <translation>یہ ٹھیک ہے</translation>
+        </message>
+        <message>
+            <source>Thrown away</source>
+            <translation>پھینک دیا</translation>
+        </message>
+        <message>
+            <source>Time for a look</source>
+            <translation>دیکھنے کا وقت</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemPieces</name>
+        <message>
+            <source>How long do you keep it once opened?</source>
+            <translation>کھلنے کے بعد آپ اسے کب تک رکھتے ہیں؟</translation>
+        </message>
+        <message>
+            <source>It was left open</source>
+            <translation>یہ کھلا رہ گیا تھا</translation>
+        </message>
+        <message>
+            <source>Keeps: %1</source>
+            <translation>چلتا ہے: %1</translation>
+        </message>
+        <message>
+            <source>Opened: %1</source>
+            <translation>کھولا گیا: %1</translation>
+        </message>
+        <message>
+            <source>When was it opened?</source>
+            <translation>یہ کب کھولا گیا؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>دیکھ بھال</translation>
+        </message>
+        <message>
+            <source>It was in a mouth</source>
+            <translation>یہ منہ میں گیا تھا</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemUse</name>
+        <message>
+            <source>How long it lasts</source>
+            <translation>کتنا چلتا ہے</translation>
+        </message>
+        <message>
+            <source>Pieces gone, week by week</source>
+            <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
+        </message>
+    </context>
+    <context>
+        <name>ItemWords</name>
+        <message>
+            <source>%1 out</source>
+            <translation>%1 باہر</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n still in use.</source>
+            <translation>
+                <numerusform>%n ابھی استعمال میں۔</numerusform>
+                <numerusform>%n ابھی استعمال میں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>asked for</source>
+            <translation>مانگا گیا</translation>
+        </message>
+        <message>
+            <source>count it</source>
+            <translation>گنیں</translation>
+        </message>
+        <message>
+            <source>look at it</source>
+            <translation>دیکھیں</translation>
+        </message>
+        <message>
+            <source>low</source>
+            <translation>کم ہو رہا ہے</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>on its way</source>
+            <translation>راستے میں</translation>
+        </message>
+        <message>
+            <source>throw away</source>
+            <translation>پھینک دیں</translation>
+        </message>
+        <message>
+            <source>use soon</source>
+            <translation>جلد استعمال کریں</translation>
+        </message>
+        <message>
+            <source>wash it</source>
+            <translation>دھوئیں</translation>
+        </message>
+        <message>
+            <source>which?</source>
+            <translation>کون سا؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>JustNotedSlip</name>
+        <message>
+            <source>Put it in again</source>
+            <translation>پھر لکھ لیں</translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation>پھر لکھ لیں: %1</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>لکھا واپس لیں</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>لکھا واپس لیں: %1</translation>
+        </message>
+        <message>
+            <source>Taken back: %1</source>
+            <translation>لکھا واپس لیا گیا: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteBreathsScreen</name>
+        <message>
+            <source>Four kite breaths</source>
+            <translation>پتنگ کے چار سانس</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>آگے</translation>
+        </message>
+        <message>
+            <source>In: string out</source>
+            <translation>سانس اندر: ڈور باہر</translation>
+        </message>
+        <message>
+            <source>Look at the kite</source>
+            <translation>پتنگ کو دیکھیں</translation>
+        </message>
+        <message>
+            <source>Out: string in</source>
+            <translation>سانس باہر: ڈور اندر</translation>
+        </message>
+        <message>
+            <source>Stop here</source>
+            <translation>یہاں رکیں</translation>
+        </message>
+        <message>
+            <source>That was four. Stay near.</source>
+            <translation>یہ چار ہوئے۔ پاس رہیں۔</translation>
+        </message>
+        <message>
+            <source>The string is in.</source>
+            <translation>ڈور اندر ہے۔</translation>
+        </message>
+        <message>
+            <source>You breathe. Your child may.</source>
+            <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteCard</name>
+        <message>
+            <source>A toddler at home? No loose pieces.</source>
+            <translation>گھر میں ننھا بچہ ہے؟ کوئی الگ ٹکڑا نہ ہو۔</translation>
+        </message>
+        <message>
+            <source>Clip a clothes peg on the picture. It stays while you play.</source>
+            <translation>تصویر پر کپڑوں کا کلپ لگائیں۔ کھیلتے وقت وہ لگا رہے۔</translation>
+        </message>
+        <message>
+            <source>For you, before you play</source>
+            <translation>آپ کے لیے، کھیل سے پہلے</translation>
+        </message>
+        <message>
+            <source>Laminated? Cut the sharp corners round.</source>
+            <translation>پلاسٹک چڑھایا؟ تیز کونے گول کاٹیں۔</translation>
+        </message>
+        <message>
+            <source>Tape the two sides together at the top, and they stand.</source>
+            <translation>دونوں طرفیں اوپر سے ٹیپ کریں، تو کارڈ کھڑا رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>What we call it at home</source>
+            <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteCorner</name>
+        <message>
+            <source>Show the kite</source>
+            <translation>پتنگ دکھائیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteHead</name>
+        <message>
+            <source>Kite: not asked</source>
+            <translation>پتنگ: نہیں پوچھا</translation>
+        </message>
+        <message>
+            <source>Kite: not asked today</source>
+            <translation>پتنگ: آج نہیں پوچھا</translation>
+        </message>
+        <message>
+            <source>One tap, or play without</source>
+            <translation>ایک بار چھوئیں، یا اس کے بغیر کھیلیں</translation>
+        </message>
+        <message>
+            <source>Your own guess: %1</source>
+            <translation>آپ کا اپنا اندازہ: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteLines</name>
+        <message>
+            <source>Kite off</source>
+            <translation>پتنگ بند</translation>
+        </message>
+        <message>
+            <source>My own guess</source>
+            <translation>میرا اپنا اندازہ</translation>
+        </message>
+        <message>
+            <source>Often suits. You know best what it did.</source>
+            <translation>اکثر مناسب رہتا ہے۔ اس نے کیا کیا، یہ آپ بہتر جانتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Show the kite</source>
+            <translation>پتنگ دکھائیں</translation>
+        </message>
+        <message>
+            <source>That wasn't me</source>
+            <translation>یہ میری نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteScreen</name>
+        <message>
+            <source>Grown-up</source>
+            <translation>بڑے</translation>
+        </message>
+        <message>
+            <source>I need a grown-up</source>
+            <translation>مجھے کوئی بڑا چاہیے</translation>
+        </message>
+        <message>
+            <source>I need a grown‑up</source>
+            <translation>مجھے کوئی بڑا چاہیے</translation>
+        </message>
+        <message>
+            <source>Read aloud</source>
+            <translation>پڑھ کر سنائیں</translation>
+        </message>
+        <message>
+            <source>Steady</source>
+            <translation>سیدھی</translation>
+        </message>
+        <message>
+            <source>Whirling</source>
+            <translation>گھومتی</translation>
+        </message>
+        <message>
+            <source>Your guess: what is the kite doing?</source>
+            <translation>آپ کا اندازہ: پتنگ کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>adult: hold</source>
+            <translation>بڑے: دبائے رکھیں</translation>
+        </message>
+        <message>
+            <source>hold</source>
+            <translation>دبائے رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>KiteSettings</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 سیکنڈ</translation>
+        </message>
+        <message>
+            <source>A card to print, for a clothes peg. Saved among your documents.</source>
+            <translation>چھاپنے کا کارڈ، کپڑوں کے کلپ کے لیے۔ آپ کی دستاویزات میں محفوظ ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>How long a touch must last</source>
+            <translation>چھونا کتنی دیر کا ہو</translation>
+        </message>
+        <message>
+            <source>Longer touch</source>
+            <translation>لمبا چھونا</translation>
+        </message>
+        <message>
+            <source>Say the kite's words aloud</source>
+            <translation>پتنگ کے لفظ بول کر سنائیں</translation>
+        </message>
+        <message>
+            <source>Shorter ones do not count on the kite's screen.</source>
+            <translation>اس سے چھوٹے پتنگ کی اسکرین پر نہیں گنے جاتے۔</translation>
+        </message>
+        <message>
+            <source>Shorter touch</source>
+            <translation>چھوٹا چھونا</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>کاغذ پر پتنگ</translation>
+        </message>
+        <message>
+            <source>The question and the thanks. A long touch on a picture says what it is.</source>
+            <translation>سوال اور شکریہ۔ تصویر کو دیر تک چھونے سے پتا چلتا ہے کہ وہ کیا ہے۔</translation>
+        </message>
+        <message>
+            <source>any</source>
+            <translation>کوئی بھی</translation>
+        </message>
+    </context>
+    <context>
+        <name>LearnKey</name>
+        <message>
+            <source>Press that switch now.</source>
+            <translation>وہ سوئچ ابھی دبائیں۔</translation>
+        </message>
+        <message>
+            <source>Tab or Right</source>
+            <translation>Tab یا دایاں تیر</translation>
+        </message>
+        <message>
+            <source>The key that moves the ring on</source>
+            <translation>گھیرا آگے بڑھانے والا بٹن</translation>
+        </message>
+    </context>
+    <context>
+        <name>LetterBoard</name>
+        <message>
+            <source>A gap</source>
+            <translation>خالی جگہ</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Nothing written</source>
+            <translation>کچھ نہیں لکھا</translation>
+        </message>
+        <message>
+            <source>One letter back</source>
+            <translation>ایک حرف پیچھے</translation>
+        </message>
+        <message>
+            <source>abcdefghijklmnopqrstuvwxyz</source>
+            <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
+        </message>
+    </context>
+    <context>
+        <name>LidListPage</name>
+        <message>
+            <source>Compare with the list inside your lid. Change what differs.</source>
+            <translation>اپنے ڈھکن کے اندر کی فہرست سے ملائیں۔ جو مختلف ہو وہ بدلیں۔</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>LifeWords</name>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>No mess</source>
+            <translation>گندگی نہیں</translation>
+        </message>
+        <message>
+            <source>No table</source>
+            <translation>میز نہیں</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>ایک ہاتھ</translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>خاموش</translation>
+        </message>
+        <message>
+            <source>Someone is ill</source>
+            <translation>کوئی بیمار ہے</translation>
+        </message>
+        <message>
+            <source>Tired</source>
+            <translation>تھکن</translation>
+        </message>
+    </context>
+    <context>
+        <name>LookFirst</name>
+        <message>
+            <source>All good</source>
+            <translation>سب ٹھیک</translation>
+        </message>
+        <message>
+            <source>Look first</source>
+            <translation>پہلے دیکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>Main</name>
+        <message>
+            <source>Lidlark</source>
+            <translation>Lidlark</translation>
+        </message>
+    </context>
+    <context>
+        <name>MainTabs</name>
+        <message>
+            <source>Box</source>
+            <translation>ڈبا</translation>
+        </message>
+        <message>
+            <source>Crew</source>
+            <translation>ساتھی</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>کاپی</translation>
+        </message>
+        <message>
+            <source>Places</source>
+            <translation>جگہیں</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>آج</translation>
+        </message>
+    </context>
+    <context>
+        <name>MonthChips</name>
+        <message>
+            <source>April</source>
+            <translation>اپریل</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>اگست</translation>
+        </message>
+        <message>
+            <source>Birthday in</source>
+            <translation>سالگرہ کا مہینہ</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>دسمبر</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>فروری</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>جنوری</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>جولائی</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>جون</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>مارچ</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>مئی</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>نومبر</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>اکتوبر</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>ستمبر</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotebookScreen</name>
+        <message>
+            <source>Next</source>
+            <translation>اگلا</translation>
+        </message>
+        <message>
+            <source>Notebook</source>
+            <translation>کاپی</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation>آج لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation>اپنے نوٹ</translation>
+        </message>
+        <message>
+            <source>Nothing here yet</source>
+            <translation>ابھی یہاں کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>اب</translation>
+        </message>
+        <message>
+            <source>The kite before and after</source>
+            <translation>پتنگ، پہلے اور بعد میں</translation>
+        </message>
+        <message>
+            <source>What you play together is written down here by itself.</source>
+            <translation>آپ مل کر جو کھیلتے ہیں وہ یہاں خود لکھا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Working towards</source>
+            <translation>اس وقت کا مقصد</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedRow</name>
+        <message>
+            <source>Put it in again</source>
+            <translation>پھر لکھ لیں</translation>
+        </message>
+        <message>
+            <source>Put it in again: %1</source>
+            <translation>پھر لکھ لیں: %1</translation>
+        </message>
+        <message>
+            <source>Take back</source>
+            <translation>لکھا واپس لیں</translation>
+        </message>
+        <message>
+            <source>Take back: %1</source>
+            <translation>لکھا واپس لیں: %1</translation>
+        </message>
+        <message>
+            <source>Taken back</source>
+            <translation>لکھا واپس لیا گیا</translation>
+        </message>
+    </context>
+    <context>
+        <name>NotedTodayScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Noted today</source>
+            <translation>آج لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Nothing noted today</source>
+            <translation>آج کچھ نہیں لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Until the day is over, each of you can take back what you noted.</source>
+            <translation>دن ختم ہونے تک آپ میں سے ہر ایک اپنا لکھا واپس لے سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>What is noted stands here until the day is over. Until then it can be taken back.</source>
+            <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticedScreen</name>
+        <message>
+            <source>All home</source>
+            <translation>سب واپس</translation>
+        </message>
+        <message>
+            <source>Asked for it again</source>
+            <translation>پھر مانگا</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>For %1 to show, once, or not at all.</source>
+            <translation>%1 دکھائے، ایک بار، یا بالکل نہیں۔</translation>
+        </message>
+        <message>
+            <source>Found own way</source>
+            <translation>اپنا طریقہ نکالا</translation>
+        </message>
+        <message>
+            <source>Needed help</source>
+            <translation>مدد چاہیے تھی</translation>
+        </message>
+        <message>
+            <source>What did you notice? Only if you like.</source>
+            <translation>آپ نے کیا دیکھا؟ صرف جی چاہے تو۔</translation>
+        </message>
+        <message>
+            <source>What is the kite doing now?</source>
+            <translation>پتنگ اب کیا کر رہی ہے؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>NumberEntry</name>
+        <message>
+            <source>Keep this number</source>
+            <translation>یہ نمبر رکھیں</translation>
+        </message>
+        <message>
+            <source>Keep this number: %1</source>
+            <translation>یہ نمبر رکھیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OtherChildForm</name>
+        <message>
+            <source>Add %1</source>
+            <translation>%1 کو شامل کریں</translation>
+        </message>
+        <message>
+            <source>Another child: first name or a letter</source>
+            <translation>ایک اور بچہ: پہلا نام یا ایک حرف</translation>
+        </message>
+        <message>
+            <source>Don't know</source>
+            <translation>پتا نہیں</translation>
+        </message>
+        <message>
+            <source>How many years old?</source>
+            <translation>عمر کتنے سال؟</translation>
+        </message>
+        <message>
+            <source>No longer</source>
+            <translation>اب نہیں</translation>
+        </message>
+        <message>
+            <source>Still puts things in the mouth?</source>
+            <translation>کیا اب بھی چیزیں منہ میں جاتی ہیں؟</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>ہاں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OtherChildRow</name>
+        <message>
+            <source>Take off: %1</source>
+            <translation>ہٹائیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OurWayLine</name>
+        <message>
+            <source>Change it</source>
+            <translation>بدلیں</translation>
+        </message>
+        <message>
+            <source>It stays on this home's phones. The cautions above hold all the same.</source>
+            <translation>یہ اس گھر کے فونوں پر رہتا ہے۔ اوپر کی احتیاطیں پھر بھی لازم ہیں۔</translation>
+        </message>
+        <message>
+            <source>Keep our way</source>
+            <translation>ہمارا طریقہ رکھیں</translation>
+        </message>
+        <message>
+            <source>Leave it as it was</source>
+            <translation>جیسا تھا رہنے دیں</translation>
+        </message>
+        <message>
+            <source>Our way</source>
+            <translation>ہمارا طریقہ</translation>
+        </message>
+        <message>
+            <source>Our way, in one line</source>
+            <translation>ہمارا طریقہ، ایک سطر میں</translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation>ہٹائیں</translation>
+        </message>
+        <message>
+            <source>Write down your own way</source>
+            <translation>اپنا طریقہ لکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnLine</name>
+        <message>
+            <source>After the ferry</source>
+            <translation>فیری آنے کے بعد</translation>
+        </message>
+        <message>
+            <source>Keep these words</source>
+            <translation>یہ الفاظ رکھیں</translation>
+        </message>
+        <message>
+            <source>When?</source>
+            <translation>کب؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNoteRow</name>
+        <message>
+            <source>It goes to the therapist with the next exchange.</source>
+            <translation>یہ اگلے تبادلے کے ساتھ تھراپسٹ کو جائے گا۔</translation>
+        </message>
+        <message>
+            <source>Keep it here</source>
+            <translation>یہیں رکھیں</translation>
+        </message>
+        <message>
+            <source>Keep it here: %1</source>
+            <translation>یہیں رکھیں: %1</translation>
+        </message>
+        <message>
+            <source>Send to the therapist</source>
+            <translation>تھراپسٹ کو بھیجیں</translation>
+        </message>
+        <message>
+            <source>Send to the therapist: %1</source>
+            <translation>تھراپسٹ کو بھیجیں: %1</translation>
+        </message>
+        <message>
+            <source>Take it off</source>
+            <translation>ہٹائیں</translation>
+        </message>
+        <message>
+            <source>Take it off: %1</source>
+            <translation>ہٹائیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNotesScreen</name>
+        <message>
+            <source>A note for yourself</source>
+            <translation>اپنے لیے ایک نوٹ</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Keep this note</source>
+            <translation>یہ نوٹ رکھیں</translation>
+        </message>
+        <message>
+            <source>Notes of your own</source>
+            <translation>اپنے نوٹ</translation>
+        </message>
+        <message>
+            <source>Only you see these, on your own phones.</source>
+            <translation>یہ صرف آپ کو نظر آتے ہیں، آپ کے اپنے فونوں پر۔</translation>
+        </message>
+        <message>
+            <source>Or with one tap</source>
+            <translation>یا ایک بار چھو کر</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayDetails</name>
+        <message>
+            <source>All cautions</source>
+            <translation>سب احتیاطیں</translation>
+        </message>
+        <message>
+            <source>Other ways in</source>
+            <translation>اور طریقے</translation>
+        </message>
+        <message>
+            <source>Watch for</source>
+            <translation>ان پر نظر</translation>
+        </message>
+        <message>
+            <source>You might say</source>
+            <translation>یوں کہا جا سکتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayFoot</name>
+        <message>
+            <source>It burst</source>
+            <translation>غبارہ پھٹ گیا</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>کچھ ٹھیک نہیں</translation>
+        </message>
+        <message>
+            <source>Stop here</source>
+            <translation>یہاں رکیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlayScreen</name>
+        <message>
+            <source>Another child's box</source>
+            <translation>کسی اور بچے کا ڈبا</translation>
+        </message>
+        <message>
+            <source>Easier</source>
+            <translation>آسان</translation>
+        </message>
+        <message>
+            <source>Harder</source>
+            <translation>مشکل</translation>
+        </message>
+        <message>
+            <source>Here, instead</source>
+            <translation>یہاں، اس کی جگہ</translation>
+        </message>
+        <message>
+            <source>Less</source>
+            <translation>کم دکھائیں</translation>
+        </message>
+        <message>
+            <source>More about this</source>
+            <translation>اس کے بارے میں اور</translation>
+        </message>
+        <message>
+            <source>Next step</source>
+            <translation>اگلا قدم</translation>
+        </message>
+        <message>
+            <source>One step back</source>
+            <translation>ایک قدم پیچھے</translation>
+        </message>
+        <message>
+            <source>Put back</source>
+            <translation>واپس رکھیں</translation>
+        </message>
+        <message>
+            <source>Step %1 of %2. %3</source>
+            <translation>قدم %1، کل %2۔ %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProblemScreen</name>
+        <message>
+            <source>Lidlark cannot go on yet</source>
+            <translation>Lidlark ابھی آگے نہیں چل سکتا</translation>
+        </message>
+        <message>
+            <source>Tried again just now: still the same.</source>
+            <translation>ابھی دوبارہ کوشش کی: وہی حال ہے۔</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>دوبارہ کوشش</translation>
+        </message>
+    </context>
+    <context>
+        <name>PutBackLines</name>
+        <message>
+            <source>%1 of %2. %3</source>
+            <translation>%2 میں سے %1۔ %3</translation>
+        </message>
+        <message>
+            <source>Read these lines aloud</source>
+            <translation>یہ سطریں پڑھ کر سنائیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>PutBackScreen</name>
+        <message>
+            <source>%1: %2 home</source>
+            <translation>%1: %2 واپس</translation>
+        </message>
+        <message>
+            <source>All back in the box?</source>
+            <translation>سب واپس ڈبے میں؟</translation>
+        </message>
+        <message>
+            <source>Another child's box</source>
+            <translation>کسی اور بچے کا ڈبا</translation>
+        </message>
+        <message>
+            <source>Back to the play</source>
+            <translation>واپس کھیل پر</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Everything home</source>
+            <translation>سب کچھ واپس</translation>
+        </message>
+        <message>
+            <source>Lid, last of all</source>
+            <translation>ڈھکن، سب سے آخر میں</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>کچھ ٹھیک نہیں</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>کچھ مختلف ہے</translation>
+        </message>
+        <message>
+            <source>Tap each one as it comes back.</source>
+            <translation>جو واپس آئے اسے چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>The lid is on</source>
+            <translation>ڈھکن لگ گیا</translation>
+        </message>
+        <message>
+            <source>Yes, all back</source>
+            <translation>ہاں، سب واپس</translation>
+        </message>
+    </context>
+    <context>
+        <name>QuietPicture</name>
+        <message>
+            <source>%1. Tap for the words.</source>
+            <translation>%1۔ لفظوں کے لیے چھوئیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReminderSettings</name>
+        <message>
+            <source>A quarter of an hour earlier</source>
+            <translation>پندرہ منٹ پہلے</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour later</source>
+            <translation>پندرہ منٹ بعد</translation>
+        </message>
+        <message>
+            <source>After bath</source>
+            <translation>نہانے کے بعد</translation>
+        </message>
+        <message>
+            <source>After school</source>
+            <translation>اسکول کے بعد</translation>
+        </message>
+        <message>
+            <source>After tea</source>
+            <translation>شام کے کھانے کے بعد</translation>
+        </message>
+        <message>
+            <source>All that the locked screen says</source>
+            <translation>لاک اسکرین پر صرف اتنا لکھا ہوتا ہے</translation>
+        </message>
+        <message>
+            <source>At about</source>
+            <translation>تقریباً اس وقت</translation>
+        </message>
+        <message>
+            <source>Before bed</source>
+            <translation>سونے سے پہلے</translation>
+        </message>
+        <message>
+            <source>One quiet reminder a day</source>
+            <translation>دن میں ایک خاموش یاد دہانی</translation>
+        </message>
+        <message>
+            <source>Our own words</source>
+            <translation>ہمارے اپنے الفاظ</translation>
+        </message>
+        <message>
+            <source>This phone has nothing to show a reminder with. It stays silent.</source>
+            <translation>اس فون میں یاد دہانی دکھانے کو کچھ نہیں۔ وہ خاموش رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Without a sound, and not on a day when somebody has played.</source>
+            <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestCard</name>
+        <message>
+            <source>Ask for it</source>
+            <translation>مانگیں</translation>
+        </message>
+        <message>
+            <source>Ask for more</source>
+            <translation>اور مانگیں</translation>
+        </message>
+        <message>
+            <source>How many came?</source>
+            <translation>کتنے آئے؟</translation>
+        </message>
+        <message>
+            <source>It has come: count it in</source>
+            <translation>آ گیا: گن کر شامل کریں</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+        <message>
+            <source>Put it in the box</source>
+            <translation>ڈبے میں رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestCards</name>
+        <message>
+            <source>More of it</source>
+            <translation>اور چاہیے</translation>
+        </message>
+    </context>
+    <context>
+        <name>RequestsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>واپس ڈبے پر</translation>
+        </message>
+        <message>
+            <source>Nothing asked for, nothing low</source>
+            <translation>کچھ نہیں مانگا، کچھ کم نہیں</translation>
+        </message>
+        <message>
+            <source>Tap an item in the box to ask for more of it.</source>
+            <translation>اور مانگنے کو ڈبے کی کسی چیز کو چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>What is asked for</source>
+            <translation>کیا مانگا گیا ہے</translation>
+        </message>
+        <message>
+            <source>What to ask for</source>
+            <translation>کیا مانگنا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>ResumeScreen</name>
+        <message>
+            <source>All back in the box?</source>
+            <translation>سب واپس ڈبے میں؟</translation>
+        </message>
+        <message>
+            <source>Go on playing</source>
+            <translation>کھیل جاری رکھیں</translation>
+        </message>
+        <message>
+            <source>Something's different</source>
+            <translation>کچھ مختلف ہے</translation>
+        </message>
+        <message>
+            <source>We stopped early</source>
+            <translation>ہم پہلے رک گئے</translation>
+        </message>
+        <message>
+            <source>Yes, all back</source>
+            <translation>ہاں، سب واپس</translation>
+        </message>
+        <message>
+            <source>You were playing %1</source>
+            <translation>یہ کھیل چل رہا تھا: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomAdult</name>
+        <message>
+            <source>A child under three is here.</source>
+            <translation>یہاں تین سال سے چھوٹا بچہ ہے۔</translation>
+        </message>
+        <message>
+            <source>How close can you stay?</source>
+            <translation>آپ کتنے پاس رہ سکتے ہیں؟</translation>
+        </message>
+        <message>
+            <source>How loud may it be?</source>
+            <translation>کتنی آواز ہو سکتی ہے؟</translation>
+        </message>
+        <message>
+            <source>I stay right beside the water</source>
+            <translation>میں پانی کے بالکل پاس ہی ہوں</translation>
+        </message>
+        <message>
+            <source>In the same room</source>
+            <translation>اسی کمرے میں</translation>
+        </message>
+        <message>
+            <source>Quiet now</source>
+            <translation>ابھی خاموشی</translation>
+        </message>
+        <message>
+            <source>Right beside</source>
+            <translation>بالکل پاس</translation>
+        </message>
+        <message>
+            <source>Somebody sleeps, or noise is too much.</source>
+            <translation>کوئی سو رہا ہے، یا شور زیادہ ہے۔</translation>
+        </message>
+        <message>
+            <source>Within arm's reach</source>
+            <translation>بازو کی پہنچ میں</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomScreen</name>
+        <message>
+            <source>Back to today</source>
+            <translation>واپس آج پر</translation>
+        </message>
+        <message>
+            <source>Here with %1. Tap whoever comes or goes.</source>
+            <translation>%1 کے ساتھ یہاں۔ جو آئے یا جائے اسے چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>Home sheet</source>
+            <translation>گھر کا پرچہ</translation>
+        </message>
+        <message>
+            <source>Nobody else</source>
+            <translation>اور کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>Nobody has said yet, so everyone at home counts as here.</source>
+            <translation>ابھی کسی نے نہیں بتایا، اس لیے گھر کے سب لوگ یہاں گنے جاتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>That's who is here</source>
+            <translation>یہاں یہی ہیں</translation>
+        </message>
+        <message>
+            <source>Who is here?</source>
+            <translation>یہاں کون ہے؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoomVisitors</name>
+        <message>
+            <source>A guest under three</source>
+            <translation>تین سال سے چھوٹا مہمان</translation>
+        </message>
+        <message>
+            <source>A guest who puts things in the mouth</source>
+            <translation>مہمان جو چیزیں منہ میں ڈالتا ہے</translation>
+        </message>
+        <message>
+            <source>A guest?</source>
+            <translation>کوئی مہمان؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>SafetyWords</name>
+        <message>
+            <source>A small piece may lie on the floor. Look now.</source>
+            <translation>فرش پر کوئی چھوٹا ٹکڑا ہو سکتا ہے۔ ابھی دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>Anyone who lives here counts, not only your child.</source>
+            <translation>یہاں رہنے والا ہر شخص گنا جاتا ہے، صرف آپ کا بچہ نہیں۔</translation>
+        </message>
+        <message>
+            <source>Balloons, rubber bands, many soft balls.</source>
+            <translation>غبارے، ربڑ بینڈ، بہت سی نرم گیندیں۔</translation>
+        </message>
+        <message>
+            <source>Bought dough is mostly wheat.</source>
+            <translation>خریدا ہوا کھیل کا آٹا زیادہ تر گندم کا ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease.</source>
+            <translation>خریدا ہوا کھیل کا آٹا زیادہ تر گندم کا ہوتا ہے۔ گندم کی الرجی “ہاں” گنی جاتی ہے، اور سیلیک بیماری بھی۔</translation>
+        </message>
+        <message>
+            <source>Does %1 like firm touch?</source>
+            <translation>کیا %1 کو دبا کر چھونا پسند ہے؟</translation>
+        </message>
+        <message>
+            <source>Does %1 put things in the mouth?</source>
+            <translation>کیا %1 چیزیں منہ میں ڈالتا یا ڈالتی ہے؟</translation>
+        </message>
+        <message>
+            <source>Does anyone here have coeliac disease?</source>
+            <translation>کیا یہاں کسی کو سیلیک بیماری ہے؟</translation>
+        </message>
+        <message>
+            <source>Has anyone here spina bifida, had many operations, or reacted to banana, avocado, kiwi or chestnut?</source>
+            <translation>کیا یہاں کسی کو اسپائنا بیفیڈا ہے، بہت آپریشن ہوئے ہیں، یا کیلے، ایووکاڈو، کیوی یا شاہ بلوط سے ری ایکشن ہوا ہے؟</translation>
+        </message>
+        <message>
+            <source>In a mouth: wash it before the next play.</source>
+            <translation>منہ میں گیا: اگلے کھیل سے پہلے دھوئیں۔</translation>
+        </message>
+        <message>
+            <source>Is anyone here allergic to wheat?</source>
+            <translation>کیا یہاں کسی کو گندم سے الرجی ہے؟</translation>
+        </message>
+        <message>
+            <source>Is there a dog or a cat?</source>
+            <translation>کیا کوئی کتا یا بلی ہے؟</translation>
+        </message>
+        <message>
+            <source>Is there a high place for the box?</source>
+            <translation>کیا ڈبے کے لیے کوئی اونچی جگہ ہے؟</translation>
+        </message>
+        <message>
+            <source>It is in balloons, rubber bands and many soft balls. Spina bifida counts as yes, and so do many operations.</source>
+            <translation>یہ غباروں، ربڑ بینڈ اور بہت سی نرم گیندوں میں ہوتا ہے۔ اسپائنا بیفیڈا “ہاں” گنا جاتا ہے، اور بہت سے آپریشن بھی۔</translation>
+        </message>
+        <message>
+            <source>Keep them from small children. A piece of balloon can block a throat.</source>
+            <translation>انہیں چھوٹے بچوں سے دور رکھیں۔ غبارے کا ٹکڑا گلا بند کر سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Look for the lost piece now</source>
+            <translation>کھویا ہوا ٹکڑا ابھی ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>May have swallowed it, or is choking</source>
+            <translation>شاید نگل لیا، یا دم گھٹ رہا ہے</translation>
+        </message>
+        <message>
+            <source>Must anyone avoid latex?</source>
+            <translation>کیا کسی کے لیے لیٹکس سے بچنا لازم ہے؟</translation>
+        </message>
+        <message>
+            <source>Must anyone avoid wheat?</source>
+            <translation>کیا کسی کے لیے گندم سے بچنا لازم ہے؟</translation>
+        </message>
+        <message>
+            <source>Must anyone here avoid latex?</source>
+            <translation>کیا یہاں کسی کے لیے لیٹکس سے بچنا لازم ہے؟</translation>
+        </message>
+        <message>
+            <source>New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help.</source>
+            <translation>نئی یا غیر معمولی غنودگی، سر پر چوٹ کے بعد کوئی تبدیلی، دورہ، سانس میں تکلیف، یا ایسا درد جو کھیل روک دے: طبی مدد لیں۔</translation>
+        </message>
+        <message>
+            <source>Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.</source>
+            <translation>یہ طبی آلہ نہیں۔ یہ نہ جانچتا ہے، نہ علاج کرتا ہے، نہ تشخیص، اور آپ کی جگہ بچے پر نظر نہیں رکھتا۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
+        </message>
+        <message>
+            <source>Not said counts as no.</source>
+            <translation>نہ بتایا تو “نہیں” گنا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Not said counts as yes under three.</source>
+            <translation>تین سال سے کم عمر میں نہ بتایا تو “ہاں” گنا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Out of reach of small children.</source>
+            <translation>چھوٹے بچوں کی پہنچ سے دور۔</translation>
+        </message>
+        <message>
+            <source>Past its date. Throw it away.</source>
+            <translation>تاریخ گزر گئی۔ پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>Pick up every piece now.</source>
+            <translation>ہر ٹکڑا ابھی اٹھائیں۔</translation>
+        </message>
+        <message>
+            <source>Salty dough can poison them.</source>
+            <translation>نمکین آٹا ان کے لیے زہر ہو سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Some things must leave the house. See which.</source>
+            <translation>کچھ چیزیں گھر سے نکالنا لازم ہے۔ دیکھیں کون سی۔</translation>
+        </message>
+        <message>
+            <source>Then latex is avoided too. Talk to a clinician about it.</source>
+            <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>SettingsScreen</name>
+        <message>
+            <source>%1 works with the left hand</source>
+            <translation>%1 کا کام کا ہاتھ: بایاں</translation>
+        </message>
+        <message>
+            <source>A reminder</source>
+            <translation>یاد دہانی</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Count the pieces aloud</source>
+            <translation>ٹکڑے بول کر گنیں</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>گہرا</translation>
+        </message>
+        <message>
+            <source>Dark, and nothing moves.</source>
+            <translation>گہرا، اور کچھ نہ ہلے۔</translation>
+        </message>
+        <message>
+            <source>Hand and motion</source>
+            <translation>ہاتھ اور حرکت</translation>
+        </message>
+        <message>
+            <source>High contrast</source>
+            <translation>رنگوں کا تیز فرق</translation>
+        </message>
+        <message>
+            <source>I hold the phone in my left hand</source>
+            <translation>فون میرے بائیں ہاتھ میں ہے</translation>
+        </message>
+        <message>
+            <source>Larger</source>
+            <translation>بڑا</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>روشن</translation>
+        </message>
+        <message>
+            <source>Nothing moves</source>
+            <translation>کچھ نہ ہلے</translation>
+        </message>
+        <message>
+            <source>Off, it is nowhere to be seen.</source>
+            <translation>بند ہو تو کہیں نظر نہیں آتی۔</translation>
+        </message>
+        <message>
+            <source>Offer the kite before play</source>
+            <translation>کھیل سے پہلے پتنگ دکھائیں</translation>
+        </message>
+        <message>
+            <source>One, two, three, as each comes home.</source>
+            <translation>ایک، دو، تین، جیسے جیسے واپس آئیں۔</translation>
+        </message>
+        <message>
+            <source>Ordinary</source>
+            <translation>عام</translation>
+        </message>
+        <message>
+            <source>Putting back</source>
+            <translation>واپس رکھنا</translation>
+        </message>
+        <message>
+            <source>Save the battery</source>
+            <translation>بیٹری بچائیں</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>ترتیبات</translation>
+        </message>
+        <message>
+            <source>Text size</source>
+            <translation>حروف کا سائز</translation>
+        </message>
+        <message>
+            <source>The activities</source>
+            <translation>سرگرمیاں</translation>
+        </message>
+        <message>
+            <source>The kite</source>
+            <translation>پتنگ</translation>
+        </message>
+        <message>
+            <source>The pictures change hands, where they can.</source>
+            <translation>جہاں ہو سکے تصویریں ہاتھ بدلتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Twice as large</source>
+            <translation>دگنا بڑا</translation>
+        </message>
+        <message>
+            <source>Words</source>
+            <translation>الفاظ</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepPage</name>
+        <message>
+            <source>Read this step aloud</source>
+            <translation>یہ قدم پڑھ کر سنائیں</translation>
+        </message>
+        <message>
+            <source>Step %1 of %2</source>
+            <translation>قدم %1، کل %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchRing</name>
+        <message>
+            <source>Out of here</source>
+            <translation>یہاں سے باہر</translation>
+        </message>
+    </context>
+    <context>
+        <name>SwitchSettings</name>
+        <message>
+            <source>%1 s</source>
+            <translation>%1 سیکنڈ</translation>
+        </message>
+        <message>
+            <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
+            <translation>گھیرا باری باری ہر چیز پر آتا ہے۔ کوئی بھی بٹن، یا کہیں بھی چھونا، گھیرے والی چیز دبا دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>How long the ring stays</source>
+            <translation>گھیرا کتنی دیر ٹھہرے</translation>
+        </message>
+        <message>
+            <source>No switch</source>
+            <translation>کوئی سوئچ نہیں</translation>
+        </message>
+        <message>
+            <source>One key moves the ring on. Space or Enter presses what is in it.</source>
+            <translation>ایک بٹن گھیرا آگے بڑھاتا ہے۔ Space یا Enter گھیرے والی چیز دبا دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>One switch</source>
+            <translation>ایک سوئچ</translation>
+        </message>
+        <message>
+            <source>Switches</source>
+            <translation>سوئچ</translation>
+        </message>
+        <message>
+            <source>The ring moves on sooner</source>
+            <translation>گھیرا جلدی آگے بڑھے</translation>
+        </message>
+        <message>
+            <source>The ring stays longer</source>
+            <translation>گھیرا زیادہ دیر ٹھہرے</translation>
+        </message>
+        <message>
+            <source>Two switches</source>
+            <translation>دو سوئچ</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOff</name>
+        <message>
+            <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
+            <translation>%1: ڈبا، کھیل اور گھر کا پرچہ اس فون سے ہٹ جائیں گے۔ Lidlark بند ہونے تک انہیں واپس لایا جا سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Box, plays and home sheet.</source>
+            <translation>ڈبا، کھیل اور گھر کا پرچہ۔</translation>
+        </message>
+        <message>
+            <source>Keep</source>
+            <translation>رہنے دیں</translation>
+        </message>
+        <message>
+            <source>Take off</source>
+            <translation>ہٹائیں</translation>
+        </message>
+        <message>
+            <source>Take off this phone: %1</source>
+            <translation>اس فون سے ہٹائیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOutRow</name>
+        <message>
+            <source>Taken out</source>
+            <translation>باہر نکالا</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeOutScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Look round the house too</source>
+            <translation>گھر میں بھی دیکھیں</translation>
+        </message>
+        <message>
+            <source>Something is wrong</source>
+            <translation>کچھ ٹھیک نہیں</translation>
+        </message>
+        <message>
+            <source>Take out of the house</source>
+            <translation>گھر سے باہر نکالیں</translation>
+        </message>
+        <message>
+            <source>The rest later</source>
+            <translation>باقی بعد میں</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayHead</name>
+        <message>
+            <source>In the room: %1</source>
+            <translation>کمرے میں: %1</translation>
+        </message>
+        <message>
+            <source>Play with %1</source>
+            <translation>%1 کے ساتھ کھیلیں</translation>
+        </message>
+        <message>
+            <source>Who is here? Perhaps %1</source>
+            <translation>یہاں کون ہے؟ شاید %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>and %n more</source>
+            <translation>
+                <numerusform>اور %n مزید</numerusform>
+                <numerusform>اور %n مزید</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>in the room</source>
+            <translation>کمرے میں</translation>
+        </message>
+        <message>
+            <source>who is here?</source>
+            <translation>یہاں کون ہے؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayNotes</name>
+        <message>
+            <source>Box: %1</source>
+            <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Said by %1. Tap when it is here.</source>
+            <translation>%1 نے بتایا۔ یہاں ہو تو چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>دوبارہ کوشش</translation>
+        </message>
+    </context>
+    <context>
+        <name>TodayScreen</name>
+        <message>
+            <source>%1 chooses</source>
+            <translation>%1 خود چنے</translation>
+        </message>
+        <message>
+            <source>Anything at all</source>
+            <translation>کچھ بھی</translation>
+        </message>
+        <message>
+            <source>Everything</source>
+            <translation>سب کچھ</translation>
+        </message>
+        <message>
+            <source>Kept for today: %1</source>
+            <translation>آج کے لیے رکھا: %1</translation>
+        </message>
+        <message>
+            <source>Minutes: out %1. play %2. back %3</source>
+            <translation>منٹ: نکالیں %1۔ کھیل %2۔ واپس %3</translation>
+        </message>
+        <message>
+            <source>The week ahead</source>
+            <translation>آنے والا ہفتہ</translation>
+        </message>
+        <message>
+            <source>Three others</source>
+            <translation>تین اور</translation>
+        </message>
+        <message>
+            <source>back %1</source>
+            <translation>واپس %1</translation>
+        </message>
+        <message>
+            <source>out %1</source>
+            <translation>نکالیں %1</translation>
+        </message>
+        <message>
+            <source>play %1</source>
+            <translation>کھیل %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>TogetherScreen</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%2 میں سے %1</translation>
+        </message>
+        <message>
+            <source>And then?</source>
+            <translation>اور پھر؟</translation>
+        </message>
+        <message>
+            <source>Choose something</source>
+            <translation>کچھ چنیں</translation>
+        </message>
+        <message>
+            <source>For you, before you play</source>
+            <translation>آپ کے لیے، کھیل سے پہلے</translation>
+        </message>
+        <message>
+            <source>Four kite breaths</source>
+            <translation>پتنگ کے چار سانس</translation>
+        </message>
+    </context>
+    <context>
+        <name>UncheckedNote</name>
+        <message>
+            <source>Put this away</source>
+            <translation>یہ ہٹا دیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>WeekDayRow</name>
+        <message>
+            <source>Another one</source>
+            <translation>کوئی اور</translation>
+        </message>
+        <message>
+            <source>Its choices are below.</source>
+            <translation>اس کے انتخاب نیچے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Keep it here</source>
+            <translation>یہیں رکھیں</translation>
+        </message>
+        <message>
+            <source>Kept. %1</source>
+            <translation>رکھا گیا۔ %1</translation>
+        </message>
+        <message>
+            <source>Leave it free</source>
+            <translation>خالی چھوڑیں</translation>
+        </message>
+        <message>
+            <source>Let the plan decide</source>
+            <translation>منصوبہ خود طے کرے</translation>
+        </message>
+        <message>
+            <source>Play it now</source>
+            <translation>ابھی کھیلیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>WeekScreen</name>
+        <message>
+            <source>All of it is kept</source>
+            <translation>سب رکھا گیا</translation>
+        </message>
+        <message>
+            <source>Back to today</source>
+            <translation>واپس آج پر</translation>
+        </message>
+        <message>
+            <source>Keep this week</source>
+            <translation>یہ ہفتہ رکھیں</translation>
+        </message>
+        <message>
+            <source>One small thing a day, if it suits. Tap a day to change it. Nothing here is owed.</source>
+            <translation>دن میں ایک چھوٹی چیز، اگر مناسب ہو۔ بدلنے کو دن چھوئیں۔ یہاں کوئی پابندی نہیں۔</translation>
+        </message>
+        <message>
+            <source>Put away</source>
+            <translation>ہٹا دیں</translation>
+        </message>
+        <message>
+            <source>Start afresh</source>
+            <translation>نئے سرے سے</translation>
+        </message>
+        <message>
+            <source>The week ahead</source>
+            <translation>آنے والا ہفتہ</translation>
+        </message>
+    </context>
+    <context>
+        <name>WelcomeLine</name>
+        <message>
+            <source>Three questions and the list in the lid, then you can play. No account.</source>
+            <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>WelcomeScreen</name>
+        <message>
+            <source>A box has come</source>
+            <translation>ایک ڈبا آیا ہے</translation>
+        </message>
+        <message>
+            <source>A name first; a letter will do.</source>
+            <translation>پہلے ایک نام؛ ایک حرف بھی چلے گا۔</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Begin</source>
+            <translation>شروع</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>آگے</translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation>ایک صفحہ پیچھے</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>صفحہ %1، کل %2</translation>
+        </message>
+        <message>
+            <source>What lies in the box?</source>
+            <translation>ڈبے میں کیا ہے؟</translation>
+        </message>
+        <message>
+            <source>What must stay away?</source>
+            <translation>کن چیزوں سے بچنا لازم ہے؟</translation>
+        </message>
+        <message>
+            <source>Who else is at home?</source>
+            <translation>گھر میں اور کون ہے؟</translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoWrites</name>
+        <message>
+            <source>Who writes now</source>
+            <translation>ابھی کون لکھ رہا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoseScreen</name>
+        <message>
+            <source>%1 waits with %2.</source>
+            <translation>یہ کھیل انتظار میں ہے: %1۔ بچہ: %2۔</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Back to the play</source>
+            <translation>واپس کھیل پر</translation>
+        </message>
+        <message>
+            <source>Whose box?</source>
+            <translation>کس کا ڈبا؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>WordsSettings</name>
+        <message>
+            <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
+            <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>core</name>
+        <message>
+            <source>%1</source>
+            <translation>%1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 are missing.</source>
+            <translation>%1 %2 غائب ہیں۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 back in the box</source>
+            <translation>
+                <numerusform>واپس ڈبے میں: %1 %2</numerusform>
+                <numerusform>واپس ڈبے میں: %1 %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 %2 broken</source>
+            <translation>ٹوٹا ہوا: %1 %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 counted in</source>
+            <translation>
+                <numerusform>گن کر شامل: %1 %2</numerusform>
+                <numerusform>گن کر شامل: %1 %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 %2 dried out</source>
+            <translation>سوکھا ہوا: %1 %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 %2 found</source>
+            <translation>
+                <numerusform>مل گیا: %1 %2</numerusform>
+                <numerusform>مل گئے: %1 %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 %2 gone</source>
+            <translation>کم: %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 lost</source>
+            <translation>گم: %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 still in use</source>
+            <translation>ابھی استعمال میں: %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 %2 used up</source>
+            <translation>ختم: %1 %2</translation>
+        </message>
+        <message>
+            <source>%1 April</source>
+            <translation>%1 اپریل</translation>
+        </message>
+        <message>
+            <source>%1 August</source>
+            <translation>%1 اگست</translation>
+        </message>
+        <message>
+            <source>%1 December</source>
+            <translation>%1 دسمبر</translation>
+        </message>
+        <message>
+            <source>%1 February</source>
+            <translation>%1 فروری</translation>
+        </message>
+        <message>
+            <source>%1 January</source>
+            <translation>%1 جنوری</translation>
+        </message>
+        <message>
+            <source>%1 July</source>
+            <translation>%1 جولائی</translation>
+        </message>
+        <message>
+            <source>%1 June</source>
+            <translation>%1 جون</translation>
+        </message>
+        <message>
+            <source>%1 March</source>
+            <translation>%1 مارچ</translation>
+        </message>
+        <message>
+            <source>%1 May</source>
+            <translation>%1 مئی</translation>
+        </message>
+        <message>
+            <source>%1 November</source>
+            <translation>%1 نومبر</translation>
+        </message>
+        <message>
+            <source>%1 October</source>
+            <translation>%1 اکتوبر</translation>
+        </message>
+        <message>
+            <source>%1 September</source>
+            <translation>%1 ستمبر</translation>
+        </message>
+        <message>
+            <source>%1 afternoon</source>
+            <translation>%1، سہ پہر</translation>
+        </message>
+        <message>
+            <source>%1 and %2 are under three and are here: no %3.</source>
+            <translation>%1 اور %2 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہیں: %3 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 and %2 each noted %3 %4.</source>
+            <translation>%1 اور %2 دونوں نے %4 لکھا: %3۔</translation>
+        </message>
+        <message>
+            <source>%1 and %2 live here: no %3 in this home at any time.</source>
+            <translation>%1 اور %2 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %3 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 and %2 may put things in the mouth: no %3.</source>
+            <translation>ممکن ہے %1 اور %2 چیزیں منہ میں ڈالیں: %3 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 answered that question before. Nothing was lost, and that answer stands.</source>
+            <translation>اس سوال کا جواب %1 کی طرف سے پہلے آ چکا ہے۔ کچھ ضائع نہیں ہوا، اور وہی جواب قائم ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 broken</source>
+            <translation>ٹوٹا ہوا: %1</translation>
+        </message>
+        <message>
+            <source>%1 counted %2</source>
+            <translation>%1 کی گنتی: %2</translation>
+        </message>
+        <message>
+            <source>%1 counted %2 %3 %4.</source>
+            <translation>%4 %1 کی گنتی: %2 %3۔</translation>
+        </message>
+        <message>
+            <source>%1 counted %2 %3.</source>
+            <translation>%1 کی گنتی: %2 %3۔</translation>
+        </message>
+        <message>
+            <source>%1 counted in %2 %3.</source>
+            <translation>%1 نے گن کر شامل کیا: %2 %3۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 days</source>
+            <translation>
+                <numerusform>%1 دن</numerusform>
+                <numerusform>%1 دن</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 dried out</source>
+            <translation>سوکھا ہوا: %1</translation>
+        </message>
+        <message>
+            <source>%1 evening</source>
+            <translation>%1، شام</translation>
+        </message>
+        <message>
+            <source>%1 gone</source>
+            <translation>کم: %1</translation>
+        </message>
+        <message>
+            <source>%1 in all</source>
+            <translation>کل %1</translation>
+        </message>
+        <message>
+            <source>%1 in the box.</source>
+            <translation>ڈبے میں %1۔</translation>
+        </message>
+        <message>
+            <source>%1 in the week of %2.</source>
+            <translation>%2 کے ہفتے میں %1۔</translation>
+        </message>
+        <message>
+            <source>%1 in this box</source>
+            <translation>اس ڈبے میں %1</translation>
+        </message>
+        <message>
+            <source>%1 is asked.</source>
+            <translation>سوال %1 سے ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 is under three and is here: no %2.</source>
+            <translation>%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 lives here: no %2 in this home at any time.</source>
+            <translation>%1 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %2 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 lost</source>
+            <translation>گم: %1</translation>
+        </message>
+        <message>
+            <source>%1 may put things in the mouth: no %2.</source>
+            <translation>ممکن ہے %1 چیزیں منہ میں ڈالے: %2 نہیں۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 missing</source>
+            <translation>
+                <numerusform>%1 غائب</numerusform>
+                <numerusform>%1 غائب</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 morning</source>
+            <translation>%1، صبح</translation>
+        </message>
+        <message>
+            <source>%1 noted %2 %3, on two phones.</source>
+            <translation>%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
+        </message>
+        <message>
+            <source>%1 noted %2 %3.</source>
+            <translation>%1 نے %3 لکھا: %2۔</translation>
+        </message>
+        <message>
+            <source>%1 or %2</source>
+            <translation>%1 یا %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 pages of the catalogue cannot be read and are left out, %2 among them. All else is here.</source>
+            <translation>
+                <numerusform>فہرست کا %1 صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے، %2 اسی میں ہے۔ باقی سب یہاں ہے۔</numerusform>
+                <numerusform>فہرست کے %1 صفحے پڑھے نہیں جا سکتے اور چھوڑ دیے گئے ہیں، %2 انہی میں ہے۔ باقی سب یہاں ہے۔</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 pieces</source>
+            <translation>
+                <numerusform>%1 ٹکڑا</numerusform>
+                <numerusform>%1 ٹکڑے</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 put %2 %3 in %4.</source>
+            <translation>%1 نے %4 ڈبے میں رکھا: %2 %3۔</translation>
+        </message>
+        <message>
+            <source>%1 said so of %4: %2, %3.</source>
+            <translation>%4 کے بارے میں یہ %1 نے بتایا: %2، %3۔</translation>
+        </message>
+        <message>
+            <source>%1 said so: %2, %3.</source>
+            <translation>یہ %1 نے بتایا: %2، %3۔</translation>
+        </message>
+        <message>
+            <source>%1 says: %2.</source>
+            <translation>%1 کا جواب: %2۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 small pieces are missing.</source>
+            <translation>
+                <numerusform>%1 چھوٹا ٹکڑا غائب ہے۔</numerusform>
+                <numerusform>%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 still in use</source>
+            <translation>ابھی استعمال میں: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 things counted</source>
+            <translation>
+                <numerusform>گنی گئی چیزیں: %1</numerusform>
+                <numerusform>گنی گئی چیزیں: %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 times %2 told us both.</source>
+            <translation>
+                <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
+                <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 times an adult guessed both.</source>
+            <translation>
+                <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
+                <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 سے %2</translation>
+        </message>
+        <message>
+            <source>%1 used up</source>
+            <translation>ختم: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 weeks</source>
+            <translation>
+                <numerusform>%1 ہفتہ</numerusform>
+                <numerusform>%1 ہفتے</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 went out. %2 home.</source>
+            <translation>%1 باہر گئے۔ %2 واپس۔</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1, all home</source>
+            <translation>%1، سب واپس</translation>
+        </message>
+        <message>
+            <source>%1, says %2</source>
+            <translation>%1، %2 کے مطابق</translation>
+        </message>
+        <message>
+            <source>%1, says %2, %3.</source>
+            <translation>%1، %2 کے مطابق، %3۔</translation>
+        </message>
+        <message>
+            <source>%1.</source>
+            <translation>%1۔</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1۔ %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted</source>
+            <translation>%1: گنتی %2</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. %4 are missing.</source>
+            <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 غائب ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. %4 more.</source>
+            <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 زیادہ۔</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. At least %4 missing.</source>
+            <translation>%1: گنے %2، ہونے چاہییں %3۔ کم از کم %4 غائب۔</translation>
+        </message>
+        <message>
+            <source>%1: %2 counted, %3 expected. One is missing.</source>
+            <translation>%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
+        </message>
+        <message>
+            <source>%1: %2 in the week of %3.</source>
+            <translation>%1: %3 کے ہفتے میں %2۔</translation>
+        </message>
+        <message>
+            <source>%1: all back</source>
+            <translation>%1: سب واپس</translation>
+        </message>
+        <message>
+            <source>%1: asked for</source>
+            <translation>%1: مانگا گیا</translation>
+        </message>
+        <message>
+            <source>%1: asked for as written</source>
+            <translation>%1: جیسا لکھا ہے ویسا مانگا گیا</translation>
+        </message>
+        <message>
+            <source>%1: asked for easier</source>
+            <translation>%1: آسان طریقہ مانگا گیا</translation>
+        </message>
+        <message>
+            <source>%1: asked for harder</source>
+            <translation>%1: مشکل طریقہ مانگا گیا</translation>
+        </message>
+        <message>
+            <source>%1: asked for in no special way</source>
+            <translation>%1: کوئی خاص طریقہ نہیں مانگا گیا</translation>
+        </message>
+        <message>
+            <source>%1: asked for it again</source>
+            <translation>%1: پھر مانگا</translation>
+        </message>
+        <message>
+            <source>%1: at least one</source>
+            <translation>%1: کم از کم ایک</translation>
+        </message>
+        <message>
+            <source>%1: begun</source>
+            <translation>%1: کھیل شروع</translation>
+        </message>
+        <message>
+            <source>%1: below zero</source>
+            <translation>%1: صفر سے کم</translation>
+        </message>
+        <message>
+            <source>%1: cannot be washed</source>
+            <translation>%1: دھل نہیں سکتا</translation>
+        </message>
+        <message>
+            <source>%1: counted in</source>
+            <translation>%1: گن کر شامل</translation>
+        </message>
+        <message>
+            <source>%1: empty</source>
+            <translation>%1: خالی</translation>
+        </message>
+        <message>
+            <source>%1: five minutes to play?</source>
+            <translation>%1: پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>%1: floor checked, not found</source>
+            <translation>%1: فرش دیکھا، نہیں ملا</translation>
+        </message>
+        <message>
+            <source>%1: found left open</source>
+            <translation>%1: کھلا ملا</translation>
+        </message>
+        <message>
+            <source>%1: found own way</source>
+            <translation>%1: اپنا طریقہ نکالا</translation>
+        </message>
+        <message>
+            <source>%1: keeps as long as its kind does</source>
+            <translation>%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
+        </message>
+        <message>
+            <source>%1: kept for %2</source>
+            <translation>%1: رکھا گیا، دن: %2</translation>
+        </message>
+        <message>
+            <source>%1: left free</source>
+            <translation>%1: خالی چھوڑا</translation>
+        </message>
+        <message>
+            <source>%1: looked over, good</source>
+            <translation>%1: دیکھا گیا، ٹھیک</translation>
+        </message>
+        <message>
+            <source>%1: more than 999</source>
+            <translation>%1: 999 سے زیادہ</translation>
+        </message>
+        <message>
+            <source>%1: more than are out, or none</source>
+            <translation>%1: جتنے باہر ہیں ان سے زیادہ، یا کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: more than is missing, or none</source>
+            <translation>%1: جتنے غائب ہیں ان سے زیادہ، یا کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: more than the box held</source>
+            <translation>%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
+        </message>
+        <message>
+            <source>%1: need not leave the house</source>
+            <translation>%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
+        </message>
+        <message>
+            <source>%1: needed help</source>
+            <translation>%1: مدد چاہیے تھی</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: none in the last %2 weeks.</source>
+            <translation>
+                <numerusform>%1: پچھلے %2 ہفتے میں کوئی نہیں۔</numerusform>
+                <numerusform>%1: پچھلے %2 ہفتوں میں کوئی نہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1: not missing</source>
+            <translation>%1: غائب نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not opened after all</source>
+            <translation>%1: دراصل کھولا نہیں گیا</translation>
+        </message>
+        <message>
+            <source>%1: on its way</source>
+            <translation>%1: راستے میں</translation>
+        </message>
+        <message>
+            <source>%1: once opened, keeps days: %2</source>
+            <translation>%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
+        </message>
+        <message>
+            <source>%1: only digits, spaces, + and -, at most 20</source>
+            <translation>%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ 20</translation>
+        </message>
+        <message>
+            <source>%1: open again</source>
+            <translation>%1: منصوبے کے لیے پھر خالی</translation>
+        </message>
+        <message>
+            <source>%1: opened %2</source>
+            <translation>%1: %2 کو کھولا گیا</translation>
+        </message>
+        <message>
+            <source>%1: opened today</source>
+            <translation>%1: آج کھولا گیا</translation>
+        </message>
+        <message>
+            <source>%1: our way kept</source>
+            <translation>%1: ہمارا طریقہ رکھا گیا</translation>
+        </message>
+        <message>
+            <source>%1: our way taken off</source>
+            <translation>%1: ہمارا طریقہ ہٹایا گیا</translation>
+        </message>
+        <message>
+            <source>%1: out of the house</source>
+            <translation>%1: گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>%1: packed</source>
+            <translation>%1: ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>%1: played as written</source>
+            <translation>%1: جیسا لکھا ہے ویسے کھیلا</translation>
+        </message>
+        <message>
+            <source>%1: played easier</source>
+            <translation>%1: آسان کر کے کھیلا</translation>
+        </message>
+        <message>
+            <source>%1: played harder</source>
+            <translation>%1: مشکل کر کے کھیلا</translation>
+        </message>
+        <message>
+            <source>%1: put back, not all as it was</source>
+            <translation>%1: واپس رکھا، سب پہلے جیسا نہیں</translation>
+        </message>
+        <message>
+            <source>%1: question answered</source>
+            <translation>%1: سوال کا جواب دیا گیا</translation>
+        </message>
+        <message>
+            <source>%1: replaced</source>
+            <translation>%1: بدل دیا</translation>
+        </message>
+        <message>
+            <source>%1: request seen</source>
+            <translation>%1: مانگا ہوا دیکھ لیا</translation>
+        </message>
+        <message>
+            <source>%1: some pieces are still missing</source>
+            <translation>%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
+        </message>
+        <message>
+            <source>%1: still to come</source>
+            <translation>%1: ابھی آنا ہے</translation>
+        </message>
+        <message>
+            <source>%1: stopped early</source>
+            <translation>%1: پہلے روک دیا</translation>
+        </message>
+        <message>
+            <source>%1: too long</source>
+            <translation>%1: بہت لمبا</translation>
+        </message>
+        <message>
+            <source>%1: was in a mouth</source>
+            <translation>%1: منہ میں گیا تھا</translation>
+        </message>
+        <message>
+            <source>%1: washed</source>
+            <translation>%1: دھو لیا</translation>
+        </message>
+        <message>
+            <source>1 day</source>
+            <translation>1 دن</translation>
+        </message>
+        <message>
+            <source>1 piece</source>
+            <translation>1 ٹکڑا</translation>
+        </message>
+        <message>
+            <source>A blunt table fork, sitting down.</source>
+            <translation>کھانے کا کند کانٹا، بیٹھ کر۔</translation>
+        </message>
+        <message>
+            <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
+            <translation>طبی ماہر نے %2 میں سے %1 سرگرمیاں جانچ لی ہیں؛ باقی احتیاط سے لکھی گئی ہیں اور اس کے انتظار میں ہیں۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
+        </message>
+        <message>
+            <source>A coin may be a button battery: treat it as one.</source>
+            <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
+        </message>
+        <message>
+            <source>A magnet or a button battery: go to hospital without waiting.</source>
+            <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
+            <translation>ایک خاندان کی فائل Lidlark کے نئے ورژن نے لکھی ہے: %1۔ اسے کھولنے کے لیے اس فون پر Lidlark کو تازہ کریں۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark wrote this store. It was left as it is. Bring Lidlark up to date on this phone, then open it again.</source>
+            <translation>یہ ذخیرہ Lidlark کے نئے ورژن نے لکھا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔ اس فون پر Lidlark کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
+        </message>
+        <message>
+            <source>A note of your own kept</source>
+            <translation>آپ کا اپنا نوٹ رکھا گیا</translation>
+        </message>
+        <message>
+            <source>A note of your own may go to the therapist</source>
+            <translation>آپ کا اپنا نوٹ تھراپسٹ کو جا سکتا ہے</translation>
+        </message>
+        <message>
+            <source>A note of your own taken off</source>
+            <translation>آپ کا اپنا نوٹ ہٹایا گیا</translation>
+        </message>
+        <message>
+            <source>A piece of balloon may still lie about. Look first, then say so.</source>
+            <translation>غبارے کا ٹکڑا اب بھی پڑا ہو سکتا ہے۔ پہلے دیکھیں، پھر بتائیں۔</translation>
+        </message>
+        <message>
+            <source>A small child lives here: %1 need a box kept up high. Say so on the home sheet.</source>
+            <translation>یہاں چھوٹا بچہ رہتا ہے: ڈبا اونچی جگہ رکھنا لازم ہے (%1)۔ گھر کے پرچے پر بتائیں۔</translation>
+        </message>
+        <message>
+            <source>A small child lives here: %1 only as your therapist has noted, for example asleep or out. Ask your therapist.</source>
+            <translation>یہاں چھوٹا بچہ رہتا ہے: %1 صرف ویسے جیسے آپ کے تھراپسٹ نے لکھا ہے، مثلاً جب وہ سو رہا ہو یا باہر ہو۔ اپنے تھراپسٹ سے پوچھیں۔</translation>
+        </message>
+        <message>
+            <source>A small child may live here: no %1 in this home.</source>
+            <translation>شاید یہاں چھوٹا بچہ رہتا ہو: اس گھر میں %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>A small piece may still lie on the floor. Look first, then say so.</source>
+            <translation>چھوٹا ٹکڑا اب بھی فرش پر ہو سکتا ہے۔ پہلے دیکھیں، پھر بتائیں۔</translation>
+        </message>
+        <message>
+            <source>A small skill</source>
+            <translation>ایک چھوٹا ہنر</translation>
+        </message>
+        <message>
+            <source>After bath: five minutes to play?</source>
+            <translation>نہانے کے بعد: پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>After school: five minutes to play?</source>
+            <translation>اسکول کے بعد: پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>After tea: five minutes to play?</source>
+            <translation>شام کے کھانے کے بعد: پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>After the count</source>
+            <translation>گنتی کے بعد</translation>
+        </message>
+        <message>
+            <source>All back</source>
+            <translation>سب واپس</translation>
+        </message>
+        <message>
+            <source>All it needs is here</source>
+            <translation>جو چاہیے سب یہاں ہے</translation>
+        </message>
+        <message>
+            <source>All of these need a table.</source>
+            <translation>ان سب کو میز چاہیے۔</translation>
+        </message>
+        <message>
+            <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
+            <translation>ایک خاندان کی فائل کوئی اور پروگرام استعمال کر رہا ہے: %1۔ وہ پروگرام بند کریں، پھر Lidlark دوبارہ کھولیں۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
+        </message>
+        <message>
+            <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
+            <translation>کوئی اور پروگرام یہ ذخیرہ استعمال کر رہا ہے۔ اسے بند کریں، پھر دوبارہ کوشش کریں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>April</source>
+            <translation>اپریل</translation>
+        </message>
+        <message>
+            <source>Arm's reach</source>
+            <translation>بازو کی پہنچ</translation>
+        </message>
+        <message>
+            <source>Ask about this at the next visit</source>
+            <translation>اگلی ملاقات میں یہ پوچھنا ہے</translation>
+        </message>
+        <message>
+            <source>Ask or sign first. Stop when your child pulls away.</source>
+            <translation>پہلے پوچھیں یا اشارہ کریں۔ بچہ پیچھے ہٹے تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>مانگا گیا</translation>
+        </message>
+        <message>
+            <source>Asked for it again</source>
+            <translation>پھر مانگا</translation>
+        </message>
+        <message>
+            <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
+            <translation>گھر میں لیٹکس غباروں، ربڑ کے دستانوں، بعض چپکنے والی ٹیپوں اور نرم دبنے والے کھلونوں میں بھی ہو سکتا ہے۔ ہر کھنچنے والی چیز کے بارے میں پوچھیں: کیا یہ لیٹکس کے بغیر ہے؟</translation>
+        </message>
+        <message>
+            <source>At home, wheat may also be in bought dough, flour paste, papier mache and pasta for play.</source>
+            <translation>گھر میں گندم خریدے ہوئے کھیل کے آٹے، آٹے کی لئی، کاغذ کی لگدی اور کھیل کے پاستا میں بھی ہو سکتی ہے۔</translation>
+        </message>
+        <message>
+            <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
+            <translation>زیادہ سے زیادہ پانچ سانس یا پھونکیں، پھر آرام۔ چکر آئیں تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>August</source>
+            <translation>اگست</translation>
+        </message>
+        <message>
+            <source>Away from steady: %1.</source>
+            <translation>سیدھی اڑان سے دور: %1۔</translation>
+        </message>
+        <message>
+            <source>Balloon</source>
+            <translation>غبارہ</translation>
+        </message>
+        <message>
+            <source>Because of %1: ask your therapist first.</source>
+            <translation>پہلے اپنے تھراپسٹ سے پوچھیں۔ وجہ: %1۔</translation>
+        </message>
+        <message>
+            <source>Before bed: five minutes to play?</source>
+            <translation>سونے سے پہلے: پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>Before the count</source>
+            <translation>گنتی سے پہلے</translation>
+        </message>
+        <message>
+            <source>Better at another time of day</source>
+            <translation>دن کے کسی اور وقت بہتر</translation>
+        </message>
+        <message>
+            <source>Better in a quieter place</source>
+            <translation>زیادہ خاموش جگہ پر بہتر</translation>
+        </message>
+        <message>
+            <source>Box: %1</source>
+            <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Breath</source>
+            <translation>سانس</translation>
+        </message>
+        <message>
+            <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
+            <translation>ہلچل خوشی بھی ہو سکتی ہے۔ پاس سے شروع کریں، کم لفظ بولیں، جتنا فطری لگے اس سے آہستہ چلیں۔</translation>
+        </message>
+        <message>
+            <source>Call %1</source>
+            <translation>%1 پر فون کریں</translation>
+        </message>
+        <message>
+            <source>Call the emergency number or the poison line now, even if your child seems well.</source>
+            <translation>ہنگامی نمبر یا زہر کی ہیلپ لائن پر ابھی فون کریں، چاہے بچہ ٹھیک لگے۔</translation>
+        </message>
+        <message>
+            <source>Call the poison line, %1</source>
+            <translation>زہر کی ہیلپ لائن پر فون کریں، %1</translation>
+        </message>
+        <message>
+            <source>Call your local emergency number.</source>
+            <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں۔</translation>
+        </message>
+        <message>
+            <source>Call your local emergency number: %1.</source>
+            <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں: %1۔</translation>
+        </message>
+        <message>
+            <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
+            <translation>چھوٹے بچے کی ناک اور منہ پر چپک سکتا ہے: تین سال سے چھوٹے کے پاس %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. Call now.</source>
+            <translation>کھانس، رو یا بول نہیں سکتا، سانس نہیں لے سکتا، یا جاگتا نہیں: یہ ہنگامی حالت ہے۔ ابھی فون کریں۔</translation>
+        </message>
+        <message>
+            <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
+            <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Clear floor</source>
+            <translation>خالی فرش</translation>
+        </message>
+        <message>
+            <source>Clear the floor first.</source>
+            <translation>پہلے فرش خالی کریں۔</translation>
+        </message>
+        <message>
+            <source>Cloth</source>
+            <translation>کپڑا</translation>
+        </message>
+        <message>
+            <source>Clouds</source>
+            <translation>بادل</translation>
+        </message>
+        <message>
+            <source>Clouds in the way. That's fine.</source>
+            <translation>راستے میں بادل۔ یہ بھی ٹھیک ہے۔</translation>
+        </message>
+        <message>
+            <source>Coins</source>
+            <translation>سکے</translation>
+        </message>
+        <message>
+            <source>Cord</source>
+            <translation>ڈوری</translation>
+        </message>
+        <message>
+            <source>Coughing hard? Let them go on coughing, and stay with them.</source>
+            <translation>زور سے کھانس رہا ہے؟ کھانسنے دیں، اور ساتھ رہیں۔</translation>
+        </message>
+        <message>
+            <source>Counted</source>
+            <translation>گنا گیا</translation>
+        </message>
+        <message>
+            <source>Counted in</source>
+            <translation>گن کر شامل</translation>
+        </message>
+        <message>
+            <source>December</source>
+            <translation>دسمبر</translation>
+        </message>
+        <message>
+            <source>Disinfect it as your local rules say. Let it dry in the air.</source>
+            <translation>اپنے علاقے کے قاعدوں کے مطابق جراثیم سے پاک کریں۔ ہوا میں سوکھنے دیں۔</translation>
+        </message>
+        <message>
+            <source>Do not feel about in the mouth.</source>
+            <translation>منہ میں انگلی ڈال کر نہ ٹٹولیں۔</translation>
+        </message>
+        <message>
+            <source>Dough</source>
+            <translation>آٹا</translation>
+        </message>
+        <message>
+            <source>Dough is for hands, not for mouths.</source>
+            <translation>آٹا ہاتھوں کے لیے ہے، منہ کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>Easy to start with</source>
+            <translation>شروع کرنے میں آسان</translation>
+        </message>
+        <message>
+            <source>Every kite does all of these.</source>
+            <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Everything shows all there is, and what each one needs.</source>
+            <translation>“سب کچھ” میں سب سرگرمیاں ہیں، اور ہر ایک کو کیا چاہیے۔</translation>
+        </message>
+        <message>
+            <source>February</source>
+            <translation>فروری</translation>
+        </message>
+        <message>
+            <source>Feel the rim first, and tape it.</source>
+            <translation>پہلے کنارہ چھوئیں، اور ٹیپ لگائیں۔</translation>
+        </message>
+        <message>
+            <source>Fine. You can offer it again another day.</source>
+            <translation>ٹھیک ہے۔ آپ کسی اور دن پھر دکھا سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>First count the %1 home: %2 of %3.</source>
+            <translation>پہلے گن کر واپس رکھیں: %1، %3 میں سے %2۔</translation>
+        </message>
+        <message>
+            <source>First look at each child's hands and mouth.</source>
+            <translation>پہلے ہر بچے کے ہاتھ اور منہ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>Five minutes to play?</source>
+            <translation>پانچ منٹ کھیلیں؟</translation>
+        </message>
+        <message>
+            <source>Floor checked, not found</source>
+            <translation>فرش دیکھا، نہیں ملا</translation>
+        </message>
+        <message>
+            <source>Flying steady</source>
+            <translation>سیدھی اڑتی</translation>
+        </message>
+        <message>
+            <source>Flying steady. Comfy and ready.</source>
+            <translation>سیدھی اڑتی۔ آرام سے اور تیار۔</translation>
+        </message>
+        <message>
+            <source>Foam</source>
+            <translation>جھاگ</translation>
+        </message>
+        <message>
+            <source>Foil</source>
+            <translation>فوائل</translation>
+        </message>
+        <message>
+            <source>Fold sharp edges in. Collect every scrap.</source>
+            <translation>تیز کنارے اندر موڑیں۔ ہر کترن اٹھائیں۔</translation>
+        </message>
+        <message>
+            <source>Follow your child's idea if it is better than ours.</source>
+            <translation>بچے کا خیال ہمارے خیال سے بہتر ہو تو اسی پر چلیں۔</translation>
+        </message>
+        <message>
+            <source>Follow your local rules and your therapist.</source>
+            <translation>اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
+        </message>
+        <message>
+            <source>Food traces</source>
+            <translation>کھانے کے ذرات</translation>
+        </message>
+        <message>
+            <source>For %1</source>
+            <translation>%1 کے لیے</translation>
+        </message>
+        <message>
+            <source>For a change: %1</source>
+            <translation>کچھ بدل کر: %1</translation>
+        </message>
+        <message>
+            <source>For a resting kite</source>
+            <translation>آرام کرتی پتنگ کے لیے</translation>
+        </message>
+        <message>
+            <source>For a steady kite</source>
+            <translation>سیدھی اڑتی پتنگ کے لیے</translation>
+        </message>
+        <message>
+            <source>For a tugging kite</source>
+            <translation>کھینچتی پتنگ کے لیے</translation>
+        </message>
+        <message>
+            <source>For one of your goals</source>
+            <translation>آپ کے ایک مقصد کے لیے</translation>
+        </message>
+        <message>
+            <source>For this child only. Wash hands before and after.</source>
+            <translation>صرف اسی بچے کے لیے۔ پہلے اور بعد میں ہاتھ دھوئیں۔</translation>
+        </message>
+        <message>
+            <source>Fork</source>
+            <translation>کھانے کا کانٹا</translation>
+        </message>
+        <message>
+            <source>Found</source>
+            <translation>مل گیا</translation>
+        </message>
+        <message>
+            <source>Found own way</source>
+            <translation>اپنا طریقہ نکالا</translation>
+        </message>
+        <message>
+            <source>Friday</source>
+            <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>اب نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Good until %1.</source>
+            <translation>%1 تک ٹھیک۔</translation>
+        </message>
+        <message>
+            <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
+            <translation>آنکھوں یا منہ کو چھونے سے پہلے ہاتھ پونچھیں۔ بوتل آپ کے پاس رہے۔</translation>
+        </message>
+        <message>
+            <source>Has waited its turn</source>
+            <translation>اس کی باری آ گئی</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not live here</source>
+            <translation>گھر کا پرچہ: %1 کا گھر یہ نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 does not tire fast</source>
+            <translation>گھر کا پرچہ: %1 کو جلدی تھکن نہیں ہوتی</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats food only</source>
+            <translation>گھر کا پرچہ: %1 صرف خوراک کھاتا یا کھاتی ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 eats what is no food</source>
+            <translation>گھر کا پرچہ: %1 وہ چیزیں کھاتا یا کھاتی ہے جو خوراک نہیں</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 lives here</source>
+            <translation>گھر کا پرچہ: %1 کا گھر یہی ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts nothing in the mouth</source>
+            <translation>گھر کا پرچہ: %1 کے منہ میں کوئی چیز نہیں جاتی</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 puts things in the mouth</source>
+            <translation>گھر کا پرچہ: %1 کے منہ میں چیزیں جاتی ہیں</translation>
+        </message>
+        <message>
+            <source>Home sheet: %1 tires fast</source>
+            <translation>گھر کا پرچہ: %1 کو جلدی تھکن ہوتی ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: a dog or a cat here</source>
+            <translation>گھر کا پرچہ: یہاں کتا یا بلی ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: a high place for the box</source>
+            <translation>گھر کا پرچہ: ڈبے کے لیے اونچی جگہ ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: a wheat allergy here</source>
+            <translation>گھر کا پرچہ: یہاں گندم کی الرجی ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: coeliac disease here</source>
+            <translation>گھر کا پرچہ: یہاں سیلیک بیماری ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: does not like firm touch</source>
+            <translation>گھر کا پرچہ: دبا کر چھونا پسند نہیں</translation>
+        </message>
+        <message>
+            <source>Home sheet: emergency number</source>
+            <translation>گھر کا پرچہ: ہنگامی نمبر</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is a risk here</source>
+            <translation>گھر کا پرچہ: یہاں لیٹکس سے خطرہ ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex is no risk here</source>
+            <translation>گھر کا پرچہ: یہاں لیٹکس سے خطرہ نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex may stay</source>
+            <translation>گھر کا پرچہ: لیٹکس رہ سکتا ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: latex must stay away</source>
+            <translation>گھر کا پرچہ: لیٹکس سے بچنا لازم ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: likes firm touch</source>
+            <translation>گھر کا پرچہ: دبا کر چھونا پسند ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: no coeliac disease here</source>
+            <translation>گھر کا پرچہ: یہاں سیلیک بیماری نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: no dog and no cat here</source>
+            <translation>گھر کا پرچہ: یہاں نہ کتا ہے نہ بلی</translation>
+        </message>
+        <message>
+            <source>Home sheet: no high place for the box</source>
+            <translation>گھر کا پرچہ: ڈبے کے لیے اونچی جگہ نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: no wheat allergy here</source>
+            <translation>گھر کا پرچہ: یہاں گندم کی الرجی نہیں ہے</translation>
+        </message>
+        <message>
+            <source>Home sheet: poison line</source>
+            <translation>گھر کا پرچہ: زہر کی ہیلپ لائن</translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of %1</source>
+            <translation>گھر کا پرچہ: %1 کے بارے میں کچھ لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Home sheet: something said of the home</source>
+            <translation>گھر کا پرچہ: گھر کے بارے میں کچھ لکھا گیا</translation>
+        </message>
+        <message>
+            <source>How many came?</source>
+            <translation>کتنے آئے؟</translation>
+        </message>
+        <message>
+            <source>I need a grown-up</source>
+            <translation>مجھے کوئی بڑا چاہیے</translation>
+        </message>
+        <message>
+            <source>If it grows</source>
+            <translation>اگر بڑھ جائے</translation>
+        </message>
+        <message>
+            <source>If it was swallowed: call the emergency number or the poison line now, even if your child seems well.</source>
+            <translation>اگر نگل لیا ہو: ہنگامی نمبر یا زہر کی ہیلپ لائن پر ابھی فون کریں، چاہے بچہ ٹھیک لگے۔</translation>
+        </message>
+        <message>
+            <source>In a mouth %1, says %2.</source>
+            <translation>منہ میں گیا، %1، %2 کے مطابق۔</translation>
+        </message>
+        <message>
+            <source>In its place: %1, asked for.</source>
+            <translation>اس کی جگہ: %1، مانگا گیا۔</translation>
+        </message>
+        <message>
+            <source>In its place: %1.</source>
+            <translation>اس کی جگہ: %1۔</translation>
+        </message>
+        <message>
+            <source>In the bag</source>
+            <translation>تھیلے میں</translation>
+        </message>
+        <message>
+            <source>In the same room as %1, watching.</source>
+            <translation>%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
+        </message>
+        <message>
+            <source>It can be loud, and it is quiet time now.</source>
+            <translation>اس میں شور ہو سکتا ہے، اور ابھی خاموشی کا وقت ہے۔</translation>
+        </message>
+        <message>
+            <source>It can be loud. Stop when anyone covers their ears.</source>
+            <translation>شور ہو سکتا ہے۔ کوئی کان ڈھانپے تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
+            <translation>یہ لیٹکس، کھانے یا کھیل کے آٹے سے ہو سکتا ہے۔ بتائیں کہ کیا چھوا یا کھایا گیا۔</translation>
+        </message>
+        <message>
+            <source>It cannot be made clean. Throw it away.</source>
+            <translation>یہ صاف نہیں ہو سکتا۔ پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>It is still in the bag.</source>
+            <translation>وہ اب بھی تھیلے میں ہے۔</translation>
+        </message>
+        <message>
+            <source>It is still resting.</source>
+            <translation>وہ اب بھی آرام میں ہے۔</translation>
+        </message>
+        <message>
+            <source>It is still steady.</source>
+            <translation>وہ اب بھی سیدھی اڑ رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>It is still tugging.</source>
+            <translation>وہ اب بھی کھینچ رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>It may run out before the next round.</source>
+            <translation>اگلے پھیرے سے پہلے ختم ہو سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>It needs %1, and fewer are left: %2.</source>
+            <translation>اسے %1 چاہییں، مگر باقی کم ہیں: %2۔</translation>
+        </message>
+        <message>
+            <source>It probably runs out before the next round.</source>
+            <translation>اگلے پھیرے سے پہلے شاید ختم ہو جائے گا۔</translation>
+        </message>
+        <message>
+            <source>It smells, and strong smells are avoided here.</source>
+            <translation>اس میں بو ہے، اور یہاں تیز بو سے بچا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>It smells. Stop if skin, eyes or breath do not like it.</source>
+            <translation>اس میں بو ہے۔ جلد، آنکھوں یا سانس کو اچھا نہ لگے تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>It uses touch, and nobody has said that touch is liked here.</source>
+            <translation>اس میں چھونا ہے، اور کسی نے نہیں بتایا کہ یہاں چھونا پسند ہے۔</translation>
+        </message>
+        <message>
+            <source>It was in a mouth. Wash it first: %1.</source>
+            <translation>یہ منہ میں گیا تھا۔ پہلے دھوئیں: %1۔</translation>
+        </message>
+        <message>
+            <source>January</source>
+            <translation>جنوری</translation>
+        </message>
+        <message>
+            <source>July</source>
+            <translation>جولائی</translation>
+        </message>
+        <message>
+            <source>June</source>
+            <translation>جون</translation>
+        </message>
+        <message>
+            <source>Keep %1 and %2 away until found.</source>
+            <translation>ملنے تک %1 اور %2 کو دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep %1 away until found.</source>
+            <translation>ملنے تک %1 کو دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep %1, %2 and all other small children away until found.</source>
+            <translation>ملنے تک %1، %2 اور باقی سب چھوٹے بچوں کو دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep small children away until found.</source>
+            <translation>ملنے تک چھوٹے بچوں کو دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep the box out of %1's reach.</source>
+            <translation>ڈبا %1 کی پہنچ سے دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of %1 and %2.</source>
+            <translation>ڈبا %1 اور %2 کی پہنچ سے دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of %1, %2 and all other small children.</source>
+            <translation>ڈبا %1، %2 اور باقی سب چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep the box out of reach of small children.</source>
+            <translation>ڈبا چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Kite in the bag. That's fine.</source>
+            <translation>پتنگ تھیلے میں۔ یہ بھی ٹھیک ہے۔</translation>
+        </message>
+        <message>
+            <source>Known from before</source>
+            <translation>پہلے سے جانا پہچانا</translation>
+        </message>
+        <message>
+            <source>Latex</source>
+            <translation>لیٹکس</translation>
+        </message>
+        <message>
+            <source>Learn first aid from a trained instructor.</source>
+            <translation>ابتدائی طبی امداد کسی تربیت یافتہ استاد سے سیکھیں۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Left open %1 times.</source>
+            <translation>
+                <numerusform>%1 بار کھلا رہا۔</numerusform>
+                <numerusform>%1 بار کھلا رہا۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Left open once.</source>
+            <translation>ایک بار کھلا رہا۔</translation>
+        </message>
+        <message>
+            <source>Left open twice.</source>
+            <translation>دو بار کھلا رہا۔</translation>
+        </message>
+        <message>
+            <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
+            <translation>Lidlark کو %1 نہیں ملا۔ کچھ نہیں بدلا۔ نام دیکھیں، پھر دوبارہ کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>Lifting</source>
+            <translation>اٹھانا</translation>
+        </message>
+        <message>
+            <source>Light things, two hands, close to the body.</source>
+            <translation>ہلکی چیزیں، دو ہاتھ، جسم کے پاس۔</translation>
+        </message>
+        <message>
+            <source>Look for nicks first. An adult holds it. Never near a face, a neck or a door handle.</source>
+            <translation>پہلے کٹ دیکھیں۔ بڑا شخص تھامے۔ کبھی چہرے، گردن یا دروازے کے ہینڈل کے پاس نہیں۔</translation>
+        </message>
+        <message>
+            <source>Look now: table, floor, clothes, dough.</source>
+            <translation>ابھی دیکھیں: میز، فرش، کپڑے، آٹا۔</translation>
+        </message>
+        <message>
+            <source>Look now: table, floor, clothes, under the chairs.</source>
+            <translation>ابھی دیکھیں: میز، فرش، کپڑے، کرسیوں کے نیچے۔</translation>
+        </message>
+        <message>
+            <source>Looked at %1.</source>
+            <translation>دیکھا گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Made of latex: not in a home where anyone must avoid it.</source>
+            <translation>لیٹکس کا بنا ہے: جس گھر میں کسی کے لیے اس سے بچنا لازم ہو وہاں نہیں۔</translation>
+        </message>
+        <message>
+            <source>March</source>
+            <translation>مارچ</translation>
+        </message>
+        <message>
+            <source>May</source>
+            <translation>مئی</translation>
+        </message>
+        <message>
+            <source>Me</source>
+            <translation>میں</translation>
+        </message>
+        <message>
+            <source>Monday</source>
+            <translation>پیر</translation>
+        </message>
+        <message>
+            <source>More fits when it need not be quiet.</source>
+            <translation>خاموشی ضروری نہ ہو تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>More fits when the box is filled up again.</source>
+            <translation>ڈبا پھر بھر جائے تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>More fits when the box is here.</source>
+            <translation>ڈبا یہاں ہو تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>More fits when the floor has been looked over.</source>
+            <translation>فرش دیکھ لیا جائے تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>More fits when the open questions on the home sheet are answered.</source>
+            <translation>گھر کے پرچے کے باقی سوالوں کا جواب ہو تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>More fits when you can sit right beside. Tap the names to say so.</source>
+            <translation>آپ بالکل پاس بیٹھ سکیں تو اور مناسب ہوں گے۔ بتانے کو نام چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>More fits with fewer small children in the room. Tap the names to say who is here.</source>
+            <translation>کمرے میں چھوٹے بچے کم ہوں تو اور مناسب ہوں گے۔ کون یہاں ہے، بتانے کو نام چھوئیں۔</translation>
+        </message>
+        <message>
+            <source>More than one of these is new here.</source>
+            <translation>ان میں ایک سے زیادہ یہاں نئی ہیں۔</translation>
+        </message>
+        <message>
+            <source>More than one of these makes a mess.</source>
+            <translation>ان میں ایک سے زیادہ سے گندگی ہوتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Mostly our guess: %1 went in %2.</source>
+            <translation>زیادہ تر ہمارا اندازہ۔ %2 میں کم: %1۔</translation>
+        </message>
+        <message>
+            <source>Needed help</source>
+            <translation>مدد چاہیے تھی</translation>
+        </message>
+        <message>
+            <source>Needs no table</source>
+            <translation>میز نہیں چاہیے</translation>
+        </message>
+        <message>
+            <source>Needs someone in the same room.</source>
+            <translation>کوئی اسی کمرے میں چاہیے۔</translation>
+        </message>
+        <message>
+            <source>Needs someone right beside.</source>
+            <translation>کوئی بالکل پاس چاہیے۔</translation>
+        </message>
+        <message>
+            <source>Needs someone within arm's reach.</source>
+            <translation>کوئی بازو کی پہنچ میں چاہیے۔</translation>
+        </message>
+        <message>
+            <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
+            <translation>کبھی انگلی، کلائی یا گردن پر نہیں۔ چہروں سے دور چھیڑیں۔</translation>
+        </message>
+        <message>
+            <source>Never over a face or round a neck. Arms stay free.</source>
+            <translation>کبھی چہرے پر یا گردن کے گرد نہیں۔ بازو آزاد رہیں۔</translation>
+        </message>
+        <message>
+            <source>Never round a neck or a wrist. Straight back into the lid bag.</source>
+            <translation>کبھی گردن یا کلائی کے گرد نہیں۔ سیدھا واپس ڈھکن کی تھیلی میں۔</translation>
+        </message>
+        <message>
+            <source>New. %1</source>
+            <translation>نئی۔ %1</translation>
+        </message>
+        <message>
+            <source>No %1 left in the box.</source>
+            <translation>ڈبے میں %1 باقی نہیں۔</translation>
+        </message>
+        <message>
+            <source>No change: %1.</source>
+            <translation>کوئی تبدیلی نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Nobody has said how old your child is, so only a few are offered.</source>
+            <translation>کسی نے بچے کی عمر نہیں بتائی، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Noise</source>
+            <translation>شور</translation>
+        </message>
+        <message>
+            <source>None has gone in %1 so far. The rest is our guess.</source>
+            <translation>%1 میں اب تک کوئی کم نہیں ہوا۔ باقی ہمارا اندازہ ہے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>None in the other %1 weeks.</source>
+            <translation>
+                <numerusform>باقی %1 ہفتے میں کوئی نہیں۔</numerusform>
+                <numerusform>باقی %1 ہفتوں میں کوئی نہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>None in the other week.</source>
+            <translation>دوسرے ہفتے میں کوئی نہیں۔</translation>
+        </message>
+        <message>
+            <source>None of these is an old favourite yet.</source>
+            <translation>ان میں ابھی کوئی پرانی پسندیدہ نہیں۔</translation>
+        </message>
+        <message>
+            <source>Not before %1 and a half years, because of %2.</source>
+            <translation>ساڑھے %1 سال سے پہلے نہیں۔ وجہ: %2۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not before %1 months, because of %2.</source>
+            <translation>
+                <numerusform>%1 مہینے سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>%1 مہینوں سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not before %1 years, because of %2.</source>
+            <translation>
+                <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not for a while</source>
+            <translation>بہت دن سے نہیں</translation>
+        </message>
+        <message>
+            <source>Not opened yet.</source>
+            <translation>ابھی کھولا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>Not while skin is sore or broken.</source>
+            <translation>جلد دُکھتی یا کٹی پھٹی ہو تو نہیں۔</translation>
+        </message>
+        <message>
+            <source>November</source>
+            <translation>نومبر</translation>
+        </message>
+        <message>
+            <source>Now it is in the bag.</source>
+            <translation>اب وہ تھیلے میں ہے۔</translation>
+        </message>
+        <message>
+            <source>Now it is resting.</source>
+            <translation>اب وہ آرام میں ہے۔</translation>
+        </message>
+        <message>
+            <source>Now it is steady.</source>
+            <translation>اب وہ سیدھی اڑ رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>Now it is tugging.</source>
+            <translation>اب وہ کھینچ رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>Now there are clouds in the way.</source>
+            <translation>اب راستے میں بادل ہیں۔</translation>
+        </message>
+        <message>
+            <source>October</source>
+            <translation>اکتوبر</translation>
+        </message>
+        <message>
+            <source>Offered from %1 and a half years.</source>
+            <translation>ساڑھے %1 سال سے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Offered from %1 months.</source>
+            <translation>
+                <numerusform>%1 مہینے سے۔</numerusform>
+                <numerusform>%1 مہینوں سے۔</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Offered from %1 years.</source>
+            <translation>
+                <numerusform>%1 سال سے۔</numerusform>
+                <numerusform>%1 سال سے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On %1 %2 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
+            <translation>%1 %2 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>On %1 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
+            <translation>%1 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>On its way</source>
+            <translation>راستے میں</translation>
+        </message>
+        <message>
+            <source>One %1 is missing.</source>
+            <translation>ایک %1 غائب ہے۔</translation>
+        </message>
+        <message>
+            <source>One child</source>
+            <translation>ایک بچہ</translation>
+        </message>
+        <message>
+            <source>One family's file cannot be read: %1. It was left as it is. The others are as they were.</source>
+            <translation>ایک خاندان کی فائل پڑھی نہیں جا سکتی: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
+        </message>
+        <message>
+            <source>One less noise. One less thing on the table. Lid on what you are not using.</source>
+            <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
+        </message>
+        <message>
+            <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
+            <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
+            <translation>صرف بڑا شخص پمپ سے پھلائے یا پچکا ہوا ہاتھ میں لے۔ پھٹ جائے تو ہر ٹکڑا اٹھائیں۔</translation>
+        </message>
+        <message>
+            <source>Open pegs away from skin. Throw away a broken spring.</source>
+            <translation>کلپ جلد سے دور کھولیں۔ ٹوٹا اسپرنگ پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>Opened %1.</source>
+            <translation>کھولا گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good %1 to %2 weeks.</source>
+            <translation>کھلنے کے بعد شاید %1 سے %2 ہفتے ٹھیک رہتا ہے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good %1 weeks or longer.</source>
+            <translation>
+                <numerusform>کھلنے کے بعد شاید %1 ہفتہ یا زیادہ ٹھیک رہتا ہے۔</numerusform>
+                <numerusform>کھلنے کے بعد شاید %1 ہفتے یا زیادہ ٹھیک رہتا ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good a week or longer.</source>
+            <translation>کھلنے کے بعد شاید ایک ہفتہ یا زیادہ ٹھیک رہتا ہے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good about %1 weeks.</source>
+            <translation>
+                <numerusform>کھلنے کے بعد شاید تقریباً %1 ہفتہ ٹھیک رہتا ہے۔</numerusform>
+                <numerusform>کھلنے کے بعد شاید تقریباً %1 ہفتے ٹھیک رہتا ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good about a week.</source>
+            <translation>کھلنے کے بعد شاید تقریباً ایک ہفتہ ٹھیک رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good less than a week.</source>
+            <translation>کھلنے کے بعد شاید ایک ہفتے سے کم ٹھیک رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Opened, it probably stays good longer than a year.</source>
+            <translation>کھلنے کے بعد شاید ایک سال سے زیادہ ٹھیک رہتا ہے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Opened, it probably stays good up to %1 weeks.</source>
+            <translation>
+                <numerusform>کھلنے کے بعد شاید %1 ہفتے تک ٹھیک رہتا ہے۔</numerusform>
+                <numerusform>کھلنے کے بعد شاید %1 ہفتوں تک ٹھیک رہتا ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Packed</source>
+            <translation>ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>کاغذ</translation>
+        </message>
+        <message>
+            <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
+            <translation>جہاں کوئی چیزیں منہ میں ڈالتا ہو وہاں کاغذ کے ٹکڑے 6 سینٹی میٹر سے بڑے رہیں۔</translation>
+        </message>
+        <message>
+            <source>Past its date. Throw it away.</source>
+            <translation>تاریخ گزر گئی۔ پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>Past steady to the other side: %1.</source>
+            <translation>سیدھی اڑان سے آگے دوسری طرف: %1۔</translation>
+        </message>
+        <message>
+            <source>Pegs</source>
+            <translation>کلپ</translation>
+        </message>
+        <message>
+            <source>Pets</source>
+            <translation>پالتو جانور</translation>
+        </message>
+        <message numerus="yes">
+            <source>Pieces of %1 balloons are missing.</source>
+            <translation>
+                <numerusform>%1 غبارے کے ٹکڑے غائب ہیں۔</numerusform>
+                <numerusform>%1 غباروں کے ٹکڑے غائب ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Pieces of a balloon are missing.</source>
+            <translation>ایک غبارے کے ٹکڑے غائب ہیں۔</translation>
+        </message>
+        <message>
+            <source>Practises %1</source>
+            <translation>مشق: %1</translation>
+        </message>
+        <message>
+            <source>Probably lasts %1 to %2 weeks.</source>
+            <translation>شاید %1 سے %2 ہفتے چلے گا۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts %1 weeks or longer.</source>
+            <translation>
+                <numerusform>شاید %1 ہفتہ یا زیادہ چلے گا۔</numerusform>
+                <numerusform>شاید %1 ہفتے یا زیادہ چلے گا۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Probably lasts a week or longer.</source>
+            <translation>شاید ایک ہفتہ یا زیادہ چلے گا۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts about %1 weeks.</source>
+            <translation>
+                <numerusform>شاید تقریباً %1 ہفتہ چلے گا۔</numerusform>
+                <numerusform>شاید تقریباً %1 ہفتے چلے گا۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Probably lasts about a week.</source>
+            <translation>شاید تقریباً ایک ہفتہ چلے گا۔</translation>
+        </message>
+        <message>
+            <source>Probably lasts less than a week.</source>
+            <translation>شاید ایک ہفتے سے کم چلے گا۔</translation>
+        </message>
+        <message>
+            <source>Probably lasts longer than a year.</source>
+            <translation>شاید ایک سال سے زیادہ چلے گا۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Probably lasts up to %1 weeks.</source>
+            <translation>
+                <numerusform>شاید %1 ہفتے تک چلے گا۔</numerusform>
+                <numerusform>شاید %1 ہفتوں تک چلے گا۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>خاموش</translation>
+        </message>
+        <message>
+            <source>Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and get advice.</source>
+            <translation>خاموشی صرف خاموشی بھی ہو سکتی ہے۔ اگر بچہ بیمار لگے یا اسے جگانا غیر معمولی طور پر مشکل ہو تو کھیل چھوڑیں اور مشورہ لیں۔</translation>
+        </message>
+        <message>
+            <source>Resting</source>
+            <translation>آرام میں</translation>
+        </message>
+        <message>
+            <source>Resting. Slow, floppy, or just quiet.</source>
+            <translation>آرام میں۔ آہستہ، ڈھیلی، یا بس چپ۔</translation>
+        </message>
+        <message>
+            <source>Right beside</source>
+            <translation>بالکل پاس</translation>
+        </message>
+        <message>
+            <source>Right beside %1, hand within touch.</source>
+            <translation>%1 کے بالکل پاس، اتنے کہ ہاتھ چھو سکے۔</translation>
+        </message>
+        <message>
+            <source>Rim</source>
+            <translation>کنارہ</translation>
+        </message>
+        <message>
+            <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
+            <translation>آنکھ کو نیم گرم پانی سے نرمی سے دھوئیں، کم از کم 15 منٹ۔</translation>
+        </message>
+        <message>
+            <source>Rubber bands</source>
+            <translation>ربڑ بینڈ</translation>
+        </message>
+        <message>
+            <source>Salty dough can poison dogs and cats: lid on, up high.</source>
+            <translation>نمکین آٹا کتوں اور بلیوں کے لیے زہر ہو سکتا ہے: ڈھکن بند، اونچی جگہ۔</translation>
+        </message>
+        <message>
+            <source>Same one, or %1?</source>
+            <translation>وہی ایک، یا %1؟</translation>
+        </message>
+        <message>
+            <source>Same room</source>
+            <translation>وہی کمرہ</translation>
+        </message>
+        <message>
+            <source>Saturday</source>
+            <translation>ہفتہ</translation>
+        </message>
+        <message>
+            <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
+            <translation>جو دیکھیں وہ کہیں: “تمہاری پتنگ تو بہت کھینچ رہی ہے۔” پھر رکیں۔</translation>
+        </message>
+        <message>
+            <source>Scissors</source>
+            <translation>قینچی</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>دیکھ لیا</translation>
+        </message>
+        <message>
+            <source>September</source>
+            <translation>ستمبر</translation>
+        </message>
+        <message>
+            <source>Set it aside.</source>
+            <translation>اسے الگ رکھ دیں۔</translation>
+        </message>
+        <message>
+            <source>Shall we look together: floppy, steady or wiggly? Or just start.</source>
+            <translation>کیا مل کر دیکھیں: ڈھیلی، سیدھی یا مچلتی؟ یا بس شروع کریں۔</translation>
+        </message>
+        <message>
+            <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
+            <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت قینچی بند، اس کے پھل مٹھی میں۔</translation>
+        </message>
+        <message>
+            <source>Sitting the whole time, never walking with it. One straw, one child.</source>
+            <translation>سارا وقت بیٹھ کر، اس کے ساتھ کبھی نہ چلیں۔ ایک اسٹرا، ایک بچہ۔</translation>
+        </message>
+        <message>
+            <source>Slow pull together. Or four kite breaths: string out, string in.</source>
+            <translation>مل کر آہستہ کھینچیں۔ یا پتنگ کے چار سانس: ڈور باہر، ڈور اندر۔</translation>
+        </message>
+        <message>
+            <source>Slowly, both ways. Stop if pale, giddy or sick.</source>
+            <translation>آہستہ، دونوں طرف۔ رنگ پیلا ہو، چکر آئیں یا جی متلائے تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>Small parts</source>
+            <translation>چھوٹی چیزیں</translation>
+        </message>
+        <message>
+            <source>Small parts: count them out and count them back.</source>
+            <translation>چھوٹی چیزیں: گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Smell</source>
+            <translation>بو</translation>
+        </message>
+        <message>
+            <source>So far %1 went in %2.</source>
+            <translation>اب تک %2 میں کم: %1۔</translation>
+        </message>
+        <message>
+            <source>Some of these practise the same thing.</source>
+            <translation>ان میں کچھ ایک ہی چیز کی مشق ہیں۔</translation>
+        </message>
+        <message>
+            <source>Somebody</source>
+            <translation>کوئی</translation>
+        </message>
+        <message>
+            <source>Somebody at home may have to avoid %1: not with %2.</source>
+            <translation>گھر میں کسی کو شاید اس سے بچنا لازم ہو: %1۔ اس کے ساتھ نہیں: %2۔</translation>
+        </message>
+        <message>
+            <source>Somebody at home may have to avoid milk: not with %1.</source>
+            <translation>گھر میں کسی کو شاید دودھ سے بچنا لازم ہو۔ اس کے ساتھ نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid latex, and this uses it.</source>
+            <translation>گھر میں کسی کے لیے لیٹکس سے بچنا لازم ہے، اور اس میں وہ ہے۔</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid latex. Out of the house: %1.</source>
+            <translation>گھر میں کسی کے لیے لیٹکس سے بچنا لازم ہے۔ گھر سے باہر: %1۔</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid wheat, and this uses it.</source>
+            <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے، اور اس میں وہ ہے۔</translation>
+        </message>
+        <message>
+            <source>Somebody at home must avoid wheat: not with %1.</source>
+            <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے۔ اس کے ساتھ نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Somebody else wants to join in</source>
+            <translation>کوئی اور بھی شامل ہونا چاہتا ہے</translation>
+        </message>
+        <message>
+            <source>Somebody here may put things in the mouth: no %1.</source>
+            <translation>شاید یہاں کوئی چیزیں منہ میں ڈالتا ہو: %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>Somebody under three may be here: no %1.</source>
+            <translation>شاید یہاں کوئی تین سال سے چھوٹا ہو: %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>Something different this week</source>
+            <translation>اس ہفتے کچھ الگ</translation>
+        </message>
+        <message>
+            <source>Something looks worn</source>
+            <translation>کوئی چیز گھسی ہوئی لگتی ہے</translation>
+        </message>
+        <message>
+            <source>Something may be in the mouth, nose, ear or throat</source>
+            <translation>شاید کوئی چیز منہ، ناک، کان یا گلے میں ہے</translation>
+        </message>
+        <message>
+            <source>Something new</source>
+            <translation>کچھ نیا</translation>
+        </message>
+        <message>
+            <source>Something noted</source>
+            <translation>کچھ لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Something splashed in an eye</source>
+            <translation>آنکھ میں کچھ چلا گیا</translation>
+        </message>
+        <message>
+            <source>Something was swallowed</source>
+            <translation>کچھ نگل لیا</translation>
+        </message>
+        <message>
+            <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
+            <translation>پانی کے پاس رہیں۔ کسی کے بھی اٹھنے سے پہلے خالی کر دیں، اور فرش سکھائیں۔</translation>
+        </message>
+        <message>
+            <source>Stickers</source>
+            <translation>اسٹیکر</translation>
+        </message>
+        <message>
+            <source>Stickers stay out of mouths. Count them back.</source>
+            <translation>اسٹیکر منہ سے دور رہیں۔ گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Stop the game. Stay near. Games come back later.</source>
+            <translation>کھیل روک دیں۔ پاس رہیں۔ کھیل بعد میں پھر ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Stop when %1</source>
+            <translation>رک جائیں جب %1</translation>
+        </message>
+        <message>
+            <source>Stopped early</source>
+            <translation>پہلے رک گئے</translation>
+        </message>
+        <message>
+            <source>Straw</source>
+            <translation>اسٹرا</translation>
+        </message>
+        <message>
+            <source>Stretchy band</source>
+            <translation>کھنچنے والی پٹی</translation>
+        </message>
+        <message>
+            <source>Sunday</source>
+            <translation>اتوار</translation>
+        </message>
+        <message>
+            <source>Swollen lips or a rash all over: emergency number too.</source>
+            <translation>ہونٹ سوجے ہوں یا سارے جسم پر دانے ہوں: تب بھی ہنگامی نمبر۔</translation>
+        </message>
+        <message>
+            <source>Take one of the words below off, and more fits.</source>
+            <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Take these out of the house, then wash hands and wipe the table.</source>
+            <translation>یہ چیزیں گھر سے باہر نکالیں، پھر ہاتھ دھوئیں اور میز پونچھیں۔</translation>
+        </message>
+        <message>
+            <source>Take these out of the house, then wash hands.</source>
+            <translation>یہ چیزیں گھر سے باہر نکالیں، پھر ہاتھ دھوئیں۔</translation>
+        </message>
+        <message>
+            <source>Taken out of the collection.</source>
+            <translation>مجموعے سے نکال دی گئی۔</translation>
+        </message>
+        <message>
+            <source>Taken out of the house</source>
+            <translation>گھر سے باہر نکالا</translation>
+        </message>
+        <message>
+            <source>Thank you for showing me.</source>
+            <translation>دکھانے کا شکریہ۔</translation>
+        </message>
+        <message>
+            <source>That does not fit: %1. Nothing was changed. Put it right, then try again.</source>
+            <translation>یہ ٹھیک نہیں: %1۔ کچھ نہیں بدلا۔ درست کریں، پھر دوبارہ کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>That is a small number, and other things happen in five minutes too.</source>
+            <translation>یہ چھوٹا عدد ہے، اور پانچ منٹ میں اور باتیں بھی ہوتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
+            <translation>یہ بتانا خاندان کا کام ہے۔ کچھ نہیں بدلا۔ انہیں بتائیں، وہ لکھ لیں گے۔</translation>
+        </message>
+        <message>
+            <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
+            <translation>Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
+        </message>
+        <message>
+            <source>The box is %1.</source>
+            <translation>ڈبا %1 ہے۔</translation>
+        </message>
+        <message>
+            <source>The box is not here.</source>
+            <translation>ڈبا یہاں نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
+            <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>The question about allergies is still open, so only a few are offered.</source>
+            <translation>الرجی کا سوال ابھی باقی ہے، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>The room</source>
+            <translation>کمرہ</translation>
+        </message>
+        <message>
+            <source>The same %1</source>
+            <translation>وہی %1</translation>
+        </message>
+        <message>
+            <source>The same %1, or %2 in all?</source>
+            <translation>وہی %1، یا کل %2؟</translation>
+        </message>
+        <message>
+            <source>The same for any battery, a small thing you do not know, foam, or a mouthful of salty dough: call now.</source>
+            <translation>کسی بھی بیٹری، ایسی چھوٹی چیز جسے آپ نہیں جانتے، جھاگ، یا منہ بھر نمکین آٹے کے لیے بھی یہی: ابھی فون کریں۔</translation>
+        </message>
+        <message>
+            <source>The same one</source>
+            <translation>وہی ایک</translation>
+        </message>
+        <message>
+            <source>The same ones</source>
+            <translation>وہی</translation>
+        </message>
+        <message>
+            <source>The same ones, or %1 in all?</source>
+            <translation>وہی، یا کل %1؟</translation>
+        </message>
+        <message>
+            <source>The whole box</source>
+            <translation>پورا ڈبا</translation>
+        </message>
+        <message>
+            <source>Then call the poison line.</source>
+            <translation>پھر زہر کی ہیلپ لائن پر فون کریں۔</translation>
+        </message>
+        <message>
+            <source>There are still clouds in the way.</source>
+            <translation>راستے میں اب بھی بادل ہیں۔</translation>
+        </message>
+        <message>
+            <source>There were clouds in the way.</source>
+            <translation>راستے میں بادل تھے۔</translation>
+        </message>
+        <message>
+            <source>Think what the container held: does anyone here react to it?</source>
+            <translation>سوچیں کہ برتن میں پہلے کیا تھا: کیا یہاں کسی کو اس سے ری ایکشن ہوتا ہے؟</translation>
+        </message>
+        <message>
+            <source>This afternoon</source>
+            <translation>آج سہ پہر</translation>
+        </message>
+        <message>
+            <source>This box has no %1.</source>
+            <translation>اس ڈبے میں %1 نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>This evening</source>
+            <translation>آج شام</translation>
+        </message>
+        <message>
+            <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
+            <translation>یہ فائل خراب ہے یا Lidlark کا ذخیرہ نہیں: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ کوئی اور فائل لیں، یا اپنے کسی ساتھی کے فون سے نقل مانگیں۔</translation>
+        </message>
+        <message>
+            <source>This game has changed since your therapist's yes. Ask your therapist.</source>
+            <translation>آپ کے تھراپسٹ کی ہاں کے بعد یہ کھیل بدل گیا ہے۔ اپنے تھراپسٹ سے پوچھیں۔</translation>
+        </message>
+        <message>
+            <source>This home has no %1.</source>
+            <translation>اس گھر میں %1 نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>This is a latex-free home now.</source>
+            <translation>یہ گھر اب لیٹکس کے بغیر ہے۔</translation>
+        </message>
+        <message>
+            <source>This is a wheat-free home for play now.</source>
+            <translation>یہ گھر اب کھیل کے لیے گندم کے بغیر ہے۔</translation>
+        </message>
+        <message>
+            <source>This morning</source>
+            <translation>آج صبح</translation>
+        </message>
+        <message>
+            <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
+            <translation>اس فون کی گھڑی %1 %2 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
+            <translation>اس فون کی گھڑی %1 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>Thursday</source>
+            <translation>جمعرات</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>آج</translation>
+        </message>
+        <message>
+            <source>Today is its last day.</source>
+            <translation>آج اس کا آخری دن ہے۔</translation>
+        </message>
+        <message>
+            <source>Too old, or dried out: %1.</source>
+            <translation>بہت پرانا، یا سوکھا ہوا: %1۔</translation>
+        </message>
+        <message>
+            <source>Touch</source>
+            <translation>چھونا</translation>
+        </message>
+        <message>
+            <source>Towards steady: %1.</source>
+            <translation>سیدھی اڑان کی طرف: %1۔</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, drooling or pain: call the emergency number.</source>
+            <translation>سانس میں تکلیف، رال بہنا یا درد: ہنگامی نمبر پر فون کریں۔</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, swelling or rash</source>
+            <translation>سانس میں تکلیف، سوجن یا دانے</translation>
+        </message>
+        <message>
+            <source>Trouble breathing, swelling, fainting: emergency number now.</source>
+            <translation>سانس میں تکلیف، سوجن، بے ہوشی: ابھی ہنگامی نمبر۔</translation>
+        </message>
+        <message>
+            <source>Tuesday</source>
+            <translation>منگل</translation>
+        </message>
+        <message>
+            <source>Tugging and whirling</source>
+            <translation>کھینچتی اور گھومتی</translation>
+        </message>
+        <message>
+            <source>Tugging and whirling. Wiggly, fizzy, fast.</source>
+            <translation>کھینچتی اور گھومتی۔ مچلتی، جوشیلی، تیز۔</translation>
+        </message>
+        <message>
+            <source>Turning</source>
+            <translation>گھومنا</translation>
+        </message>
+        <message>
+            <source>Two notes of one play, about %1.</source>
+            <translation>ایک ہی کھیل کے دو اندراج: %1۔</translation>
+        </message>
+        <message>
+            <source>Us</source>
+            <translation>ہم</translation>
+        </message>
+        <message>
+            <source>Use it up by tomorrow.</source>
+            <translation>کل تک استعمال کر لیں۔</translation>
+        </message>
+        <message>
+            <source>Use some of it soon</source>
+            <translation>اس میں سے کچھ جلد استعمال کریں</translation>
+        </message>
+        <message>
+            <source>Use the dough soon</source>
+            <translation>آٹا جلد استعمال کریں</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—8 سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Small parts. Not for children under 3 yrs.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—چھوٹی چیزیں۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—This toy is a marble. Not for children under 3 yrs.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—This toy is a small ball. Not for children under 3 yrs.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Toy contains a marble. Not for children under 3 yrs.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>WARNING: CHOKING HAZARD—Toy contains a small ball. Not for children under 3 yrs.</source>
+            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
+            <translation>خبردار۔ آٹھ سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Marble.</source>
+            <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ کنچا۔</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Small ball.</source>
+            <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ چھوٹی گیند۔</translation>
+        </message>
+        <message>
+            <source>Warning! Not suitable for children under three years. Small parts.</source>
+            <translation>خبردار۔ تین سال سے چھوٹے بچوں کے لیے مناسب نہیں۔ چھوٹی چیزیں۔</translation>
+        </message>
+        <message>
+            <source>Was that before the count, or after?</source>
+            <translation>وہ گنتی سے پہلے تھا، یا بعد میں؟</translation>
+        </message>
+        <message>
+            <source>Wash it with soap and water, and rinse it.</source>
+            <translation>اسے صابن اور پانی سے دھوئیں، اور کھنگالیں۔</translation>
+        </message>
+        <message>
+            <source>Water</source>
+            <translation>پانی</translation>
+        </message>
+        <message>
+            <source>Water needs an adult right beside. Say so under &quot;Who is here&quot;.</source>
+            <translation>پانی کے لیے ایک بڑا بالکل پاس چاہیے۔ “یہاں کون ہے” میں بتائیں۔</translation>
+        </message>
+        <message>
+            <source>Wednesday</source>
+            <translation>بدھ</translation>
+        </message>
+        <message>
+            <source>What is your kite doing now?</source>
+            <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>What is your kite doing?</source>
+            <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>Wheat</source>
+            <translation>گندم</translation>
+        </message>
+        <message>
+            <source>Wheat in the dough. Wash hands and wipe the table after.</source>
+            <translation>آٹے میں گندم ہے۔ بعد میں ہاتھ دھوئیں اور میز پونچھیں۔</translation>
+        </message>
+        <message>
+            <source>Which count was the last?</source>
+            <translation>آخری گنتی کون سی تھی؟</translation>
+        </message>
+        <message>
+            <source>Which is right?</source>
+            <translation>کون سا ٹھیک ہے؟</translation>
+        </message>
+        <message>
+            <source>With a few minutes more, more fits.</source>
+            <translation>چند منٹ زیادہ ہوں تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Within arm's reach of %1.</source>
+            <translation>%1 سے بازو کی پہنچ میں۔</translation>
+        </message>
+        <message>
+            <source>Written with care, not yet checked by a clinician.</source>
+            <translation>احتیاط سے لکھا گیا، ابھی کسی طبی ماہر نے نہیں جانچا۔</translation>
+        </message>
+        <message>
+            <source>Written with care, not yet checked by a clinician. Follow your local rules and your therapist.</source>
+            <translation>احتیاط سے لکھا گیا، ابھی کسی طبی ماہر نے نہیں جانچا۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
+        </message>
+        <message>
+            <source>Yesterday</source>
+            <translation>گزشتہ کل</translation>
+        </message>
+        <message>
+            <source>Your kite was in the bag.</source>
+            <translation>تمہاری پتنگ تھیلے میں تھی۔</translation>
+        </message>
+        <message>
+            <source>Your kite was resting.</source>
+            <translation>تمہاری پتنگ آرام میں تھی۔</translation>
+        </message>
+        <message>
+            <source>Your kite was steady.</source>
+            <translation>تمہاری پتنگ سیدھی اڑ رہی تھی۔</translation>
+        </message>
+        <message>
+            <source>Your kite was tugging.</source>
+            <translation>تمہاری پتنگ کھینچ رہی تھی۔</translation>
+        </message>
+        <message>
+            <source>Your own breath out, slowly. Shoulders down. Sit lower than your child.</source>
+            <translation>اپنا سانس آہستہ باہر۔ کندھے نیچے۔ بچے سے نیچے بیٹھیں۔</translation>
+        </message>
+        <message>
+            <source>Your therapist shows only what a clinician has checked.</source>
+            <translation>آپ کے تھراپسٹ صرف وہ دکھاتے ہیں جو کسی طبی ماہر نے جانچا ہو۔</translation>
+        </message>
+        <message>
+            <source>Your time with this box ended on %1 %2. What you noted stays with the family. They can ask you again.</source>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت %1 %2 کو ختم ہوا۔ آپ کا لکھا خاندان کے پاس رہتا ہے۔ وہ آپ کو پھر بلا سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Your time with this box ended on %1. What you noted stays with the family. They can ask you again.</source>
+            <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہو چکا ہے (%1)۔ آپ کا لکھا خاندان کے پاس رہتا ہے۔ وہ آپ کو پھر بلا سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>a box for %1</source>
+            <translation>%1 کے لیے ڈبا</translation>
+        </message>
+        <message>
+            <source>a counting in of %1</source>
+            <translation>گن کر شامل کرنا (%1)</translation>
+        </message>
+        <message>
+            <source>a request for %1</source>
+            <translation>درخواست (%1)</translation>
+        </message>
+        <message>
+            <source>a stretchy band</source>
+            <translation>کھنچنے والی پٹی</translation>
+        </message>
+        <message>
+            <source>all back</source>
+            <translation>سب واپس</translation>
+        </message>
+        <message>
+            <source>an activity</source>
+            <translation>کوئی سرگرمی</translation>
+        </message>
+        <message>
+            <source>an earlier day</source>
+            <translation>ایک پچھلا دن</translation>
+        </message>
+        <message>
+            <source>another activity</source>
+            <translation>کوئی اور سرگرمی</translation>
+        </message>
+        <message>
+            <source>any %1 in this box</source>
+            <translation>اس ڈبے میں کوئی %1</translation>
+        </message>
+        <message>
+            <source>balloons</source>
+            <translation>غبارے</translation>
+        </message>
+        <message>
+            <source>broken</source>
+            <translation>ٹوٹا ہوا</translation>
+        </message>
+        <message>
+            <source>cloth near faces</source>
+            <translation>چہرے کے پاس کپڑا</translation>
+        </message>
+        <message>
+            <source>coins</source>
+            <translation>سکے</translation>
+        </message>
+        <message>
+            <source>comfy and ready</source>
+            <translation>آرام سے اور تیار</translation>
+        </message>
+        <message>
+            <source>cords</source>
+            <translation>ڈوریاں</translation>
+        </message>
+        <message>
+            <source>day: before it came into the box</source>
+            <translation>دن: ڈبے میں آنے سے پہلے کا</translation>
+        </message>
+        <message>
+            <source>day: more than 31 days ago</source>
+            <translation>دن: 31 دن سے پہلے کا</translation>
+        </message>
+        <message>
+            <source>day: today to a week ahead</source>
+            <translation>دن: آج سے ایک ہفتہ آگے تک</translation>
+        </message>
+        <message>
+            <source>days: 1 to 365</source>
+            <translation>دن: 1 سے 365</translation>
+        </message>
+        <message>
+            <source>doing it together</source>
+            <translation>مل کر کرنا</translation>
+        </message>
+        <message>
+            <source>dough</source>
+            <translation>آٹا</translation>
+        </message>
+        <message>
+            <source>dried out</source>
+            <translation>سوکھا ہوا</translation>
+        </message>
+        <message>
+            <source>eyes guiding hands</source>
+            <translation>آنکھیں ہاتھوں کو راہ دکھائیں</translation>
+        </message>
+        <message>
+            <source>feeling push and pull in muscles</source>
+            <translation>پٹھوں میں دھکا اور کھنچاؤ محسوس کرنا</translation>
+        </message>
+        <message>
+            <source>finger-and-thumb pick-up</source>
+            <translation>انگلی اور انگوٹھے سے اٹھانا</translation>
+        </message>
+        <message>
+            <source>foam</source>
+            <translation>جھاگ</translation>
+        </message>
+        <message>
+            <source>foil</source>
+            <translation>فوائل</translation>
+        </message>
+        <message>
+            <source>food boxes</source>
+            <translation>کھانے کے برتن</translation>
+        </message>
+        <message>
+            <source>forks</source>
+            <translation>کھانے کے کانٹے</translation>
+        </message>
+        <message>
+            <source>found: nothing named</source>
+            <translation>ملا: کسی کا نام نہیں</translation>
+        </message>
+        <message>
+            <source>grading: only the therapist pins one</source>
+            <translation>درجہ: صرف تھراپسٹ مقرر کرتا ہے</translation>
+        </message>
+        <message>
+            <source>holding on to an idea</source>
+            <translation>بات ذہن میں رکھنا</translation>
+        </message>
+        <message>
+            <source>home without wheat</source>
+            <translation>گندم کے بغیر گھر</translation>
+        </message>
+        <message>
+            <source>keeping a beat</source>
+            <translation>تال رکھنا</translation>
+        </message>
+        <message>
+            <source>kind: an adult, but born less than 18 years ago</source>
+            <translation>قسم: بڑا، مگر 18 سال سے کم پہلے پیدا ہوا</translation>
+        </message>
+        <message>
+            <source>knowing where my body is</source>
+            <translation>اپنا جسم کہاں ہے، یہ جاننا</translation>
+        </message>
+        <message>
+            <source>latex</source>
+            <translation>لیٹکس</translation>
+        </message>
+        <message>
+            <source>latex-free home</source>
+            <translation>لیٹکس کے بغیر گھر</translation>
+        </message>
+        <message>
+            <source>learning by touch</source>
+            <translation>چھو کر سیکھنا</translation>
+        </message>
+        <message>
+            <source>lifting</source>
+            <translation>چیزیں اٹھانا</translation>
+        </message>
+        <message>
+            <source>lost</source>
+            <translation>گم</translation>
+        </message>
+        <message>
+            <source>mouth and breath play</source>
+            <translation>منہ اور سانس کا کھیل</translation>
+        </message>
+        <message>
+            <source>mouths: pica stands as yes; say no to that first</source>
+            <translation>منہ: پائیکا ہو تو “ہاں” ہی رہتا ہے؛ پہلے اسے “نہیں” کریں</translation>
+        </message>
+        <message>
+            <source>movement and balance sense</source>
+            <translation>حرکت اور توازن کی حس</translation>
+        </message>
+        <message>
+            <source>moving about</source>
+            <translation>چلنا پھرنا</translation>
+        </message>
+        <message>
+            <source>moving things inside one hand</source>
+            <translation>ایک ہاتھ کے اندر چیزیں سرکانا</translation>
+        </message>
+        <message>
+            <source>no date</source>
+            <translation>کوئی تاریخ نہیں</translation>
+        </message>
+        <message>
+            <source>no name</source>
+            <translation>بے نام</translation>
+        </message>
+        <message>
+            <source>noise</source>
+            <translation>شور</translation>
+        </message>
+        <message>
+            <source>not too hard, not too soft</source>
+            <translation>نہ بہت زور سے، نہ بہت نرم</translation>
+        </message>
+        <message>
+            <source>noticing and matching by eye</source>
+            <translation>آنکھ سے دیکھنا اور ملانا</translation>
+        </message>
+        <message>
+            <source>on %1</source>
+            <translation>%1 کو</translation>
+        </message>
+        <message>
+            <source>on Friday</source>
+            <translation>جمعے کو</translation>
+        </message>
+        <message>
+            <source>on Friday afternoon</source>
+            <translation>جمعے کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Friday evening</source>
+            <translation>جمعے کی شام</translation>
+        </message>
+        <message>
+            <source>on Friday morning</source>
+            <translation>جمعے کی صبح</translation>
+        </message>
+        <message>
+            <source>on Monday</source>
+            <translation>پیر کو</translation>
+        </message>
+        <message>
+            <source>on Monday afternoon</source>
+            <translation>پیر کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Monday evening</source>
+            <translation>پیر کی شام</translation>
+        </message>
+        <message>
+            <source>on Monday morning</source>
+            <translation>پیر کی صبح</translation>
+        </message>
+        <message>
+            <source>on Saturday</source>
+            <translation>ہفتے کو</translation>
+        </message>
+        <message>
+            <source>on Saturday afternoon</source>
+            <translation>ہفتے کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Saturday evening</source>
+            <translation>ہفتے کی شام</translation>
+        </message>
+        <message>
+            <source>on Saturday morning</source>
+            <translation>ہفتے کی صبح</translation>
+        </message>
+        <message>
+            <source>on Sunday</source>
+            <translation>اتوار کو</translation>
+        </message>
+        <message>
+            <source>on Sunday afternoon</source>
+            <translation>اتوار کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Sunday evening</source>
+            <translation>اتوار کی شام</translation>
+        </message>
+        <message>
+            <source>on Sunday morning</source>
+            <translation>اتوار کی صبح</translation>
+        </message>
+        <message>
+            <source>on Thursday</source>
+            <translation>جمعرات کو</translation>
+        </message>
+        <message>
+            <source>on Thursday afternoon</source>
+            <translation>جمعرات کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Thursday evening</source>
+            <translation>جمعرات کی شام</translation>
+        </message>
+        <message>
+            <source>on Thursday morning</source>
+            <translation>جمعرات کی صبح</translation>
+        </message>
+        <message>
+            <source>on Tuesday</source>
+            <translation>منگل کو</translation>
+        </message>
+        <message>
+            <source>on Tuesday afternoon</source>
+            <translation>منگل کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Tuesday evening</source>
+            <translation>منگل کی شام</translation>
+        </message>
+        <message>
+            <source>on Tuesday morning</source>
+            <translation>منگل کی صبح</translation>
+        </message>
+        <message>
+            <source>on Wednesday</source>
+            <translation>بدھ کو</translation>
+        </message>
+        <message>
+            <source>on Wednesday afternoon</source>
+            <translation>بدھ کی سہ پہر</translation>
+        </message>
+        <message>
+            <source>on Wednesday evening</source>
+            <translation>بدھ کی شام</translation>
+        </message>
+        <message>
+            <source>on Wednesday morning</source>
+            <translation>بدھ کی صبح</translation>
+        </message>
+        <message>
+            <source>one finger at a time</source>
+            <translation>ایک وقت میں ایک انگلی</translation>
+        </message>
+        <message>
+            <source>paper</source>
+            <translation>کاغذ</translation>
+        </message>
+        <message>
+            <source>pegs</source>
+            <translation>کلپ</translation>
+        </message>
+        <message>
+            <source>puffing games</source>
+            <translation>پھونک کے کھیل</translation>
+        </message>
+        <message>
+            <source>reaching across the middle</source>
+            <translation>بیچ کے پار پہنچنا</translation>
+        </message>
+        <message>
+            <source>rubber bands</source>
+            <translation>ربڑ بینڈ</translation>
+        </message>
+        <message>
+            <source>salty dough</source>
+            <translation>نمکین آٹا</translation>
+        </message>
+        <message>
+            <source>scissors</source>
+            <translation>قینچی</translation>
+        </message>
+        <message>
+            <source>slow, floppy, or just quiet</source>
+            <translation>آہستہ، ڈھیلی، یا بس چپ</translation>
+        </message>
+        <message>
+            <source>small parts</source>
+            <translation>چھوٹی چیزیں</translation>
+        </message>
+        <message>
+            <source>something</source>
+            <translation>کچھ</translation>
+        </message>
+        <message>
+            <source>steady body</source>
+            <translation>جسم سنبھالنا</translation>
+        </message>
+        <message>
+            <source>stickers</source>
+            <translation>اسٹیکر</translation>
+        </message>
+        <message>
+            <source>still in use</source>
+            <translation>ابھی استعمال میں</translation>
+        </message>
+        <message>
+            <source>straws</source>
+            <translation>اسٹرا</translation>
+        </message>
+        <message>
+            <source>strong hands</source>
+            <translation>مضبوط ہاتھ</translation>
+        </message>
+        <message>
+            <source>strong smells</source>
+            <translation>تیز بو</translation>
+        </message>
+        <message>
+            <source>that day</source>
+            <translation>وہ دن</translation>
+        </message>
+        <message>
+            <source>that's fine</source>
+            <translation>یہ بھی ٹھیک ہے</translation>
+        </message>
+        <message>
+            <source>the activity %1</source>
+            <translation>سرگرمی %1</translation>
+        </message>
+        <message>
+            <source>the box of this play</source>
+            <translation>اس کھیل کا ڈبا</translation>
+        </message>
+        <message>
+            <source>things for one child only</source>
+            <translation>صرف ایک بچے کی چیزیں</translation>
+        </message>
+        <message>
+            <source>this</source>
+            <translation>یہ</translation>
+        </message>
+        <message>
+            <source>this afternoon</source>
+            <translation>آج سہ پہر</translation>
+        </message>
+        <message>
+            <source>this evening</source>
+            <translation>آج شام</translation>
+        </message>
+        <message>
+            <source>this morning</source>
+            <translation>آج صبح</translation>
+        </message>
+        <message>
+            <source>this piece of %1</source>
+            <translation>یہ ٹکڑا (%1)</translation>
+        </message>
+        <message>
+            <source>this play</source>
+            <translation>یہ کھیل</translation>
+        </message>
+        <message>
+            <source>this question</source>
+            <translation>یہ سوال</translation>
+        </message>
+        <message>
+            <source>this week</source>
+            <translation>اس ہفتے</translation>
+        </message>
+        <message>
+            <source>three-finger hold for drawing tools</source>
+            <translation>لکھنے کی چیز تین انگلیوں سے پکڑنا</translation>
+        </message>
+        <message>
+            <source>tin rims</source>
+            <translation>ٹین کے کنارے</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>آج</translation>
+        </message>
+        <message>
+            <source>tomorrow</source>
+            <translation>آنے والا کل</translation>
+        </message>
+        <message>
+            <source>touch</source>
+            <translation>چھونا</translation>
+        </message>
+        <message>
+            <source>turning</source>
+            <translation>گھومنا</translation>
+        </message>
+        <message>
+            <source>two hands working as a team</source>
+            <translation>دو ہاتھ مل کر کام کریں</translation>
+        </message>
+        <message>
+            <source>used up</source>
+            <translation>ختم</translation>
+        </message>
+        <message>
+            <source>using a tool</source>
+            <translation>اوزار چلانا</translation>
+        </message>
+        <message>
+            <source>water</source>
+            <translation>پانی</translation>
+        </message>
+        <message>
+            <source>week: only this home's own phones plan it</source>
+            <translation>ہفتہ: صرف اسی گھر کے فون منصوبہ بناتے ہیں</translation>
+        </message>
+        <message>
+            <source>what was asked for</source>
+            <translation>جو مانگا گیا</translation>
+        </message>
+        <message>
+            <source>what was typed</source>
+            <translation>جو لکھا گیا</translation>
+        </message>
+        <message>
+            <source>wheat</source>
+            <translation>گندم</translation>
+        </message>
+        <message>
+            <source>wiggly, fizzy, fast</source>
+            <translation>مچلتی، جوشیلی، تیز</translation>
+        </message>
+        <message>
+            <source>working out a new movement</source>
+            <translation>نئی حرکت سوچ کر کرنا</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>گزشتہ کل</translation>
+        </message>
+        <message>
+            <source>yesterday afternoon</source>
+            <translation>کل سہ پہر</translation>
+        </message>
+        <message>
+            <source>yesterday evening</source>
+            <translation>کل شام</translation>
+        </message>
+        <message>
+            <source>yesterday morning</source>
+            <translation>کل صبح</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::BoxViewModel</name>
+        <message>
+            <source>%1, says %2, %3</source>
+            <translation>%1، %2 کے مطابق، %3</translation>
+        </message>
+        <message>
+            <source>%1. Or: %2</source>
+            <translation>%1۔ یا: %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n asked for.</source>
+            <translation>
+                <numerusform>%n مانگا گیا۔</numerusform>
+                <numerusform>%n مانگے گئے۔</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n running low.</source>
+            <translation>
+                <numerusform>%n کم ہو رہا ہے۔</numerusform>
+                <numerusform>%n کم ہو رہے ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Lid list R%1</source>
+            <translation>ڈھکن کی فہرست R%1</translation>
+        </message>
+        <message>
+            <source>Nobody has said where it is</source>
+            <translation>کسی نے نہیں بتایا کہ کہاں ہے</translation>
+        </message>
+        <message>
+            <source>Nothing asked for, nothing low.</source>
+            <translation>کچھ نہیں مانگا، کچھ کم نہیں۔</translation>
+        </message>
+        <message>
+            <source>asked for</source>
+            <translation>مانگا گیا</translation>
+        </message>
+        <message>
+            <source>at %1</source>
+            <translation>%1 پر</translation>
+        </message>
+        <message>
+            <source>at home</source>
+            <translation>گھر پر</translation>
+        </message>
+        <message>
+            <source>take out</source>
+            <translation>باہر نکالیں</translation>
+        </message>
+        <message>
+            <source>taken out</source>
+            <translation>باہر نکالا</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::CountViewModel</name>
+        <message>
+            <source>%1 on the lid list</source>
+            <translation>ڈھکن کی فہرست میں %1</translation>
+        </message>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1۔ %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::EverythingViewModel</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1۔ %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n minute(s)</source>
+            <translation>
+                <numerusform>%n منٹ</numerusform>
+                <numerusform>%n منٹ</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::FloorViewModel</name>
+        <message>
+            <source>Every piece found</source>
+            <translation>ہر ٹکڑا مل گیا</translation>
+        </message>
+        <message>
+            <source>Found it</source>
+            <translation>مل گیا</translation>
+        </message>
+        <message>
+            <source>Look for every bit.</source>
+            <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::HomeSheetViewModel</name>
+        <message numerus="yes">
+            <source>%1, %n month(s)</source>
+            <translation>
+                <numerusform>%1، %n مہینہ</numerusform>
+                <numerusform>%1، %n مہینے</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1, %n year(s)</source>
+            <translation>
+                <numerusform>%1، %n سال</numerusform>
+                <numerusform>%1، %n سال</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1, age not said: counts as under three</source>
+            <translation>%1، عمر نہیں بتائی: تین سال سے کم گنی جاتی ہے</translation>
+        </message>
+        <message>
+            <source>%1, grown-up</source>
+            <translation>%1، بڑے</translation>
+        </message>
+        <message>
+            <source>Somebody else has said otherwise; the careful answer stands until they change theirs.</source>
+            <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ItemViewModel</name>
+        <message>
+            <source>%1 in the box</source>
+            <translation>ڈبے میں %1</translation>
+        </message>
+        <message>
+            <source>%1 on the lid list.</source>
+            <translation>ڈھکن کی فہرست میں %1۔</translation>
+        </message>
+        <message>
+            <source>None in the box</source>
+            <translation>ڈبے میں کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>The numbers do not fit. A count will tell.</source>
+            <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::KiteCardFile</name>
+        <message>
+            <source>Kite card</source>
+            <translation>پتنگ کا کارڈ</translation>
+        </message>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2.</source>
+            <translation>“%1” کے نام سے %2 میں محفوظ۔</translation>
+        </message>
+        <message>
+            <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::NotebookViewModel</name>
+        <message>
+            <source>Agreed %1. We look again %2.</source>
+            <translation>%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PhoneChildren</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1 (%2 کے ساتھ)</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PieceViewModel</name>
+        <message>
+            <source>3 days ago</source>
+            <translation>3 دن پہلے</translation>
+        </message>
+        <message>
+            <source>a month</source>
+            <translation>ایک مہینہ</translation>
+        </message>
+        <message>
+            <source>a week</source>
+            <translation>ایک ہفتہ</translation>
+        </message>
+        <message>
+            <source>a week ago</source>
+            <translation>ایک ہفتہ پہلے</translation>
+        </message>
+        <message>
+            <source>no limit of ours</source>
+            <translation>ہماری کوئی حد نہیں</translation>
+        </message>
+        <message>
+            <source>not opened</source>
+            <translation>کھولا نہیں</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>آج</translation>
+        </message>
+        <message>
+            <source>two weeks</source>
+            <translation>دو ہفتے</translation>
+        </message>
+        <message>
+            <source>yesterday</source>
+            <translation>گزشتہ کل</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PlayViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>As you played it last.</source>
+            <translation>جیسے آپ نے پچھلی بار کھیلا۔</translation>
+        </message>
+        <message>
+            <source>Low vision</source>
+            <translation>کمزور نظر</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>ایک ہاتھ</translation>
+        </message>
+        <message>
+            <source>Seated</source>
+            <translation>بیٹھ کر</translation>
+        </message>
+        <message>
+            <source>This way it stands first next time.</source>
+            <translation>اگلی بار یہی طریقہ پہلے آئے گا۔</translation>
+        </message>
+        <message>
+            <source>Tires fast</source>
+            <translation>جلدی تھکن</translation>
+        </message>
+        <message>
+            <source>Without speech</source>
+            <translation>بغیر بولے</translation>
+        </message>
+        <message>
+            <source>Your therapist asks for it as written.</source>
+            <translation>آپ کے تھراپسٹ اسے جیسا لکھا ہے ویسا چاہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Your therapist asks for it this way.</source>
+            <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PutBackViewModel</name>
+        <message>
+            <source>%1 of %2</source>
+            <translation>%2 میں سے %1</translation>
+        </message>
+        <message>
+            <source>none to come</source>
+            <translation>آنے کو کوئی نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::QuestionViewModel</name>
+        <message>
+            <source>About %1</source>
+            <translation>%1 کے بارے میں</translation>
+        </message>
+        <message>
+            <source>From tomorrow anybody may answer.</source>
+            <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::Reminders</name>
+        <message>
+            <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
+            <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::RequestViewModel</name>
+        <message>
+            <source>%1 in the box, %2 on the lid list.</source>
+            <translation>ڈبے میں %1، ڈھکن کی فہرست میں %2۔</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>مانگا گیا</translation>
+        </message>
+        <message>
+            <source>Running low</source>
+            <translation>کم ہو رہا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::RoomViewModel</name>
+        <message>
+            <source>puts things in the mouth</source>
+            <translation>چیزیں منہ میں جاتی ہیں</translation>
+        </message>
+        <message>
+            <source>under three</source>
+            <translation>تین سال سے کم</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::TakeOutViewModel</name>
+        <message>
+            <source>Taken out, says %1, %2.</source>
+            <translation>باہر نکالا، %1 کے مطابق، %2۔</translation>
+        </message>
+        <message>
+            <source>These stay</source>
+            <translation>یہ رہتے ہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ThingsFound</name>
+        <message>
+            <source>From the house, and this home has none.</source>
+            <translation>یہ گھر کی چیز ہے، اور اس گھر میں نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>From the house, not from the box.</source>
+            <translation>یہ گھر کی چیز ہے، ڈبے کی نہیں۔</translation>
+        </message>
+        <message>
+            <source>In the box: %1.</source>
+            <translation>ڈبے میں: %1۔</translation>
+        </message>
+        <message>
+            <source>None left in the box.</source>
+            <translation>ڈبے میں کوئی باقی نہیں۔</translation>
+        </message>
+        <message>
+            <source>Not in this box.</source>
+            <translation>اس ڈبے میں نہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::TodayViewModel</name>
+        <message>
+            <source>%1 showed us earlier</source>
+            <translation>%1 نے پہلے دکھایا</translation>
+        </message>
+        <message>
+            <source>%1 showed us just now</source>
+            <translation>%1 نے ابھی دکھایا</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>Kept for today</source>
+            <translation>آج کے لیے رکھا</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::WeekViewModel</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1۔ %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n minute(s)</source>
+            <translation>
+                <numerusform>%n منٹ</numerusform>
+                <numerusform>%n منٹ</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>A good week. The very best one could be %1 in a hundred better.</source>
+            <translation>اچھا ہفتہ ہے۔ سب سے اچھا ہفتہ سو میں %1 بہتر ہو سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>It does not fit who is here just now. See Everything for the reason.</source>
+            <translation>اس وقت جو یہاں ہیں ان کے ساتھ یہ مناسب نہیں۔ وجہ “سب کچھ” میں دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>Left free</source>
+            <translation>خالی چھوڑا</translation>
+        </message>
+        <message>
+            <source>Nothing left to plan</source>
+            <translation>منصوبے کو کچھ باقی نہیں</translation>
+        </message>
+        <message>
+            <source>Played</source>
+            <translation>کھیلا گیا</translation>
+        </message>
+        <message>
+            <source>That was all there is for this day. It begins again.</source>
+            <translation>اس دن کے لیے بس یہی تھا۔ پھر شروع سے آتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Today</source>
+            <translation>آج</translation>
+        </message>
+        <message>
+            <source>Tomorrow</source>
+            <translation>آنے والا کل</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::WelcomeViewModel</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1. Puts things in the mouth</source>
+            <translation>%1۔ چیزیں منہ میں جاتی ہیں</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n year(s)</source>
+            <translation>
+                <numerusform>%n سال</numerusform>
+                <numerusform>%n سال</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Give the child a name, or a letter.</source>
+            <translation>بچے کو ایک نام دیں، یا ایک حرف۔</translation>
+        </message>
+        <message>
+            <source>age not said</source>
+            <translation>عمر نہیں بتائی</translation>
+        </message>
+        <message>
+            <source>under one</source>
+            <translation>ایک سال سے کم</translation>
+        </message>
+    </context>
 </TS>

@@ -9,15 +9,17 @@ namespace lidlark {
 /// What went wrong, in a form that code can choose by. The sentence a person reads is made in
 /// `core/wording` from the code and the detail.
 enum class ErrorCode {
-    NotFound,       ///< The thing asked for does not exist. Detail: what.
-    Invalid,        ///< A value is outside what its field allows. Detail: "field: reason".
-    Unreadable,     ///< A file is torn, foreign, or not what its name says. Detail: file.
-    Unwritable,     ///< Storage refused: read-only, full, no permission. Detail: file.
-    NewerSchema,    ///< The store was written by a later Lidlark. Detail: version.
-    Busy,           ///< Another program holds the store. Detail: file.
-    ClockUnset,     ///< The device's clock is outside 2020 to 2099. Detail: the date it shows.
-    BeforeBirth,    ///< A date lies before the child's birth. Detail: the date.
-    AlreadyAnswered ///< The question was closed before. Detail: by whom.
+    NotFound,        ///< The thing asked for does not exist. Detail: what.
+    Invalid,         ///< A value is outside what its field allows. Detail: "field: reason".
+    Unreadable,      ///< A file is torn, foreign, or not what its name says. Detail: file.
+    Unwritable,      ///< Storage refused: read-only, full, no permission. Detail: file.
+    NewerSchema,     ///< The store was written by a later Lidlark. Detail: version.
+    Busy,            ///< Another program holds the store. Detail: file.
+    ClockUnset,      ///< The device's clock is outside 2020 to 2099. Detail: the date it shows.
+    BeforeBirth,     ///< A date lies before the child's birth. Detail: the date.
+    AlreadyAnswered, ///< The question was closed before. Detail: by whom.
+    NotAllowed,      ///< This person's part in the crew does not go so far. Detail: what.
+    AccessEnded      ///< A guest's invitation is over. Detail: its last day.
 };
 
 struct Error {

@@ -6,7 +6,9 @@
 #include "core/catalogue/review.h"
 #include "core/catalogue/skill.h"
 #include "core/catalogue/tag.h"
+#include "core/catalogue/words_origin.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -183,6 +185,9 @@ struct Activity {
     View view = View::Hands;
     Claim claim = Claim::Play;
     std::vector<ActivitySwap> swaps;
+    WordsOrigin wordsOrigin = WordsOrigin::Ours;
+    /// The entry in English, where its words are a translation; null: they are English.
+    std::shared_ptr<const Activity> inEnglish = nullptr;
 
     [[nodiscard]] Skill family() const { return skillsMain.front(); }
     [[nodiscard]] bool usesBox() const

@@ -27,9 +27,9 @@ std::string Problem::text() const
 }
 
 Catalogue::Catalogue(std::vector<ItemKind> items, std::vector<Activity> activities,
-                     std::vector<Problem> problems)
+                     std::vector<Problem> problems, std::vector<Problem> untranslated)
     : m_items(std::move(items)), m_activities(std::move(activities)),
-      m_problems(std::move(problems))
+      m_problems(std::move(problems)), m_untranslated(std::move(untranslated))
 {
 }
 

@@ -15,7 +15,7 @@ struct SourceFile {
     std::string text;
 };
 
-/// Why one entry was left out. The others are loaded all the same.
+/// Why one entry, or its translation, was left out. The others are loaded all the same.
 struct Problem {
     std::string file;
     int line = 0; ///< 1-based; 0 when no line can be named.
@@ -34,11 +34,13 @@ public:
     Catalogue() = default;
     /// @param items,activities sorted by id, ids unique.
     Catalogue(std::vector<ItemKind> items, std::vector<Activity> activities,
-              std::vector<Problem> problems);
+              std::vector<Problem> problems, std::vector<Problem> untranslated = {});
 
     [[nodiscard]] const std::vector<ItemKind> &items() const { return m_items; }
     [[nodiscard]] const std::vector<Activity> &activities() const { return m_activities; }
     [[nodiscard]] const std::vector<Problem> &problems() const { return m_problems; }
+    /// Why entries stay English although they have a translation (core/catalogue/translation.h).
+    [[nodiscard]] const std::vector<Problem> &untranslated() const { return m_untranslated; }
 
     /// @returns null when there is no such entry.
     [[nodiscard]] const ItemKind *item(const ItemId &id) const;
@@ -48,6 +50,7 @@ private:
     std::vector<ItemKind> m_items;
     std::vector<Activity> m_activities;
     std::vector<Problem> m_problems;
+    std::vector<Problem> m_untranslated;
 };
 
 /// Reads and checks the whole catalogue. A broken file is reported and left out; entries that need

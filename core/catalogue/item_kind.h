@@ -4,7 +4,9 @@
 #include "core/catalogue/life.h"
 #include "core/catalogue/measured_hazards.h"
 #include "core/catalogue/tag.h"
+#include "core/catalogue/words_origin.h"
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -49,6 +51,9 @@ struct ItemKind {
     std::optional<UsePrior> use; ///< Every box item has one; nobody counts what a home lends.
     std::string drawing;
     std::string alt;
+    WordsOrigin wordsOrigin = WordsOrigin::Ours;
+    /// The item in English, where its words are a translation; null: they are English.
+    std::shared_ptr<const ItemKind> inEnglish = nullptr;
 
     /// It goes off, dries out or wears out from being opened on, so opening it is written down.
     [[nodiscard]] bool isPerishable() const

@@ -1,26 +1,16 @@
 #include "core/catalogue/catalogue.h"
+
 #include "core/catalogue/check_activity.h"
+#include "core/catalogue/file_record.h"
 #include "core/catalogue/read_activity.h"
 #include "core/catalogue/read_item.h"
 
-#include <exception>
 #include <iterator>
 #include <map>
 
 namespace lidlark::catalogue {
 
 namespace {
-
-/// "activities/slow-oars.yaml" -> "slow-oars".
-std::string stemOf(std::string_view name)
-{
-    const std::size_t slash = name.find_last_of('/');
-    if (slash != std::string_view::npos)
-        name.remove_prefix(slash + 1);
-    if (name.ends_with(".yaml"))
-        name.remove_suffix(5);
-    return std::string(name);
-}
 
 bool isPlainId(std::string_view id)
 {
@@ -36,24 +26,6 @@ void checkId(const std::string &id, const std::string &file, Findings &findings)
         findings.addAt("id", "must be the file's name, \"" + stemOf(file) + "\"");
 }
 
-/// The file's top level, or nothing and a finding.
-std::optional<YamlNode> recordOf(const SourceFile &file, Findings &findings)
-{
-    auto read = readYaml(file.text);
-    if (const auto *fault = std::get_if<YamlFault>(&read)) {
-        findings.add(fault->line, {}, fault->reason);
-        return std::nullopt;
-    }
-    auto &node = std::get<YamlNode>(read);
-    if (node.kind == YamlNode::Kind::Map)
-        return std::move(node);
-    if (node.kind == YamlNode::Kind::Null)
-        findings.add(0, {}, "the file is empty");
-    else
-        findings.add(node.line, {}, "the file must be a group of named fields");
-    return std::nullopt;
-}
-
 /// Reads files one by one and keeps the sound ones. Whatever a file makes the reader throw stays
 /// inside that file.
 template <class Entry> class Shelf
@@ -66,15 +38,8 @@ public:
     template <class Read> void put(const SourceFile &file, Read &&read)
     {
         Findings findings(file.name);
-        try {
-            std::optional<YamlNode> record = recordOf(file, findings);
-            if (record)
-                keep(read(*record, findings), file, findings);
-        } catch (const std::exception &exception) {
-            findings.add(0, {}, std::string("the file could not be read: ") + exception.what());
-        } catch (...) {
-            findings.add(0, {}, "the file could not be read");
-        }
+        readRecord(file, findings,
+                   [&](const YamlNode &record) { keep(read(record, findings), file, findings); });
         report(findings);
     }
 

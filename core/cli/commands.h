@@ -60,6 +60,12 @@ struct DrawOptions {
     std::vector<std::string> only; ///< "scene-snip-hedge"; empty: all.
 };
 
+/// What `pack` is asked.
+struct PackOptions {
+    std::string from; ///< A folder of YAML files, and those within it.
+    std::string to;   ///< The same files again, packed.
+};
+
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
@@ -77,6 +83,9 @@ int runForecast(const Options &options, const ForecastOptions &forecast);
 int runMenuSolve(const Options &options, const SolveOptions &solve);
 /// Composes drawings (core/drawing) into SVG files. The build runs it for the app's resources.
 int runDraw(const DrawOptions &asked);
+/// Writes a folder of YAML files once more, packed (core/base/packed_tree.h), for the app's
+/// resources. A file that is no YAML of ours is named with its line, and the others are written.
+int runPack(const PackOptions &asked);
 /// The gate over every box of the store, before and after a change: who is affected, and how.
 /// @param files changed or new item files (or activity files, by the folder they lie in).
 int runRecheck(const Options &options, const std::vector<std::string> &files);
@@ -94,5 +103,8 @@ int runRequest(const Options &options, const std::string &input);
 int runTend(const Options &options, const std::string &input);
 int runWish(const Options &options, const std::string &input);
 int runPinGrading(const Options &options, const std::string &input);
+int runTakeBack(const Options &options, const std::string &input);
+/// What was noted today, newest first, also what was taken back.
+int runNoted(const Options &options, const std::string &child);
 
 } // namespace lidlark::cli

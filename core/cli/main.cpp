@@ -88,6 +88,14 @@ void addDraw(CLI::App &app, DrawOptions &draw, Run &run)
     command->callback([&draw, &run] { run = [&draw] { return runDraw(draw); }; });
 }
 
+void addPack(CLI::App &app, PackOptions &pack, Run &run)
+{
+    CLI::App *command = app.add_subcommand("pack", "Pack YAML files so that they open fast");
+    command->add_option("from", pack.from, "Folder of YAML files")->required();
+    command->add_option("--to", pack.to, "Folder for the packed ones")->required();
+    command->callback([&pack, &run] { run = [&pack] { return runPack(pack); }; });
+}
+
 /// A command that is about one child.
 void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
                      Run &run, const std::function<int()> &command)
@@ -151,6 +159,8 @@ int answer(int argc, char **argv)
     addForecast(app, options, forecast, run);
     DrawOptions draw;
     addDraw(app, draw, run);
+    PackOptions pack;
+    addPack(app, pack, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
     addChildCommand(app, "notebook", "What was played", child, run,
@@ -173,6 +183,10 @@ int answer(int argc, char **argv)
                     run, [&] { return runWish(options, input); });
     addInputCommand(app, "pin-grading", "The therapist pins how an activity is played", input, run,
                     [&] { return runPinGrading(options, input); });
+    addInputCommand(app, "take-back", "Take back what was noted today, or put it in again", input,
+                    run, [&] { return runTakeBack(options, input); });
+    addChildCommand(app, "noted", "What was noted today", child, run,
+                    [&] { return runNoted(options, child); });
     app.add_subcommand("verify", "Refold everything and compare")->callback([&] {
         run = [&] { return runVerify(options); };
     });

@@ -86,7 +86,7 @@ Json labelJson(const safety::Admitted &admitted, const Showing &showing)
     for (const wording::LabelWords &words :
          wording::labelWords(admitted.activity(), admitted.items(), admitted.cautions(),
                              showing.catalogue, showing.region))
-        label.push_back({{"words", words.words}, {"source", words.source}});
+        label.push_back({{"words", wording::fill(words.words)}, {"source", words.source}});
     return label;
 }
 
@@ -110,7 +110,7 @@ Json offerJson(const rotation::Offer &offer, const wording::WhyLine &line, const
             {"cautions", tagsJson(offer.admitted.cautions())},
             {"swaps", swaps},
             {"why", why},
-            {"sentence", wording::fill(line)}};
+            {"sentence", wording::fill(wording::sentenceFor(line))}};
 }
 
 Json heldBackJson(const safety::HeldBack &held, const catalogue::Catalogue &catalogue)

@@ -114,6 +114,14 @@ std::string subjectFrom(const Event &event, std::string_view sort,
     return subject;
 }
 
+/// A TakenBack belongs to the subject of the event that it names.
+std::string aboutOf(const Event &event)
+{
+    const Json fields = Json::parse(event.fields, nullptr, false);
+    const auto about = fields.is_object() ? textAt(fields, "about") : std::nullopt;
+    return about ? *about : std::string(kindNames.of(event.kind));
+}
+
 } // namespace
 
 std::string canonicalText(const Event &event)
@@ -184,6 +192,15 @@ std::string subjectOf(const Event &event)
         return subjectFrom(event, "grading-pin", {"activity"});
     case Kind::Planned:
         return subjectFrom(event, "planned", {"child", "day"});
+    case Kind::Reads:
+        return subjectFrom(event, "reads", {"person"});
+    case Kind::OurWay:
+        return subjectFrom(event, "our-way", {"child", "activity"});
+    case Kind::Note:
+    case Kind::NoteSent:
+        return subjectFrom(event, "note", {"id"});
+    case Kind::TakenBack:
+        return aboutOf(event);
     case Kind::Met:
     case Kind::Child:
     case Kind::Member:

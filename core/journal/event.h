@@ -43,15 +43,21 @@ enum class Kind {
     Goal,         ///< goals
     Grading,      ///< home: how a child played an activity last, easier or harder.
     GradingPin,   ///< box: how the therapist asks for it to be played.
-    Planned       ///< home: what an adult has said about one day of the week plan.
+    Planned,      ///< home: what an adult has said about one day of the week plan.
+    Reads,        ///< home: the language in which a person reads.
+    OurWay,       ///< home: a family's own way of playing an activity.
+    Note,         ///< notes: a note to oneself.
+    NoteSent,     ///< notes: a note may go to the therapist.
+    TakenBack     ///< any lane: an event of the same person and day counts no more.
 };
 
-inline constexpr EnumNames<Kind, 30> kindNames{
+inline constexpr EnumNames<Kind, 35> kindNames{
     {"met",     "child",    "member",        "revision",     "outcome",     "exception",
      "found",   "count",    "floor-checked", "opened",       "left-open",   "checked",
      "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
      "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
-     "offered", "check-in", "goal",          "grading",      "grading-pin", "planned"}};
+     "offered", "check-in", "goal",          "grading",      "grading-pin", "planned",
+     "reads",   "our-way",  "note",          "note-sent",    "taken-back"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

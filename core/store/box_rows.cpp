@@ -15,19 +15,21 @@ constexpr std::string_view placeColumns =
     " (box, place, words, author, day, part) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 
 Outcome writePlaceInto(Database &database, const std::string &table, const std::string &box,
-                       const box::PlaceSaid &place)
+                       const std::optional<box::PlaceSaid> &place)
 {
     Result<Statement> query =
-        database.prepare("INSERT OR REPLACE INTO " + table + std::string(placeColumns));
+        database.prepare(place ? "INSERT OR REPLACE INTO " + table + std::string(placeColumns)
+                               : "DELETE FROM " + table + " WHERE box = ?1");
     if (!query)
         return query.error();
-    return query->bind(1, box)
-        .bind(2, place.place)
-        .bind(3, place.words)
-        .bind(4, place.author)
-        .bind(5, std::int64_t{place.when.day.number})
-        .bind(6, static_cast<std::int64_t>(place.when.part))
-        .run();
+    query->bind(1, box);
+    if (place)
+        query->bind(2, place->place)
+            .bind(3, place->words)
+            .bind(4, place->author)
+            .bind(5, std::int64_t{place->when.day.number})
+            .bind(6, static_cast<std::int64_t>(place->when.part));
+    return query->run();
 }
 
 } // namespace
@@ -61,14 +63,13 @@ Outcome writeRevision(Database &database, const std::string &box, const box::Rev
         .run();
 }
 
-Outcome writePlace(Database &database, const std::string &box, const box::Place &place)
+Outcome writePlace(Database &database, const std::string &box,
+                   const std::optional<box::Place> &place)
 {
-    if (Outcome done = writePlaceInto(database, "box_place", box, place); !done)
+    const std::optional<box::PlaceSaid> first = place;
+    if (Outcome done = writePlaceInto(database, "box_place", box, first); !done)
         return done;
-    if (place.orElse)
-        return writePlaceInto(database, "box_place_too", box, *place.orElse);
-    Result<Statement> query = database.prepare("DELETE FROM box_place_too WHERE box = ?1");
-    return query ? query->bind(1, box).run() : Outcome(query.error());
+    return writePlaceInto(database, "box_place_too", box, place ? place->orElse : std::nullopt);
 }
 
 } // namespace lidlark::store

@@ -5,6 +5,7 @@
 #include "core/store/database.h"
 
 #include <map>
+#include <optional>
 #include <string>
 
 namespace lidlark::store {
@@ -14,6 +15,8 @@ namespace lidlark::store {
 Outcome writeBox(Database &database, const std::string &box, const journal::Event &child);
 Outcome writeRevision(Database &database, const std::string &box, const box::Revision &revision,
                       Day issued, const std::map<ItemId, Day> &since);
-Outcome writePlace(Database &database, const std::string &box, const box::Place &place);
+/// Nothing said of it (any more): no row.
+Outcome writePlace(Database &database, const std::string &box,
+                   const std::optional<box::Place> &place);
 
 } // namespace lidlark::store

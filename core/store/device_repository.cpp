@@ -1,12 +1,15 @@
 #include "core/store/device_repository.h"
 
+#include "core/store/rows.h"
+
 #include <charconv>
 
 namespace lidlark::store {
 
 Result<std::optional<Device>> DeviceRepository::device()
 {
-    Result<Statement> query = m_database.prepare("SELECT id, person, role, home FROM device");
+    Result<Statement> query =
+        m_database.prepare("SELECT id, person, role, home, until FROM device");
     if (!query)
         return query.error();
     const Result<bool> row = query->step();
@@ -14,22 +17,29 @@ Result<std::optional<Device>> DeviceRepository::device()
         return row.error();
     if (!*row)
         return std::optional<Device>();
-    return std::optional(Device{{query->text(0)},
-                                query->text(1),
-                                roleNames.parse(query->text(2)).value_or(Role::Guest),
-                                {query->text(3)}});
+    Device device{{query->text(0)},
+                  query->text(1),
+                  roleNames.parse(query->text(2)).value_or(Role::Guest),
+                  {query->text(3)},
+                  {}};
+    if (!query->isNull(4))
+        device.until = Day{static_cast<std::int32_t>(query->number(4))};
+    return std::optional(std::move(device));
 }
 
 Outcome DeviceRepository::setDevice(const Device &device)
 {
-    Result<Statement> query = m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
-                                                 "person, role, home) VALUES (1, ?1, ?2, ?3, ?4)");
+    Result<Statement> query =
+        m_database.prepare("INSERT OR REPLACE INTO device (only_row, id, "
+                           "person, role, home, until) VALUES (1, ?1, ?2, ?3, ?4, "
+                           "?5)");
     if (!query)
         return query.error();
     return query->bind(1, device.id.value)
         .bind(2, device.person)
         .bind(3, roleNames.of(device.role))
         .bind(4, device.home.value)
+        .bind(5, device.until ? std::optional<std::int64_t>(device.until->number) : std::nullopt)
         .run();
 }
 
@@ -60,6 +70,17 @@ Outcome DeviceRepository::clearLocalState(const std::string &key)
     if (!query)
         return query.error();
     return query->bind(1, key).run();
+}
+
+Result<std::vector<std::pair<std::string, std::string>>> DeviceRepository::phoneState()
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT key, value FROM local_state "
+                           "WHERE key LIKE 'phone.%' OR key = 'appearance' ORDER BY key");
+    if (!query)
+        return query.error();
+    return collectRows<std::pair<std::string, std::string>>(
+        *query, [](const Statement &row) { return std::pair(row.text(0), row.text(1)); });
 }
 
 Result<Instant> DeviceRepository::lastInstant(const std::string &which)

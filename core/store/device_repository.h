@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/day.h"
 #include "core/base/enum_names.h"
 #include "core/base/id.h"
 #include "core/base/instant.h"
@@ -7,6 +8,8 @@
 
 #include <optional>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace lidlark::store {
 
@@ -18,7 +21,8 @@ struct Device {
     DeviceId id;
     std::string person; ///< Alias; the author of what is written here.
     Role role = Role::Parent;
-    HomeId home; ///< Empty for a therapist's.
+    HomeId home;                             ///< Empty for a therapist's.
+    std::optional<Day> until = std::nullopt; ///< A guest's last day; absent: no end.
 };
 
 /// What only this phone knows: who it is, its clock so far, and where a screen was left.
@@ -34,6 +38,9 @@ public:
     Result<std::optional<std::string>> localState(const std::string &key);
     Outcome setLocalState(const std::string &key, const std::string &value);
     Outcome clearLocalState(const std::string &key);
+    /// What the phone itself keeps, whoever's families are on it: keys that begin with "phone.",
+    /// and how it shows things.
+    Result<std::vector<std::pair<std::string, std::string>>> phoneState();
 
     Result<Instant> lastInstant(const std::string &which);
     Outcome setLastInstant(const std::string &which, Instant instant);

@@ -1,5 +1,6 @@
 #include "core/store/event_repository.h"
 
+#include "core/journal/take_backs.h"
 #include "core/store/rows.h"
 
 namespace lidlark::store {
@@ -104,6 +105,24 @@ Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject
     if (!query)
         return query.error();
     query->bind(1, journal::toText(subject.lane)).bind(2, subject.subject);
+    return collect(*query);
+}
+
+Result<std::vector<journal::Event>> EventRepository::standingOfSubject(const LaneSubject &subject)
+{
+    Result<std::vector<journal::Event>> events = ofSubject(subject);
+    if (!events)
+        return events;
+    return journal::withoutTakenBack(*std::move(events));
+}
+
+Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
+{
+    Result<Statement> query =
+        m_database.prepare(std::string(columns) + "WHERE lane = ?1 AND day = ?2 AND erased = 0");
+    if (!query)
+        return query.error();
+    query->bind(1, journal::toText(lane)).bind(2, std::int64_t{day.number});
     return collect(*query);
 }
 

@@ -22,7 +22,12 @@ public:
 
     /// @returns false when this very event was there before: repeating changes nothing.
     Result<bool> insert(const journal::Event &event);
+    /// Everything said of a subject, also what was taken back.
     Result<std::vector<journal::Event>> ofSubject(const LaneSubject &subject);
+    /// What stands of it (core/journal/take_backs.h): what every fold and every view reads.
+    Result<std::vector<journal::Event>> standingOfSubject(const LaneSubject &subject);
+    /// Everything said in a lane that is dated @p day.
+    Result<std::vector<journal::Event>> ofDay(const journal::Lane &lane, Day day);
     Result<std::vector<journal::Event>> all();
     Result<std::vector<LaneSubject>> subjects();
     Result<std::vector<LaneSubject>> subjectsOf(const journal::Lane &lane);

@@ -122,6 +122,15 @@ Result<std::optional<play::Play>> HomeRepository::play(const PlayId &id)
     return *row ? std::optional(readPlay(*query)) : std::optional<play::Play>();
 }
 
+Result<bool> HomeRepository::playedOn(Day day)
+{
+    Result<Statement> query = m_database.prepare("SELECT 1 FROM play WHERE day = ?1 LIMIT 1");
+    if (!query)
+        return query.error();
+    query->bind(1, std::int64_t{day.number});
+    return query->step();
+}
+
 Result<std::map<ActivityId, play::Offered>> HomeRepository::offered(const HomeId &home,
                                                                     const ChildId &child)
 {
@@ -168,6 +177,20 @@ Result<std::vector<child::Goal>> HomeRepository::goals(const ChildId &child)
     if (!row)
         return row.error();
     return goals;
+}
+
+Result<std::optional<std::string>> HomeRepository::readingLanguage(const HomeId &home,
+                                                                   const std::string &person)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT language FROM reads WHERE home = ?1 AND person = ?2");
+    if (!query)
+        return query.error();
+    query->bind(1, home.value).bind(2, person);
+    const Result<bool> row = query->step();
+    if (!row)
+        return row.error();
+    return *row ? std::optional(query->text(0)) : std::optional<std::string>();
 }
 
 } // namespace lidlark::store

@@ -30,11 +30,16 @@ public:
     /// Plays of a child in that home, newest first. @param since first day.
     Result<std::vector<play::Play>> plays(const HomeId &home, const ChildId &child, Day since);
     Result<std::optional<play::Play>> play(const PlayId &id);
+    /// Whether anybody in this store has played on @p day.
+    Result<bool> playedOn(Day day);
     /// When each entry last stood in a menu.
     Result<std::map<ActivityId, play::Offered>> offered(const HomeId &home, const ChildId &child);
     Result<std::vector<checkin::CheckIn>> checkIns(const HomeId &home, const ChildId &child,
                                                    Day since);
     Result<std::vector<child::Goal>> goals(const ChildId &child);
+    /// "ur"; nothing when that person has not said.
+    Result<std::optional<std::string>> readingLanguage(const HomeId &home,
+                                                       const std::string &person);
 
 private:
     Database &m_database;

@@ -148,4 +148,17 @@ Outcome writeGoal(Database &database, const LaneSubject &subject,
                    {goal->goal.id, goal->child.value, child::fieldsOf(*goal)});
 }
 
+Outcome writeReadingLanguage(Database &database, const LaneSubject &subject,
+                             const std::optional<child::ReadingLanguage> &reading)
+{
+    // Not its parts: an alias may hold a slash.
+    const std::string person = subject.subject.substr(subject.subject.find(':') + 1);
+    if (!reading)
+        return runWith(database, "DELETE FROM reads WHERE home = ?1 AND person = ?2",
+                       {subject.lane.scope, person});
+    return runWith(database,
+                   "INSERT OR REPLACE INTO reads (home, person, language) VALUES (?1, ?2, ?3)",
+                   {subject.lane.scope, reading->person, reading->language});
+}
+
 } // namespace lidlark::store

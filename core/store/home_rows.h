@@ -3,6 +3,7 @@
 #include "core/checkin/checkin_events.h"
 #include "core/child/goal_events.h"
 #include "core/child/home_facts.h"
+#include "core/child/reading_language.h"
 #include "core/play/play_events.h"
 #include "core/store/event_repository.h"
 
@@ -23,5 +24,7 @@ Outcome writeCheckIn(Database &database, const LaneSubject &subject,
                      const std::optional<checkin::CheckIn> &checkIn);
 Outcome writeGoal(Database &database, const LaneSubject &subject,
                   const std::optional<child::ChildGoal> &goal);
+Outcome writeReadingLanguage(Database &database, const LaneSubject &subject,
+                             const std::optional<child::ReadingLanguage> &reading);
 
 } // namespace lidlark::store

@@ -87,7 +87,7 @@ struct Where {
     }
 };
 
-Outcome clearItem(const Where &where)
+Outcome clearRows(const Where &where)
 {
     for (const char *table : itemTables) {
         Result<Statement> query = where.database.prepare(std::string("DELETE FROM ") + table +
@@ -199,13 +199,18 @@ Outcome clearItems(Database &database, const std::string &box)
     return Done{};
 }
 
+Outcome clearItem(Database &database, const std::string &box, const ItemId &item)
+{
+    return clearRows({database, box, item});
+}
+
 Outcome writeItem(Database &database, const std::string &box, const ItemId &item,
                   const ItemState &state)
 {
     const Where where{database, box, item};
     const std::vector<ItemState> only{state};
     const auto steps = {
-        std::function([&] { return clearItem(where); }),
+        std::function([&] { return clearRows(where); }),
         std::function([&] { return where.insertAll<ItemState>(insertItem, only, bindItem); }),
         std::function(
             [&] { return where.insertAll<box::Loss>(insertLoss, state.ledger.losses, bindLoss); }),

@@ -16,6 +16,8 @@ struct ItemState {
 
 /// Takes away the rows of every item of the box, before all are written anew.
 Outcome clearItems(Database &database, const std::string &box);
+/// Takes away the rows of one item of which nothing is said any more.
+Outcome clearItem(Database &database, const std::string &box, const ItemId &item);
 /// Writes the projection rows of one item, in place of those it had.
 Outcome writeItem(Database &database, const std::string &box, const ItemId &item,
                   const ItemState &state);

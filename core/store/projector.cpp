@@ -4,6 +4,7 @@
 #include "core/store/box_rows.h"
 #include "core/store/home_rows.h"
 #include "core/store/item_rows.h"
+#include "core/store/note_rows.h"
 #include "core/store/plan_rows.h"
 
 namespace lidlark::store {
@@ -21,10 +22,11 @@ constexpr const char *projectionTables[] = {
     "box",     "box_revision", "box_place", "box_place_too", "box_item", "loss",
     "outcome", "item_arrival", "item_use",  "piece",         "request",  "question",
     "fact",    "permission",   "play",      "offered",       "check_in", "goal",
-    "grading", "grading_pin",  "planned"};
+    "grading", "grading_pin",  "planned",   "reads",         "our_way",  "own_note"};
 
-/// The pieces of an item by the lid list in force, and since when.
-Result<box::Packed> packedOf(Database &database, const std::string &box, const ItemId &item)
+/// The pieces of an item by the lid list in force, and since when; nothing where it is not on it.
+Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box,
+                                            const ItemId &item)
 {
     Result<Statement> query = database.prepare(
         "SELECT json_extract(packed, '$.packed.\"' || ?2 || '\"'), "
@@ -36,9 +38,9 @@ Result<box::Packed> packedOf(Database &database, const std::string &box, const I
     if (!row)
         return row.error();
     if (!*row || query->isNull(0))
-        return box::Packed{};
-    return box::Packed{static_cast<int>(query->number(0)),
-                       Day{static_cast<std::int32_t>(query->number(1))}};
+        return std::optional<box::Packed>();
+    return std::optional(box::Packed{static_cast<int>(query->number(0)),
+                                     Day{static_cast<std::int32_t>(query->number(1))}});
 }
 
 /// The day on which each item was first on a lid list.
@@ -72,8 +74,7 @@ Outcome projectBoxWide(Database &database, const LaneSubject &subject,
         if (revision)
             return writeRevision(database, box, *revision, latest->when.day, firstDays(events));
     } else if (subject.subject == "place") {
-        if (const auto place = box::foldPlace(events, meetings))
-            return writePlace(database, box, *place);
+        return writePlace(database, box, box::foldPlace(events, meetings));
     } else if (subject.subject.starts_with("grading-pin:")) {
         return writeGradingPin(database, subject,
                                play::foldGrading(events, seen, Kind::GradingPin));
@@ -101,6 +102,12 @@ Outcome projectHome(Database &database, const LaneSubject &subject, std::span<co
         return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
     if (text.starts_with("planned:"))
         return writeDayWish(database, subject, play::foldDayWish(events, seen));
+    if (text.starts_with("reads:"))
+        return writeReadingLanguage(database, subject, child::foldReadingLanguage(events, seen));
+    if (text.starts_with("our-way:"))
+        return writeOurWay(database, subject, play::foldOurWay(events, seen));
+    if (text.starts_with("note:"))
+        return writeOwnNote(database, subject, play::foldOwnNote(events));
     return Done{};
 }
 
@@ -118,17 +125,20 @@ Outcome Projector::projectItem(const LaneSubject &subject, std::span<const Event
                                const Meetings &meetings)
 {
     const ItemId item{subject.subject.substr(itemPrefix.size())};
-    const Result<box::Packed> packed = packedOf(m_database, subject.lane.scope, item);
-    if (!packed)
-        return packed.error();
+    const auto listed = packedOf(m_database, subject.lane.scope, item);
+    if (!listed)
+        return listed.error();
+    if (!*listed && events.empty())
+        return clearItem(m_database, subject.lane.scope, item);
+    const box::Packed packed = listed->value_or(box::Packed{});
     return writeItem(m_database, subject.lane.scope, item,
-                     {packed->pieces, box::foldItem(*packed, events, meetings),
+                     {packed.pieces, box::foldItem(packed, events, meetings),
                       box::foldCare(events, meetings.seen), box::foldRequests(events)});
 }
 
 Outcome Projector::projectOne(const LaneSubject &subject, const Meetings &meetings)
 {
-    const Result<std::vector<Event>> events = m_events.ofSubject(subject);
+    const Result<std::vector<Event>> events = m_events.standingOfSubject(subject);
     if (!events)
         return events.error();
     if (subject.subject.starts_with(itemPrefix))

@@ -1,6 +1,8 @@
 #include "core/store/recording.h"
 
+#include "core/journal/take_backs.h"
 #include "core/store/projector.h"
+#include "core/store/rights.h"
 
 #include <algorithm>
 
@@ -63,7 +65,17 @@ Outcome Recording::sayAs(const std::string &author, const journal::Lane &lane, j
         return done;
     const int offset = m_clock.offsetMinutes();
     return write({lane, m_device.id, 0, instant, dayPartAt(now, offset), offset, author, kind,
-                  std::move(fields)});
+                  inOneBreath(lane, kind, std::move(fields))});
+}
+
+/// What one act says in one lane is taken back together: all but the first name the first.
+std::string Recording::inOneBreath(const journal::Lane &lane, journal::Kind kind,
+                                   std::string fields) const
+{
+    const auto first = m_first.find(lane);
+    if (first == m_first.end() || !journal::canBeTakenBack(kind))
+        return fields;
+    return journal::fieldsWith(fields, first->second);
 }
 
 Outcome Recording::sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields)
@@ -82,6 +94,8 @@ Outcome Recording::sayUntimed(const journal::Lane &lane, journal::Kind kind, std
 
 Outcome Recording::write(journal::Event event)
 {
+    if (Outcome allowed = maySay(m_device, event.kind, event.when.day); !allowed)
+        return allowed;
     const Result<std::uint64_t> last = m_events.lastCounter(event.lane, event.device);
     if (!last)
         return last.error();
@@ -89,6 +103,8 @@ Outcome Recording::write(journal::Event event)
     const Result<bool> written = m_events.insert(event);
     if (!written)
         return written.error();
+    if (journal::canBeTakenBack(event.kind))
+        m_first.try_emplace(event.lane, event.counter);
     m_changed.insert({event.lane, journal::subjectOf(event)});
     return Done{};
 }

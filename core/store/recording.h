@@ -4,6 +4,7 @@
 #include "core/store/device_repository.h"
 #include "core/store/event_repository.h"
 
+#include <map>
 #include <set>
 #include <vector>
 
@@ -18,6 +19,7 @@ public:
     static Result<Recording> begin(Database &database, const Device &device, const Clock &clock);
 
     /// Writes one event of this device's person, dated now.
+    /// Errors of this and the two below: NotAllowed, AccessEnded (core/store/rights.h).
     Outcome say(const journal::Lane &lane, journal::Kind kind, std::string fields);
     /// The same in another person's name: two adults share one phone.
     Outcome sayAs(const std::string &author, const journal::Lane &lane, journal::Kind kind,
@@ -38,6 +40,8 @@ public:
 private:
     Recording(Database &database, Device device, const Clock &clock, Transaction transaction);
     Outcome write(journal::Event event);
+    std::string inOneBreath(const journal::Lane &lane, journal::Kind kind,
+                            std::string fields) const;
 
     Database &m_database;
     EventRepository m_events;
@@ -46,6 +50,8 @@ private:
     const Clock &m_clock;
     Transaction m_transaction;
     std::set<LaneSubject> m_changed;
+    /// By lane: the counter of the first event of this act that can be taken back.
+    std::map<journal::Lane, std::uint64_t> m_first;
 };
 
 /// The device's day and part of day. Errors: ClockUnset.

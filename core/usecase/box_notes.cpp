@@ -62,7 +62,7 @@ Result<std::vector<BoxNote>> boxNotesOf(Workplace &workplace, const Family &fami
     store::EventRepository repository(workplace.database);
     std::vector<BoxNote> notes;
     for (const store::ItemRow &row : family.items) {
-        const auto events = repository.ofSubject({lane, "item:" + row.item.value});
+        const auto events = repository.standingOfSubject({lane, "item:" + row.item.value});
         if (!events)
             return events.error();
         for (const Event &event : *events) {

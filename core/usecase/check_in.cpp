@@ -12,8 +12,17 @@ journal::Lane laneOf(const Workplace &workplace)
     return {journal::LaneKind::CheckIns, workplace.device.home.value};
 }
 
+/// A guest's home lane cannot be read by the guest: the kite colours the menu at hand, and that is
+/// all (events.md 4).
+bool isKept(const Workplace &workplace)
+{
+    return workplace.device.role != store::Role::Guest;
+}
+
 Outcome sayOne(Workplace &workplace, std::string fields)
 {
+    if (!isKept(workplace))
+        return Done{};
     Result<store::Recording> recording =
         store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
@@ -71,6 +80,8 @@ Outcome checkInAfter(Workplace &workplace, const checkin::CheckIn &entry, checki
 
 Outcome removeCheckIn(Workplace &workplace, const std::string &id, const ChildId &child)
 {
+    if (!isKept(workplace))
+        return Done{};
     auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
     if (!recording)
         return recording.error();
@@ -101,6 +112,8 @@ Outcome forgetCheckIns(Workplace &workplace, const std::string &childAlias)
 Outcome writeCheckIn(store::Recording &recording, Workplace &workplace, const ChildId &child,
                      checkin::Kite kite, checkin::ShownBy by)
 {
+    if (!isKept(workplace))
+        return Done{};
     checkin::CheckIn entry;
     entry.id = workplace.entropy.freshId();
     entry.child = child;

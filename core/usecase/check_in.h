@@ -8,8 +8,9 @@
 
 namespace lidlark::usecase {
 
-/// Keeps what the child showed (checkin.md 9), in a lane of its own. @returns the entry's id, for
-/// a second tap within a minute, the after-kite, or "that wasn't me".
+/// Keeps what the child showed (checkin.md 9), in a lane of its own. On a guest's phone nothing of
+/// a check-in is written, here and below: it colours the menu at hand and is forgotten. @returns
+/// the entry's id, for a second tap within a minute, the after-kite, or "that wasn't me".
 Result<std::string> checkIn(Workplace &workplace, const std::string &childAlias, checkin::Kite kite,
                             checkin::ShownBy by);
 

@@ -2,6 +2,7 @@
 
 #include "core/store/event_repository.h"
 #include "core/store/refold.h"
+#include "core/usecase/reading_language.h"
 
 #include <cctype>
 
@@ -42,7 +43,8 @@ Result<std::unique_ptr<DemoPhone>> DemoPhone::open(const std::string &folder,
         return database.error();
     if (const Outcome folded = store::refoldIfOld(*database); !folded)
         return folded.error();
-    const store::Device device{{person.device}, person.person, person.role, {person.home}};
+    const store::Device device{
+        {person.device}, person.person, person.role, {person.home}, person.until};
     store::DeviceRepository local(*database);
     const auto known = local.device();
     if (!known)
@@ -57,6 +59,15 @@ Result<std::unique_ptr<DemoPhone>> DemoPhone::open(const std::string &folder,
     // How much is there already is part of the seed: moved on twice, no id comes up again.
     const std::string seed = "island " + person.device + " " + std::to_string(*events);
     return std::make_unique<DemoPhone>(*std::move(database), device, catalogue, seed);
+}
+
+Outcome DemoPhone::startReading(const std::string &language)
+{
+    Workplace here = workplace();
+    const auto said = readingLanguage(here);
+    if (!said)
+        return said.error();
+    return language.empty() || *said ? Outcome(Done{}) : readIn(here, language);
 }
 
 } // namespace lidlark::usecase

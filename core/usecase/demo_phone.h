@@ -15,6 +15,8 @@ struct DemoPerson {
     std::string home;
     std::string device;
     std::string file;
+    std::string reads = {};                  ///< Language; empty: they have not said.
+    std::optional<Day> until = std::nullopt; ///< A guest's last day.
 };
 
 /// A demo phone, opened: its store, and a clock that the demo moves.
@@ -30,6 +32,8 @@ struct DemoPhone {
     static Result<std::unique_ptr<DemoPhone>> open(const std::string &folder,
                                                    const DemoPerson &person,
                                                    const catalogue::Catalogue &catalogue);
+    /// The phone's person reads @p language, unless they have said before; empty: nothing is said.
+    Outcome startReading(const std::string &language);
     [[nodiscard]] Workplace workplace() { return {database, catalogue, clock, entropy, device}; }
 };
 

@@ -103,7 +103,7 @@ Family anya()
               {kid("Bartek", 66, Answer::No), adult("Marta"), adult("Piotr")},
               nothingToAvoid(),
               {},
-              {{"Marta", Role::Parent}, {"Piotr", Role::Parent}}}},
+              {{"Marta", Role::Parent, "pl"}, {"Piotr", Role::Parent}}}},
             standardBox(),
             {}};
 }
@@ -174,7 +174,7 @@ Family zoya()
               {adult("Sana"), adult("Adeel")},
               nothingToAvoid(),
               {},
-              {{"Sana", Role::Parent}, {"Adeel", Role::Parent}}}},
+              {{"Sana", Role::Parent, "en"}, {"Adeel", Role::Parent, "ur"}}}},
             standardBox(),
             {}};
 }
@@ -189,7 +189,7 @@ Family skye()
               {adult("Lorna"), adult("Grandad Archie")},
               nothingToAvoid({{"", "likes-touch", "yes"}}),
               {},
-              {{"Lorna", Role::Parent}, {"Archie", Role::Guest}}}},
+              {{"Lorna", Role::Parent}, {"Grandad", Role::Guest}}}},
             standardBox(),
             {}};
 }

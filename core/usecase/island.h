@@ -27,6 +27,7 @@ struct Resident {
 struct Phone {
     std::string person;
     store::Role role = store::Role::Parent;
+    std::string reads = {}; ///< Language; empty: they have not said.
 };
 
 struct Home {

@@ -65,7 +65,7 @@ Outcome closeBalloons(Workplace &workplace, store::Recording &recording, const s
 {
     const Lane lane{LaneKind::Box, family.box.id.value};
     const auto events =
-        store::EventRepository(workplace.database).ofSubject({lane, "item:" + item.value});
+        store::EventRepository(workplace.database).standingOfSubject({lane, "item:" + item.value});
     if (!events)
         return events.error();
     for (const store::LossRow &loss : family.losses) {

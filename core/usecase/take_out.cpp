@@ -1,6 +1,7 @@
 #include "core/usecase/take_out.h"
 
 #include "core/box/box_events.h"
+#include "core/catalogue/translation.h"
 #include "core/child/home_facts.h"
 #include "core/store/event_repository.h"
 #include "core/store/recording.h"
@@ -21,7 +22,7 @@ using journal::LaneKind;
 Result<std::vector<Event>> eventsOf(Workplace &workplace, const Lane &lane,
                                     const std::string &subject)
 {
-    return store::EventRepository(workplace.database).ofSubject({lane, subject});
+    return store::EventRepository(workplace.database).standingOfSubject({lane, subject});
 }
 
 /// The first standing yes about anybody of the home, for any fact that means @p what.
@@ -100,7 +101,8 @@ bool isAskedFor(const Family &family, const ItemId &swap)
 bool speaksOf(const catalogue::ItemKind &kind, Avoided what)
 {
     const std::string word(child::avoidedNames.of(what));
-    return std::any_of(kind.care.begin(), kind.care.end(), [&word](const std::string &line) {
+    const std::vector<std::string> &care = catalogue::inEnglish(kind).care;
+    return std::any_of(care.begin(), care.end(), [&word](const std::string &line) {
         return line.find(word) != std::string::npos;
     });
 }

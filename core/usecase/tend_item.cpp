@@ -183,7 +183,8 @@ Outcome throwAway(Workplace &workplace, const Tending &tending)
     if (row.care.mouthed) // or the next one would be set aside for what happened to this one
         sayings.push_back({Kind::Hygiene, box::fieldsOf(box::HygieneSaid{
                                               tending.item, box::HygieneMark::Replaced})});
-    if (!box::anyOpen(row.requests))
+    const bool mayAsk = workplace.device.role != store::Role::Guest; // the family asks
+    if (mayAsk && !box::anyOpen(row.requests))
         sayings.push_back(
             {Kind::Request,
              box::fieldsOf(box::RequestSaid{

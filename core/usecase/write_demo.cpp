@@ -16,6 +16,7 @@ namespace lidlark::usecase {
 
 namespace {
 
+constexpr int guestDays = 7; // invited on day 1
 constexpr int lastDay = 365;
 constexpr int firstEvening = -6;             // Tuesday of the week in which boxes were issued
 constexpr auto dayKey = "demo.next-evening"; // how far a phone has been moved on
@@ -28,8 +29,11 @@ std::vector<DemoPerson> peopleOf(const island::Family &family)
     for (const island::Home &home : family.homes) {
         for (const island::Phone &phone : home.phones) {
             const std::string name = demoId(family.child) + "-" + demoId(phone.person);
-            people.push_back(
-                {phone.person, phone.role, family.child, home.id, "d-" + name, name + ".lidlark"});
+            DemoPerson person{phone.person, phone.role,        family.child, home.id,
+                              "d-" + name,  name + ".lidlark", phone.reads};
+            if (phone.role == store::Role::Guest)
+                person.until = island::dayOne() + (guestDays - 1);
+            people.push_back(std::move(person));
         }
     }
     return people;
@@ -189,6 +193,8 @@ Outcome meet(const std::string &folder, const std::vector<DemoPerson> &people, i
             if (!taken)
                 return taken.error();
         }
+        if (Outcome done = (*receiver)->startReading(to.reads); !done)
+            return done;
     }
     return Done{};
 }

@@ -6,19 +6,24 @@ Sentence boxActWords(box::Act act)
 {
     switch (act) {
     case box::Act::FloorChecked:
-        return {"Floor checked, not found", {}};
+        return {say("Floor checked, not found"), {}};
     case box::Act::Found:
-        return {"Found", {}};
+        return {say("Found"), {}};
     case box::Act::TakenOut:
-        return {"Taken out of the house", {}};
+        return {say("Taken out of the house"), {}};
     case box::Act::CountedIn:
-        return {"Counted in", {}};
+        return {say("Counted in"), {}};
     case box::Act::Counted:
-        return {"Counted", {}};
+        return {say("Counted"), {}};
     case box::Act::Gone:
         break;
     }
-    return {"Gone", {}};
+    return {say("Gone"), {}};
+}
+
+Sentence wholeBox()
+{
+    return {say("The whole box"), {}};
 }
 
 } // namespace lidlark::wording

@@ -9,4 +9,7 @@ namespace lidlark::wording {
 /// with its own word instead (play_words.h).
 Sentence boxActWords(box::Act act);
 
+/// "The whole box": what was counted.
+Sentence wholeBox();
+
 } // namespace lidlark::wording

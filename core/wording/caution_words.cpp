@@ -1,5 +1,6 @@
 #include "core/wording/caution_words.h"
 
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/tag_words.h"
 
 #include <algorithm>
@@ -36,26 +37,26 @@ Sentence supervisionLead(Supervision supervision, const std::string &childAlias)
 {
     switch (supervision) {
     case Supervision::Beside:
-        return {"Right beside %1, hand within touch.", {childAlias}};
+        return {say("Right beside %1, hand within touch."), {childAlias}};
     case Supervision::Reach:
-        return {"Within arm's reach of %1.", {childAlias}};
+        return {say("Within arm's reach of %1."), {childAlias}};
     case Supervision::Near:
         break;
     }
-    return {"In the same room as %1, watching.", {childAlias}};
+    return {say("In the same room as %1, watching."), {childAlias}};
 }
 
 Sentence supervisionShort(Supervision supervision)
 {
     switch (supervision) {
     case Supervision::Beside:
-        return {"Right beside", {}};
+        return {say("Right beside"), {}};
     case Supervision::Reach:
-        return {"Arm's reach", {}};
+        return {say("Arm's reach"), {}};
     case Supervision::Near:
         break;
     }
-    return {"Same room", {}};
+    return {say("Same room"), {}};
 }
 
 std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &activity)
@@ -63,13 +64,15 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
     std::vector<Sentence> sentences;
     for (const Tag tag : bySeriousness) {
         if (cautions.has(tag))
-            sentences.push_back({std::string(tagCaution(tag)), {}});
+            sentences.push_back({tagCaution(tag), {}});
     }
     // Before the second caution, so that even a strip of two says when to stop.
     std::size_t place = std::min<std::size_t>(sentences.size(), 1);
-    for (const std::string &line : activity.stopWhen) {
+    const std::vector<std::string> &english = catalogue::inEnglish(activity).stopWhen;
+    for (std::size_t i = 0; i < activity.stopWhen.size(); ++i) {
+        const Argument line = termOf(activity, activity.stopWhen[i], english.at(i));
         sentences.insert(sentences.begin() + static_cast<std::ptrdiff_t>(place),
-                         Sentence{"Stop when %1", {uncapital(line)}});
+                         Sentence{say("Stop when %1"), {withSmall(line)}});
         place = sentences.size();
     }
     return sentences;
@@ -77,7 +80,7 @@ std::vector<Sentence> cautionsFor(TagSet cautions, const catalogue::Activity &ac
 
 Sentence closingLine()
 {
-    return {"Follow your local rules and your therapist.", {}};
+    return {say("Follow your local rules and your therapist."), {}};
 }
 
 } // namespace lidlark::wording

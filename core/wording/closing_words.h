@@ -8,7 +8,7 @@
 namespace lidlark::wording {
 
 /// Why a play cannot end yet: "First count the stick-on eyes home: 2 of 6." (safety.md SP-04)
-Sentence countHomeFirst(const std::string &name, int home, int due);
+Sentence countHomeFirst(const Argument &name, int home, int due);
 
 /// Where the box belongs while a small child lives here, at set-up and when it is put away:
 /// "Keep the box out of Mirren's reach." (safety.md SP-04)

@@ -4,48 +4,58 @@ namespace lidlark::wording {
 
 namespace {
 
-Sentence fewer(const Counted &counted, const std::string &expected)
+Sentence fewer(const Counted &counted, const Sentence &expected)
 {
-    const std::string name = capital(counted.name);
-    const std::string pieces = std::to_string(counted.pieces);
+    const Argument name = withCapital(counted.name);
+    const Number pieces = inDigits(counted.pieces);
     const int missing = counted.low - counted.pieces;
     if (counted.low < counted.high)
-        return {"%1: %2 counted, %3 expected. At least %4 missing.",
-                {name, pieces, expected, numberWord(missing)}};
+        return {say("%1: %2 counted, %3 expected. At least %4 missing."),
+                {name, pieces, expected, inWords(missing)}};
     if (missing == 1)
-        return {"%1: %2 counted, %3 expected. One is missing.", {name, pieces, expected}};
-    return {"%1: %2 counted, %3 expected. %4 are missing.",
-            {name, pieces, expected, capital(numberWord(missing))}};
+        return {say("%1: %2 counted, %3 expected. One is missing."), {name, pieces, expected}};
+    return {say("%1: %2 counted, %3 expected. %4 are missing."),
+            {name, pieces, expected, withCapital(inWords(missing))}};
 }
 
 } // namespace
 
 std::optional<Sentence> countDifference(const Counted &counted)
 {
-    const std::string expected = fill(rangeWords(counted.low, counted.high));
+    const Sentence expected = rangeWords(counted.low, counted.high);
     if (counted.pieces < counted.low)
         return fewer(counted, expected);
     if (counted.pieces <= counted.high)
         return std::nullopt;
-    return Sentence{"%1: %2 counted, %3 expected. %4 more.",
-                    {capital(counted.name), std::to_string(counted.pieces), expected,
-                     capital(numberWord(counted.pieces - counted.high))}};
+    return Sentence{say("%1: %2 counted, %3 expected. %4 more."),
+                    {withCapital(counted.name), inDigits(counted.pieces), expected,
+                     withCapital(inWords(counted.pieces - counted.high))}};
 }
 
 Sentence rangeWords(int low, int high)
 {
     if (low == high)
-        return {"%1", {std::to_string(low)}};
+        return {say("%1"), {inDigits(low)}};
     if (high - low == 1)
-        return {"%1 or %2", {std::to_string(low), std::to_string(high)}};
-    return {"%1 to %2", {std::to_string(low), std::to_string(high)}};
+        return {say("%1 or %2"), {inDigits(low), inDigits(high)}};
+    return {say("%1 to %2"), {inDigits(low), inDigits(high)}};
+}
+
+Sentence wentOutWords(int out, int home)
+{
+    return {say("%1 went out. %2 home."), {withCapital(inWords(out)), withCapital(inWords(home))}};
+}
+
+Sentence countedAloud(int pieces)
+{
+    return {say("%1"), {inWords(pieces)}};
 }
 
 Sentence homeAloud(int home, int all)
 {
     if (home >= all && all > 1)
-        return {"%1, all home", {numberWord(home)}};
-    return {"%1", {numberWord(home)}};
+        return {say("%1, all home"), {inWords(home)}};
+    return countedAloud(home);
 }
 
 } // namespace lidlark::wording

@@ -21,6 +21,12 @@ std::optional<Sentence> countDifference(const Counted &counted);
 /// "6", "4 or 5", "2 to 6": how many lie in the box.
 Sentence rangeWords(int low, int high);
 
+/// "Six went out. Five home."
+Sentence wentOutWords(int out, int home);
+
+/// A piece that was counted, said aloud: "three".
+Sentence countedAloud(int pieces);
+
 /// A piece is home, said aloud: "three", and with the last of all "six, all home".
 /// @param home pieces that are home now. @param all pieces that come home.
 Sentence homeAloud(int home, int all);

@@ -3,16 +3,20 @@
 #include "core/base/part_of_day.h"
 #include "core/wording/sentence.h"
 
-#include <string>
-
 namespace lidlark::wording {
 
 /// "today", "yesterday", "Saturday" within the last six days, else "4 January".
 Sentence dayWords(Day day, Day today);
 /// "4 January".
-std::string dateWords(Day day);
+Sentence dateWords(Day day);
+/// "January".
+Sentence monthWord(Day day);
 /// "Monday".
-std::string weekdayWord(Day day);
+Sentence weekdayWord(Day day);
+/// "on Monday".
+Sentence onWeekdayWords(Day day);
+/// "on Monday evening".
+Sentence onWeekdayPartWords(DayPart when);
 /// "Monday evening": the head of the first screen.
 Sentence dayPartWords(DayPart when);
 /// "This evening", "Yesterday", "Sunday": a heading in the notebook.

@@ -2,50 +2,56 @@
 
 namespace lidlark::wording {
 
-Sentence piecesMissing(int pieces, const std::string &one, const std::string &name)
+Sentence piecesMissing(int pieces, const Argument &one, const Argument &name)
 {
     if (pieces == 1)
-        return {"One %1 is missing.", {one}};
-    return {"%1 %2 are missing.", {capital(numberWord(pieces)), name}};
+        return {say("One %1 is missing."), {one}};
+    return {say("%1 %2 are missing."), {withCapital(inWords(pieces)), name}};
 }
 
 Sentence smallPiecesMissing(int pieces)
 {
-    return {"%1 small pieces are missing.", {capital(numberWord(pieces))}};
+    return {sayCounted("%1 small pieces are missing."), {withCapital(inWords(pieces))}};
+}
+
+Sentence missingWords(int pieces)
+{
+    return {sayCounted("%1 missing"), {withCapital(inWords(pieces))}};
 }
 
 Sentence balloonPiecesMissing(int balloons)
 {
     if (balloons == 1)
-        return {"Pieces of a balloon are missing.", {}};
-    return {"Pieces of %1 balloons are missing.", {numberWord(balloons)}};
+        return {say("Pieces of a balloon are missing."), {}};
+    return {sayCounted("Pieces of %1 balloons are missing."), {inWords(balloons)}};
 }
 
 Sentence lookAtHandsFirst()
 {
-    return {"First look at each child's hands and mouth.", {}};
+    return {say("First look at each child's hands and mouth."), {}};
 }
 
 Sentence lookNow(bool balloon)
 {
     if (balloon)
-        return {"Look now: table, floor, clothes, under the chairs.", {}};
-    return {"Look now: table, floor, clothes, dough.", {}};
+        return {say("Look now: table, floor, clothes, under the chairs."), {}};
+    return {say("Look now: table, floor, clothes, dough."), {}};
 }
 
 Sentence keepAway(const std::vector<std::string> &aliases)
 {
     switch (aliases.size()) {
     case 0:
-        return {"Keep small children away until found.", {}};
+        return {say("Keep small children away until found."), {}};
     case 1:
-        return {"Keep %1 away until found.", aliases};
+        return {say("Keep %1 away until found."), {aliases[0]}};
     case 2:
-        return {"Keep %1 and %2 away until found.", aliases};
+        return {say("Keep %1 and %2 away until found."), {aliases[0], aliases[1]}};
     default:
         break;
     }
-    return {"Keep %1, %2 and all other small children away until found.", {aliases[0], aliases[1]}};
+    return {say("Keep %1, %2 and all other small children away until found."),
+            {aliases[0], aliases[1]}};
 }
 
 } // namespace lidlark::wording

@@ -8,9 +8,11 @@ namespace lidlark::wording {
 
 /// "Two stick-on eyes are missing." (job.md scenario 5).
 /// @param one,name of the item as in the catalogue: "stick-on eye", "stick-on eyes".
-Sentence piecesMissing(int pieces, const std::string &one, const std::string &name);
+Sentence piecesMissing(int pieces, const Argument &one, const Argument &name);
 /// Several kinds of thing at once: "Three small pieces are missing."
 Sentence smallPiecesMissing(int pieces);
+/// "Two missing", beside the picture of what it is.
+Sentence missingWords(int pieces);
 /// A burst balloon: what is missing are pieces of it, however many (scenario 2).
 Sentence balloonPiecesMissing(int balloons);
 

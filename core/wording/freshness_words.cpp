@@ -9,12 +9,12 @@ namespace {
 Sentence lastDayWords(Day last, Day today)
 {
     if (last < today)
-        return {"Past its date. Throw it away.", {}};
+        return {say("Past its date. Throw it away."), {}};
     if (last == today)
-        return {"Today is its last day.", {}};
+        return {say("Today is its last day."), {}};
     if (last - today == 1)
-        return {"Use it up by tomorrow.", {}};
-    return {"Good until %1.", {fill(untilWords(last, today))}};
+        return {say("Use it up by tomorrow."), {}};
+    return {say("Good until %1."), {untilWords(last, today)}};
 }
 
 } // namespace
@@ -23,15 +23,15 @@ std::vector<Sentence> pieceWords(const box::PieceFreshness &piece, Day today)
 {
     std::vector<Sentence> sentences;
     if (piece.opened)
-        sentences.push_back({"Opened %1.", {fill(onDayWords(*piece.opened, today))}});
+        sentences.push_back({say("Opened %1."), {onDayWords(*piece.opened, today)}});
     else
-        sentences.push_back({"Not opened yet.", {}});
+        sentences.push_back({say("Not opened yet."), {}});
     if (piece.timesLeftOpen == 1)
-        sentences.push_back({"Left open once.", {}});
+        sentences.push_back({say("Left open once."), {}});
     else if (piece.timesLeftOpen == 2)
-        sentences.push_back({"Left open twice.", {}});
+        sentences.push_back({say("Left open twice."), {}});
     else if (piece.timesLeftOpen > 2)
-        sentences.push_back({"Left open %1 times.", {numberWord(piece.timesLeftOpen)}});
+        sentences.push_back({sayCounted("Left open %1 times."), {inWords(piece.timesLeftOpen)}});
     if (piece.lastDay)
         sentences.push_back(lastDayWords(*piece.lastDay, today));
     return sentences;
@@ -41,21 +41,26 @@ std::vector<Sentence> lookWords(const box::Freshness &freshness, Day today)
 {
     if (!freshness.lastLook)
         return {};
-    return {{"Looked at %1.", {fill(onDayWords(*freshness.lastLook, today))}}};
+    return {{say("Looked at %1."), {onDayWords(*freshness.lastLook, today)}}};
+}
+
+Sentence lookFirstWords(const Argument &name, const Argument &check)
+{
+    return {say("%1: %2"), {withCapital(name), withSmall(check)}};
 }
 
 Sentence mouthedWords(const box::ItemCare &care, DayPart now)
 {
-    return {"In a mouth %1, says %2.", {fill(momentWords(care.mouthedWhen, now)), care.mouthedBy}};
+    return {say("In a mouth %1, says %2."), {momentWords(care.mouthedWhen, now), care.mouthedBy}};
 }
 
 std::vector<Sentence> afterMouthWords(bool cleanable)
 {
     if (!cleanable)
-        return {{"It cannot be made clean. Throw it away.", {}}};
-    return {{"Set it aside.", {}},
-            {"Wash it with soap and water, and rinse it.", {}},
-            {"Disinfect it as your local rules say. Let it dry in the air.", {}}};
+        return {{say("It cannot be made clean. Throw it away."), {}}};
+    return {{say("Set it aside."), {}},
+            {say("Wash it with soap and water, and rinse it."), {}},
+            {say("Disinfect it as your local rules say. Let it dry in the air."), {}}};
 }
 
 } // namespace lidlark::wording

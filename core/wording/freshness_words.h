@@ -15,6 +15,9 @@ std::vector<Sentence> pieceWords(const box::PieceFreshness &piece, Day today);
 /// "Looked at on Monday."; never looked at: nothing.
 std::vector<Sentence> lookWords(const box::Freshness &freshness, Day today);
 
+/// What is looked over before play: "Stretchy bands: hold them up to the light."
+Sentence lookFirstWords(const Argument &name, const Argument &check);
+
 /// "In a mouth on Monday evening, says Ruth."
 Sentence mouthedWords(const box::ItemCare &care, DayPart now);
 

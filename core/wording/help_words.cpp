@@ -70,23 +70,23 @@ Sentence sentenceFor(Help help)
 {
     switch (help) {
     case Help::WhoIsHere:
-        return {"More fits with fewer small children in the room. Tap the names to say who is "
-                "here.",
+        return {say("More fits with fewer small children in the room. Tap the names to say who is "
+                    "here."),
                 {}};
     case Help::SitCloser:
-        return {"More fits when you can sit right beside. Tap the names to say so.", {}};
+        return {say("More fits when you can sit right beside. Tap the names to say so."), {}};
     case Help::BoxHere:
-        return {"More fits when the box is here.", {}};
+        return {say("More fits when the box is here."), {}};
     case Help::LookOver:
-        return {"More fits when the floor has been looked over.", {}};
+        return {say("More fits when the floor has been looked over."), {}};
     case Help::FillUp:
-        return {"More fits when the box is filled up again.", {}};
+        return {say("More fits when the box is filled up again."), {}};
     case Help::AnswerQuestions:
-        return {"More fits when the open questions on the home sheet are answered.", {}};
+        return {say("More fits when the open questions on the home sheet are answered."), {}};
     case Help::Louder:
         break;
     }
-    return {"More fits when it need not be quiet.", {}};
+    return {say("More fits when it need not be quiet."), {}};
 }
 
 bool anyOn(const rotation::Filters &filters)
@@ -101,12 +101,12 @@ Sentence whatWouldHelp(const safety::Gated &gated, const rotation::Filters &filt
                        bool minutesAreShort)
 {
     if (anyOn(filters))
-        return {"Take one of the words below off, and more fits.", {}};
+        return {say("Take one of the words below off, and more fits."), {}};
     if (minutesAreShort)
-        return {"With a few minutes more, more fits.", {}};
+        return {say("With a few minutes more, more fits."), {}};
     if (const auto help = mostHelpful(gated))
         return sentenceFor(*help);
-    return {"Everything shows all there is, and what each one needs.", {}};
+    return {say("Everything shows all there is, and what each one needs."), {}};
 }
 
 } // namespace lidlark::wording

@@ -16,27 +16,31 @@ enum class Label { Balloon, IsBall, IsMarble, ContainsBall, ContainsMarble, Smal
 constexpr std::size_t labelCount = 6;
 
 struct Texts {
-    const char *unitedStates;
-    const char *europe;
+    English unitedStates;
+    English europe;
 };
 
 constexpr std::array<Texts, labelCount> texts{{
-    {"WARNING: CHOKING HAZARD\u2014Children under 8 yrs. can choke or suffocate on uninflated or "
-     "broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard "
-     "broken balloons at once.",
-     "Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. "
-     "Adult supervision required. Keep uninflated balloons from children. Discard broken balloons "
-     "at once."},
-    {"WARNING: CHOKING HAZARD\u2014This toy is a small ball. Not for children under 3 yrs.",
-     "Warning! Not suitable for children under three years. Small ball."},
-    {"WARNING: CHOKING HAZARD\u2014This toy is a marble. Not for children under 3 yrs.",
-     "Warning! Not suitable for children under three years. Marble."},
-    {"WARNING: CHOKING HAZARD\u2014Toy contains a small ball. Not for children under 3 yrs.",
-     "Warning! Not suitable for children under three years. Small ball."},
-    {"WARNING: CHOKING HAZARD\u2014Toy contains a marble. Not for children under 3 yrs.",
-     "Warning! Not suitable for children under three years. Marble."},
-    {"WARNING: CHOKING HAZARD\u2014Small parts. Not for children under 3 yrs.",
-     "Warning! Not suitable for children under three years. Small parts."},
+    {say("WARNING: CHOKING HAZARD\u2014Children under 8 yrs. can choke or suffocate on uninflated "
+         "or "
+         "broken balloons. Adult supervision required. Keep uninflated balloons from children. "
+         "Discard "
+         "broken balloons at once."),
+     say("Warning! Children under eight years can choke or suffocate on uninflated or broken "
+         "balloons. "
+         "Adult supervision required. Keep uninflated balloons from children. Discard broken "
+         "balloons "
+         "at once.")},
+    {say("WARNING: CHOKING HAZARD\u2014This toy is a small ball. Not for children under 3 yrs."),
+     say("Warning! Not suitable for children under three years. Small ball.")},
+    {say("WARNING: CHOKING HAZARD\u2014This toy is a marble. Not for children under 3 yrs."),
+     say("Warning! Not suitable for children under three years. Marble.")},
+    {say("WARNING: CHOKING HAZARD\u2014Toy contains a small ball. Not for children under 3 yrs."),
+     say("Warning! Not suitable for children under three years. Small ball.")},
+    {say("WARNING: CHOKING HAZARD\u2014Toy contains a marble. Not for children under 3 yrs."),
+     say("Warning! Not suitable for children under three years. Marble.")},
+    {say("WARNING: CHOKING HAZARD\u2014Small parts. Not for children under 3 yrs."),
+     say("Warning! Not suitable for children under three years. Small parts.")},
 }};
 
 using Labels = std::array<bool, labelCount>;
@@ -76,9 +80,9 @@ std::vector<LabelWords> linesOf(const Labels &labels, Region region)
     for (std::size_t i = 0; i < labelCount; ++i) {
         if (!labels[i])
             continue;
-        LabelWords line{texts[i].europe, "EN 71-1"};
+        LabelWords line{{texts[i].europe, {}}, "EN 71-1"};
         if (region == Region::UnitedStates)
-            line = {texts[i].unitedStates, "16 CFR 1500.19(b)"};
+            line = {{texts[i].unitedStates, {}}, "16 CFR 1500.19(b)"};
         else if (i != static_cast<std::size_t>(Label::Balloon))
             line.source = "Toy safety rules of the EU and the UK";
         if (std::find(lines.begin(), lines.end(), line) == lines.end())

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
+#include "core/wording/sentence.h"
 
 #include <string>
 #include <string_view>
@@ -17,7 +18,7 @@ Region regionOf(std::string_view territory);
 
 /// Words that stand on a label, and where they come from.
 struct LabelWords {
-    std::string words;
+    Sentence words;
     std::string source;
     bool operator==(const LabelWords &) const = default;
 };
@@ -27,7 +28,8 @@ struct LabelWords {
 /// words about what it contains, nor about small parts, for itself. The order is that of a
 /// marketplace's compliance page; no regulation was found that prescribes it (safety.md 2).
 ///
-/// Shown exactly, in English, and never translated here. Sources: United States: 16 CFR 1500.19(b),
+/// Shown exactly, in English; in another language the translation stands above them and never in
+/// their place. Sources: United States: 16 CFR 1500.19(b),
 /// rows L-1 to L-6 of safety.md 2, as ONIX code list 143 reproduces them (CPSC document 282, read
 /// in a copy, has the same words but for "eight" in place of "8"). Europe: balloon words, row L-7
 /// (Eurofins page; which text prescribes them was not found); small parts, small balls and marbles:

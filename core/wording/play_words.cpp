@@ -8,20 +8,23 @@ namespace {
 
 /// In the order of checkin::Kite.
 struct KiteWords {
-    const char *name;
-    const char *note;
-    const char *advice;
+    English name;
+    English note;
+    English advice;
 };
 
 constexpr std::array<KiteWords, 5> kites{{
-    {"Resting", "slow, floppy, or just quiet",
-     "Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and "
-     "get advice."},
-    {"Flying steady", "comfy and ready", "Follow your child's idea if it is better than ours."},
-    {"Tugging and whirling", "wiggly, fizzy, fast",
-     "Busy can be happy. Start beside, use few words, go slower than feels natural."},
-    {"Clouds", "that's fine", "Shall we look together: floppy, steady or wiggly? Or just start."},
-    {"In the bag", "that's fine", "Fine. You can offer it again another day."},
+    {say("Resting"), say("slow, floppy, or just quiet"),
+     say("Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play "
+         "and "
+         "get advice.")},
+    {say("Flying steady"), say("comfy and ready"),
+     say("Follow your child's idea if it is better than ours.")},
+    {say("Tugging and whirling"), say("wiggly, fizzy, fast"),
+     say("Busy can be happy. Start beside, use few words, go slower than feels natural.")},
+    {say("Clouds"), say("that's fine"),
+     say("Shall we look together: floppy, steady or wiggly? Or just start.")},
+    {say("In the bag"), say("that's fine"), say("Fine. You can offer it again another day.")},
 }};
 
 const KiteWords &of(checkin::Kite kite)
@@ -31,32 +34,45 @@ const KiteWords &of(checkin::Kite kite)
 
 /// In the order of checkin::Kite. Whole sentences, since other languages build them otherwise.
 struct PairWords {
-    const char *was;
-    const char *isNow;
-    const char *isStill;
+    English was;
+    English isNow;
+    English isStill;
 };
 
 constexpr std::array<PairWords, 5> pairs{{
-    {"Your kite was resting.", "Now it is resting.", "It is still resting."},
-    {"Your kite was steady.", "Now it is steady.", "It is still steady."},
-    {"Your kite was tugging.", "Now it is tugging.", "It is still tugging."},
-    {"There were clouds in the way.", "Now there are clouds in the way.",
-     "There are still clouds in the way."},
-    {"Your kite was in the bag.", "Now it is in the bag.", "It is still in the bag."},
+    {say("Your kite was resting."), say("Now it is resting."), say("It is still resting.")},
+    {say("Your kite was steady."), say("Now it is steady."), say("It is still steady.")},
+    {say("Your kite was tugging."), say("Now it is tugging."), say("It is still tugging.")},
+    {say("There were clouds in the way."), say("Now there are clouds in the way."),
+     say("There are still clouds in the way.")},
+    {say("Your kite was in the bag."), say("Now it is in the bag."),
+     say("It is still in the bag.")},
 }};
 
 } // namespace
 
 Sentence exceptionWord(box::ExceptionKind kind)
 {
-    static constexpr std::array words{"used up", "lost", "broken", "dried out", "still in use"};
+    static constexpr std::array words{say("used up"), say("lost"), say("broken"), say("dried out"),
+                                      say("still in use")};
     return {words[static_cast<std::size_t>(kind)], {}};
 }
 
 Sentence phraseWords(play::Phrase phrase)
 {
-    static constexpr std::array words{"Asked for it again", "Needed help", "Found own way"};
+    static constexpr std::array words{say("Asked for it again"), say("Needed help"),
+                                      say("Found own way")};
     return {words[static_cast<std::size_t>(phrase)], {}};
+}
+
+Sentence stoppedEarly()
+{
+    return {say("Stopped early"), {}};
+}
+
+Sentence allBack()
+{
+    return {say("All back"), {}};
 }
 
 Sentence kiteName(checkin::Kite kite)
@@ -71,7 +87,7 @@ Sentence kiteNote(checkin::Kite kite)
 
 Sentence kiteThanks()
 {
-    return {"Thank you for showing me.", {}};
+    return {say("Thank you for showing me."), {}};
 }
 
 Sentence kiteWas(checkin::Kite before)

@@ -11,6 +11,9 @@ namespace lidlark::wording {
 Sentence exceptionWord(box::ExceptionKind kind);
 /// "Asked for it again", "Needed help", "Found own way".
 Sentence phraseWords(play::Phrase phrase);
+/// "Stopped early", "All back": how a play ended.
+Sentence stoppedEarly();
+Sentence allBack();
 /// What a child hears for each kite (checkin.md 3.1), and what stands on its tile.
 Sentence kiteName(checkin::Kite kite);
 Sentence kiteNote(checkin::Kite kite);

@@ -1,10 +1,10 @@
 #include "core/wording/question_words.h"
 
 #include "core/wording/moment_words.h"
-#include "core/wording/play_words.h"
 
 #include <algorithm>
 #include <numeric>
+#include <optional>
 
 namespace lidlark::wording {
 
@@ -13,11 +13,6 @@ namespace {
 using box::Question;
 using box::QuestionSort;
 using box::Side;
-
-const std::string &nounOf(int pieces, const ItemNames &item)
-{
-    return pieces == 1 ? item.one : item.many;
-}
 
 int piecesOfAll(const Question &question)
 {
@@ -32,60 +27,57 @@ bool allAgree(const Question &question)
     });
 }
 
-/// What a change says became of the pieces; several words at once are only "gone".
-std::string wordOf(const Side &side)
+/// What a change says became of the pieces; nothing where it is several things at once.
+std::optional<box::ExceptionKind> kindOf(const Side &side)
 {
-    std::string word;
+    std::optional<box::ExceptionKind> found;
     for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
         const auto kind = static_cast<box::ExceptionKind>(i);
         if (side.exceptions.of(kind) == 0)
             continue;
-        if (!word.empty())
-            return "gone";
-        word = exceptionWord(kind).english;
+        if (found)
+            return std::nullopt;
+        found = kind;
     }
-    return word.empty() ? "gone" : word;
+    return found;
 }
 
-Sentence noted(const Side &side, const std::string &word, const ItemNames &item, DayPart now)
+Sentence noted(const Side &side, std::optional<box::ExceptionKind> kind, const ItemNames &item,
+               DayPart now)
 {
-    return {"%1 noted %2 %3 %4 %5.",
-            {side.author, numberWord(side.pieces), nounOf(side.pieces, item), word,
-             fill(momentWords(side.when, now))}};
+    return {say("%1 noted %2 %3."),
+            {side.author, piecesGone(side.pieces, item, kind), momentWords(side.when, now)}};
 }
 
 Sentence sameOrHowMany(const Question &question)
 {
     const int one = question.sides.front().pieces;
-    const std::string all = numberWord(piecesOfAll(question));
+    const Number all = inWords(piecesOfAll(question));
     if (!allAgree(question))
-        return {"The same ones, or %1 in all?", {all}};
+        return {say("The same ones, or %1 in all?"), {all}};
     if (one == 1)
-        return {"Same one, or %1?", {all}};
-    return {"The same %1, or %2 in all?", {numberWord(one), all}};
+        return {say("Same one, or %1?"), {all}};
+    return {say("The same %1, or %2 in all?"), {inWords(one), all}};
 }
 
 std::vector<Sentence> sameOrTwo(const Question &question, const ItemNames &item, DayPart now)
 {
-    const std::string word = exceptionWord(question.kind).english;
     const Side &first = question.sides.front();
     const Side &last = question.sides.back();
     const bool alike =
         question.sides.size() == 2 && first.pieces == last.pieces && first.when == last.when;
-    const std::string when = fill(momentWords(first.when, now));
-    const std::string pieces = numberWord(first.pieces);
-    const std::string &noun = nounOf(first.pieces, item);
+    const Sentence gone = piecesGone(first.pieces, item, question.kind);
+    const Sentence when = momentWords(first.when, now);
     if (alike && first.author != last.author)
-        return {{"%1 and %2 each noted %3 %4 %5 %6.",
-                 {first.author, last.author, pieces, noun, word, when}},
+        return {{say("%1 and %2 each noted %3 %4."), {first.author, last.author, gone, when}},
                 sameOrHowMany(question)};
     if (alike)
-        return {{"%1 noted %2 %3 %4 %5, on two phones.", {first.author, pieces, noun, word, when}},
+        return {{say("%1 noted %2 %3, on two phones."), {first.author, gone, when}},
                 sameOrHowMany(question)};
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
-        sentences.push_back(noted(side, word, item, now));
+        sentences.push_back(noted(side, question.kind, item, now));
     sentences.push_back(sameOrHowMany(question));
     return sentences;
 }
@@ -95,19 +87,19 @@ std::vector<Sentence> beforeOrAfter(const Question &question, const ItemNames &i
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides) {
-        const std::string when = fill(momentWords(side.when, now));
+        const Sentence when = momentWords(side.when, now);
         if (side.isCount)
             sentences.push_back(
-                {"%1 counted %2 %3 %4.",
-                 {side.author, std::to_string(side.pieces), nounOf(side.pieces, item), when}});
+                {say("%1 counted %2 %3 %4."),
+                 {side.author, inDigits(side.pieces), nameFor(side.pieces, item), when}});
         else if (side.brings)
             sentences.push_back(
-                {"%1 put %2 %3 in %4.",
-                 {side.author, numberWord(side.pieces), nounOf(side.pieces, item), when}});
+                {say("%1 put %2 %3 in %4."),
+                 {side.author, inWords(side.pieces), nameFor(side.pieces, item), when}});
         else
-            sentences.push_back(noted(side, wordOf(side), item, now));
+            sentences.push_back(noted(side, kindOf(side), item, now));
     }
-    sentences.push_back({"Was that before the count, or after?", {}});
+    sentences.push_back({say("Was that before the count, or after?"), {}});
     return sentences;
 }
 
@@ -116,19 +108,18 @@ std::vector<Sentence> whoCountedLast(const Question &question, const ItemNames &
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
-        sentences.push_back(
-            {"%1 counted %2 %3.",
-             {side.author, std::to_string(side.pieces), nounOf(side.pieces, item)}});
-    sentences.push_back({"Which count was the last?", {}});
+        sentences.push_back({say("%1 counted %2 %3."),
+                             {side.author, inDigits(side.pieces), nameFor(side.pieces, item)}});
+    sentences.push_back({say("Which count was the last?"), {}});
     return sentences;
 }
 
 std::vector<Sentence> whichPutBack(const Question &question, const ItemNames &item)
 {
-    std::vector<Sentence> sentences{{"Two notes of one play, about %1.", {item.many}}};
+    std::vector<Sentence> sentences{{say("Two notes of one play, about %1."), {item.many}}};
     for (const AnswerChoice &choice : answerChoices(question))
-        sentences.push_back({"%1.", {fill(choice.words)}});
-    sentences.push_back({"Which is right?", {}});
+        sentences.push_back({say("%1."), {choice.words}});
+    sentences.push_back({say("Which is right?"), {}});
     return sentences;
 }
 
@@ -137,10 +128,9 @@ std::vector<Sentence> whichCountedIn(const Question &question, const ItemNames &
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
     for (const Side &side : question.sides)
-        sentences.push_back(
-            {"%1 counted in %2 %3.",
-             {side.author, std::to_string(side.pieces), nounOf(side.pieces, item)}});
-    sentences.push_back({"How many came?", {}});
+        sentences.push_back({say("%1 counted in %2 %3."),
+                             {side.author, inDigits(side.pieces), nameFor(side.pieces, item)}});
+    sentences.push_back({say("How many came?"), {}});
     return sentences;
 }
 
@@ -154,42 +144,44 @@ const Side *sideOf(const Question &question, const std::string &answer)
 Sentence sideWords(const Question &question, const Side &side)
 {
     if (question.sort == QuestionSort::WhoCountedLast)
-        return {"%1 counted %2", {side.author, std::to_string(side.pieces)}};
+        return {say("%1 counted %2"), {side.author, inDigits(side.pieces)}};
     if (question.sort == QuestionSort::WhichCountedIn)
-        return {"%1, says %2", {std::to_string(side.pieces), side.author}};
+        return {say("%1, says %2"), {inDigits(side.pieces), side.author}};
     if (side.exceptions.allHome())
-        return {"%1: all back", {side.author}};
-    return {"%1: %2 %3", {side.author, numberWord(side.exceptions.total()), wordOf(side)}};
+        return {say("%1: all back"), {side.author}};
+    return {say("%1: %2"), {side.author, numberGone(side.exceptions.total(), kindOf(side))}};
 }
 
 Sentence answerWords(const Question &question, const std::string &answer)
 {
     if (answer == "before")
-        return {"Before the count", {}};
+        return {say("Before the count"), {}};
     if (answer == "after")
-        return {"After the count", {}};
+        return {say("After the count"), {}};
     if (const Side *side = sideOf(question, answer))
         return sideWords(question, *side);
     const bool agree = allAgree(question);
     const int one = question.sides.front().pieces;
     if (answer == "same")
-        return agree && one == 1 ? Sentence{"The same one", {}}
-               : agree           ? Sentence{"The same %1", {numberWord(one)}}
-                                 : Sentence{"The same ones", {}};
-    const std::string all = numberWord(piecesOfAll(question));
-    return agree && one == 1 ? Sentence{capital(all), {}} : Sentence{"%1 in all", {capital(all)}};
+        return agree && one == 1 ? Sentence{say("The same one"), {}}
+               : agree           ? Sentence{say("The same %1"), {inWords(one)}}
+                                 : Sentence{say("The same ones"), {}};
+    const Number all = inWords(piecesOfAll(question));
+    return agree && one == 1 ? Sentence{say("%1"), {withCapital(all)}}
+                             : Sentence{say("%1 in all"), {withCapital(all)}};
 }
 
 /// The answer inside a sentence that names who gave it.
-std::string answerInside(const Question &question)
+Argument answerInside(const Question &question)
 {
     const Side *side = sideOf(question, question.answer);
     if (side == nullptr)
-        return uncapital(fill(answerWords(question, question.answer)));
+        return withSmall(answerWords(question, question.answer));
     if (question.sort != QuestionSort::WhichPutBack)
-        return std::to_string(side->pieces);
-    return side->exceptions.allHome() ? "all back"
-                                      : numberWord(side->exceptions.total()) + " " + wordOf(*side);
+        return inDigits(side->pieces);
+    if (side->exceptions.allHome())
+        return Sentence{say("all back"), {}};
+    return numberGone(side->exceptions.total(), kindOf(*side));
 }
 
 } // namespace
@@ -221,12 +213,12 @@ std::vector<AnswerChoice> answerChoices(const Question &question)
 
 Sentence whoIsAsked(const Question &question)
 {
-    return {"%1 is asked.", {question.askedOf}};
+    return {say("%1 is asked."), {question.askedOf}};
 }
 
 Sentence answerSaid(const Question &question)
 {
-    return {"%1 says: %2.", {question.answeredBy, answerInside(question)}};
+    return {say("%1 says: %2."), {question.answeredBy, answerInside(question)}};
 }
 
 } // namespace lidlark::wording

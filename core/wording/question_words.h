@@ -1,18 +1,13 @@
 #pragma once
 
 #include "core/box/question.h"
+#include "core/wording/gone_words.h"
 #include "core/wording/sentence.h"
 
 #include <string>
 #include <vector>
 
 namespace lidlark::wording {
-
-/// An item as the catalogue names it: "stick-on eye", "stick-on eyes".
-struct ItemNames {
-    std::string one;
-    std::string many;
-};
 
 /// One question in plain sentences: "Ruth and Gran each noted one stick-on eye used up this
 /// evening. Same one, or two?" (job.md scenario 1). Never who was wrong.

@@ -5,20 +5,21 @@ namespace lidlark::wording {
 Sentence reviewNotice(const catalogue::ReviewCount &count)
 {
     if (count.reviewed >= count.entries)
-        return {"", {}};
+        return {};
     if (count.reviewed == 0)
-        return {"Written with care, not yet checked by a clinician. Follow your local rules and "
-                "your therapist.",
-                {}};
-    return {
-        "A clinician has checked %1 of the %2 activities; the others were written with care and "
-        "wait for it. Follow your local rules and your therapist.",
-        {std::to_string(count.reviewed), std::to_string(count.entries)}};
+        return {
+            say("Written with care, not yet checked by a clinician. Follow your local rules and "
+                "your therapist."),
+            {}};
+    return {say("A clinician has checked %1 of the %2 activities; the others were written with "
+                "care and "
+                "wait for it. Follow your local rules and your therapist."),
+            {inDigits(count.reviewed), inDigits(count.entries)}};
 }
 
 Sentence notYetChecked()
 {
-    return {"Written with care, not yet checked by a clinician.", {}};
+    return {say("Written with care, not yet checked by a clinician."), {}};
 }
 
 } // namespace lidlark::wording

@@ -5,22 +5,109 @@
 
 namespace lidlark::wording {
 
-std::string fill(const Sentence &sentence)
+namespace {
+
+std::string filled(const std::string &text)
 {
-    std::string filled;
-    const std::string &text = sentence.english;
-    for (std::size_t i = 0; i < text.size(); ++i) {
+    return text;
+}
+
+std::string filled(const Translated &words)
+{
+    return words.english;
+}
+
+std::string filled(Number number)
+{
+    return number.words ? numberWord(number.value) : std::to_string(number.value);
+}
+
+std::string filled(TimeOfDay time)
+{
+    return timeText(time);
+}
+
+std::string filled(const Sentence &sentence)
+{
+    return fill(sentence);
+}
+
+std::string filled(const Argument &argument)
+{
+    std::string text =
+        std::visit([](const auto &content) { return filled(content); }, argument.content);
+    switch (argument.beginning) {
+    case Beginning::Capital:
+        return capital(std::move(text));
+    case Beginning::Small:
+        return uncapital(std::move(text));
+    case Beginning::AsItIs:
+        break;
+    }
+    return text;
+}
+
+} // namespace
+
+Number inWords(int value)
+{
+    return {value, true};
+}
+
+Number inDigits(int value)
+{
+    return {value, false};
+}
+
+std::optional<int> Sentence::plural() const
+{
+    if (!english.counts())
+        return std::nullopt;
+    for (const Argument &argument : arguments) {
+        if (const auto *number = std::get_if<Number>(&argument.content))
+            return number->value;
+    }
+    return std::nullopt;
+}
+
+bool Sentence::operator==(const Sentence &other) const = default;
+
+Argument withCapital(Argument argument)
+{
+    argument.beginning = Beginning::Capital;
+    return argument;
+}
+
+Argument withSmall(Argument argument)
+{
+    argument.beginning = Beginning::Small;
+    return argument;
+}
+
+std::string fillIn(std::string_view words, const std::vector<std::string> &texts)
+{
+    std::string result;
+    for (std::size_t i = 0; i < words.size(); ++i) {
         const bool marks =
-            text[i] == '%' && i + 1 < text.size() && text[i + 1] >= '1' && text[i + 1] <= '9';
-        const auto which = marks ? static_cast<std::size_t>(text[i + 1] - '1') : 0;
-        if (!marks || which >= sentence.arguments.size()) {
-            filled.push_back(text[i]);
+            words[i] == '%' && i + 1 < words.size() && words[i + 1] >= '1' && words[i + 1] <= '9';
+        const auto which = marks ? static_cast<std::size_t>(words[i + 1] - '1') : 0;
+        if (!marks || which >= texts.size()) {
+            result.push_back(words[i]);
             continue;
         }
-        filled += sentence.arguments[which];
+        result += texts[which];
         ++i;
     }
-    return filled;
+    return result;
+}
+
+std::string fill(const Sentence &sentence)
+{
+    std::vector<std::string> texts;
+    texts.reserve(sentence.arguments.size());
+    for (const Argument &argument : sentence.arguments)
+        texts.push_back(filled(argument));
+    return fillIn(sentence.english.text(), texts);
 }
 
 std::string numberWord(int number)
@@ -30,6 +117,12 @@ std::string numberWord(int number)
     if (number >= 0 && number < static_cast<int>(words.size()))
         return words[static_cast<std::size_t>(number)];
     return std::to_string(number);
+}
+
+std::string timeText(TimeOfDay time)
+{
+    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    return two(time.minute / 60) + ":" + two(time.minute % 60);
 }
 
 std::string capital(std::string text)

@@ -7,40 +7,29 @@ namespace lidlark::wording {
 
 using child::Avoided;
 
-namespace {
-
-/// 18:05.
-std::string clockTime(int minuteOfDay)
-{
-    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-    return two(minuteOfDay / 60) + ":" + two(minuteOfDay % 60);
-}
-
-} // namespace
-
 std::vector<Sentence> homeLabel(const child::Avoidances &avoidances)
 {
     const catalogue::TagSet avoided = safety::avoidedTags(avoidances);
     std::vector<Sentence> label;
     if (avoided.has(child::tagOf(Avoided::Latex)))
-        label.push_back({"latex-free home", {}});
+        label.push_back({say("latex-free home"), {}});
     if (avoided.has(child::tagOf(Avoided::Wheat)))
-        label.push_back({"home without wheat", {}});
+        label.push_back({say("home without wheat"), {}});
     return label;
 }
 
 Sentence freeHome(Avoided what)
 {
     if (what == Avoided::Latex)
-        return {"This is a latex-free home now.", {}};
-    return {"This is a wheat-free home for play now.", {}};
+        return {say("This is a latex-free home now."), {}};
+    return {say("This is a wheat-free home for play now."), {}};
 }
 
 Sentence takeThemOut(Avoided what)
 {
     if (what == Avoided::Latex)
-        return {"Take these out of the house, then wash hands.", {}};
-    return {"Take these out of the house, then wash hands and wipe the table.", {}};
+        return {say("Take these out of the house, then wash hands."), {}};
+    return {say("Take these out of the house, then wash hands and wipe the table."), {}};
 }
 
 Sentence emergencyLine()
@@ -51,27 +40,34 @@ Sentence emergencyLine()
 Sentence lookAtHome(Avoided what)
 {
     if (what == Avoided::Latex)
-        return {"At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft "
-                "squeezy toys. Ask of each stretchy thing: is it latex-free?",
-                {}};
-    return {"At home, wheat may also be in bought dough, flour paste, papier mache and pasta for "
-            "play.",
+        return {
+            say("At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft "
+                "squeezy toys. Ask of each stretchy thing: is it latex-free?"),
             {}};
+    return {
+        say("At home, wheat may also be in bought dough, flour paste, papier mache and pasta for "
+            "play."),
+        {}};
 }
 
-Sentence saidBy(const std::string &author, const std::string &person, const std::string &day,
+Sentence saidBy(const std::string &author, const std::string &person, const Sentence &day,
                 int minuteOfDay)
 {
     if (person.empty())
-        return {"%1 said so: %2, %3.", {author, day, clockTime(minuteOfDay)}};
-    return {"%1 said so of %4: %2, %3.", {author, day, clockTime(minuteOfDay), person}};
+        return {say("%1 said so: %2, %3."), {author, day, TimeOfDay{minuteOfDay}}};
+    return {say("%1 said so of %4: %2, %3."), {author, day, TimeOfDay{minuteOfDay}, person}};
+}
+
+Sentence stillInBox(int pieces)
+{
+    return {say("%1 in the box."), {withCapital(inWords(pieces))}};
 }
 
 Sentence standsIn(const std::string &name, bool asked)
 {
     if (asked)
-        return {"In its place: %1, asked for.", {name}};
-    return {"In its place: %1.", {name}};
+        return {say("In its place: %1, asked for."), {name}};
+    return {say("In its place: %1."), {name}};
 }
 
 } // namespace lidlark::wording

@@ -25,8 +25,10 @@ Sentence emergencyLine();
 Sentence lookAtHome(child::Avoided what);
 /// "Marta said so today, 18:25." With a person: "Marta said so of Bartek today, 18:25."
 /// @param day as of day_words.h.
-Sentence saidBy(const std::string &author, const std::string &person, const std::string &day,
+Sentence saidBy(const std::string &author, const std::string &person, const Sentence &day,
                 int minuteOfDay);
+/// "Two in the box.": of a thing that must leave.
+Sentence stillInBox(int pieces);
 /// "In its place: silicone loops, asked for."
 Sentence standsIn(const std::string &name, bool asked);
 

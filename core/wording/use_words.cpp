@@ -9,15 +9,8 @@ namespace {
 Sentence otherWeeks(std::size_t weeks)
 {
     if (weeks == 1)
-        return {"None in the other week.", {}};
-    return {"None in the other %1 weeks.", {std::to_string(weeks)}};
-}
-
-/// "January" of "4 January".
-std::string monthWord(Day day)
-{
-    const std::string date = dateWords(day);
-    return date.substr(date.find(' ') + 1);
+        return {say("None in the other week."), {}};
+    return {sayCounted("None in the other %1 weeks."), {inDigits(static_cast<int>(weeks))}};
 }
 
 } // namespace
@@ -31,14 +24,15 @@ std::vector<Sentence> useWords(const std::string &name, std::span<const WeekPiec
             ++none;
         else if (sentences.empty())
             sentences.push_back(
-                {"%1: %2 in the week of %3.",
-                 {capital(name), std::to_string(week.pieces), dateWords(week.first)}});
+                {say("%1: %2 in the week of %3."),
+                 {withCapital(name), inDigits(week.pieces), dateWords(week.first)}});
         else
             sentences.push_back(
-                {"%1 in the week of %2.", {std::to_string(week.pieces), dateWords(week.first)}});
+                {say("%1 in the week of %2."), {inDigits(week.pieces), dateWords(week.first)}});
     }
     if (sentences.empty())
-        return {{"%1: none in the last %2 weeks.", {capital(name), std::to_string(weeks.size())}}};
+        return {{sayCounted("%1: none in the last %2 weeks."),
+                 {withCapital(name), inDigits(static_cast<int>(weeks.size()))}}};
     if (none > 0)
         sentences.push_back(otherWeeks(none));
     return sentences;
@@ -49,11 +43,11 @@ std::vector<Sentence> weekLabels(std::span<const WeekPieces> weeks)
     std::vector<Sentence> labels(weeks.size());
     for (std::size_t i = 1; i < weeks.size(); ++i) {
         if (civilFrom(weeks[i].first).month != civilFrom(weeks[i - 1].first).month)
-            labels[i] = {"%1", {monthWord(weeks[i].first)}};
+            labels[i] = monthWord(weeks[i].first);
     }
     if (!labels.empty()) {
-        labels.front() = {"%1", {dateWords(weeks.front().first)}};
-        labels.back() = {"this week", {}};
+        labels.front() = dateWords(weeks.front().first);
+        labels.back() = {say("this week"), {}};
     }
     return labels;
 }

@@ -1,10 +1,12 @@
 #include "core/wording/why_words.h"
 
-#include "core/catalogue/skill.h"
+#include "core/wording/line_words.h"
+#include "core/wording/skill_words.h"
 #include "core/wording/tag_words.h"
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <span>
 
 namespace lidlark::wording {
@@ -14,36 +16,37 @@ namespace {
 using catalogue::Tag;
 using rotation::WhyCode;
 
-constexpr const char *newWords = "New. %1";
+constexpr English newWords = say("New. %1");
 
 /// A caution an adult wants to know of before choosing something new.
-std::string newWith(catalogue::TagSet cautions)
+std::optional<Tag> newWith(catalogue::TagSet cautions)
 {
     static constexpr std::array worthSaying{Tag::Balloon, Tag::Small,   Tag::Coin, Tag::Cord,
                                             Tag::Straw,   Tag::Elastic, Tag::Band, Tag::Sharp,
                                             Tag::Water,   Tag::Foam};
     const auto *found = std::find_if(worthSaying.begin(), worthSaying.end(),
                                      [&](Tag tag) { return cautions.has(tag); });
-    return found == worthSaying.end() ? std::string() : std::string(tagShort(*found));
+    return found == worthSaying.end() ? std::nullopt : std::optional(*found);
 }
 
 Sentence newOne(const rotation::Offer &offer)
 {
-    const std::string caution = newWith(offer.admitted.cautions());
-    return caution.empty() ? Sentence{"Something new", {}} : Sentence{newWords, {caution}};
+    const auto caution = newWith(offer.admitted.cautions());
+    return caution ? Sentence{newWords, {Sentence{tagShort(*caution), {}}}}
+                   : Sentence{say("Something new"), {}};
 }
 
 Sentence checkIn(WhyCode code)
 {
     switch (code) {
     case WhyCode::CheckinResting:
-        return {"For a resting kite", {}};
+        return {say("For a resting kite"), {}};
     case WhyCode::CheckinSteady:
-        return {"For a steady kite", {}};
+        return {say("For a steady kite"), {}};
     case WhyCode::CheckinWhirling:
-        return {"For a tugging kite", {}};
+        return {say("For a tugging kite"), {}};
     default:
-        return {"Easy to start with", {}};
+        return {say("Easy to start with"), {}};
     }
 }
 
@@ -51,17 +54,17 @@ Sentence lineFor(const rotation::Offer &offer, WhyCode code)
 {
     switch (code) {
     case WhyCode::Goal:
-        return offer.goal.empty() ? Sentence{"For one of your goals", {}}
-                                  : Sentence{"For %1", {offer.goal}};
+        return offer.goal.empty() ? Sentence{say("For one of your goals"), {}}
+                                  : Sentence{say("For %1"), {offer.goal}};
     case WhyCode::KnownFriend:
-        return {"Known from before", {}};
+        return {say("Known from before"), {}};
     case WhyCode::New:
         return newOne(offer);
     case WhyCode::Freshness:
-        return {"Not for a while", {}};
+        return {say("Not for a while"), {}};
     case WhyCode::UseSoon:
-        return offer.admitted.cautions().has(Tag::Dough) ? Sentence{"Use the dough soon", {}}
-                                                         : Sentence{"Use some of it soon", {}};
+        return offer.admitted.cautions().has(Tag::Dough) ? Sentence{say("Use the dough soon"), {}}
+                                                         : Sentence{say("Use some of it soon"), {}};
     case WhyCode::CheckinResting:
         return checkIn(WhyCode::CheckinResting);
     case WhyCode::CheckinSteady:
@@ -72,19 +75,18 @@ Sentence lineFor(const rotation::Offer &offer, WhyCode code)
         return checkIn(WhyCode::CheckinClouds);
     case WhyCode::Coverage:
         return offer.coverageSkill
-                   ? Sentence{"For a change: %1",
-                              {std::string(catalogue::skillFamilyWords.of(*offer.coverageSkill))}}
-                   : Sentence{"Something different this week", {}};
+                   ? Sentence{say("For a change: %1"), {skillWords(*offer.coverageSkill)}}
+                   : Sentence{say("Something different this week"), {}};
     case WhyCode::Waiting:
-        return {"Has waited its turn", {}};
+        return {say("Has waited its turn"), {}};
     case WhyCode::NoTable:
-        return {"Needs no table", {}};
+        return {say("Needs no table"), {}};
     case WhyCode::Quiet:
-        return {"Quiet", {}};
+        return {say("Quiet"), {}};
     case WhyCode::AllHere:
         break;
     }
-    return {"All it needs is here", {}};
+    return {say("All it needs is here"), {}};
 }
 
 bool isSaid(const Sentence &sentence, std::span<const WhyLine> said)
@@ -103,14 +105,14 @@ Sentence unsaidReason(const rotation::Offer &offer, std::span<const WhyLine> sai
             return line;
     }
     const catalogue::Skill family = offer.admitted.activity().family();
-    return {"Practises %1", {std::string(catalogue::skillFamilyWords.of(family))}};
+    return {say("Practises %1"), {skillWords(family)}};
 }
 
 /// Beside a goal there is room for what is practised alone.
 Sentence shortened(const Sentence &reason)
 {
     const bool namesSkill = !reason.arguments.empty() && reason.english != newWords;
-    return namesSkill ? Sentence{"%1", {capital(reason.arguments.front())}} : reason;
+    return namesSkill ? Sentence{say("%1"), {withCapital(reason.arguments.front())}} : reason;
 }
 
 WhyLine whyLine(const rotation::Offer &offer, std::span<const WhyLine> said)
@@ -134,12 +136,9 @@ std::vector<WhyLine> whyLines(std::span<const rotation::Offer> offers)
     return lines;
 }
 
-std::string fill(const WhyLine &line)
+Sentence sentenceFor(const WhyLine &line)
 {
-    std::string text;
-    for (const Sentence &part : line.parts)
-        text += (text.empty() ? "" : ". ") + fill(part);
-    return text;
+    return inOneLine({line.parts.begin(), line.parts.end()});
 }
 
 Sentence sentenceFor(rotation::SideCondition condition)
@@ -147,17 +146,17 @@ Sentence sentenceFor(rotation::SideCondition condition)
     using rotation::SideCondition;
     switch (condition) {
     case SideCondition::OneNew:
-        return {"More than one of these is new here.", {}};
+        return {say("More than one of these is new here."), {}};
     case SideCondition::KnownFriend:
-        return {"None of these is an old favourite yet.", {}};
+        return {say("None of these is an old favourite yet."), {}};
     case SideCondition::WithoutTable:
-        return {"All of these need a table.", {}};
+        return {say("All of these need a table."), {}};
     case SideCondition::Family:
-        return {"Some of these practise the same thing.", {}};
+        return {say("Some of these practise the same thing."), {}};
     case SideCondition::OneMess:
         break;
     }
-    return {"More than one of these makes a mess.", {}};
+    return {say("More than one of these makes a mess."), {}};
 }
 
 } // namespace lidlark::wording

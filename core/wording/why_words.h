@@ -23,8 +23,8 @@ struct WhyLine {
 /// @returns a line for each offer, in their order.
 std::vector<WhyLine> whyLines(std::span<const rotation::Offer> offers);
 
-/// The parts with their arguments in place: "Known from before. For opening his lunch tub".
-std::string fill(const WhyLine &line);
+/// The parts in one line: "Known from before. For opening his lunch tub".
+Sentence sentenceFor(const WhyLine &line);
 
 /// What gave way so that there are offers at all.
 Sentence sentenceFor(rotation::SideCondition condition);

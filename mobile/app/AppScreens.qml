@@ -13,6 +13,7 @@ FocusScope {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Reminders reminders
     required property Voice voice
     property string route: ""
     /// What was just put back: for the after-kite.
@@ -23,6 +24,8 @@ FocusScope {
     property string takeOutBack: "today"
     /// The item whose page stands open, and where its page, and that of a dried-out one, lead back to.
     property string item: ""
+    /// Under Everything, while such a page stands open.
+    property string searched: ""
     property string itemBack: "box"
     property string driedOutBack: "item"
     /// The card for the adult that the breaths lead back to.
@@ -30,13 +33,21 @@ FocusScope {
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
     property string trouble: ""
     property string problem: ""
+    /// Where the list of what was noted today leads back to.
+    property string notedBack: "box"
     readonly property Item current: loader.item as Item
+    readonly property alias slip: justNoted
+    /// What was just noted is told there: never in a child's view, and not while there is play.
+    readonly property list<string> adultPages: ["today", "box", "item", "count", "requests", "dried-out", "notebook",
+        "crew", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
 
     function go(where: string) {
         screens.problem = ""
+        justNoted.pageTurned()
         screens.route = where
+        place.last = null
         loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
     }
 
@@ -49,6 +60,27 @@ FocusScope {
         screens.emergencyBack = from
         screens.trouble = trouble
         screens.go("emergency")
+    }
+
+    function showNoted(from: string) {
+        screens.notedBack = from
+        screens.go("noted")
+    }
+
+    /// A play whose end was taken back asks what became of it again; one that has ended after all
+    /// does not.
+    function goOnAfterSecondThought(where: string) {
+        const wasOpen = screens.playInHand.active
+        screens.playInHand.reload()
+        if (screens.playInHand.active && !wasOpen) {
+            if (!screens.playInHand.fromBefore)
+                screens.playInHand.startPuttingBack()
+            screens.begin()
+        } else if (wasOpen && !screens.playInHand.active) {
+            screens.go("today")
+        } else if (where !== screens.route) {
+            screens.go(where)
+        }
     }
 
     function takeOut(from: string) {
@@ -80,6 +112,8 @@ FocusScope {
     function begin() {
         if (screens.household.problem.length > 0)
             screens.go("problem")
+        else if (screens.household.accessEnded())
+            screens.go("ended")
         else if (screens.household.needsWelcome)
             screens.go("welcome")
         else if (screens.playInHand.active && screens.playInHand.fromBefore)
@@ -100,9 +134,31 @@ FocusScope {
             screens.go(kite === "whirling" || kite === "clouds" ? "together" : "today")
     }
 
+    /// Another child, and with it perhaps another family: nothing of the one before is taken along. A
+    /// play that waits there is asked about first.
+    function chooseChild(file: string, alias: string) {
+        if (!screens.household.chooseChild(file, alias))
+            return
+        screens.forgetWhere()
+        if (screens.playInHand.active)
+            screens.go("resume")
+        else
+            screens.begin()
+    }
+
+    function forgetWhere() {
+        screens.afterActivity = ""
+        screens.item = ""
+        screens.searched = ""
+        screens.trouble = ""
+        screens.togetherCard = 0
+    }
+
     function goBack() {
         const where = screens.backFrom(screens.route)
-        if (where.length > 0)
+        if (screens.route === "noted")
+            screens.goOnAfterSecondThought(where)
+        else if (where.length > 0)
             screens.go(where)
     }
 
@@ -113,11 +169,17 @@ FocusScope {
         case "settings":
         case "home-sheet":
             return "crew"
+        case "whose":
+            return screens.playInHand.puttingBack ? "putback" : "play"
         case "count":
         case "requests":
             return "box"
         case "item":
             return screens.itemBack
+        case "noted":
+            return screens.notedBack
+        case "own-notes":
+            return "notebook"
         case "dried-out":
             return screens.driedOutBack
         case "emergency":
@@ -139,50 +201,24 @@ FocusScope {
         }
     }
 
+    /// "home-sheet": HomeSheetRoute.qml.
     function fileFor(where: string): string {
-        switch (where) {
-        case "week": return "WeekRoute.qml"
-        case "problem": return "ProblemRoute.qml"
-        case "welcome": return "WelcomeRoute.qml"
-        case "resume": return "ResumeRoute.qml"
-        case "room": return "RoomRoute.qml"
-        case "kite": return "KiteRoute.qml"
-        case "guess": return "GuessRoute.qml"
-        case "kite-after": return "KiteAfterRoute.qml"
-        case "grown-up": return "GrownUpRoute.qml"
-        case "together": return "TogetherRoute.qml"
-        case "breaths": return "BreathsRoute.qml"
-        case "choose": return "ChooseRoute.qml"
-        case "everything": return "EverythingRoute.qml"
-        case "play": return "PlayRoute.qml"
-        case "burst": return "BurstRoute.qml"
-        case "putback": return "PutBackRoute.qml"
-        case "different": return "DifferentRoute.qml"
-        case "floor": return "FloorRoute.qml"
-        case "take-out": return "TakeOutRoute.qml"
-        case "emergency": return "EmergencyRoute.qml"
-        case "noticed": return "NoticedRoute.qml"
-        case "box": return "BoxRoute.qml"
-        case "count": return "CountRoute.qml"
-        case "item": return "ItemRoute.qml"
-        case "requests": return "RequestsRoute.qml"
-        case "dried-out": return "DriedOutRoute.qml"
-        case "notebook": return "NotebookRoute.qml"
-        case "crew": return "CrewRoute.qml"
-        case "home-sheet": return "HomeSheetRoute.qml"
-        case "settings": return "SettingsRoute.qml"
-        default: return "TodayRoute.qml"
-        }
+        if (where === "putback")
+            return "PutBackRoute.qml"
+        const words = where.split("-").map(word => word.charAt(0).toUpperCase() + word.slice(1))
+        return words.join("") + "Route.qml"
     }
 
     /// The app is looked at again: what has grown old is asked anew.
     function wake() {
         screens.sitting.freshen()
-        if (screens.route === "play" || screens.route === "putback")
+        if (screens.route === "play" || screens.route === "putback" || screens.household.accessEnded())
             screens.begin()
     }
 
     Component.onCompleted: screens.begin()
+
+    FocusPlace { id: place }
 
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {
@@ -196,67 +232,33 @@ FocusScope {
         function onProblemChanged() {
             screens.begin()
         }
-    }
 
-    Connections {
-        target: screens.playInHand
-
-        function onFailed(problem: string) {
-            screens.problem = problem
+        // What a view model has told a screen was said in the language before.
+        function onLanguageChanged() {
+            screens.go(screens.route)
         }
     }
 
-    Connections {
-        target: screens.sitting
-
-        function onFailed(problem: string) {
-            screens.problem = problem
-        }
+    Failures {
+        household: screens.household
+        sitting: screens.sitting
+        playInHand: screens.playInHand
+        onFailed: problem => screens.problem = problem
     }
 
-    Loader {
-        id: loader
+    WhosePage {
+        id: whose
 
-        readonly property real start: (screens.width - screens.pageWidth) / 2
-        property real arriving: 0
-
-        x: Math.round(loader.start) + loader.arriving * (screens.LayoutMirroring.enabled ? -1 : 1)
-        width: screens.pageWidth
-        height: screens.height
-        focus: true
-        onLoaded: {
-            arrival.restart()
-            screens.current.forceActiveFocus()
-        }
-        onStatusChanged: {
-            if (loader.status === Loader.Error)
-                screens.problem = qsTr("This page could not be opened. Nothing was changed.")
-        }
-
-        ParallelAnimation {
-            id: arrival
-
-            NumberAnimation {
-                target: loader
-                property: "opacity"
-                from: Theme.reducedMotion ? 1 : 0
-                to: 1
-                duration: Theme.pageMs
-                easing.type: Easing.OutCubic
-            }
-            NumberAnimation {
-                target: loader
-                property: "arriving"
-                from: Theme.reducedMotion ? 0 : Theme.signSize
-                to: 0
-                duration: Theme.pageMs
-                easing.type: Easing.OutCubic
-            }
-        }
+        anchors.left: parent.left
+        anchors.right: parent.right
+        household: screens.household
+        route: screens.route
     }
 
+    // Painted over the page, but met before it.
     ProblemNote {
         objectName: "failed"
+        z: 1
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.top: parent.top
@@ -264,5 +266,33 @@ FocusScope {
         text: screens.problem
         actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
         onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
+    }
+
+    PageLoader {
+        id: loader
+
+        start: (screens.width - screens.pageWidth) / 2
+        y: whose.height
+        width: screens.pageWidth
+        height: screens.height - whose.height - justNoted.height
+        fromTheLeft: screens.LayoutMirroring.enabled
+        onLoaded: place.arriveOn(screens.current)
+        onStatusChanged: {
+            if (loader.status === Loader.Error)
+                screens.problem = qsTr("This page could not be opened. Nothing was changed.")
+        }
+    }
+
+    JustNotedSlip {
+        id: justNoted
+
+        objectName: "justNoted"
+        x: loader.start
+        width: screens.pageWidth
+        anchors.bottom: parent.bottom
+        household: screens.household
+        adultPage: screens.adultPages.includes(screens.route)
+        onSecondThought: screens.goOnAfterSecondThought(screens.route)
+        onFailed: problem => screens.problem = problem
     }
 }

@@ -15,6 +15,7 @@ BoxScreen {
     onFloorCheckWanted: route.screens.lookOnTheFloor("box")
     onTakeOutWanted: route.screens.takeOut("box")
     onItemWanted: itemId => route.screens.showItem(itemId)
+    onNotedWanted: route.screens.showNoted("box")
     onRequestsWanted: route.screens.go("requests")
     foot: MainTabs { screens: route.screens }
 }

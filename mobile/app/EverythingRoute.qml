@@ -12,6 +12,9 @@ EverythingScreen {
     household: route.screens.household
     sitting: route.screens.sitting
     playInHand: route.screens.playInHand
+    searched: route.screens.searched
+    onSearchedChanged: route.screens.searched = route.searched
+    onItemWanted: itemId => route.screens.showItem(itemId)
     onBack: route.screens.go("today")
     onPlayBegun: route.screens.go("play")
 }

@@ -13,6 +13,7 @@ PhoneWindow {
     required property Sitting sitting
     required property PlayInHand playInHand
     required property Appearance appearance
+    required property Reminders reminders
     required property Voice voice
 
     title: qsTr("Lidlark")
@@ -24,6 +25,11 @@ PhoneWindow {
         target: Theme
         property: "textScale"
         value: window.appearance.textScale
+    }
+    Binding {
+        target: Theme
+        property: "arabicScript"
+        value: window.household.arabicScript
     }
     Binding {
         target: Theme
@@ -48,6 +54,8 @@ PhoneWindow {
     }
 
     AppScreens {
+        id: screens
+
         objectName: "screens"
         anchors.fill: parent
         focus: true
@@ -55,7 +63,14 @@ PhoneWindow {
         sitting: window.sitting
         playInHand: window.playInHand
         appearance: window.appearance
+        reminders: window.reminders
         voice: window.voice
+    }
+
+    SwitchWalk {
+        anchors.fill: parent
+        screens: screens
+        appearance: window.appearance
     }
 
     // Above everything, so that it sees each touch; it takes none away from what lies under it.
@@ -71,13 +86,36 @@ PhoneWindow {
             onTriggered: window.voice.touchEnded()
         }
 
+        // A tap, and no drag: who scrolls on to read takes nothing away. (A TapHandler up here would
+        // take the tap from the buttons below, Qt 6.4.2.)
+        Timer {
+            id: tapOver
+
+            interval: 0
+            onTriggered: screens.slip.tapEnded()
+        }
+
         PointHandler {
+            id: touch
+
+            property bool dragged: false
+
             acceptedButtons: Qt.LeftButton
+            onPointChanged: {
+                const way = Qt.vector2d(point.position.x - point.pressPosition.x, point.position.y - point.pressPosition.y)
+                if (touch.active && way.length() > Application.styleHints.startDragDistance)
+                    touch.dragged = true
+            }
             onActiveChanged: {
-                if (active)
+                if (active) {
+                    touch.dragged = false
                     window.voice.touchBegan()
-                else
-                    lifted.restart()
+                    screens.slip.tapBegan(screens.slip.mapFromItem(screens, point.position))
+                    return
+                }
+                lifted.restart()
+                if (!touch.dragged)
+                    tapOver.restart()
             }
         }
     }

@@ -10,6 +10,8 @@ TabFoot {
 
     required property AppScreens screens
 
+    name: qsTr("Places")
+
     Tab {
         objectName: "tab-today"
         text: qsTr("Today")
@@ -26,6 +28,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-notebook"
+        visible: !tabs.screens.household.guest
         text: qsTr("Notebook")
         sign: "sign-notebook"
         current: tabs.screens.route === "notebook"

@@ -11,5 +11,7 @@ NotebookScreen {
 
     household: route.screens.household
     sitting: route.screens.sitting
+    onNotedWanted: route.screens.showNoted("notebook")
+    onOwnNotesWanted: route.screens.go("own-notes")
     foot: MainTabs { screens: route.screens }
 }

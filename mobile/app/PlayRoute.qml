@@ -12,9 +12,11 @@ PlayScreen {
     household: route.screens.household
     playInHand: route.screens.playInHand
     voice: route.screens.voice
+    staysOpen: route.screens.appearance.listened || route.screens.appearance.switches > 0
     kiteInCorner: route.screens.sitting.kiteInCorner
     onKiteFound: route.screens.go("kite")
     onPutBackWanted: route.screens.go("putback")
+    onOtherChildWanted: route.screens.go("whose")
     onBurst: route.screens.go("burst")
     onEmergencyWanted: route.screens.callForHelp("play", "")
 }

@@ -18,6 +18,7 @@ PutBackScreen {
             route.screens.go("play")
     }
     onEmergencyWanted: route.screens.callForHelp("putback", "")
+    onOtherChildWanted: route.screens.go("whose")
     onDifferentWanted: route.screens.go("different")
     onDone: activityId => {
         route.screens.afterActivity = activityId

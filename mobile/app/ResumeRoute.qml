@@ -10,6 +10,7 @@ ResumeScreen {
 
     playInHand: route.screens.playInHand
     onAnswered: route.screens.begin()
+    onGoOnWanted: route.screens.begin()
     onCountWanted: {
         if (route.screens.playInHand.startPuttingBack())
             route.screens.go("putback")

@@ -5,7 +5,8 @@ import Lidlark.Bridge
 import Lidlark.Design
 
 /// A play from another part of the day (the battery was empty, the door bell rang): one question,
-/// three answers, nothing about the kite (job.md scenario 6).
+/// three answers, nothing about the kite (job.md scenario 6). One that only waited, while another
+/// child's box was on the table, can also go on.
 Sheet {
     id: screen
 
@@ -13,6 +14,7 @@ Sheet {
 
     signal answered()
     signal somethingDifferent()
+    signal goOnWanted()
     /// Small parts are counted home before a play can end.
     signal countWanted()
 
@@ -20,6 +22,14 @@ Sheet {
         width: screen.contentWidth
         text: qsTr("You were playing %1").arg(screen.playInHand.activityName)
         under: screen.playInHand.beganWhen
+    }
+
+    PaperButton {
+        objectName: "goOn"
+        width: screen.contentWidth
+        visible: !screen.playInHand.fromBefore
+        text: qsTr("Go on playing")
+        onClicked: screen.goOnWanted()
     }
 
     PaperButton {

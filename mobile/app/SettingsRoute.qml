@@ -10,7 +10,9 @@ SettingsScreen {
 
     required property AppScreens screens
 
+    household: route.screens.household
     appearance: route.screens.appearance
+    reminders: route.screens.reminders
     sitting: route.screens.sitting
     childName: route.screens.household.child
     reviewNotice: route.screens.household.reviewNotice

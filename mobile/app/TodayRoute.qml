@@ -17,16 +17,14 @@ TodayScreen {
     onGuessWanted: route.screens.go("guess")
     onChooseWanted: route.screens.go("choose")
     onWeekWanted: route.screens.go("week")
-    onEverythingWanted: route.screens.go("everything")
+    onEverythingWanted: {
+        route.screens.searched = ""
+        route.screens.go("everything")
+    }
     onFloorCheckWanted: route.screens.lookOnTheFloor("today")
     onTakeOutWanted: route.screens.takeOut("today")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
-    onChildChosen: alias => {
-        if (alias === route.screens.household.child)
-            return
-        route.screens.household.child = alias
-        route.screens.begin()
-    }
+    onChildChosen: (family, alias) => route.screens.chooseChild(family, alias)
     foot: MainTabs { screens: route.screens }
 }

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 
 #include "core/base/instant.h"
+#include "mobile/bridge/known_languages.h"
 #include "mobile/bridge/text.h"
 
 #include <cstdio>
@@ -51,14 +52,17 @@ QString CommandLine::read(const QStringList &arguments)
     const auto clock = option("clock", "Run on from this moment (demo).", "2027-01-11T18:25:00Z");
     const auto scale = option("text-scale", "Text size, 1 to 2, for this run.", "1.5");
     const auto scheme = option("scheme", "light, dark or contrast, for this run.", "dark");
-    const auto language = option("language", "Words and reading direction.", "ur");
+    const auto language = option("language", "Words for this run: en, pl, ur or pseudo.", "ur");
     const QCommandLineOption still(QStringLiteral("reduced-motion"),
                                    QStringLiteral("Nothing moves in this run."));
+    const QCommandLineOption remind(
+        QStringLiteral("remind"),
+        QStringLiteral("No window: say the reminder of the day if it is due, once."));
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("Short play from a child's own box."));
     const QCommandLineOption help = parser.addHelpOption();
     const QCommandLineOption version = parser.addVersionOption();
-    parser.addOptions({store, catalogue, clock, scale, scheme, language, still});
+    parser.addOptions({store, catalogue, clock, scale, scheme, language, still, remind});
     if (!parser.parse(arguments))
         return parser.errorText();
     if (parser.isSet(help) || parser.isSet(version)) {
@@ -71,6 +75,11 @@ QString CommandLine::read(const QStringList &arguments)
     m_options.store = parser.value(store);
     m_options.catalogue = parser.value(catalogue);
     m_options.language = parser.value(language);
+    m_options.remind = parser.isSet(remind);
+    const bool known = knownLanguage(m_options.language) != nullptr ||
+                       m_options.language == QLatin1String(stretchedLanguage);
+    if (parser.isSet(language) && !known)
+        return QStringLiteral("--language: en, pl, ur or pseudo");
     m_options.reducedMotion = parser.isSet(still);
     if (parser.isSet(clock)) {
         m_options.fromMs = msFromText(toCore(parser.value(clock)));

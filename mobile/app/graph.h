@@ -5,6 +5,7 @@
 #include "language.h"
 
 #include "mobile/bridge/voice.h"
+#include "mobile/platform/notifier.h"
 
 #include <cstdint>
 #include <memory>
@@ -17,6 +18,7 @@ namespace lidlark::mobile {
 class Appearance;
 class Household;
 class PlayInHand;
+class Reminders;
 class Sitting;
 
 /// What the command line may ask for.
@@ -28,15 +30,19 @@ struct StartOptions {
     std::optional<double> textScale; ///< 1 to 2; absent: as kept.
     std::optional<int> scheme;       ///< 0 light, 1 dark, 2 contrast; absent: as kept.
     bool reducedMotion = false;      ///< True: nothing moves in this run; false: as kept.
-    QString language;                ///< "ur"; empty: the system's.
+    QString language = {};           ///< "ur"; empty: the one of whoever writes on the phone.
+    bool remind = false;             ///< No window: the reminder of the day, if it is due.
 };
 
-/// The whole app behind one window: household, sitting, play in hand, appearance, voice, screens.
+/// The whole app behind one window: household, sitting, play in hand, appearance, reminders, voice,
+/// screens.
 class Graph
 {
 public:
-    /// @param voice reads aloud; none: the app is silent.
-    explicit Graph(const StartOptions &options, std::unique_ptr<Voice> voice = nullptr);
+    /// @param voice reads aloud; none: the app is silent. @param notifier shows reminders; none:
+    /// nothing does.
+    explicit Graph(const StartOptions &options, std::unique_ptr<Voice> voice = nullptr,
+                   std::unique_ptr<Notifier> notifier = nullptr);
     ~Graph();
     Graph(const Graph &) = delete;
     Graph &operator=(const Graph &) = delete;
@@ -48,13 +54,18 @@ public:
     [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
     [[nodiscard]] Sitting &sitting() { return *m_sitting; }
     [[nodiscard]] Appearance &appearance() { return *m_appearance; }
+    [[nodiscard]] Reminders &reminders() { return *m_reminders; }
 
 private:
+    void changeLanguage();
+
     Language m_language; ///< First: what comes after it already speaks.
     std::unique_ptr<Household> m_household;
     std::unique_ptr<Sitting> m_sitting;
     std::unique_ptr<PlayInHand> m_playInHand;
     std::unique_ptr<Appearance> m_appearance;
+    std::unique_ptr<Notifier> m_notifier;
+    std::unique_ptr<Reminders> m_reminders;
     std::unique_ptr<Voice> m_voice;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
 };

@@ -6,8 +6,15 @@
 
 #include "command_line.h"
 #include "graph.h"
+#include "reader_watch.h"
+#include "remind_once.h"
 
 #include "mobile/bridge/phone_voice.h"
+#include "mobile/platform/desktop_notifier.h"
+
+#include <memory>
+#include <span>
+#include <string_view>
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -20,23 +27,39 @@ QString usualStore()
     return folder + QStringLiteral("/home.lidlark");
 }
 
+/// A timer of the system has no screen, and an application with windows would not start there.
+std::unique_ptr<QCoreApplication> applicationFor(int &argc, char **argv)
+{
+    for (const char *argument : std::span(argv, static_cast<std::size_t>(argc))) {
+        if (std::string_view(argument) == "--remind")
+            return std::make_unique<QCoreApplication>(argc, argv);
+    }
+    return std::make_unique<QGuiApplication>(argc, argv);
+}
+
 } // namespace
 
 int main(int argc, char **argv)
 {
     using namespace lidlark::mobile;
     QQuickStyle::setStyle(QStringLiteral("Basic"));
-    QGuiApplication app(argc, argv);
-    QGuiApplication::setApplicationName(QStringLiteral("lidlark"));
+    const std::unique_ptr<QCoreApplication> app = applicationFor(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("lidlark"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lidlark"));
-    QGuiApplication::setApplicationVersion(QStringLiteral(LIDLARK_VERSION));
+    QCoreApplication::setApplicationVersion(QStringLiteral(LIDLARK_VERSION));
 
-    const CommandLine line(QGuiApplication::arguments());
+    const CommandLine line(QCoreApplication::arguments());
     if (const auto done = line.exitStatus())
         return *done;
     StartOptions options = line.options();
     if (options.store.isEmpty())
         options.store = usualStore();
-    Graph graph(options, std::make_unique<PhoneVoice>());
+    if (options.remind) {
+        const Language language(options.language);
+        DesktopNotifier notifier;
+        return remindOnce(options, notifier);
+    }
+    Graph graph(options, std::make_unique<PhoneVoice>(), std::make_unique<DesktopNotifier>());
+    const ReaderWatch reader(graph.appearance());
     return graph.show() ? QGuiApplication::exec() : 1;
 }

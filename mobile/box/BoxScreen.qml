@@ -19,6 +19,7 @@ Sheet {
     signal takeOutWanted()
     signal itemWanted(string itemId)
     signal requestsWanted()
+    signal notedWanted()
 
     margin: Theme.gap
 
@@ -32,7 +33,7 @@ Sheet {
     ScreenTitle {
         x: screen.inset
         width: screen.contentWidth - 2 * screen.inset
-        text: qsTr("%1's box").arg(screen.household.child)
+        text: qsTr("%1's box").arg(screen.household.childTitle)
         under: box.placeWords
         endNote: box.revisionWords
     }
@@ -47,7 +48,7 @@ Sheet {
     CautionButton {
         width: screen.contentWidth
         visible: box.floorNote
-        text: qsTr("A small piece may lie on the floor. Look now.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "A small piece may lie on the floor. Look now."))
         onClicked: screen.floorCheckWanted()
     }
 
@@ -55,7 +56,7 @@ Sheet {
         objectName: "mustLeave"
         width: screen.contentWidth
         visible: box.mustLeave
-        text: qsTr("Some things must leave the house. See which.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Some things must leave the house. See which."))
         onClicked: screen.takeOutWanted()
     }
 
@@ -63,12 +64,13 @@ Sheet {
         width: screen.contentWidth
         household: screen.household
         asking: true
+        visible: !screen.household.guest && count > 0
     }
 
     LinkRow {
         objectName: "countDue"
         width: screen.contentWidth
-        visible: box.countDue
+        visible: box.countDue && !screen.household.guest
         sign: "sign-count"
         text: qsTr("Count it all together")
         note: qsTr("The last count was a month ago.")
@@ -133,16 +135,25 @@ Sheet {
     LinkRow {
         objectName: "requests"
         width: screen.contentWidth
-        visible: box.count > 0
+        visible: box.count > 0 && !screen.household.guest
         sign: "sign-box"
         text: qsTr("What to ask for")
         note: box.requestWords
         onClicked: screen.requestsWanted()
     }
 
+    LinkRow {
+        objectName: "noted"
+        width: screen.contentWidth
+        sign: "sign-notebook"
+        text: qsTr("Noted today")
+        onClicked: screen.notedWanted()
+    }
+
     LinkPair {
         x: screen.inset
         width: screen.contentWidth - 2 * screen.inset
+        visible: !screen.household.guest
         text: box.here ? qsTr("Not here") : qsTr("Box is here")
         otherText: qsTr("Count it all")
         onClicked: box.here ? box.sayNotHere() : box.sayHere()

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One thing to count with the child: each touch on the picture counts one more; or an adult says it
@@ -51,7 +52,7 @@ Column {
         home: one.counted
         expected: one.drawn
         text: one.counted
-        accessibleName: qsTr("One more: %1, %2 counted").arg(one.name).arg(one.counted)
+        accessibleName: qsTr("One more: %1, %2 counted").arg(one.name).arg(Numerals.of(one.counted))
         onClicked: one.touched()
     }
 
@@ -60,7 +61,7 @@ Column {
 
         PaperButton {
             visible: one.expected > 0
-            text: one.expected === 1 ? qsTr("It is here") : qsTr("All %1 here").arg(one.expected)
+            text: one.expected === 1 ? qsTr("It is here") : qsTr("All %1 here").arg(Numerals.of(one.expected))
             onClicked: one.named(one.expected)
         }
 

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// After a count: what differs from what was expected, and nothing about anybody.
@@ -18,7 +19,7 @@ Column {
         objectName: "countFloor"
         width: result.width
         visible: result.floorNote
-        text: qsTr("A small piece may lie on the floor. Look now.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "A small piece may lie on the floor. Look now."))
         onClicked: result.floorCheckWanted()
     }
 

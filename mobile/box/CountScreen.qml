@@ -19,11 +19,13 @@ Sheet {
 
     /// The one thing has been counted.
     property bool oneSaid: false
+    property string oneWords: ""
 
     signal done()
     signal floorCheckWanted()
 
     onOneChanged: screen.oneSaid = box.isSaid(screen.one)
+    news: box.kept ? qsTr("Counted") : screen.one >= 0 ? screen.oneWords : ""
 
     function goOn() {
         if (box.kept)
@@ -62,6 +64,7 @@ Sheet {
 
     StitchedLink {
         objectName: "oneByOne"
+        width: Math.min(implicitWidth, screen.contentWidth)
         anchors.left: parent.left
         visible: screen.listed && box.count > 0 && !Theme.largeText
         text: qsTr("One by one, with the pictures")
@@ -93,6 +96,7 @@ Sheet {
             width: screen.contentWidth
             text: item.name
             value: item.pieces
+            valueText: Numerals.of(value)
             to: 99
             lessName: qsTr("One less: %1").arg(item.name)
             moreName: qsTr("One more: %1").arg(item.name)
@@ -117,7 +121,11 @@ Sheet {
 
             width: screen.contentWidth
             visible: large.index === screen.one
-            place: qsTr("%1 of %2").arg(large.index + 1).arg(box.count)
+            place: qsTr("%1 of %2").arg(Numerals.of(large.index + 1)).arg(Numerals.of(box.count))
+            onVisibleChanged: {
+                if (large.visible)
+                    screen.oneWords = large.place + ": " + large.name
+            }
             counted: large.said ? large.pieces : 0
             onTouched: box.countUp(large.index)
             onNamed: number => box.setCounted(large.index, number)

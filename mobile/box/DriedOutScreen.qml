@@ -103,6 +103,7 @@ Sheet {
         width: screen.contentWidth
         role: Theme.Reason
         soft: true
+        visible: !screen.household.guest
         text: qsTr("Thrown away, another is asked for.")
     }
 }

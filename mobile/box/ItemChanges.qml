@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Box
 import Lidlark.Design
 
@@ -61,7 +62,7 @@ Column {
                     required property int index
 
                     text: key.index + 1
-                    accessibleName: qsTr("%1 back in the box").arg(key.index + 1)
+                    accessibleName: qsTr("%1 back in the box").arg(Numerals.of(key.index + 1))
                     onClicked: changes.item.noteBackAgain(key.index + 1)
                 }
             }
@@ -106,7 +107,6 @@ Column {
                 required property int index
 
                 text: day.modelData
-                checkable: false
                 picked: changes.daysAgo === day.index
                 onClicked: changes.daysAgo = day.index
             }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Box
 import Lidlark.Design
 
@@ -18,7 +19,7 @@ Card {
     Words {
         width: parent.width
         role: Theme.Row
-        text: card.item.pastDate ? qsTr("Past its date. Throw it away.") : qsTr("Time for a look")
+        text: card.item.pastDate ? SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Past its date. Throw it away.")) : qsTr("Time for a look")
     }
 
     Words {

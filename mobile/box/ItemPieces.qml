@@ -12,6 +12,8 @@ Column {
 
     required property Household household
     required property string itemId
+    /// How long it is kept is asked.
+    property bool keepShown: true
 
     spacing: Theme.gap
     visible: pieces.count > 0
@@ -66,7 +68,6 @@ Column {
 
                         accessibleName: qsTr("Opened: %1").arg(chip.modelData)
                         text: chip.modelData
-                        checkable: false
                         picked: card.choice === chip.index
                         onClicked: pieces.chooseOpened(card.index, chip.index)
                     }
@@ -86,6 +87,7 @@ Column {
 
     Card {
         width: list.width
+        visible: list.keepShown
         spacing: Theme.gap
 
         Words {
@@ -107,7 +109,6 @@ Column {
 
                     accessibleName: qsTr("Keeps: %1").arg(keep.modelData)
                     text: keep.modelData
-                    checkable: false
                     picked: pieces.keepChoice === keep.index
                     onClicked: pieces.chooseKeep(keep.index)
                 }

@@ -49,6 +49,7 @@ Sheet {
         household: screen.household
         itemId: screen.itemId
         asking: true
+        visible: !screen.household.guest && count > 0
     }
 
     ItemHygiene {
@@ -64,6 +65,7 @@ Sheet {
 
     ItemPieces {
         width: screen.contentWidth
+        keepShown: !screen.household.guest
         household: screen.household
         itemId: screen.itemId
     }
@@ -80,6 +82,7 @@ Sheet {
 
     RequestCards {
         width: screen.contentWidth
+        visible: !screen.household.guest
         household: screen.household
         itemId: screen.itemId
         headed: true

@@ -12,6 +12,7 @@ Column {
     required property Household household
     required property bool asking
     property string itemId: ""
+    readonly property int count: questions.count
 
     spacing: Theme.gap
     visible: questions.count > 0 || questions.problem.length > 0

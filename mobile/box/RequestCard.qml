@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One item: ask for more of it, see how far the asking has come, count in what came.
@@ -94,7 +95,6 @@ Column {
 
                     accessibleName: request.name + ": " + chip.modelData
                     text: chip.modelData
-                    checkable: false
                     picked: request.step >= chip.step
                     onClicked: request.moved(chip.step)
                 }
@@ -125,6 +125,7 @@ Column {
             visible: request.arrivedOpen
             text: qsTr("How many came?")
             value: request.pieces
+            valueText: Numerals.of(value)
             from: 1
             to: 99
             lessName: qsTr("One less: %1").arg(request.name)

@@ -75,7 +75,6 @@ Column {
             anchors.left: parent.left
             width: Math.min(implicitWidth, parent.width)
             visible: !row.stays
-            checkable: false
             picked: row.out
             accessibleName: row.name + ": " + text
             text: qsTr("Taken out")

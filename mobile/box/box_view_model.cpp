@@ -4,6 +4,8 @@
 #include "well_order.h"
 
 #include "core/wording/day_words.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -110,7 +112,8 @@ QString BoxViewModel::saidWords(const box::PlaceSaid &said) const
 {
     const auto day = wording::dayWords(said.when.day, m_household->today().day);
     return tr("%1, says %2, %3")
-        .arg(fromCore(wording::capital(said.words)), fromCore(said.author), translated(day));
+        .arg(isolated(capitalised(fromCore(said.words))), isolated(fromCore(said.author)),
+             translated(day));
 }
 
 QString BoxViewModel::revisionWords() const
@@ -137,9 +140,9 @@ QString BoxViewModel::requestWords() const
     });
     QStringList parts;
     if (asked > 0)
-        parts.append(tr("%n asked for.", nullptr, static_cast<int>(asked)));
+        parts.append(numerals(tr("%n asked for.", nullptr, static_cast<int>(asked))));
     if (low > 0)
-        parts.append(tr("%n running low.", nullptr, static_cast<int>(low)));
+        parts.append(numerals(tr("%n running low.", nullptr, static_cast<int>(low))));
     return parts.isEmpty() ? tr("Nothing asked for, nothing low.") : parts.join(u' ');
 }
 
@@ -148,7 +151,7 @@ void BoxViewModel::sayHere()
     if (!m_family)
         return;
     const QString home = m_household->homeName();
-    const QString words = home.isEmpty() ? tr("at home") : tr("at %1").arg(home.toLower());
+    const QString words = home.isEmpty() ? tr("at home") : tr("at %1").arg(home);
     const Outcome done = m_household->sayPlace(m_family->home.value, toCore(words));
     if (done)
         m_sitting->setBoxNotHere(false);

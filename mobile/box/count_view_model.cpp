@@ -4,6 +4,8 @@
 #include "well_order.h"
 
 #include "core/wording/count_words.h"
+#include "mobile/bridge/guarding_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -53,12 +55,11 @@ QVariant CountViewModel::data(const QModelIndex &index, int role) const
     case DrawingRole:
         return itemDrawing(item);
     case NoteRole: {
-        const QString listed = tr("%1 on the lid list").arg(item.row.expected);
-        return item.row.out > 0 ? QStringLiteral("%1. %2").arg(listed, outText(item.row.out))
-                                : listed;
+        const QString listed = tr("%1 on the lid list").arg(numerals(item.row.expected));
+        return item.row.out > 0 ? tr("%1. %2").arg(listed, outText(item.row.out)) : listed;
     }
     case LookRole:
-        return fromCore(item.kind != nullptr ? item.kind->life.check : std::string());
+        return item.kind != nullptr ? lookWordsOf(*item.kind) : QString();
     case CountedRole:
         return m_counted.at(item.row.item);
     case SaidRole:
@@ -92,7 +93,7 @@ void CountViewModel::countUp(int row)
     const ItemId &item = m_rows[static_cast<std::size_t>(row)].row.item;
     const int pieces = (isSaid(row) ? m_counted.at(item) : 0) + 1;
     if (pieces <= mostCounted && m_voice != nullptr)
-        m_voice->say(fromCore(wording::numberWord(pieces)));
+        m_voice->say(translated(wording::countedAloud(pieces)));
     setCounted(row, pieces);
 }
 

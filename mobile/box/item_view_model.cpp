@@ -5,6 +5,8 @@
 #include "core/wording/freshness_words.h"
 #include "core/wording/play_words.h"
 #include "core/wording/tag_words.h"
+#include "mobile/bridge/guarding_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -12,11 +14,11 @@ namespace lidlark::mobile {
 
 namespace {
 
-QStringList linesOf(const std::vector<wording::Sentence> &sentences)
+QStringList safetyLines(const std::vector<wording::Sentence> &sentences)
 {
     QStringList lines;
     for (const wording::Sentence &sentence : sentences)
-        lines.append(translated(sentence));
+        lines.append(safetyText(sentence));
     return lines;
 }
 
@@ -78,7 +80,7 @@ QString ItemViewModel::standWords() const
 {
     if (!m_item)
         return {};
-    QStringList sentences{tr("%1 on the lid list.").arg(m_item->row.expected)};
+    QStringList sentences{tr("%1 on the lid list.").arg(numerals(m_item->row.expected))};
     if (m_item->row.out > 0)
         sentences.append(outText(m_item->row.out));
     if (m_item->row.pleaseCount)
@@ -101,25 +103,24 @@ QStringList ItemViewModel::exceptionWords()
 
 QString ItemViewModel::mouthedWords() const
 {
-    return mouthed() ? translated(wording::mouthedWords(m_item->row.care, m_household->today()))
+    return mouthed() ? safetyText(wording::mouthedWords(m_item->row.care, m_household->today()))
                      : QString();
 }
 
 QStringList ItemViewModel::afterMouth() const
 {
-    return linesOf(wording::afterMouthWords(cleanable()));
+    return safetyLines(wording::afterMouthWords(cleanable()));
 }
 
 QString ItemViewModel::look() const
 {
-    return kind() != nullptr ? fromCore(kind()->life.check) : QString();
+    return kind() != nullptr ? lookWordsOf(*kind()) : QString();
 }
 
 QString ItemViewModel::lookedWords() const
 {
-    return m_item
-               ? linesOf(wording::lookWords(m_item->freshness, m_household->today().day)).join(u' ')
-               : QString();
+    return m_item ? safetyText(wording::lookWords(m_item->freshness, m_household->today().day))
+                  : QString();
 }
 
 QStringList ItemViewModel::rescue() const
@@ -131,7 +132,7 @@ QString ItemViewModel::petNotice() const
 {
     if (kind() == nullptr || !kind()->tags.has(catalogue::Tag::Pet))
         return {};
-    return translated({std::string(wording::tagCaution(catalogue::Tag::Pet)), {}});
+    return safetyText({wording::tagCaution(catalogue::Tag::Pet), {}});
 }
 
 bool ItemViewModel::noteGone(int word, int pieces, int daysAgo)

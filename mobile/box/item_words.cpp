@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 
 #include "core/wording/count_words.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -12,16 +14,14 @@ namespace lidlark::mobile {
 
 namespace {
 
-QString tr(const char *text, int number = -1)
-{
-    return QCoreApplication::translate("ItemWords", text, nullptr, number);
-}
+struct ItemWords {
+    Q_DECLARE_TR_FUNCTIONS(ItemWords)
+};
 
 QString requestTag(const box::Request &request)
 {
-    return request.step == box::RequestStep::OnItsWay
-               ? tr(QT_TRANSLATE_NOOP("ItemWords", "on its way"))
-               : tr(QT_TRANSLATE_NOOP("ItemWords", "asked for"));
+    return request.step == box::RequestStep::OnItsWay ? ItemWords::tr("on its way")
+                                                      : ItemWords::tr("asked for");
 }
 
 } // namespace
@@ -33,7 +33,7 @@ QString itemNameInside(const usecase::BoxItem &item)
 
 QString itemName(const usecase::BoxItem &item)
 {
-    return fromCore(wording::capital(toCore(itemNameInside(item))));
+    return capitalised(itemNameInside(item));
 }
 
 QString itemDrawing(const usecase::BoxItem &item)
@@ -44,7 +44,7 @@ QString itemDrawing(const usecase::BoxItem &item)
 QString countText(const usecase::BoxItem &item)
 {
     if (item.row.high == 0)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "none"));
+        return ItemWords::tr("none");
     return translated(wording::rangeWords(item.row.low, item.row.high));
 }
 
@@ -52,27 +52,27 @@ QString wellTag(const usecase::BoxItem &item)
 {
     const store::ItemRow &row = item.row;
     if (row.low != row.high)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "which?"));
+        return ItemWords::tr("which?");
     if (row.pleaseCount)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "count it"));
+        return ItemWords::tr("count it");
     if (row.care.mouthed)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "wash it"));
+        return ItemWords::tr("wash it");
     if (item.freshness.pastDate > 0)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "throw away"));
+        return ItemWords::tr("throw away");
     if (item.freshness.useSoon)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "use soon"));
+        return ItemWords::tr("use soon");
     if (item.lookAlone && row.high > 0)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "look at it"));
+        return ItemWords::tr("look at it");
     if (item.request && item.request->isOpen())
         return requestTag(*item.request);
     if (row.out > 0)
-        return tr(QT_TRANSLATE_NOOP("ItemWords", "%1 out")).arg(row.out);
-    return item.runsLow ? tr(QT_TRANSLATE_NOOP("ItemWords", "low")) : QString();
+        return ItemWords::tr("%1 out").arg(numerals(row.out));
+    return item.runsLow ? ItemWords::tr("low") : QString();
 }
 
 QString outText(int out)
 {
-    return out > 0 ? tr(QT_TRANSLATE_N_NOOP("ItemWords", "%n still in use."), out) : QString();
+    return out > 0 ? numerals(ItemWords::tr("%n still in use.", nullptr, out)) : QString();
 }
 
 bool isLow(const usecase::BoxItem &item)

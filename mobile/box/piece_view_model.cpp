@@ -59,13 +59,25 @@ void PieceViewModel::load()
 {
     if (m_household == nullptr || m_item.empty())
         return;
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void PieceViewModel::readRows()
+{
     const auto item = m_household->boxItem(m_item);
     const bool perishable = item && item->kind != nullptr && item->kind->isPerishable();
     m_keepsDays = item ? item->row.care.keepsDays : std::nullopt;
     m_pieces = perishable ? item->freshness.pieces : std::vector<box::PieceFreshness>();
-    endResetModel();
-    emit loaded();
+}
+
+QStringList PieceViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_pieces.size()));
+    for (const box::PieceFreshness &row : m_pieces)
+        keys.append(fromCore(row.id.value));
+    return keys;
 }
 
 int PieceViewModel::rowCount(const QModelIndex &parent) const
@@ -88,12 +100,8 @@ QVariant PieceViewModel::data(const QModelIndex &index, int role) const
         return {};
     const box::PieceFreshness &piece = m_pieces[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case WordsRole: {
-        QStringList sentences;
-        for (const auto &sentence : wording::pieceWords(piece, m_household->today().day))
-            sentences.append(translated(sentence));
-        return sentences.join(u' ');
-    }
+    case WordsRole:
+        return safetyText(wording::pieceWords(piece, m_household->today().day));
     case OpenedRole:
         return piece.opened.has_value();
     case PastDateRole:

@@ -1,16 +1,16 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 
 #include <vector>
 
 namespace lidlark::mobile {
 
 /// The pieces of a perishable that are still in the box: when each was opened, how long it keeps.
-class PieceViewModel : public QAbstractListModel
+class PieceViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -33,7 +33,7 @@ public:
         ChoiceRole ///< Index among the choices; -1: another day.
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
     [[nodiscard]] QString itemId() const;
@@ -57,8 +57,12 @@ public:
 signals:
     void loaded();
 
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
+
 private:
     void load();
+    void readRows();
     void report(const Outcome &outcome);
     [[nodiscard]] int choiceOf(const box::PieceFreshness &piece) const;
 

@@ -2,6 +2,7 @@
 
 #include "item_words.h"
 
+#include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -73,7 +74,7 @@ QString QuestionViewModel::wordsOf(const Row &row) const
 QString QuestionViewModel::noteOf(const Row &row)
 {
     if (row.look == QuestionLook::Said)
-        return tr("About %1").arg(fromCore(row.names.many));
+        return tr("About %1").arg(isolated(fromCore(row.names.many)));
     if (row.look == QuestionLook::Asks)
         return {};
     return translated(wording::whoIsAsked(row.question)) + u' ' +

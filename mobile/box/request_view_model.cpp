@@ -3,6 +3,7 @@
 #include "item_words.h"
 
 #include "core/wording/request_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -43,7 +44,12 @@ void RequestViewModel::load()
 {
     if (m_household == nullptr)
         return;
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void RequestViewModel::readRows()
+{
     m_rows = m_household->boxItems();
     std::erase_if(m_rows, [this](const usecase::BoxItem &item) {
         if (!m_item.empty())
@@ -52,8 +58,15 @@ void RequestViewModel::load()
     });
     std::stable_sort(m_rows.begin(), m_rows.end(),
                      [](const auto &a, const auto &b) { return isOpen(a) && !isOpen(b); });
-    endResetModel();
-    emit loaded();
+}
+
+QStringList RequestViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const usecase::BoxItem &row : m_rows)
+        keys.append(fromCore(row.row.item.value));
+    return keys;
 }
 
 int RequestViewModel::rowCount(const QModelIndex &parent) const
@@ -96,7 +109,8 @@ QVariant RequestViewModel::data(const QModelIndex &index, int role) const
     case DrawingRole:
         return itemDrawing(item);
     case NoteRole:
-        return tr("%1 in the box, %2 on the lid list.").arg(countText(item)).arg(item.row.expected);
+        return tr("%1 in the box, %2 on the lid list.")
+            .arg(countText(item), numerals(item.row.expected));
     case IsOpenRole:
         return isOpen(item);
     case StepRole:

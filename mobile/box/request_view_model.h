@@ -1,16 +1,16 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 
 #include <vector>
 
 namespace lidlark::mobile {
 
 /// What was asked for and how far it has come, then what runs low; of one item or of all.
-class RequestViewModel : public QAbstractListModel
+class RequestViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -37,7 +37,7 @@ public:
         HeadingRole  ///< Over the first of a kind; else empty.
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
     [[nodiscard]] QString itemId() const;
@@ -60,8 +60,12 @@ public:
 signals:
     void loaded();
 
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
+
 private:
     void load();
+    void readRows();
     bool report(const Outcome &outcome);
     [[nodiscard]] ItemId itemAt(int row) const;
     [[nodiscard]] QString headingOf(int row) const;

@@ -2,6 +2,7 @@
 
 #include "core/wording/day_words.h"
 #include "core/wording/take_out_words.h"
+#include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -18,7 +19,12 @@ void TakeOutViewModel::setHousehold(Household *household)
 
 void TakeOutViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void TakeOutViewModel::readRows()
+{
     m_takeOuts = m_household->takeOuts();
     m_rows.clear();
     for (const usecase::TakeOut &takeOut : m_takeOuts) {
@@ -29,8 +35,15 @@ void TakeOutViewModel::load()
         for (const ItemId &item : takeOut.stays)
             m_rows.push_back(rowForStaying(item, takeOut.note.what));
     }
-    endResetModel();
-    emit loaded();
+}
+
+QStringList TakeOutViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.item.value));
+    return keys;
 }
 
 TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thing) const
@@ -39,11 +52,10 @@ TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thin
     if (thing.out)
         parts.append(
             tr("Taken out, says %1, %2.")
-                .arg(fromCore(thing.outBy),
+                .arg(isolated(fromCore(thing.outBy)),
                      translated(wording::dayWords(thing.outWhen.day, m_household->today().day))));
     else
-        parts.append(tr("%1 in the box.")
-                         .arg(fromCore(wording::capital(wording::numberWord(thing.pieces)))));
+        parts.append(translated(wording::stillInBox(thing.pieces)));
     const catalogue::ItemKind *swap =
         thing.swap ? m_household->catalogue().item(*thing.swap) : nullptr;
     if (swap != nullptr)
@@ -82,7 +94,7 @@ QVariant TakeOutViewModel::data(const QModelIndex &index, int role) const
     case HeadingRole:
         return row.stays && (at == 0 || !m_rows[at - 1].stays) ? tr("These stay") : QString();
     case NameRole:
-        return fromCore(kind != nullptr ? wording::capital(kind->name) : row.item.value);
+        return kind != nullptr ? capitalised(fromCore(kind->name)) : fromCore(row.item.value);
     case DrawingRole:
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole:
@@ -105,10 +117,11 @@ QHash<int, QByteArray> TakeOutViewModel::roleNames() const
 
 QString TakeOutViewModel::lead() const
 {
-    QStringList sentences;
+    std::vector<wording::Sentence> sentences;
+    sentences.reserve(m_takeOuts.size());
     for (const usecase::TakeOut &takeOut : m_takeOuts)
-        sentences.append(translated(wording::freeHome(takeOut.note.what)));
-    return sentences.join(u' ');
+        sentences.push_back(wording::freeHome(takeOut.note.what));
+    return safetyText(sentences);
 }
 
 QString TakeOutViewModel::text() const
@@ -116,8 +129,8 @@ QString TakeOutViewModel::text() const
     if (m_takeOuts.empty())
         return {};
     // Wheat comes last and asks for more: hands and table.
-    return translated(wording::takeThemOut(m_takeOuts.back().note.what)) + u' ' +
-           translated(wording::emergencyLine());
+    return safetyText(
+        {wording::takeThemOut(m_takeOuts.back().note.what), wording::emergencyLine()});
 }
 
 QStringList TakeOutViewModel::said() const
@@ -125,9 +138,8 @@ QStringList TakeOutViewModel::said() const
     QStringList lines;
     for (const usecase::TakeOut &takeOut : m_takeOuts) {
         const usecase::SafetyNote &note = takeOut.note;
-        const QString day = translated(wording::dayWords(note.when.day, m_household->today().day));
-        lines.append(
-            translated(wording::saidBy(note.author, note.person, toCore(day), note.minuteOfDay)));
+        const wording::Sentence day = wording::dayWords(note.when.day, m_household->today().day);
+        lines.append(translated(wording::saidBy(note.author, note.person, day, note.minuteOfDay)));
     }
     return lines;
 }
@@ -136,7 +148,7 @@ QStringList TakeOutViewModel::atHome() const
 {
     QStringList lines;
     for (const usecase::TakeOut &takeOut : m_takeOuts)
-        lines.append(translated(wording::lookAtHome(takeOut.note.what)));
+        lines.append(safetyText(wording::lookAtHome(takeOut.note.what)));
     return lines;
 }
 

@@ -1,16 +1,16 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 
 #include <vector>
 
 namespace lidlark::mobile {
 
 /// What must leave the house, then what stays although it looks alike (job.md scenario 3).
-class TakeOutViewModel : public QAbstractListModel
+class TakeOutViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -37,7 +37,7 @@ public:
         OutRole
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
 
@@ -58,6 +58,9 @@ public:
 signals:
     void loaded();
 
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
+
 private:
     struct Row {
         ItemId item;
@@ -66,6 +69,7 @@ private:
         bool out = false;
     };
     void load();
+    void readRows();
     [[nodiscard]] Row rowFor(const usecase::TakeOutThing &thing) const;
     [[nodiscard]] Row rowForStaying(const ItemId &item, child::Avoided what) const;
 

@@ -2,6 +2,7 @@
 
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QKeySequence>
 
 namespace lidlark::mobile {
 
@@ -12,7 +13,10 @@ constexpr int light = 0;
 constexpr int dark = 1;
 constexpr int longestMinimumTouchMs = 300; // checkin.md 10
 constexpr int touchStepMs = 100;
-constexpr int slowestScanSeconds = 5; // checkin.md 10
+constexpr int fastestScanSeconds = 1; // checkin.md 10
+constexpr int slowestScanSeconds = 5;
+constexpr int usualScanSeconds = 2;
+constexpr int mostSwitches = 2;
 
 int wholeSteps(int ms)
 {
@@ -24,9 +28,9 @@ int wholeSteps(int ms)
 Appearance::Appearance(Household *household, QObject *parent)
     : QObject(parent), m_household(household)
 {
-    if (!household->isOpen())
+    if (household->phone() == nullptr)
         return;
-    const auto kept = store::DeviceRepository(household->workplace().database).localState(key);
+    const auto kept = store::DeviceRepository(*household->phone()).localState(key);
     if (!kept || !*kept)
         return;
     const QJsonObject object = QJsonDocument::fromJson(QByteArray::fromStdString(**kept)).object();
@@ -38,7 +42,20 @@ Appearance::Appearance(Household *household, QObject *parent)
     m_kiteAloud = object[QStringLiteral("kite-aloud")].toBool();
     m_countAloud = object[QStringLiteral("count-aloud")].toBool();
     m_minimumTouchMs = wholeSteps(object[QStringLiteral("minimum-touch-ms")].toInt());
-    m_scanSeconds = qBound(0, object[QStringLiteral("scan-seconds")].toInt(), slowestScanSeconds);
+    readSwitches(object);
+}
+
+void Appearance::readSwitches(const QJsonObject &object)
+{
+    const int seconds = object[QStringLiteral("scan-seconds")].toInt(usualScanSeconds);
+    // Before there were two, a time for one switch was all that was kept, and 0 was none.
+    const bool oneOfOld = !object.contains(QStringLiteral("switches")) &&
+                          object.contains(QStringLiteral("scan-seconds")) && seconds > 0;
+    m_switches =
+        qBound(0, object[QStringLiteral("switches")].toInt(oneOfOld ? 1 : 0), mostSwitches);
+    m_scanSeconds =
+        seconds > 0 ? qBound(fastestScanSeconds, seconds, slowestScanSeconds) : usualScanSeconds;
+    m_onwardKey = qMax(0, object[QStringLiteral("onward-key")].toInt());
 }
 
 void Appearance::setTextScale(double scale)
@@ -96,8 +113,32 @@ void Appearance::setMinimumTouchMs(int ms)
 
 void Appearance::setScanSeconds(int seconds)
 {
-    m_scanSeconds = qBound(0, seconds, slowestScanSeconds);
+    m_scanSeconds = qBound(fastestScanSeconds, seconds, slowestScanSeconds);
     keep();
+}
+
+void Appearance::setSwitches(int switches)
+{
+    m_switches = qBound(0, switches, mostSwitches);
+    keep();
+}
+
+void Appearance::setOnwardKey(int qtKey)
+{
+    m_onwardKey = qMax(0, qtKey);
+    keep();
+}
+
+QString Appearance::onwardKeyName() const
+{
+    return m_onwardKey == 0 ? QString()
+                            : QKeySequence(m_onwardKey).toString(QKeySequence::NativeText);
+}
+
+void Appearance::setListened(bool listened)
+{
+    m_listened = listened;
+    emit changed();
 }
 
 void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
@@ -111,7 +152,7 @@ void Appearance::tryOn(double textScale, int scheme, bool reducedMotion)
 void Appearance::keep()
 {
     emit changed();
-    if (!m_household->isOpen())
+    if (m_household->phone() == nullptr)
         return;
     const QJsonObject object{{QStringLiteral("text-scale"), m_textScale},
                              {QStringLiteral("scheme"), m_scheme},
@@ -121,9 +162,11 @@ void Appearance::keep()
                              {QStringLiteral("kite-aloud"), m_kiteAloud},
                              {QStringLiteral("count-aloud"), m_countAloud},
                              {QStringLiteral("minimum-touch-ms"), m_minimumTouchMs},
-                             {QStringLiteral("scan-seconds"), m_scanSeconds}};
+                             {QStringLiteral("switches"), m_switches},
+                             {QStringLiteral("scan-seconds"), m_scanSeconds},
+                             {QStringLiteral("onward-key"), m_onwardKey}};
     // A setting that could not be kept holds until the app is closed: nothing to report.
-    (void)store::DeviceRepository(m_household->workplace().database)
+    (void)store::DeviceRepository(*m_household->phone())
         .setLocalState(key, QJsonDocument(object).toJson(QJsonDocument::Compact).toStdString());
 }
 

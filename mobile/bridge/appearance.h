@@ -1,14 +1,17 @@
 #pragma once
 
 #include <QObject>
+#include <QString>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
 
+class QJsonObject;
+
 namespace lidlark::mobile {
 
-/// How this phone shows things, kept on the phone: text size, light or dark, motion, hand, and how
-/// a child taps and hears the kite.
+/// How this phone shows things, kept on the phone and not with any of its families: text size,
+/// light or dark, motion, hand, and how a child taps and hears the kite.
 class Appearance : public QObject
 {
     Q_OBJECT
@@ -30,9 +33,17 @@ class Appearance : public QObject
     Q_PROPERTY(bool countAloud READ countAloud WRITE setCountAloud NOTIFY changed FINAL)
     /// A touch must last as long to count: 0 to 300 ms, in steps of 100 (checkin.md 10).
     Q_PROPERTY(int minimumTouchMs READ minimumTouchMs WRITE setMinimumTouchMs NOTIFY changed FINAL)
-    /// One switch: each picture of the kite is lit for as many seconds, 1 to 5; 0: nothing is lit
-    /// by itself (checkin.md 10).
+    /// 0: the app is touched. 1: what can be pressed is lit in turn, and any key or touch presses
+    /// it. 2: one key goes on, another presses.
+    Q_PROPERTY(int switches READ switches WRITE setSwitches NOTIFY changed FINAL)
+    /// With one switch each is lit for as many seconds, 1 to 5 (checkin.md 10).
     Q_PROPERTY(int scanSeconds READ scanSeconds WRITE setScanSeconds NOTIFY changed FINAL)
+    /// With two switches the Qt key that goes on; 0: Tab or Right.
+    Q_PROPERTY(int onwardKey READ onwardKey WRITE setOnwardKey NOTIFY changed FINAL)
+    /// What is written on it; empty: 0.
+    Q_PROPERTY(QString onwardKeyName READ onwardKeyName NOTIFY changed FINAL)
+    /// A screen reader is at work. Never kept.
+    Q_PROPERTY(bool listened READ listened WRITE setListened NOTIFY changed FINAL)
 
 public:
     explicit Appearance(Household *household, QObject *parent = nullptr);
@@ -55,8 +66,15 @@ public:
     void setCountAloud(bool aloud);
     [[nodiscard]] int minimumTouchMs() const { return m_minimumTouchMs; }
     void setMinimumTouchMs(int ms);
+    [[nodiscard]] int switches() const { return m_switches; }
+    void setSwitches(int switches);
     [[nodiscard]] int scanSeconds() const { return m_scanSeconds; }
     void setScanSeconds(int seconds);
+    [[nodiscard]] int onwardKey() const { return m_onwardKey; }
+    void setOnwardKey(int qtKey);
+    [[nodiscard]] QString onwardKeyName() const;
+    [[nodiscard]] bool listened() const { return m_listened; }
+    void setListened(bool listened);
 
     /// For this run only, as the command line asks; nothing is kept.
     void tryOn(double textScale, int scheme, bool reducedMotion);
@@ -65,6 +83,7 @@ signals:
     void changed();
 
 private:
+    void readSwitches(const QJsonObject &object);
     void keep();
 
     Household *m_household;
@@ -76,7 +95,10 @@ private:
     bool m_kiteAloud = false;
     bool m_countAloud = false;
     int m_minimumTouchMs = 0;
-    int m_scanSeconds = 0;
+    int m_switches = 0;
+    int m_scanSeconds = 2;
+    int m_onwardKey = 0;
+    bool m_listened = false;
 };
 
 } // namespace lidlark::mobile

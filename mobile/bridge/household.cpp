@@ -1,14 +1,13 @@
 #include "mobile/bridge/household.h"
 
-#include <QDirIterator>
-#include <QFile>
-#include <QFileInfo>
-
 #include "core/store/recording.h"
-#include "core/store/refold.h"
+#include "core/store/rights.h"
 #include "core/usecase/keep_limits.h"
+#include "core/usecase/own_notes.h"
 #include "core/wording/catalogue_words.h"
+#include "core/wording/day_words.h"
 #include "core/wording/error_words.h"
+#include "mobile/bridge/known_languages.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -16,70 +15,41 @@
 
 namespace lidlark::mobile {
 
-namespace {
-
-constexpr auto childKey = "screen.child";
-
-std::vector<catalogue::SourceFile> filesIn(const QString &folder, const QString &name)
-{
-    std::vector<catalogue::SourceFile> files;
-    QDirIterator entries(folder + u'/' + name, {QStringLiteral("*.yaml")}, QDir::Files);
-    while (entries.hasNext()) {
-        QFile file(entries.next());
-        catalogue::SourceFile source{toCore(name + u'/' + QFileInfo(file).fileName()), {}};
-        if (file.open(QIODevice::ReadOnly))
-            source.text = file.readAll().toStdString();
-        files.push_back(std::move(source)); // an unreadable file is empty text, and reported
-    }
-    return files;
-}
-
-} // namespace
-
 Household::Household(const Places &places, std::unique_ptr<Clock> clock,
                      std::unique_ptr<Entropy> entropy, QObject *parent)
-    : QObject(parent), m_places(places), m_clock(std::move(clock)), m_entropy(std::move(entropy))
+    : QObject(parent), m_places(places), m_clock(std::move(clock)), m_entropy(std::move(entropy)),
+      m_folder(toCore(places.store))
 {
-    loadCatalogue();
+    m_catalogue = &catalogueIn(knownLanguages().constFirst().code);
+    m_folder.forgetTakenOff(); // an app that was killed was closed, too
     openStore();
+    speakAsWanted();
 }
 
-Household::~Household() = default;
-
-void Household::loadCatalogue()
+Household::~Household()
 {
-    m_catalogue = catalogue::load(filesIn(m_places.catalogue, QStringLiteral("items")),
-                                  filesIn(m_places.catalogue, QStringLiteral("activities")));
-    for (const catalogue::Problem &problem : m_catalogue.problems())
-        qWarning("%s", problem.text().c_str());
+    close();
+    m_folder.forgetTakenOff();
 }
 
 void Household::openAgain()
 {
     openStore();
+    speakAsWanted();
 }
 
 void Household::openStore()
 {
-    m_workplace.reset();
-    m_database.reset();
-    Result<store::Database> opened = store::Database::open(toCore(m_places.store));
-    if (!opened) {
-        setProblem(sentenceFor(opened.error()));
+    close();
+    Result<store::Database> phone = store::Database::open(m_folder.first());
+    const std::optional<Error> torn = phone ? std::nullopt : std::optional(phone.error());
+    if (!torn)
+        m_phone = std::make_unique<store::Database>(*std::move(phone));
+    m_families = usecase::familiesIn(m_folder);
+    if (const Outcome opened = openSomeFamily(); !opened) {
+        setProblem(sentenceFor(torn.value_or(opened.error())));
         return;
     }
-    m_database = std::make_unique<store::Database>(*std::move(opened));
-    if (const Outcome folded = store::refoldIfOld(*m_database); !folded) {
-        setProblem(sentenceFor(folded.error()));
-        return;
-    }
-    const auto device = store::DeviceRepository(*m_database).device();
-    if (!device) {
-        setProblem(sentenceFor(device.error()));
-        return;
-    }
-    m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
-        *m_database, m_catalogue, *m_clock, *m_entropy, device->value_or(store::Device{})});
     const auto today = store::todayOf(*m_clock);
     setProblem(today ? QString() : sentenceFor(today.error()));
     keepLimits();
@@ -90,11 +60,13 @@ void Household::keepLimits()
 {
     // What cannot be taken away now is tried again at the next start.
     (void)usecase::expireCheckIns(*m_workplace);
+    usecase::keepLimitsElsewhere(m_folder, m_family, *m_workplace);
+    (void)usecase::eraseRemovedNotes(*m_workplace);
 }
 
 void Household::readChildren()
 {
-    const auto boxes = store::BoxRepository(*m_database).boxes();
+    const auto boxes = store::BoxRepository(m_workplace->database).boxes();
     if (!boxes) {
         setProblem(sentenceFor(boxes.error()));
         return;
@@ -102,13 +74,13 @@ void Household::readChildren()
     m_children.clear();
     for (const store::BoxRow &box : *boxes)
         m_children.append(fromCore(box.alias));
-    const auto last = store::DeviceRepository(*m_database).localState(childKey);
+    const auto last = store::DeviceRepository(m_workplace->database).localState(childKey);
     const QString kept = last && *last ? fromCore(**last) : QString();
     m_child = m_children.contains(kept) ? kept : m_children.value(0);
-    const auto name =
-        store::HomeRepository(*m_database).fact(m_workplace->device.home, std::string(), "name");
+    const auto name = store::HomeRepository(m_workplace->database)
+                          .fact(m_workplace->device.home, std::string(), "name");
     m_homeName = name && *name ? fromCore(**name) : QString();
-    emit childrenChanged();
+    lookAround();
     emit childChanged();
 }
 
@@ -118,14 +90,16 @@ void Household::setChild(const QString &alias)
         return;
     m_child = alias;
     // Which child stands on top is a convenience: when it cannot be kept, nothing is lost.
-    (void)store::DeviceRepository(*m_database).setLocalState(childKey, toCore(alias));
+    (void)store::DeviceRepository(m_workplace->database).setLocalState(childKey, toCore(alias));
+    m_phoneChildren.pick(m_family, m_child);
+    emit childrenChanged();
     emit childChanged();
     emit changed();
 }
 
 QString Household::catalogueNote() const
 {
-    const auto missing = wording::missingFrom(m_catalogue);
+    const auto missing = wording::missingFrom(*m_catalogue);
     return missing ? translated(*missing) : QString();
 }
 
@@ -142,6 +116,22 @@ DeviceId Household::device() const
 bool Household::therapist() const
 {
     return m_workplace && m_workplace->device.role == store::Role::Therapist;
+}
+
+bool Household::guest() const
+{
+    return m_workplace && m_workplace->device.role == store::Role::Guest;
+}
+
+QString Household::guestUntil() const
+{
+    const bool ends = guest() && m_workplace->device.until;
+    return ends ? translated(wording::dateWords(*m_workplace->device.until)) : QString();
+}
+
+bool Household::accessEnded() const
+{
+    return m_workplace && store::accessEnded(m_workplace->device, today().day);
 }
 
 Result<usecase::Family> Household::family()
@@ -166,6 +156,7 @@ Outcome Household::setUp(const usecase::FirstAnswers &answers)
     if (!device)
         return device.error();
     m_workplace->device = *device;
+    m_families = usecase::familiesIn(m_folder);
     readChildren();
     setChild(fromCore(answers.childAlias));
     emit changed();

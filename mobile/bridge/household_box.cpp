@@ -20,7 +20,7 @@ usecase::FloorSearch Household::floorSearch()
 {
     const auto known = family();
     if (known)
-        return usecase::floorSearchOf(*known, m_catalogue, today().day);
+        return usecase::floorSearchOf(*known, *m_catalogue, today().day);
     usecase::FloorSearch search;
     search.smallOneLivesHere = true; // not knowing who lives here is reason enough to look
     return search;

@@ -8,8 +8,13 @@ namespace lidlark::mobile {
 std::vector<usecase::BoxItem> Household::boxItems()
 {
     const auto known = family();
-    return known ? usecase::boxItemsOf(*known, m_catalogue, today().day)
+    return known ? usecase::boxItemsOf(*known, *m_catalogue, today().day)
                  : std::vector<usecase::BoxItem>();
+}
+
+std::vector<usecase::ItemStanding> Household::itemsAround(const usecase::TodayMenu &today) const
+{
+    return usecase::itemsAround(today.family, *m_catalogue, today.gated);
 }
 
 std::optional<usecase::BoxItem> Household::boxItem(const ItemId &item)

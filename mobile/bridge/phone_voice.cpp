@@ -60,6 +60,13 @@ void PhoneVoice::findVoice()
     setAvailable(!m_speech->availableVoices().isEmpty());
 }
 
+void PhoneVoice::changeLanguage()
+{
+    stop();
+    if (m_speech != nullptr && m_speech->state() != QTextToSpeech::Error)
+        findVoice();
+}
+
 void PhoneVoice::setAvailable(bool available)
 {
     if (m_available == available)

@@ -22,6 +22,7 @@ public:
     [[nodiscard]] bool available() const override { return m_available; }
     void say(const QString &text) override;
     void stop() override;
+    void changeLanguage() override;
 
 private:
     void look();

@@ -13,7 +13,10 @@ namespace lidlark::mobile {
 PlayInHand::PlayInHand(Household *household, QObject *parent)
     : QObject(parent), m_household(household)
 {
-    connect(household, &Household::childChanged, this, &PlayInHand::reload);
+    connect(household, &Household::childChanged, this, [this] {
+        m_lastPlay = {}; // what is noticed now is another child's
+        reload();
+    });
     reload();
 }
 

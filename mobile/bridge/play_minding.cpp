@@ -1,6 +1,8 @@
 #include "core/usecase/box_items.h"
 #include "core/usecase/tend_item.h"
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/closing_words.h"
+#include "core/wording/freshness_words.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -22,7 +24,7 @@ void PlayInHand::mindTheFamily()
     const Day today = m_household->today().day;
     const usecase::SmallOthers small = usecase::smallOthersOf(*family, today);
     if (small.any)
-        m_outOfReach = translated(wording::outOfReach(small.names));
+        m_outOfReach = safetyText(wording::outOfReach(small.names));
     for (const catalogue::ItemKind *kind :
          usecase::toLookOver(*family, m_household->catalogue(), m_progress->items, today)) {
         // A look before every use is not written down: the box lane would tell the other home how
@@ -30,7 +32,7 @@ void PlayInHand::mindTheFamily()
         if (kind->life.checkDays)
             m_toLookOver.push_back(kind->id);
         m_lookFirst.append(
-            fromCore(wording::capital(kind->name) + ": " + wording::uncapital(kind->life.check)));
+            safetyText(wording::lookFirstWords(wording::nameOf(*kind), wording::checkOf(*kind))));
     }
 }
 
@@ -56,8 +58,9 @@ void PlayInHand::mindTheCounting(const usecase::Family &family)
     if (due.empty())
         return;
     const catalogue::ItemKind *kind = catalogue.item(due.front().item);
-    m_countFirst = translated(wording::countHomeFirst(
-        kind != nullptr ? kind->name : due.front().item.value, due.front().home, due.front().due));
+    m_countFirst = safetyText(wording::countHomeFirst(
+        kind != nullptr ? wording::nameOf(*kind) : wording::Argument(due.front().item.value),
+        due.front().home, due.front().due));
 }
 
 } // namespace lidlark::mobile

@@ -8,7 +8,8 @@ namespace {
 QString asSentence(const QString &line)
 {
     const QString bare = line.trimmed();
-    const bool ended = bare.endsWith(u'.') || bare.endsWith(u'?') || bare.endsWith(u'!');
+    const QString ends = QStringLiteral(".?!۔؟");
+    const bool ended = !bare.isEmpty() && ends.contains(bare.back());
     return ended || bare.isEmpty() ? bare : bare + u'.';
 }
 

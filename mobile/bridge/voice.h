@@ -28,6 +28,9 @@ public:
     /// everything (checkin.md 3.1). Silent where there is no voice.
     Q_INVOKABLE virtual void say(const QString &text) { Q_UNUSED(text) }
     Q_INVOKABLE virtual void stop() {}
+    /// The app speaks another language now: whatever is being said ends, and only a voice of that
+    /// language speaks on.
+    virtual void changeLanguage() {}
 
     /// The speaker sign: says the lines one after the other, each as a sentence of its own. While
     /// something is being said, the same sign stops it: by a key here, by a finger in `touchBegan`.

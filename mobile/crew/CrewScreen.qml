@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.Bridge
+import Lidlark.Crew
 import Lidlark.Design
 
 /// Who writes on this phone, and where what is written lies.
@@ -13,6 +14,8 @@ Sheet {
 
     signal homeSheetWanted()
     signal settingsWanted()
+    signal anotherFamilyWanted()
+    signal takeOffWanted()
 
     ScreenTitle {
         width: screen.contentWidth
@@ -34,11 +37,24 @@ Sheet {
             role: Theme.Body
             text: qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
         }
+
+        Words {
+            objectName: "guestUntil"
+            width: parent.width
+            visible: screen.household.guestUntil.length > 0
+            text: qsTr("A guest until %1: plays and puts back, and sees no goals, notes or kites.").arg(screen.household.guestUntil)
+        }
+    }
+
+    WhoWrites {
+        width: screen.contentWidth
+        household: screen.household
     }
 
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth
+        visible: !screen.household.guest
         sign: "sign-people"
         text: qsTr("Home sheet")
         note: qsTr("Who lives here, what must stay away")
@@ -56,12 +72,24 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
+        text: qsTr("Families on this phone")
+    }
+
+    Families {
+        width: screen.contentWidth
+        household: screen.household
+        onAnotherWanted: screen.anotherFamilyWanted()
+        onTakeOffWanted: screen.takeOffWanted()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
         text: qsTr("What Lidlark is not")
     }
 
     Words {
         width: screen.contentWidth
         role: Theme.Body
-        text: qsTr("Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Not a medical device. It does not test, treat or diagnose, and it does not watch your child for you. Follow your local rules and your therapist."))
     }
 }

@@ -33,6 +33,7 @@ Item {
         strong: true
         horizontalAlignment: Text.AlignHCenter
         color: Theme.safetyText
+        spoken: false
         text: band.text
     }
 }

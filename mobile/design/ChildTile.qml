@@ -21,14 +21,18 @@ Pressable {
     property bool longEnough: false
     property int longTouchMs: 0
     property bool lingers: false
-    /// Lit by a switch that moves on by itself.
-    property bool lit: false
+    /// After it is chosen with a switch, nothing is lit until the switch asks for another round.
+    readonly property bool restsAfter: true
     /// How the picture is turned or moved about its middle.
     property matrix4x4 pictureMatrix
     property real wordsWidth: Theme.largeText ? 130 : 106
 
     signal chosen()
     signal lingered()
+
+    function press() {
+        tile.chosen()
+    }
 
     ground: Theme.OnPicture
     paperRadius: Theme.radiusTile
@@ -38,9 +42,6 @@ Pressable {
     startPadding: 4
     Accessible.selectable: true
     Accessible.selected: tile.picked
-    Accessible.onPressAction: tile.chosen()
-    Keys.onReturnPressed: tile.chosen()
-    Keys.onEnterPressed: tile.chosen()
     onPressed: {
         tile.longEnough = tile.minimumTouchMs === 0
         tile.lingers = false
@@ -63,14 +64,6 @@ Pressable {
             tile.lingers = true
             tile.lingered()
         }
-    }
-
-    FocusRing {
-        anchors.margins: -tile.ringOutset
-        ground: tile.ground
-        paperRadius: tile.paperRadius
-        visible: tile.lit
-        z: 1
     }
 
     background: PaperEdge {

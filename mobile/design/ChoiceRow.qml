@@ -10,11 +10,14 @@ Pressable {
     property string drawing: ""
     property string note: ""
     property bool exclusive: false
-    /// Follows `checked`; with `checkable: false` the caller decides it.
+    property bool arabicScript: Theme.arabicScript
+    /// Follows `checked`; where the row `acts`, the caller decides it, and says it in words.
     property bool pegged: row.checked
+    /// It opens something below it, and is never chosen.
+    property bool acts: false
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : 0
 
-    checkable: true
+    checkable: !row.acts
     accessibleName: row.text + row.sentence(row.note)
     implicitHeight: Math.max(52, row.implicitContentHeight + row.topPadding + row.bottomPadding)
     startPadding: Theme.cardPadding
@@ -67,6 +70,7 @@ Pressable {
                 strong: row.pegged
                 soft: row.notNow
                 spoken: false
+                arabicScript: row.arabicScript
                 text: row.text
             }
 
@@ -75,6 +79,7 @@ Pressable {
                 role: Theme.Reason
                 soft: true
                 spoken: false
+                arabicScript: row.arabicScript
                 visible: text.length > 0
                 text: row.notNow ? row.notNowReason : row.note
             }

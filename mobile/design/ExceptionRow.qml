@@ -79,7 +79,6 @@ Card {
 
                 accessibleName: row.name + ": " + chip.modelData
                 text: chip.modelData
-                checkable: false
                 picked: row.currentWord === chip.index
                 onClicked: row.wordChosen(chip.index)
             }
@@ -114,6 +113,8 @@ Card {
                 readonly property int count: key.index + 1
 
                 text: key.count
+                accessibleName: row.currentWord < 0 ? key.text
+                              : qsTr("%1 %2: %3").arg(key.count).arg(row.words[row.currentWord]).arg(row.name)
                 picked: row.currentCount === key.count
                 onClicked: row.countChosen(key.count)
             }

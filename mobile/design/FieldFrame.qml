@@ -12,12 +12,18 @@ Item {
     property string problem: ""
     property real paperHeight: Theme.touchTarget
     property bool focused: false
+    /// What stands on it so far, for a board of letters, which a switch walks over.
+    property string written: ""
 
     signal tapped()
+    signal letterWritten(string letter)
+    signal letterTakenBack()
 
     width: parent ? parent.width : implicitWidth
     implicitWidth: 240
     implicitHeight: column.height
+
+    Said { text: frame.problem }
 
     Column {
         id: column

@@ -8,11 +8,16 @@ import Lidlark.Design
 Pressable {
     id: chip
 
-    /// Follows `checked`; with `checkable: false` the caller decides it.
-    property bool picked: chip.checked
+    /// The caller decides it: a tap only asks.
+    property bool picked: false
+    /// It does something, and is never chosen.
+    property bool acts: false
     readonly property color wordColour: chip.notNow ? Theme.inkSoft : chip.picked ? Theme.chosenText : Theme.ink
 
-    checkable: true
+    // Qt tells a screen reader these two, and overrides whatever else is said of them.
+    checkable: !chip.acts
+    checked: chip.picked
+    onToggled: chip.checked = Qt.binding(() => chip.picked)
     width: chip.parent ? Math.min(chip.implicitWidth, chip.parent.width) : chip.implicitWidth
     implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + chip.leftPadding + chip.rightPadding)
     topInset: 4
@@ -21,7 +26,6 @@ Pressable {
     endPadding: chip.picked ? Theme.cardPadding + 13 : Theme.cardPadding
     topPadding: 14 - Theme.scriptRoom / 2 + paper.drop
     bottomPadding: 14 - Theme.scriptRoom / 2 - paper.drop
-    Accessible.selected: chip.picked
     Accessible.onToggleAction: chip.press()
 
     background: PaperEdge {

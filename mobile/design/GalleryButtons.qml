@@ -13,7 +13,7 @@ Column {
 
         FilterChip {
             text: "Quiet"
-            checked: true
+            picked: true
         }
 
         FilterChip { text: "Someone is ill" }

@@ -12,8 +12,11 @@ Pressable {
     property bool chosen: false
 
     accessibleName: card.text + card.sentence(card.note)
-    Accessible.checkable: true
-    Accessible.checked: card.chosen
+    // Qt tells a screen reader these two, and overrides whatever else is said of them.
+    checkable: true
+    checked: card.chosen
+    onToggled: card.checked = Qt.binding(() => card.chosen)
+    Accessible.onToggleAction: card.press()
     implicitHeight: Math.max(76, card.implicitContentHeight + card.topPadding + card.bottomPadding)
     startPadding: Theme.cardPadding
     topPadding: 12 + paper.drop

@@ -6,18 +6,26 @@ import Lidlark.Design
 
 /// The way out of a child's screen: held for 1.2 s its ring thickens evenly until it meets the dot.
 /// A short tap does nothing. On a keyboard Return or Space is held; a screen reader presses once,
-/// as it cannot hold.
+/// as it cannot hold, and a switch twice.
 T.AbstractButton {
     id: control
 
     property bool beside: false
     property bool keyHeld: false
+    /// A switch is on it; it was pressed once, and the next press opens it.
+    property bool lit: false
+    property bool armed: false
+    readonly property bool pressedTwice: true
     property real heldMs: 0
     readonly property bool holding: control.pressed || control.keyHeld
     readonly property real progress: control.heldMs / Theme.holdMs
     readonly property real shownProgress: Theme.reducedMotion ? Math.floor(control.progress * 3) / 3 : control.progress
 
     signal held()
+
+    function press() {
+        control.held()
+    }
 
     focusPolicy: Qt.StrongFocus
     implicitWidth: Math.max(64, control.implicitContentWidth)
@@ -80,7 +88,7 @@ T.AbstractButton {
             x: !control.beside ? (parent.width - width) / 2 : control.mirrored ? 0 : parent.width - width
             y: control.beside ? (parent.height - height) / 2 : 2
             colour: Theme.ink
-            progress: control.shownProgress
+            progress: control.armed ? 0.5 : control.shownProgress
         }
 
         Words {
@@ -100,6 +108,6 @@ T.AbstractButton {
 
     FocusRing {
         ground: Theme.OnSheet
-        visible: control.visualFocus
+        visible: control.visualFocus || control.lit
     }
 }

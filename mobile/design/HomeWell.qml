@@ -17,6 +17,7 @@ Pressable {
     readonly property int rows: Math.ceil(well.expected / well.columns)
 
     ground: Theme.OnPicture
+    pressedOften: true
     implicitWidth: Theme.itemLarge
     implicitHeight: Theme.largeText ? 244 : 232
     startPadding: Theme.chipGap

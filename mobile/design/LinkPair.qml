@@ -9,6 +9,8 @@ Item {
 
     property string text: ""
     property string otherText: ""
+    property string accessibleName: pair.text
+    property string otherAccessibleName: pair.otherText
     readonly property bool fits: first.implicitWidth + second.implicitWidth + Theme.sectionGap <= pair.width
 
     signal clicked()
@@ -24,6 +26,7 @@ Item {
         anchors.left: parent.left
         width: Math.min(implicitWidth, pair.width)
         text: pair.text
+        accessibleName: pair.accessibleName
         onClicked: pair.clicked()
     }
 
@@ -34,6 +37,7 @@ Item {
         anchors.bottom: parent.bottom
         width: Math.min(implicitWidth, pair.width)
         text: pair.otherText
+        accessibleName: pair.otherAccessibleName
         onClicked: pair.otherClicked()
     }
 }

@@ -10,7 +10,8 @@ Pressable {
     property list<string> names
     property string note: ""
     property string moreText: ""
-    property int perLine: 2
+    // In large letters two names do not fit beside the title.
+    property int perLine: Theme.largeText ? 1 : 2
     readonly property list<string> tags: line.moreText.length > 0 ? [...line.names, line.moreText] : line.names
     readonly property int drop: line.down ? 1 : 0
 

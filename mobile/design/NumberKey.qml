@@ -13,7 +13,7 @@ Pressable {
     startPadding: Theme.chipGap
     topPadding: paper.drop
     bottomPadding: -paper.drop
-    Accessible.selectable: true
+    Accessible.selectable: !key.pressedOften
     Accessible.selected: key.picked
 
     background: PaperEdge {

@@ -18,6 +18,8 @@ Pressable {
     property string outText: ""
     property string playText: ""
     property string backText: ""
+    /// The three of them in words that need no picture.
+    property string spokenMinutes: ""
     readonly property bool stacked: Theme.largeText
     readonly property int pictureWidth: 112
     readonly property int pictureHeight: 150
@@ -26,7 +28,8 @@ Pressable {
 
     text: offer.name
     accessibleName: offer.name + sentence(offer.supervision) + sentence(offer.why)
-                    + sentence(offer.outText) + sentence(offer.playText) + sentence(offer.backText)
+                    + (offer.spokenMinutes.length > 0 ? sentence(offer.spokenMinutes)
+                       : sentence(offer.outText) + sentence(offer.playText) + sentence(offer.backText))
     implicitHeight: Math.max(126, offer.implicitContentHeight + offer.topPadding + offer.bottomPadding)
     topPadding: offer.edge + paper.drop
     bottomPadding: offer.edge - paper.drop

@@ -16,11 +16,24 @@ FieldFrame {
     signal edited()
 
     paperHeight: Math.max(frame.lines * hint.lineHeight + 2 * input.topPadding, input.implicitHeight)
-    focused: input.activeFocus
+    focused: input.activeFocus || input.lit
     onTapped: input.forceActiveFocus()
+    written: input.text
+    onLetterWritten: letter => {
+        input.insert(input.length, letter)
+        frame.edited()
+    }
+    onLetterTakenBack: {
+        input.remove(input.length - 1, input.length)
+        frame.edited()
+    }
 
     T.TextArea {
         id: input
+
+        /// A switch is on it.
+        property bool lit: false
+        readonly property bool writes: true
 
         width: parent.width
         height: parent.height

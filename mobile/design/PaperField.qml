@@ -20,11 +20,24 @@ FieldFrame {
     signal edited()
 
     paperHeight: Math.max(Theme.touchTarget, input.implicitHeight)
-    focused: input.activeFocus
+    focused: input.activeFocus || input.lit
     onTapped: input.forceActiveFocus()
+    written: input.text
+    onLetterWritten: letter => {
+        input.insert(input.length, letter)
+        frame.edited()
+    }
+    onLetterTakenBack: {
+        input.remove(input.length - 1, input.length)
+        frame.edited()
+    }
 
     T.TextField {
         id: input
+
+        /// A switch is on it.
+        property bool lit: false
+        readonly property bool writes: true
 
         width: parent.width
         height: parent.height

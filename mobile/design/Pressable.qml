@@ -16,6 +16,10 @@ T.AbstractButton {
     property int ringOutset: 5
     property real startPadding: 0
     property real endPadding: control.startPadding
+    /// A switch is on it.
+    property bool lit: false
+    /// Pressed several times running: a switch stays on it for another turn.
+    property bool pressedOften: false
     readonly property bool notNow: control.notNowReason.length > 0
     readonly property color groundInk: control.ground === Theme.OnCloth ? Theme.clothText
                                      : control.ground === Theme.OnSafety ? Theme.safetyText
@@ -32,6 +36,12 @@ T.AbstractButton {
         control.clicked()
     }
 
+    /// A key that is held down is one press.
+    function pressByKey(event: KeyEvent) {
+        if (!event.isAutoRepeat)
+            control.press()
+    }
+
     /// A further part of an accessible name, set off from what stands before it.
     function sentence(part: string): string {
         return part.length > 0 ? ". " + part : ""
@@ -45,11 +55,12 @@ T.AbstractButton {
     implicitWidth: Math.max(Theme.touchTarget, control.implicitContentWidth + control.leftPadding + control.rightPadding)
     implicitHeight: Math.max(Theme.touchTarget, control.implicitContentHeight + control.topPadding + control.bottomPadding)
 
-    Accessible.name: control.accessibleName
+    // A question needs no full stop after it.
+    Accessible.name: control.accessibleName.replace(/([.?!:؟۔])\. /g, "$1 ")
     Accessible.description: control.notNowReason
     Accessible.onPressAction: control.press()
-    Keys.onReturnPressed: control.press()
-    Keys.onEnterPressed: control.press()
+    Keys.onReturnPressed: event => control.pressByKey(event)
+    Keys.onEnterPressed: event => control.pressByKey(event)
 
     FocusRing {
         anchors.topMargin: control.topInset - control.ringOutset
@@ -58,7 +69,7 @@ T.AbstractButton {
         anchors.rightMargin: control.rightInset - control.ringOutset
         ground: control.ground
         paperRadius: control.paperRadius
-        visible: control.visualFocus
+        visible: control.visualFocus || control.lit
         z: 1
     }
 }

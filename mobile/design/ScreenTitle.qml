@@ -27,7 +27,7 @@ Item {
         anchors.leftMargin: 2
         topPadding: (title.over.length > 0 ? 15 : 19) - Theme.scriptRoom
         bottomPadding: title.over.length > 0 ? 2 : 6
-        spacing: (title.over.length > 0 ? 8 : title.endNote.length > 0 ? 0 : 4) - 2 * Theme.scriptRoom
+        spacing: Math.max(-Theme.scriptRoom, (title.over.length > 0 ? 8 : title.endNote.length > 0 ? 0 : 4) - 2 * Theme.scriptRoom)
         width: title.stacked || end.width === 0 ? title.width - 4 : title.leftBeside
 
         Words {

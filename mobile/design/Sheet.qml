@@ -13,6 +13,10 @@ FocusScope {
     property alias foot: footHolder.data
     property alias spacing: column.spacing
     property int margin: Theme.margin
+    /// Something lies over all of it: nothing below can be reached.
+    property bool covered: false
+    /// What a screen reader is told as soon as it changes.
+    property alias news: said.text
     readonly property real contentWidth: column.width
     readonly property int teeth: 5
     readonly property real footHeight: Math.min(footHolder.childrenRect.height, sheet.height * 0.4)
@@ -27,10 +31,11 @@ FocusScope {
     function showItem(item: Item) {
         const y = item.mapToItem(scroller.contentItem, 0, 0).y
         const room = scroller.height - sheet.teeth
-        if (y < scroller.contentY)
-            scroller.contentY = Math.max(0, y - Theme.gap)
+        const gap = Math.min(Theme.gap, Math.abs(room - item.height))
+        if (y < scroller.contentY || item.height > room)
+            scroller.contentY = Math.max(0, y - gap)
         else if (y + item.height > scroller.contentY + room)
-            scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + Theme.gap)
+            scroller.contentY = Math.min(Math.max(0, scroller.contentHeight - scroller.height), y + item.height - room + gap)
     }
 
     /// On a phone lying down the foot may be cut: it scrolls by itself.
@@ -59,9 +64,29 @@ FocusScope {
         color: Theme.sheet
     }
 
+    Said { id: said }
+
+    // Declared first and painted last: the focus meets it before what scrolls under it.
+    Rectangle {
+        z: 1
+        anchors.fill: head
+        color: Theme.sheet
+    }
+
+    Column {
+        id: head
+
+        z: 1
+        enabled: !sheet.covered
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+    }
+
     Flickable {
         id: scroller
 
+        enabled: !sheet.covered
         anchors.top: head.bottom
         anchors.left: parent.left
         anchors.right: parent.right
@@ -80,22 +105,10 @@ FocusScope {
         }
     }
 
-    Rectangle {
-        anchors.fill: head
-        color: Theme.sheet
-    }
-
-    Column {
-        id: head
-
-        anchors.top: parent.top
-        anchors.left: parent.left
-        anchors.right: parent.right
-    }
-
     Flickable {
         id: cloth
 
+        enabled: !sheet.covered
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom

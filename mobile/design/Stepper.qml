@@ -20,8 +20,23 @@ Item {
     /// No word is broken.
     readonly property bool stacked: Theme.largeText || longest.room > stepper.labelRoom
     readonly property bool mirrored: LayoutMirroring.enabled
+    /// By these names Qt tells a screen reader the bounds.
+    readonly property int minimumValue: stepper.from
+    readonly property int maximumValue: stepper.to
 
     signal changed(int value)
+
+    function changeBy(step: int) {
+        const value = stepper.value + step
+        if (value >= stepper.from && value <= stepper.to)
+            stepper.changed(value)
+    }
+
+    Accessible.role: Accessible.SpinBox
+    Accessible.name: stepper.text + ": " + stepper.valueText
+    Accessible.description: stepper.note
+    Accessible.onIncreaseAction: stepper.changeBy(1)
+    Accessible.onDecreaseAction: stepper.changeBy(-1)
 
     implicitWidth: picture.width + label.implicitWidth + keys.width + Theme.gap
     implicitHeight: stepper.stacked ? label.height + keys.height + Theme.smallGap
@@ -58,6 +73,7 @@ Item {
 
             width: parent.width
             strong: stepper.note.length > 0
+            spoken: false
             text: stepper.text
 
             LongestWord {
@@ -73,6 +89,7 @@ Item {
             role: Theme.Caption
             soft: true
             visible: text.length > 0
+            spoken: false
             text: stepper.note
         }
     }
@@ -89,10 +106,11 @@ Item {
 
         NumberKey {
             text: "−"
+            pressedOften: true
             accessibleName: stepper.lessName
             enabled: stepper.value > stepper.from
             opacity: enabled ? 1 : 0.4
-            onClicked: stepper.changed(stepper.value - 1)
+            onClicked: stepper.changeBy(-1)
         }
 
         Words {
@@ -100,15 +118,17 @@ Item {
             width: Math.max(implicitWidth, 28)
             horizontalAlignment: Text.AlignHCenter
             role: Theme.Row
+            spoken: false
             text: stepper.valueText
         }
 
         NumberKey {
             text: "+"
+            pressedOften: true
             accessibleName: stepper.moreName
             enabled: stepper.value < stepper.to
             opacity: enabled ? 1 : 0.4
-            onClicked: stepper.changed(stepper.value + 1)
+            onClicked: stepper.changeBy(1)
         }
     }
 }

@@ -8,6 +8,7 @@ ClothFoot {
     id: foot
 
     default property alias tabs: grid.data
+    property string name: ""
 
     topSpace: 18
     bottomSpace: 6
@@ -21,5 +22,6 @@ ClothFoot {
         columns: Theme.largeText ? 2 : 0
         mirrored: grid.LayoutMirroring.enabled
         Accessible.role: Accessible.PageTabList
+        Accessible.name: foot.name
     }
 }

@@ -14,6 +14,11 @@ Rectangle {
 
     signal back()
 
+    /// Another page of one screen: a screen reader goes on from its title.
+    function readOut() {
+        title.forceActiveFocus()
+    }
+
     width: parent ? parent.width : implicitWidth
     implicitWidth: 320
     implicitHeight: Math.max(52, title.implicitHeight + 16)
@@ -26,6 +31,7 @@ Rectangle {
         y: (52 - height) / 2
         sign: "sign-back"
         otherWaySign: "sign-on"
+        ringOutset: -1 // It lies at the very edge: the ring goes inside.
         accessibleName: bar.backName
         visible: bar.backName.length > 0
         onClicked: bar.back()

@@ -40,8 +40,8 @@ Pressable {
     }
 
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height + longTag.below, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside) + name.height + longTag.below
+        implicitHeight: well.asRow ? Math.max(well.pictureRoom, naming.height, chip.implicitHeight)
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed) + naming.height
 
         Drawing {
             id: picture
@@ -68,33 +68,42 @@ Pressable {
             Accessible.ignored: true
         }
 
-        Words {
-            id: name
+        Column {
+            id: naming
 
             anchors.left: well.asRow ? picture.right : parent.left
             anchors.leftMargin: well.asRow ? Theme.gap : 2
             anchors.right: well.asRow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height - longTag.below) / 2
-                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside)
-            role: Theme.Reason
-            color: Theme.wellText
-            spoken: false
-            text: well.text
+            y: well.asRow ? (parent.height - height) / 2
+                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed)
+            spacing: Theme.smallGap
+
+            Words {
+                width: naming.width
+                role: Theme.Reason
+                color: Theme.wellText
+                spoken: false
+                text: well.text
+            }
+
+            CountTag {
+                x: well.mirrored ? naming.width - width : 0
+                room: well.asRow ? well.width * 0.6 : well.width
+                visible: well.tagBelow && well.tag.length > 0
+                text: well.tag
+            }
         }
 
         CountTag {
-            id: longTag
+            id: shortTag
 
-            readonly property bool shown: well.tag.length > 0
-            readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
-            readonly property real below: shown && well.tagBelow ? height + Theme.smallGap : 0
+            readonly property real below: 5
+            readonly property real needed: visible ? height + shortTag.below : 0
 
-            x: well.asRow ? (well.mirrored ? name.x + name.width - width : name.x)
-             : well.tagBelow === well.mirrored ? parent.width - width : 0
-            y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
-            room: 120
-            visible: longTag.shown
+            x: well.mirrored ? 0 : parent.width - width
+            y: chip.height + shortTag.below
+            visible: !well.tagBelow && well.tag.length > 0
             text: well.tag
         }
     }

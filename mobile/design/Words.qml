@@ -12,12 +12,14 @@ Text {
     property bool strong: Theme.boldByRole(words.role)
     property bool heading: words.role === Theme.Title
     property bool spoken: true
+    /// A name in another language than the app's may be in the other script.
+    property bool arabicScript: Theme.arabicScript
 
-    font: Theme.font(words.role, words.strong, Theme.textScale, Theme.arabicScript)
+    font: Theme.font(words.role, words.strong, Theme.textScale, words.arabicScript)
     lineHeightMode: Text.FixedHeight
-    lineHeight: Theme.lineHeight(words.role, Theme.textScale, Theme.arabicScript)
-    topPadding: -Theme.lift(words.role, Theme.textScale, Theme.arabicScript)
-    bottomPadding: -Theme.trim(words.role, Theme.textScale, Theme.arabicScript)
+    lineHeight: Theme.lineHeight(words.role, Theme.textScale, words.arabicScript)
+    topPadding: -Theme.lift(words.role, Theme.textScale, words.arabicScript)
+    bottomPadding: -Theme.trim(words.role, Theme.textScale, words.arabicScript)
     color: words.soft ? Theme.inkSoft : Theme.ink
     wrapMode: Text.Wrap
     horizontalAlignment: Text.AlignLeft

@@ -79,11 +79,12 @@ int Theme::mm(qreal millimetres) const
     return static_cast<int>(std::ceil(millimetres * dotsPerMm()));
 }
 
-const TypeStyle &Theme::styleOf(Role role, bool bold) const
+const TypeStyle &Theme::styleOf(Role role, bool bold, bool arabicScript) const
 {
-    std::optional<TypeStyle> &style = m_styles.at(static_cast<std::size_t>(role)).at(bold ? 1 : 0);
+    const std::size_t kind = (bold ? 1U : 0U) + (arabicScript ? 2U : 0U);
+    std::optional<TypeStyle> &style = m_styles.at(static_cast<std::size_t>(role)).at(kind);
     if (!style)
-        style = typeStyle(role, bold, m_reading);
+        style = typeStyle(role, bold, {m_reading.textScale, arabicScript});
     return *style;
 }
 
@@ -97,24 +98,24 @@ bool Theme::boldByRole(Role role) const
     return design::boldByRole(role);
 }
 
-QFont Theme::font(Role role, bool bold, qreal /*textScale*/, bool /*arabicScript*/) const
+QFont Theme::font(Role role, bool bold, qreal /*textScale*/, bool arabicScript) const
 {
-    return styleOf(role, bold).font;
+    return styleOf(role, bold, arabicScript).font;
 }
 
-qreal Theme::lineHeight(Role role, qreal /*textScale*/, bool /*arabicScript*/) const
+qreal Theme::lineHeight(Role role, qreal /*textScale*/, bool arabicScript) const
 {
-    return styleOf(role, boldByRole(role)).lineHeight;
+    return styleOf(role, boldByRole(role), arabicScript).lineHeight;
 }
 
-qreal Theme::lift(Role role, qreal /*textScale*/, bool /*arabicScript*/) const
+qreal Theme::lift(Role role, qreal /*textScale*/, bool arabicScript) const
 {
-    return styleOf(role, boldByRole(role)).lift;
+    return styleOf(role, boldByRole(role), arabicScript).lift;
 }
 
-qreal Theme::trim(Role role, qreal /*textScale*/, bool /*arabicScript*/) const
+qreal Theme::trim(Role role, qreal /*textScale*/, bool arabicScript) const
 {
-    return styleOf(role, boldByRole(role)).trim;
+    return styleOf(role, boldByRole(role), arabicScript).trim;
 }
 
 } // namespace lidlark::design

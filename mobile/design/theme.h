@@ -89,7 +89,8 @@ public:
     Q_INVOKABLE QColor clothOf(Place place, Scheme scheme) const;
     /// Whether a role is bold unless asked otherwise.
     Q_INVOKABLE bool boldByRole(Role role) const;
-    /// The style of a role. The last two are only read so that a binding notices their change.
+    /// The style of a role in one of the two scripts. The scale is only read so that a binding
+    /// notices its change.
     Q_INVOKABLE QFont font(Role role, bool bold, qreal textScale, bool arabicScript) const;
     Q_INVOKABLE qreal lineHeight(Role role, qreal textScale, bool arabicScript) const;
     Q_INVOKABLE qreal lift(Role role, qreal textScale, bool arabicScript) const;
@@ -104,7 +105,7 @@ signals:
 
 private:
     int moving(int milliseconds) const { return m_reducedMotion ? 0 : milliseconds; }
-    const TypeStyle &styleOf(Role role, bool bold) const;
+    const TypeStyle &styleOf(Role role, bool bold, bool arabicScript) const;
     void read(const Reading &reading);
 
     Reading m_reading;
@@ -112,8 +113,8 @@ private:
     bool m_leftHanded = false;
     bool m_childLeftHanded = false;
     qreal m_screenDotsPerMm = 0.0;
-    /// By role, then regular and bold; filled when first asked for.
-    mutable std::array<std::array<std::optional<TypeStyle>, 2>, Number + 1> m_styles;
+    /// By role, then regular and bold, each in both scripts; filled when first asked for.
+    mutable std::array<std::array<std::optional<TypeStyle>, 4>, Number + 1> m_styles;
 
     int m_holdMs = 1200;
     int m_touchTarget = 48;

@@ -1,5 +1,7 @@
 #include "type_roles.h"
 
+#include "faces.h"
+
 #include <QtGui/QFontMetricsF>
 
 #include <array>
@@ -45,9 +47,14 @@ const Measure &measureOf(ThemeChoices::Role role)
     return measures.at(static_cast<std::size_t>(role));
 }
 
-QString familyFor(bool arabicScript)
+/// The face of the script, then that of the other: a name may be written in either.
+QStringList familiesFor(bool arabicScript)
 {
-    return arabicScript ? QStringLiteral("Noto Naskh Arabic") : QStringLiteral("Andika");
+    QStringList families{QString::fromLatin1(latinFace), QString::fromLatin1(naskhFace)};
+    if (arabicScript)
+        families.swapItemsAt(0, 1);
+    provideFace(families.constFirst());
+    return families;
 }
 
 } // namespace
@@ -72,7 +79,7 @@ TypeStyle typeStyle(ThemeChoices::Role role, bool bold, const Reading &reading)
     const Measure &measure = measureOf(role);
     const auto scaled = measure.grows == Grows::Title ? scaledTitle : scaledRunning;
     TypeStyle style;
-    style.font.setFamily(familyFor(reading.arabicScript));
+    style.font.setFamilies(familiesFor(reading.arabicScript));
     style.font.setPixelSize(static_cast<int>(std::lround(scaled(measure.size, reading.textScale))));
     style.font.setBold(bold && (!reading.arabicScript || style.font.pixelSize() >= naskhBoldFrom));
     const double line = scaled(measure.line, reading.textScale);

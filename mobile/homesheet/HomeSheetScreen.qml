@@ -102,15 +102,15 @@ Sheet {
                 FilterChip {
                     text: qsTr("Yes")
                     accessibleName: qsTr("Yes: %1").arg(question.question)
-                    checked: question.answer === 1
-                    onToggled: homeSheet.say(question.index, 1)
+                    picked: question.answer === 1
+                    onClicked: homeSheet.say(question.index, 1)
                 }
 
                 FilterChip {
                     text: qsTr("No")
                     accessibleName: qsTr("No: %1").arg(question.question)
-                    checked: question.answer === 2
-                    onToggled: homeSheet.say(question.index, 2)
+                    picked: question.answer === 2
+                    onClicked: homeSheet.say(question.index, 2)
                 }
             }
         }
@@ -123,6 +123,7 @@ Sheet {
     Words {
         width: screen.contentWidth
         role: Theme.Label
+        heading: true
         text: qsTr("Numbers to call")
     }
 

@@ -2,6 +2,9 @@
 
 #include "core/child/avoided.h"
 #include "core/child/phone_number.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/numerals.h"
+#include "mobile/bridge/safety_words.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -15,7 +18,12 @@ void HomeSheetViewModel::setHousehold(Household *household)
 
 void HomeSheetViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit loaded();
+}
+
+void HomeSheetViewModel::readRows()
+{
     m_rows.clear();
     m_family.reset();
     m_avoids = !m_household->takeOuts().empty();
@@ -24,34 +32,63 @@ void HomeSheetViewModel::load()
         m_family = *std::move(family);
     if (m_family && m_family->sheet) {
         const child::HomeSheet &sheet = *m_family->sheet;
-        m_rows = {{"", "latex", tr("Must anyone here avoid latex?"),
-                   tr("Balloons, rubber bands, many soft balls."), sheet.avoidances.latex},
-                  {"", "latex-risk",
-                   tr("Has anyone here spina bifida, had many operations, or reacted to banana, "
-                      "avocado, kiwi or chestnut?"),
-                   tr("Then latex is avoided too. Talk to a clinician about it."),
-                   sheet.avoidances.latexRisk},
-                  {"", "wheat", tr("Is anyone here allergic to wheat?"),
-                   tr("Bought dough is mostly wheat."), sheet.avoidances.wheat},
-                  {"", "coeliac", tr("Does anyone here have coeliac disease?"), QString(),
-                   sheet.avoidances.coeliac},
-                  {"", "likes-touch", tr("Does %1 like firm touch?").arg(m_household->child()),
-                   tr("Not said counts as no."), sheet.likesTouch},
-                  {"", "pets", tr("Is there a dog or a cat?"), tr("Salty dough can poison them."),
-                   sheet.pets ? child::Answer::Yes : child::Answer::No},
-                  {"", "high-storage", tr("Is there a high place for the box?"),
-                   tr("Out of reach of small children."),
-                   sheet.highStorage ? child::Answer::Yes : child::Answer::No}};
+        m_rows = {
+            {"", "latex",
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Must anyone here avoid latex?")),
+             SafetyWords::of(
+                 QT_TRANSLATE_NOOP("SafetyWords", "Balloons, rubber bands, many soft balls.")),
+             sheet.avoidances.latex},
+            {"", "latex-risk",
+             SafetyWords::of(QT_TRANSLATE_NOOP(
+                 "SafetyWords",
+                 "Has anyone here spina bifida, had many operations, or reacted to banana, "
+                 "avocado, kiwi or chestnut?")),
+             SafetyWords::of(QT_TRANSLATE_NOOP(
+                 "SafetyWords", "Then latex is avoided too. Talk to a clinician about it.")),
+             sheet.avoidances.latexRisk},
+            {"", "wheat",
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Is anyone here allergic to wheat?")),
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Bought dough is mostly wheat.")),
+             sheet.avoidances.wheat},
+            {"", "coeliac",
+             SafetyWords::of(
+                 QT_TRANSLATE_NOOP("SafetyWords", "Does anyone here have coeliac disease?")),
+             QString(), sheet.avoidances.coeliac},
+            {"", "likes-touch",
+             SafetyWords::about(QT_TRANSLATE_NOOP("SafetyWords", "Does %1 like firm touch?"),
+                                m_household->child()),
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Not said counts as no.")),
+             sheet.likesTouch},
+            {"", "pets",
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Is there a dog or a cat?")),
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Salty dough can poison them.")),
+             sheet.pets ? child::Answer::Yes : child::Answer::No},
+            {"", "high-storage",
+             SafetyWords::of(
+                 QT_TRANSLATE_NOOP("SafetyWords", "Is there a high place for the box?")),
+             SafetyWords::of(QT_TRANSLATE_NOOP("SafetyWords", "Out of reach of small children.")),
+             sheet.highStorage ? child::Answer::Yes : child::Answer::No}};
         for (const child::Person &person : sheet.people) {
             if (person.kind == child::PersonKind::Child)
                 m_rows.push_back(
                     {person.id.value, "mouths",
-                     tr("Does %1 put things in the mouth?").arg(fromCore(person.alias)),
-                     tr("Not said counts as yes under three."), person.mouths});
+                     SafetyWords::about(
+                         QT_TRANSLATE_NOOP("SafetyWords", "Does %1 put things in the mouth?"),
+                         fromCore(person.alias)),
+                     SafetyWords::of(
+                         QT_TRANSLATE_NOOP("SafetyWords", "Not said counts as yes under three.")),
+                     person.mouths});
         }
     }
-    endResetModel();
-    emit loaded();
+}
+
+QStringList HomeSheetViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.fact + row.person));
+    return keys;
 }
 
 int HomeSheetViewModel::rowCount(const QModelIndex &parent) const
@@ -87,7 +124,7 @@ QStringList HomeSheetViewModel::people() const
     if (!m_family || !m_family->sheet)
         return lines;
     for (const child::Person &person : m_family->sheet->people) {
-        const QString name = fromCore(person.alias);
+        const QString name = isolated(fromCore(person.alias));
         if (person.kind == child::PersonKind::Adult) {
             lines.append(tr("%1, grown-up").arg(name));
             continue;
@@ -97,8 +134,8 @@ QStringList HomeSheetViewModel::people() const
             continue;
         }
         const int months = person.age->youngestMonths(m_household->today().day);
-        lines.append(months < 36 ? tr("%1, %2 months").arg(name).arg(months)
-                                 : tr("%1, %2 years").arg(name).arg(months / 12));
+        lines.append(numerals(months < 36 ? tr("%1, %n month(s)", "", months).arg(name)
+                                          : tr("%1, %n year(s)", "", months / 12).arg(name)));
     }
     return lines;
 }

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 
 #include <vector>
 
@@ -11,7 +11,7 @@ namespace lidlark::mobile {
 
 /// The home sheet as questions with their careful answers. Each answer is a new statement in this
 /// phone's person's name (events.md 8).
-class HomeSheetViewModel : public QAbstractListModel
+class HomeSheetViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -29,7 +29,7 @@ public:
     /// Rows: yes / no questions. `answer`: 0 not said, 1 yes, 2 no.
     enum Role { QuestionRole = Qt::UserRole, NoteRole, AnswerRole };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
 
@@ -55,6 +55,9 @@ signals:
     /// The answer just given means that things must leave the house.
     void mustLeave();
 
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
+
 private:
     struct Row {
         std::string person;
@@ -64,6 +67,7 @@ private:
         child::Answer answer = child::Answer::Unanswered;
     };
     void load();
+    void readRows();
     QString keepNumber(std::string_view fact, const QString &number);
 
     Household *m_household = nullptr;

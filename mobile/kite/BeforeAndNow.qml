@@ -73,7 +73,9 @@ FocusScope {
 
         objectName: "adultHoldPair"
         focus: true
-        anchors.right: parent.right
+        anchors.left: Theme.leftHanded ? parent.left : undefined
+        anchors.right: Theme.leftHanded ? undefined : parent.right
+        anchors.leftMargin: pair.side
         anchors.rightMargin: pair.side
         y: pair.height - height - Theme.gap
         beside: true

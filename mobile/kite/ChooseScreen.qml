@@ -90,13 +90,14 @@ FocusScope {
         objectName: "chooseWords"
         // In large letters there is no room for them beside the speaker, which says them.
         visible: !(Theme.largeText && speaker.visible)
-        anchors.left: parent.left
-        anchors.leftMargin: Theme.margin + 2
-        anchors.right: speaker.visible ? speaker.left : heldControl.left
+        anchors.left: Theme.leftHanded ? heldControl.right : parent.left
+        anchors.leftMargin: Theme.leftHanded ? Theme.gap : Theme.margin + 2
+        anchors.right: speaker.visible ? speaker.left : Theme.leftHanded ? parent.right : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
         role: Theme.largeText ? Theme.TabWord : Theme.Label
         strong: true
+        heading: true
         text: qsTr("You choose. We play together.")
     }
 
@@ -105,7 +106,7 @@ FocusScope {
 
         objectName: "readInvites"
         paper: true
-        anchors.right: heldControl.left
+        anchors.right: Theme.leftHanded ? parent.right : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
         visible: screen.voice.available
@@ -118,7 +119,9 @@ FocusScope {
         id: heldControl
 
         objectName: "adultHold"
-        anchors.right: parent.right
+        anchors.left: Theme.leftHanded ? parent.left : undefined
+        anchors.right: Theme.leftHanded ? undefined : parent.right
+        anchors.leftMargin: screen.side
         anchors.rightMargin: screen.side
         y: screen.height - height - Theme.gap
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// "I need a grown-up": answered by people, not by activities. Still a child's view, so it is left
@@ -68,7 +69,7 @@ FocusScope {
                 width: parent.width
                 role: Theme.Reason
                 soft: true
-                text: qsTr("New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help.")
+                text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "New or unusual drowsiness, a change after a knock to the head, a seizure, trouble breathing, or pain that stops play: get medical help."))
             }
         }
     }
@@ -78,7 +79,9 @@ FocusScope {
 
         objectName: "adultHold"
         focus: true
-        anchors.right: parent.right
+        anchors.left: Theme.leftHanded ? parent.left : undefined
+        anchors.right: Theme.leftHanded ? undefined : parent.right
+        anchors.leftMargin: Theme.childMargin
         anchors.rightMargin: Theme.childMargin
         y: screen.height - height - Theme.gap
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)

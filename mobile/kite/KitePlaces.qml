@@ -56,17 +56,24 @@ QtObject {
                                      : places.wide ? (places.inner - places.held.width - 3 * places.between) / 3
                                                    : (places.inner - 2 * places.between) / 3
     readonly property rect hand: places.roomy
-        ? Qt.rect(places.fromStart(places.side, places.handWidth), places.height - places.side - places.small, places.handWidth, places.small)
+        ? Qt.rect(places.fromHand(places.side, places.handWidth), places.height - places.side - places.small, places.handWidth, places.small)
         : Qt.rect(places.otherX(2), places.otherTop, places.otherWidth, places.otherHeight)
     readonly property real handWidth: places.inner - places.held.width - places.between
+    readonly property real heldStart: places.width - places.side - places.held.width
     readonly property point heldAt: Qt.point(
-        places.fromStart(places.width - places.side - places.held.width, places.held.width),
+        places.wide || places.heldOnTop ? places.fromStart(places.heldStart, places.held.width)
+                                        : places.fromHand(places.heldStart, places.held.width),
         places.heldOnTop ? 0
         : places.wide ? places.otherTop + (places.otherHeight - places.held.height) / 2
         : places.height - places.held.height - (places.roomy ? places.side : Theme.smallGap))
 
     function fromStart(x: real, width: real): real {
         return places.mirrored ? places.width - x - width : x
+    }
+
+    /// As above, for a phone held in the right hand; in the left it is the other side.
+    function fromHand(x: real, width: real): real {
+        return places.mirrored !== Theme.leftHanded ? places.width - x - width : x
     }
 
     function kiteX(index: int): real {

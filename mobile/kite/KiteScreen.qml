@@ -45,6 +45,12 @@ FocusScope {
             screen.grownUpWanted()
     }
 
+    /// What a switch has lit is said, where words are said without being asked for.
+    function cue(picture: string, lit: bool) {
+        if (lit && !kites.byAdult)
+            kites.cue(picture)
+    }
+
     function leave() {
         if (screen.picked.length > 0)
             screen.shown(screen.picked)
@@ -56,6 +62,8 @@ FocusScope {
     Keys.onBackPressed: {}
     Component.onCompleted: kites.ask()
     Component.onDestruction: screen.voice.stop()
+
+    Said { text: !screen.thanked ? "" : pair.visible ? pair.text + " " + pair.thanks : question.text }
 
     KiteViewModel {
         id: kites
@@ -168,10 +176,10 @@ FocusScope {
                 text: kites.name(tile.modelData)
                 note: places.wide ? "" : kites.note(tile.modelData)
                 shortText: tile.modelData === "whirling" ? qsTr("Whirling") : tile.modelData === "steady" ? qsTr("Steady") : ""
-                lit: scan.lit === tile.modelData
                 picked: screen.picked === tile.modelData
                 minimumTouchMs: screen.appearance.minimumTouchMs
                 longTouchMs: screen.longTouchMs
+                onLitChanged: screen.cue(tile.modelData, tile.lit)
                 onLingered: kites.readOne(tile.modelData)
                 onChosen: screen.answered(tile.modelData)
             }
@@ -195,10 +203,10 @@ FocusScope {
                 drawing: "kite-" + other.modelData
                 text: places.wordless ? "" : kites.name(other.modelData)
                 accessibleName: kites.name(other.modelData)
-                lit: scan.lit === other.modelData
                 picked: screen.picked === other.modelData
                 minimumTouchMs: screen.appearance.minimumTouchMs
                 longTouchMs: screen.longTouchMs
+                onLitChanged: screen.cue(other.modelData, other.lit)
                 onLingered: kites.readOne(other.modelData)
                 onChosen: screen.answered(other.modelData)
             }
@@ -215,22 +223,11 @@ FocusScope {
             drawing: "hand"
             text: places.roomy ? qsTr("I need a grown\u2011up") : places.wordless ? "" : qsTr("Grown-up")
             accessibleName: qsTr("I need a grown-up")
-            lit: scan.lit === "hand"
             minimumTouchMs: screen.appearance.minimumTouchMs
             longTouchMs: screen.longTouchMs
+            onLitChanged: screen.cue("hand", lit)
             onLingered: kites.readOne("hand")
             onChosen: screen.answered("hand")
-        }
-
-        SwitchScan {
-            id: scan
-
-            objectName: "scan"
-            anchors.fill: parent
-            pictures: ["resting", "steady", "whirling", "clouds", "bag", "hand"]
-            seconds: kites.byAdult ? 0 : screen.appearance.scanSeconds
-            onMoved: picture => kites.cue(picture)
-            onPicked: picture => screen.answered(picture)
         }
 
         SpeechButton {

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Kite
 
@@ -16,6 +17,8 @@ Sheet {
 
     signal done()
     signal breathsWanted()
+
+    news: cards.heads[screen.card] + ". " + cards.lines[screen.card]
 
     TogetherCards {
         id: cards
@@ -42,7 +45,7 @@ Sheet {
         width: screen.contentWidth
         count: cards.heads.length
         current: screen.card
-        text: qsTr("%1 of %2").arg(screen.card + 1).arg(cards.heads.length)
+        text: qsTr("%1 of %2").arg(Numerals.of(screen.card + 1)).arg(Numerals.of(cards.heads.length))
     }
 
     StitchedLink {

@@ -12,6 +12,9 @@ Sheet {
     required property Household household
     required property Sitting sitting
 
+    signal notedWanted()
+    signal ownNotesWanted()
+
     NotebookViewModel {
         id: notebook
 
@@ -27,6 +30,14 @@ Sheet {
     ScreenTitle {
         width: screen.contentWidth
         text: qsTr("Notebook")
+    }
+
+    LinkPair {
+        width: screen.contentWidth
+        text: qsTr("Noted today")
+        otherText: qsTr("Notes of your own")
+        onClicked: screen.notedWanted()
+        onOtherClicked: screen.ownNotesWanted()
     }
 
     Card {

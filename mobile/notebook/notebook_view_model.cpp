@@ -2,7 +2,9 @@
 
 #include "core/wording/box_words.h"
 #include "core/wording/day_words.h"
+#include "core/wording/line_words.h"
 #include "core/wording/play_words.h"
+#include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/small_drawing.h"
 #include "mobile/bridge/text.h"
@@ -58,31 +60,33 @@ QString NotebookViewModel::headingOf(int row) const
 
 QString NotebookViewModel::noteOf(const play::Play &play) const
 {
-    QStringList parts{fromCore(play.author)};
+    std::vector<wording::Argument> parts{play.author};
     bool named = false;
     for (const store::OutcomeRow &outcome : m_family->outcomes) {
         if (outcome.play != play.id)
             continue;
-        const catalogue::ItemKind *kind = m_household->catalogue().item(outcome.item);
+        const wording::ItemNames item = namesOf(outcome.item);
         for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
             const int pieces = outcome.exceptions.counts[i];
             if (pieces == 0)
                 continue;
-            const auto word = wording::exceptionWord(static_cast<box::ExceptionKind>(i));
-            const QString thing = fromCore(kind == nullptr ? outcome.item.value
-                                           : pieces == 1   ? kind->one
-                                                           : kind->name);
-            parts.append(tr("%1 %2 %3")
-                             .arg(fromCore(wording::capital(wording::numberWord(pieces))), thing,
-                                  translated(word)));
+            const auto kind = static_cast<box::ExceptionKind>(i);
+            parts.push_back(wording::withCapital(wording::piecesGone(pieces, item, kind)));
             named = true;
         }
     }
     if (play.ending == play::Ending::Stopped)
-        parts.append(tr("Stopped early"));
+        parts.emplace_back(wording::stoppedEarly());
     if (!named && play.ending)
-        parts.append(tr("All back"));
-    return parts.join(QStringLiteral(". ")) + u'.';
+        parts.emplace_back(wording::allBack());
+    return translated(wording::asSentence(std::move(parts)));
+}
+
+wording::ItemNames NotebookViewModel::namesOf(const ItemId &item) const
+{
+    const catalogue::ItemKind *kind = m_household->catalogue().item(item);
+    return kind != nullptr ? wording::ItemNames{kind->one, kind->name}
+                           : wording::ItemNames{item.value, item.value};
 }
 
 QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
@@ -105,10 +109,11 @@ QVariant NotebookViewModel::dataOf(const play::Play &play, int role) const
         return activity != nullptr ? smallDrawingOf(*activity, m_household->catalogue())
                                    : QString();
     case NoticedRole: {
-        QStringList phrases;
+        std::vector<wording::Argument> phrases;
+        phrases.reserve(play.phrases.size());
         for (const play::Phrase phrase : play.phrases)
-            phrases.append(translated(wording::phraseWords(phrase)));
-        return phrases.join(QStringLiteral(". "));
+            phrases.emplace_back(wording::phraseWords(phrase));
+        return translated(wording::inOneLine(std::move(phrases)));
     }
     case NoteRole:
         return noteOf(play);
@@ -123,24 +128,20 @@ QVariant NotebookViewModel::dataOf(const usecase::BoxNote &note, int role) const
     switch (role) {
     case NameRole:
         return note.act == box::Act::Gone
-                   ? fromCore(
-                         wording::capital(toCore(translated(wording::exceptionWord(note.kind)))))
+                   ? capitalised(translated(wording::exceptionWord(note.kind)))
                    : translated(wording::boxActWords(note.act));
     case DrawingRole:
         if (note.item.empty())
             return QStringLiteral("item-box");
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole: {
+        const wording::ItemNames item = namesOf(note.item);
         if (note.item.empty())
-            return tr("%1. The whole box.").arg(fromCore(note.author));
-        const QString thing = fromCore(kind == nullptr    ? note.item.value
-                                       : note.pieces == 1 ? kind->one
-                                                          : kind->name);
-        const QString what =
-            note.pieces > 0
-                ? fromCore(wording::capital(wording::numberWord(note.pieces))) + u' ' + thing
-                : fromCore(wording::capital(toCore(thing)));
-        return tr("%1. %2.").arg(fromCore(note.author), what);
+            return translated(wording::asSentence({note.author, wording::wholeBox()}));
+        if (note.pieces == 0)
+            return translated(wording::asSentence({note.author, wording::withCapital(item.many)}));
+        return translated(wording::asSentence(
+            {note.author, wording::withCapital(wording::piecesOf(note.pieces, item))}));
     }
     case NoticedRole:
         return QString();
@@ -188,8 +189,8 @@ QString NotebookViewModel::goalDates() const
     if (goal == nullptr)
         return {};
     return tr("Agreed %1. We look again %2.")
-        .arg(fromCore(wording::dateWords(goal->agreedOn)),
-             fromCore(wording::dateWords(goal->reviewOn)));
+        .arg(translated(wording::dateWords(goal->agreedOn)),
+             translated(wording::dateWords(goal->reviewOn)));
 }
 
 } // namespace lidlark::mobile

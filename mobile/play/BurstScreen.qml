@@ -15,8 +15,8 @@ FullStop {
     signal done()
     signal pieceMissing()
 
-    lead: qsTr("Pick up every piece now.")
-    text: qsTr("Keep them from small children. A piece of balloon can block a throat.")
+    lead: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Pick up every piece now."))
+    text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Keep them from small children. A piece of balloon can block a throat."))
     answers: [qsTr("All pieces found"), qsTr("Can't find a piece")]
     onAnswered: index => {
         if (!burst.note(index === 0))

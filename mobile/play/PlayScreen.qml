@@ -15,17 +15,35 @@ Sheet {
     required property Voice voice
     /// The kite waits in the corner, for the child to find.
     property bool kiteInCorner: false
+    /// Somebody listens to the page, or goes through it with a switch: it stays open.
+    property bool staysOpen: false
     property bool quiet: false
+    property Item placeKept: null
     property bool more: false
-    readonly property int quietAfterMs: 10000
+    property int quietAfterMs: 10000
     readonly property bool lastStep: play.step + 1 >= play.stepCount
 
     signal putBackWanted()
     signal burst()
     signal emergencyWanted()
     signal kiteFound()
+    signal otherChildWanted()
+
+    function goQuiet() {
+        screen.placeKept = screen.focused
+        screen.quiet = true
+    }
+
+    function wake() {
+        screen.quiet = false
+        if (screen.placeKept)
+            screen.placeKept.forceActiveFocus()
+    }
 
     margin: Theme.margin
+    covered: screen.quiet
+    news: qsTr("Step %1 of %2. %3").arg(play.step + 1).arg(play.stepCount).arg(play.stepText)
+    onFocusedChanged: idle.restart()
 
     Component.onDestruction: screen.voice.stop()
 
@@ -95,36 +113,14 @@ Sheet {
         }
     }
 
-    Card {
+    LookFirst {
         id: lookFirst
 
         objectName: "lookFirst"
         width: screen.contentWidth
-        visible: play.step === 0 && screen.playInHand.lookFirst.length > 0
-
-        Words {
-            width: parent.width
-            role: Theme.Label
-            text: qsTr("Look first")
-        }
-
-        Repeater {
-            model: screen.playInHand.lookFirst
-
-            Words {
-                required property string modelData
-
-                width: parent ? parent.width : 0
-                role: Theme.Body
-                text: modelData
-            }
-        }
-
-        StitchedLink {
-            objectName: "lookedOver"
-            text: qsTr("All good")
-            onClicked: screen.playInHand.lookedOver()
-        }
+        visible: play.step === 0 && lookFirst.lines.length > 0
+        lines: screen.playInHand.lookFirst
+        onLookedOver: screen.playInHand.lookedOver()
     }
 
     StepPage {
@@ -198,6 +194,14 @@ Sheet {
         }
     }
 
+    OurWayLine {
+        id: ourWay
+
+        objectName: "ourWayLine"
+        width: screen.contentWidth
+        playInHand: screen.playInHand
+    }
+
     Words {
         width: screen.contentWidth
         visible: play.step === 0
@@ -221,6 +225,13 @@ Sheet {
         cautions: play.allCautions
     }
 
+    StitchedLink {
+        objectName: "otherChild"
+        visible: screen.household.several
+        text: qsTr("Another child's box")
+        onClicked: screen.otherChildWanted()
+    }
+
     foot: PlayFoot {
         balloon: play.balloon
         text: screen.lastStep ? qsTr("Put back") : qsTr("Next step")
@@ -242,18 +253,21 @@ Sheet {
     }
 
     QuietPicture {
-        parent: screen // not in the column of the page
-        anchors.fill: parent
+        parent: screen
+        width: screen.width
+        height: screen.height
         drawing: play.drawing
         alt: play.drawingAlt
         name: play.name
         shown: screen.quiet
-        onWoken: screen.quiet = false
+        onWoken: screen.wake()
     }
 
     Timer {
-        running: !screen.quiet && screen.visible
+        id: idle
+
+        running: !screen.quiet && !screen.staysOpen && screen.visible && !ourWay.writing && !Theme.largeText
         interval: screen.quietAfterMs
-        onTriggered: screen.quiet = true
+        onTriggered: screen.goQuiet()
     }
 }

@@ -16,6 +16,10 @@ FocusScope {
 
     visible: quiet.shown
     z: 10
+    onShownChanged: {
+        if (quiet.shown)
+            cover.forceActiveFocus()
+    }
 
     Rectangle {
         anchors.fill: parent
@@ -31,13 +35,24 @@ FocusScope {
     }
 
     MouseArea {
+        id: cover
+
+        property bool lit: false
+
+        function press() {
+            quiet.woken()
+        }
+
         objectName: "wake"
         anchors.fill: parent
-        onClicked: quiet.woken()
+        activeFocusOnTab: true
+        onClicked: cover.press()
         Accessible.role: Accessible.Button
         Accessible.name: qsTr("%1. Tap for the words.").arg(quiet.name)
-        Accessible.onPressAction: quiet.woken()
+        Accessible.onPressAction: cover.press()
+        Keys.onPressed: event => {
+            event.accepted = true
+            cover.press()
+        }
     }
-
-    Keys.onPressed: quiet.woken()
 }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// The step in hand: its picture from edge to edge, what is laid in it, how far along, its words. On
@@ -94,7 +95,7 @@ Item {
                 width: parent.width
                 count: page.stepCount
                 current: page.step
-                text: qsTr("Step %1 of %2").arg(page.step + 1).arg(page.stepCount)
+                text: qsTr("Step %1 of %2").arg(Numerals.of(page.step + 1)).arg(Numerals.of(page.stepCount))
             }
         }
 

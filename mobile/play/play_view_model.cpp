@@ -3,6 +3,7 @@
 #include <QLocale>
 
 #include "core/wording/caution_words.h"
+#include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -12,7 +13,7 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr qsizetype cautionsInTheStrip = 2;
+constexpr std::size_t cautionsInTheStrip = 2;
 
 QStringList linesOf(const std::vector<std::string> &texts)
 {
@@ -48,25 +49,36 @@ QString PlayViewModel::lead() const
 {
     if (m_playInHand == nullptr || m_household == nullptr)
         return {};
-    return translated(
+    return safetyText(
         wording::supervisionLead(m_playInHand->supervision(), toCore(m_household->child())));
+}
+
+std::vector<wording::Sentence> PlayViewModel::cautionSentences() const
+{
+    const catalogue::Activity *activity = activityInHand();
+    if (activity == nullptr)
+        return {};
+    std::vector<wording::Sentence> sentences =
+        wording::cautionsFor(m_playInHand->cautions(), *activity);
+    sentences.push_back(wording::closingLine());
+    return sentences;
 }
 
 QStringList PlayViewModel::allCautions() const
 {
     QStringList lines;
-    const catalogue::Activity *activity = activityInHand();
-    if (activity == nullptr)
-        return lines;
-    for (const wording::Sentence &line : wording::cautionsFor(m_playInHand->cautions(), *activity))
-        lines.append(translated(line));
-    lines.append(translated(wording::closingLine()));
+    const std::vector<wording::Sentence> sentences = cautionSentences();
+    for (const wording::Sentence &sentence : sentences)
+        lines.append(safetyText(sentence));
     return lines;
 }
 
 QString PlayViewModel::cautions() const
 {
-    return allCautions().mid(0, cautionsInTheStrip).join(u' ');
+    std::vector<wording::Sentence> sentences = cautionSentences();
+    if (sentences.size() > cautionsInTheStrip)
+        sentences.resize(cautionsInTheStrip);
+    return safetyText(sentences);
 }
 
 std::vector<wording::LabelWords> PlayViewModel::label() const
@@ -84,7 +96,7 @@ QStringList PlayViewModel::labelWords() const
 {
     QStringList lines;
     for (const wording::LabelWords &line : label())
-        lines.append(fromCore(line.words));
+        lines.append(withEnglish(line.words));
     return lines;
 }
 
@@ -202,10 +214,12 @@ QStringList PlayViewModel::swapLines() const
     const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr)
         return lines;
-    for (const catalogue::ActivitySwap &swap : activity->swaps) {
+    const auto &english = catalogue::inEnglish(*activity).swaps;
+    for (std::size_t i = 0; i < activity->swaps.size(); ++i) {
+        const catalogue::ActivitySwap &swap = activity->swaps[i];
         const auto used = m_playInHand->swaps().find(swap.item);
         if (used != m_playInHand->swaps().end() && used->second == swap.with)
-            lines.append(fromCore(swap.text));
+            lines.append(guardingLine(*activity, swap.text, english.at(i).text));
     }
     return lines;
 }
@@ -219,7 +233,8 @@ QStringList PlayViewModel::say() const
 QStringList PlayViewModel::watchFor() const
 {
     const catalogue::Activity *activity = activityInHand();
-    return activity != nullptr ? linesOf(activity->watchFor) : QStringList();
+    return activity != nullptr ? guardingLines(*activity, &catalogue::Activity::watchFor)
+                               : QStringList();
 }
 
 QStringList PlayViewModel::waysIn() const
@@ -231,7 +246,7 @@ QStringList PlayViewModel::waysIn() const
     QStringList lines;
     const auto add = [&lines](const QString &head, const std::string &text) {
         if (!text.empty())
-            lines.append(head + QStringLiteral(": ") + fromCore(text));
+            lines.append(tr("%1: %2").arg(head, fromCore(text)));
     };
     add(tr("One hand"), ways.oneHand);
     add(tr("Seated"), ways.seated);

@@ -78,6 +78,7 @@ signals:
 
 private:
     [[nodiscard]] const catalogue::Activity *activityInHand() const;
+    [[nodiscard]] std::vector<wording::Sentence> cautionSentences() const;
     [[nodiscard]] std::vector<wording::LabelWords> label() const;
     [[nodiscard]] const catalogue::Step *currentStep() const;
     [[nodiscard]] QString lineOf(play::Way way) const;

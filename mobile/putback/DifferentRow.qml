@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One item of which something is different: the five words, and two quieter things that may be said.
@@ -79,6 +80,6 @@ Column {
         role: Theme.Reason
         soft: true
         visible: row.mouthed
-        text: qsTr("In a mouth: wash it before the next play.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "In a mouth: wash it before the next play."))
     }
 }

@@ -79,7 +79,7 @@ Sheet {
         objectName: "lookNow"
         width: screen.contentWidth
         visible: putBack.count > 0 && lookFirst.needed
-        text: qsTr("Look for the lost piece now")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Look for the lost piece now"))
         onClicked: screen.floorCheckWanted()
     }
 

@@ -19,7 +19,7 @@ FullStop {
     text: floor.text
     answers: [qsTr("Found"), qsTr("Floor checked, not found")]
     notNowReason: floor.named === 0 ? qsTr("First say above what is found") : ""
-    urgent: qsTr("May have swallowed it, or is choking")
+    urgent: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "May have swallowed it, or is choking"))
     onAnswered: index => {
         if (index === 0 ? floor.keepFound() : floor.floorChecked())
             screen.done()

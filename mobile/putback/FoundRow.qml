@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// One item that is missing: its picture, how many, and how many of them turned up. Few are keys,
@@ -69,7 +70,6 @@ Card {
         anchors.left: parent.left
         width: Math.min(implicitWidth, parent.width)
         visible: row.whole
-        checkable: false
         picked: row.found > 0
         accessibleName: row.name + ": " + row.wholeText
         text: row.wholeText
@@ -97,7 +97,7 @@ Card {
                 readonly property int count: key.index + 1
 
                 text: key.count
-                accessibleName: qsTr("%1: %2 found").arg(row.name).arg(key.count)
+                accessibleName: qsTr("%1: %2 found").arg(row.name).arg(Numerals.of(key.count))
                 picked: row.found === key.count
                 onClicked: row.named(key.count)
             }
@@ -109,6 +109,7 @@ Card {
         visible: !row.whole && row.missing > row.fewAtMost
         text: qsTr("Found")
         value: row.found
+        valueText: Numerals.of(value)
         to: row.missing
         lessName: qsTr("One less: %1").arg(row.name)
         moreName: qsTr("One more: %1").arg(row.name)

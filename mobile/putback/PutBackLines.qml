@@ -28,7 +28,9 @@ Item {
 
             Words {
                 required property string modelData
+                required property int index
 
+                Accessible.name: qsTr("%1 of %2. %3").arg(index + 1).arg(list.lines.length).arg(modelData)
                 width: column.width
                 role: Theme.Body
                 soft: true

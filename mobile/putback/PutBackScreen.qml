@@ -18,6 +18,7 @@ Sheet {
     signal playWanted()
     signal differentWanted()
     signal emergencyWanted()
+    signal otherChildWanted()
     signal done(string activityId)
 
     margin: Theme.childMargin
@@ -90,6 +91,7 @@ Sheet {
         LidWell {
             objectName: "lid"
             text: qsTr("Lid, last of all")
+            accessibleName: screen.lidOn ? qsTr("The lid is on") : text
             home: screen.lidOn
             onClicked: screen.lidOn = !screen.lidOn
         }
@@ -110,6 +112,13 @@ Sheet {
         otherText: qsTr("Something is wrong")
         onClicked: screen.playWanted()
         onOtherClicked: screen.emergencyWanted()
+    }
+
+    StitchedLink {
+        objectName: "otherChild"
+        visible: screen.household.several
+        text: qsTr("Another child's box")
+        onClicked: screen.otherChildWanted()
     }
 
     foot: YesFoot {

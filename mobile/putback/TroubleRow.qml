@@ -15,12 +15,16 @@ Column {
 
     spacing: Theme.gap
 
+    Said { text: row.open ? Array.from(row.lines).join(" ") : "" }
+
     ChoiceRow {
         width: parent.width
         text: row.title
-        checkable: false
         checked: row.open
-        onClicked: row.chosen()
+        onToggled: {
+            checked = Qt.binding(() => row.open)
+            row.chosen()
+        }
     }
 
     Repeater {

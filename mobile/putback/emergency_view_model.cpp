@@ -44,11 +44,11 @@ QVariant EmergencyViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return fromCore(wording::troubleNames.of(trouble));
     case TitleRole:
-        return translated(wording::troubleName(trouble));
+        return safetyText(wording::troubleName(trouble));
     case LinesRole: {
         QStringList lines;
         for (const wording::Sentence &sentence : wording::troubleWords(trouble))
-            lines.append(translated(sentence));
+            lines.append(safetyText(sentence));
         return lines;
     }
     default:
@@ -63,7 +63,7 @@ QHash<int, QByteArray> EmergencyViewModel::roleNames() const
 
 QString EmergencyViewModel::firstLine() const
 {
-    return translated(wording::emergencyFirstLine(m_emergencyNumber));
+    return safetyText(wording::emergencyFirstLine(m_emergencyNumber));
 }
 
 QString EmergencyViewModel::callText() const

@@ -1,6 +1,8 @@
 #include "floor_view_model.h"
 
+#include "core/wording/catalogue_terms.h"
 #include "core/wording/floor_words.h"
+#include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -41,13 +43,11 @@ QVariant FloorViewModel::data(const QModelIndex &index, int role) const
     case ItemIdRole:
         return fromCore(row->item.value);
     case NameRole:
-        return fromCore(kind != nullptr ? wording::capital(kind->name) : row->item.value);
+        return kind != nullptr ? capitalised(fromCore(kind->name)) : fromCore(row->item.value);
     case DrawingRole:
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole:
-        return balloon ? tr("Look for every bit.")
-                       : tr("%1 missing")
-                             .arg(fromCore(wording::capital(wording::numberWord(row->pieces))));
+        return balloon ? tr("Look for every bit.") : translated(wording::missingWords(row->pieces));
     case MissingRole:
         return row->pieces;
     case FoundRole: {
@@ -76,22 +76,21 @@ QString FloorViewModel::lead() const
         return {};
     const MissingItem &first = m_search.missing.front();
     if (m_search.missing.size() == 1 && first.danger == FloorDanger::BalloonPiece)
-        return translated(wording::balloonPiecesMissing(first.pieces));
+        return safetyText(wording::balloonPiecesMissing(first.pieces));
     const catalogue::ItemKind *kind = m_household->catalogue().item(first.item);
     if (m_search.missing.size() == 1 && kind != nullptr)
-        return translated(wording::piecesMissing(first.pieces, kind->one, kind->name));
+        return safetyText(
+            wording::piecesMissing(first.pieces, wording::oneOf(*kind), wording::nameOf(*kind)));
     int pieces = 0;
     for (const MissingItem &missing : m_search.missing)
         pieces += missing.pieces;
-    return translated(wording::smallPiecesMissing(pieces));
+    return safetyText(wording::smallPiecesMissing(pieces));
 }
 
 QString FloorViewModel::text() const
 {
-    const QStringList sentences{translated(wording::lookAtHandsFirst()),
-                                translated(wording::lookNow(m_search.balloon())),
-                                translated(wording::keepAway(m_search.smallOnes))};
-    return sentences.join(u' ');
+    return safetyText({wording::lookAtHandsFirst(), wording::lookNow(m_search.balloon()),
+                       wording::keepAway(m_search.smallOnes)});
 }
 
 int FloorViewModel::named() const

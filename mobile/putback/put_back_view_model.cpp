@@ -2,6 +2,8 @@
 
 #include "core/wording/count_words.h"
 #include "core/wording/play_words.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -20,11 +22,6 @@ int wordOf(const box::Exceptions &exceptions)
     return -1;
 }
 
-QString numbers(int number)
-{
-    return fromCore(wording::capital(wording::numberWord(number)));
-}
-
 } // namespace
 
 void PutBackViewModel::setPlayInHand(PlayInHand *playInHand)
@@ -36,15 +33,27 @@ void PutBackViewModel::setPlayInHand(PlayInHand *playInHand)
 
 void PutBackViewModel::load()
 {
-    beginResetModel();
+    renewRows([this] { readRows(); });
+    emit changed();
+}
+
+void PutBackViewModel::readRows()
+{
     m_rows.clear();
     const auto &catalogue = m_playInHand->household()->catalogue();
     for (usecase::HomeCount &count : m_playInHand->homeCounts())
         m_rows.push_back({catalogue.item(count.item), std::move(count), false, {}});
     readCare();
     m_named = m_playInHand->exceptions();
-    endResetModel();
-    emit changed();
+}
+
+QStringList PutBackViewModel::rowKeys() const
+{
+    QStringList keys;
+    keys.reserve(static_cast<qsizetype>(m_rows.size()));
+    for (const Row &row : m_rows)
+        keys.append(fromCore(row.count.item.value));
+    return keys;
 }
 
 void PutBackViewModel::readCare()
@@ -88,8 +97,8 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
     case ItemIdRole:
         return fromCore(row->count.item.value);
     case NameRole:
-        return fromCore(row->kind != nullptr ? wording::capital(row->kind->name)
-                                             : row->count.item.value);
+        return row->kind != nullptr ? capitalised(fromCore(row->kind->name))
+                                    : fromCore(row->count.item.value);
     case DrawingRole:
         return fromCore(row->kind != nullptr ? row->kind->drawing : std::string());
     case ExpectedRole:
@@ -99,10 +108,11 @@ QVariant PutBackViewModel::data(const QModelIndex &index, int role) const
     case HomeRole:
         return row->count.home;
     case CountTextRole:
-        return row->count.due > 0 ? tr("%1 of %2").arg(row->count.home).arg(row->count.due)
-                                  : tr("none to come");
+        return row->count.due > 0
+                   ? tr("%1 of %2").arg(numerals(row->count.home), numerals(row->count.due))
+                   : tr("none to come");
     case NoteRole:
-        return tr("%1 went out. %2 home.").arg(numbers(row->count.out), numbers(row->count.due));
+        return translated(wording::wentOutWords(row->count.out, row->count.due));
     case WordRole:
         return wordOf(gone);
     case NamedRole:

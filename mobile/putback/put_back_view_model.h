@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/voice.h"
 
@@ -13,7 +13,7 @@
 namespace lidlark::mobile {
 
 /// What of the box went out for the play in hand, piece by piece: the tray, and the exceptions.
-class PutBackViewModel : public QAbstractListModel
+class PutBackViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -44,7 +44,7 @@ public:
         MouthedRole       ///< It was in a mouth, and waits for a washing.
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] PlayInHand *playInHand() const { return m_playInHand; }
     void setPlayInHand(PlayInHand *playInHand);
 
@@ -73,6 +73,9 @@ public:
 signals:
     void changed();
 
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
+
 private:
     struct Row {
         const catalogue::ItemKind *kind = nullptr;
@@ -81,6 +84,7 @@ private:
         box::PieceId openPiece; ///< The piece in use; empty: none, or no perishable.
     };
     void load();
+    void readRows();
     void readCare();
     bool report(const Outcome &outcome);
     [[nodiscard]] const Row *rowAt(int row) const;

@@ -36,7 +36,7 @@ Column {
         visible: forget.asked
 
         FilterChip {
-            checkable: false
+            acts: true
             text: qsTr("Forget them")
             onClicked: {
                 forget.asked = false
@@ -46,7 +46,7 @@ Column {
         }
 
         FilterChip {
-            checkable: false
+            acts: true
             text: qsTr("Keep them")
             onClicked: forget.asked = false
         }

@@ -4,7 +4,7 @@ import QtQuick
 import Lidlark.Bridge
 import Lidlark.Design
 
-/// How a child reaches the kite: its words aloud, what counts as a touch, one switch, on paper.
+/// How a child reaches the kite: its words aloud, what counts as a touch, on paper.
 Column {
     id: kite
 
@@ -49,25 +49,6 @@ Column {
         role: Theme.Reason
         soft: true
         text: qsTr("Shorter ones do not count on the kite's screen.")
-    }
-
-    Stepper {
-        objectName: "oneSwitch"
-        width: kite.width
-        text: qsTr("One switch")
-        value: kite.appearance.scanSeconds
-        to: 5
-        valueText: value > 0 ? qsTr("%1 s").arg(value) : qsTr("off")
-        lessName: qsTr("One switch: faster, or off")
-        moreName: qsTr("One switch: slower")
-        onChanged: seconds => kite.appearance.scanSeconds = seconds
-    }
-
-    Words {
-        width: kite.width
-        role: Theme.Reason
-        soft: true
-        text: qsTr("The pictures take turns. Any key, or a tap anywhere, picks the one in the ring.")
     }
 
     LinkRow {

@@ -9,7 +9,9 @@ import Lidlark.Settings
 Sheet {
     id: screen
 
+    required property Household household
     required property Appearance appearance
+    required property Reminders reminders
     required property Sitting sitting
     required property string childName
     /// Who has checked the activities; empty: a clinician has, all of them.
@@ -25,6 +27,16 @@ Sheet {
         text: qsTr("Settings")
         backName: qsTr("Back to the crew")
         onBack: screen.back()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("Words")
+    }
+
+    WordsSettings {
+        width: screen.contentWidth
+        household: screen.household
     }
 
     SectionWords {
@@ -122,6 +134,11 @@ Sheet {
         }
     }
 
+    SwitchSettings {
+        width: screen.contentWidth
+        appearance: screen.appearance
+    }
+
     SectionWords {
         width: screen.contentWidth
         visible: countAloud.visible
@@ -138,6 +155,16 @@ Sheet {
         note: qsTr("One, two, three, as each comes home.")
         checked: screen.appearance.countAloud
         onToggled: screen.appearance.countAloud = !screen.appearance.countAloud
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("A reminder")
+    }
+
+    ReminderSettings {
+        width: screen.contentWidth
+        reminders: screen.reminders
     }
 
     SectionWords {

@@ -5,7 +5,7 @@ import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Today
 
-/// The whole collection, for adults: each entry that is held back says why.
+/// The whole collection, for adults, and the things it is played with: what is held back says why.
 Sheet {
     id: screen
 
@@ -13,8 +13,12 @@ Sheet {
     required property Sitting sitting
     required property PlayInHand playInHand
 
+    /// What is searched for, kept while a thing's own page stands open.
+    property string searched: ""
+
     signal back()
     signal playBegun()
+    signal itemWanted(string itemId)
 
     function begin(activityId: string) {
         if (everything.begin(activityId))
@@ -33,8 +37,17 @@ Sheet {
         Component.onCompleted: everything.refresh()
     }
 
+    ThingsFound {
+        id: things
+
+        household: screen.household
+        sitting: screen.sitting
+        searched: field.text
+        Component.onCompleted: things.refresh()
+    }
+
     header: TitleBar {
-        text: qsTr("Everything for %1").arg(screen.household.child)
+        text: qsTr("Everything for %1").arg(screen.household.childTitle)
         backName: qsTr("Back to today")
         onBack: screen.back()
     }
@@ -52,14 +65,42 @@ Sheet {
         objectName: "search"
         width: screen.contentWidth
         label: qsTr("Find by name, thing or skill")
+        text: screen.searched
+        onEdited: screen.searched = field.text
     }
 
     EmptyState {
         objectName: "nothingFound"
         width: screen.contentWidth
-        visible: everything.count === 0 && everything.problem.length === 0
+        visible: everything.count === 0 && things.count === 0 && everything.problem.length === 0
         text: qsTr("Nothing is called that")
         note: qsTr("Try one word, such as dough or paper.")
+    }
+
+    SectionWords {
+        objectName: "things"
+        width: screen.contentWidth
+        visible: things.count > 0
+        text: qsTr("Things")
+    }
+
+    Repeater {
+        model: things
+
+        ThingRow {
+            id: thing
+
+            width: screen.contentWidth
+            onChosen: screen.itemWanted(thing.itemId)
+        }
+    }
+
+    Words {
+        objectName: "nothingPlayed"
+        width: screen.contentWidth
+        visible: everything.count === 0 && things.count > 0
+        soft: true
+        text: qsTr("Nothing to play is called that.")
     }
 
     Repeater {

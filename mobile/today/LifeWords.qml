@@ -34,7 +34,6 @@ ChipFlow {
 
             objectName: "filter-" + chip.modelData
             text: line.wordFor(chip.modelData)
-            checkable: false
             picked: line.on.includes(chip.modelData)
             onClicked: line.toggled(chip.modelData)
         }

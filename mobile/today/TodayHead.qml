@@ -17,14 +17,14 @@ Column {
     readonly property int unnamed: head.roomNames.length - head.tags
 
     signal roomWanted()
-    signal childChosen(string alias)
+    signal childChosen(string family, string alias)
 
     spacing: Theme.chipGap
 
     ScreenTitle {
         width: head.width
         over: head.dayWords
-        text: qsTr("Play with %1").arg(head.household.child)
+        text: qsTr("Play with %1").arg(head.household.childTitle)
 
         NameTagLine {
             objectName: "room"
@@ -39,8 +39,8 @@ Column {
 
     ChildSwitch {
         width: head.width
-        visible: head.household.children.length > 1
+        visible: head.household.several
         household: head.household
-        onChosen: alias => head.childChosen(alias)
+        onChosen: (family, alias) => head.childChosen(family, alias)
     }
 }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// What has to be said before the offers; mostly nothing.
@@ -39,7 +40,7 @@ Column {
         objectName: "floorNote"
         width: notes.width
         visible: notes.floorNote
-        text: qsTr("A small piece may lie on the floor. Look now.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "A small piece may lie on the floor. Look now."))
         onClicked: notes.floorCheckWanted()
     }
 
@@ -47,7 +48,7 @@ Column {
         objectName: "mustLeave"
         width: notes.width
         visible: notes.mustLeave
-        text: qsTr("Some things must leave the house. See which.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Some things must leave the house. See which."))
         onClicked: notes.takeOutWanted()
     }
 

@@ -22,7 +22,7 @@ Sheet {
     signal floorCheckWanted()
     signal takeOutWanted()
     signal boxWanted()
-    signal childChosen(string alias)
+    signal childChosen(string family, string alias)
     signal playBegun()
 
     function begin(activityId: string) {
@@ -52,7 +52,7 @@ Sheet {
         roomNames: today.roomNames
         roomAnswered: screen.sitting.roomAnswered
         onRoomWanted: screen.roomWanted()
-        onChildChosen: alias => screen.childChosen(alias)
+        onChildChosen: (family, alias) => screen.childChosen(family, alias)
     }
 
     TodayNotes {
@@ -111,9 +111,11 @@ Sheet {
 
             objectName: "offer-" + offer.activityId
             width: screen.contentWidth
-            outText: qsTr("out %1").arg(offer.minutesOut)
-            playText: qsTr("play %1").arg(offer.minutesPlay)
-            backText: qsTr("back %1").arg(offer.minutesBack)
+            outText: qsTr("out %1").arg(Numerals.of(offer.minutesOut))
+            playText: qsTr("play %1").arg(Numerals.of(offer.minutesPlay))
+            backText: qsTr("back %1").arg(Numerals.of(offer.minutesBack))
+            spokenMinutes: qsTr("Minutes: out %1. play %2. back %3").arg(Numerals.of(offer.minutesOut))
+                .arg(Numerals.of(offer.minutesPlay)).arg(Numerals.of(offer.minutesBack))
             Accessible.description: offer.drawingAlt
             onClicked: screen.begin(offer.activityId)
         }
@@ -196,6 +198,7 @@ Sheet {
     StitchedLink {
         objectName: "week"
         anchors.left: parent.left
+        visible: !screen.household.guest
         text: qsTr("The week ahead")
         onClicked: screen.weekWanted()
     }

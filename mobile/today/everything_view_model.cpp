@@ -1,14 +1,29 @@
 #include "everything_view_model.h"
 
-#include "core/catalogue/skill.h"
+#include <QCollator>
+
+#include "core/catalogue/translation.h"
 #include "core/wording/caution_words.h"
 #include "core/wording/reason_words.h"
+#include "core/wording/skill_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
 #include <algorithm>
 
 namespace lidlark::mobile {
+
+namespace {
+
+/// By the name that is shown, or by the English one: another adult of the home may know only that.
+template <class Entry> bool isCalled(const Entry &entry, const QString &words)
+{
+    return fromCore(entry.name).contains(words, Qt::CaseInsensitive) ||
+           fromCore(catalogue::inEnglish(entry).name).contains(words, Qt::CaseInsensitive);
+}
+
+} // namespace
 
 int EverythingViewModel::rowCount(const QModelIndex &parent) const
 {
@@ -56,15 +71,17 @@ void EverythingViewModel::setSearched(const QString &text)
 bool EverythingViewModel::matches(const catalogue::Activity &activity) const
 {
     const QString words = m_searched.trimmed();
-    if (words.isEmpty() || fromCore(activity.name).contains(words, Qt::CaseInsensitive))
+    if (words.isEmpty() || isCalled(activity, words))
         return true;
     for (const catalogue::ItemUse &use : activity.items) {
         const catalogue::ItemKind *kind = m_household->catalogue().item(use.item);
-        if (kind != nullptr && fromCore(kind->name).contains(words, Qt::CaseInsensitive))
+        if (kind != nullptr && isCalled(*kind, words))
             return true;
     }
     return std::any_of(activity.skillsMain.begin(), activity.skillsMain.end(), [&](auto skill) {
-        return fromCore(catalogue::skillFamilyWords.of(skill)).contains(words, Qt::CaseInsensitive);
+        const wording::Sentence name = wording::skillWords(skill);
+        return fromCore(wording::fill(name)).contains(words, Qt::CaseInsensitive) ||
+               translated(name).contains(words, Qt::CaseInsensitive);
     });
 }
 
@@ -77,28 +94,31 @@ void EverythingViewModel::refresh()
     if (today)
         m_gated = std::move(today->gated);
     for (const safety::Admitted &admitted : m_gated.admitted) {
-        const QString minutes = tr("%n minute(s)", "", admitted.activity().minutes.total());
-        const QString who = translated(wording::supervisionShort(admitted.supervision()));
+        const QString minutes =
+            numerals(tr("%n minute(s)", "", admitted.activity().minutes.total()));
+        const QString who = safetyText(wording::supervisionShort(admitted.supervision()));
         m_all.push_back({&admitted.activity(), tr("%1. %2").arg(minutes, who), true});
     }
     for (const safety::HeldBack &held : m_gated.heldBack)
         m_all.push_back({held.activity, reasonsOf(held), false});
-    std::stable_sort(m_all.begin(), m_all.end(), [](const Row &left, const Row &right) {
-        return std::pair(!left.allowed, left.activity->name) <
-               std::pair(!right.allowed, right.activity->name);
+    const QCollator alphabet{QLocale()}; // "Ł" stands after "L", not after "Z"
+    std::stable_sort(m_all.begin(), m_all.end(), [&](const Row &left, const Row &right) {
+        if (left.allowed != right.allowed)
+            return left.allowed;
+        return alphabet.compare(fromCore(left.activity->name), fromCore(right.activity->name)) < 0;
     });
     arrange();
 }
 
 QString EverythingViewModel::reasonsOf(const safety::HeldBack &held) const
 {
-    QStringList sentences;
+    std::vector<wording::Sentence> sentences;
     for (const safety::Reason &reason : held.reasons) {
-        const QString sentence = translated(wording::sentenceFor(reason, m_household->catalogue()));
-        if (!sentences.contains(sentence))
-            sentences.append(sentence);
+        wording::Sentence sentence = wording::sentenceFor(reason, m_household->catalogue());
+        if (std::ranges::find(sentences, sentence) == sentences.end())
+            sentences.push_back(std::move(sentence));
     }
-    return sentences.join(u' ');
+    return safetyText(sentences);
 }
 
 int EverythingViewModel::countAllowed() const

@@ -4,6 +4,7 @@
 #include "core/wording/help_words.h"
 #include "core/wording/play_words.h"
 #include "core/wording/why_words.h"
+#include "mobile/bridge/letters.h"
 #include "mobile/bridge/life_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -85,7 +86,7 @@ QString TodayViewModel::kiteNote() const
 {
     if (m_household == nullptr || m_sitting == nullptr)
         return {};
-    const QString child = m_household->child();
+    const QString child = isolated(m_household->child());
     return m_sitting->kiteJustNow() ? tr("%1 showed us just now").arg(child)
                                     : tr("%1 showed us earlier").arg(child);
 }
@@ -98,7 +99,7 @@ QString TodayViewModel::guessName() const
 QString TodayViewModel::kiteCaution() const
 {
     const auto shown = kite();
-    return shown == checkin::Kite::Resting ? translated(wording::kiteAdvice(*shown)) : QString();
+    return shown == checkin::Kite::Resting ? safetyText(wording::kiteAdvice(*shown)) : QString();
 }
 
 QString TodayViewModel::kiteAdvice() const
@@ -165,7 +166,7 @@ QString TodayViewModel::boxPlaceSaidBy() const
         return {};
     const box::Place &place = *m_today->family.place;
     const QString day = translated(wording::dayWords(place.when.day, m_today->when.day));
-    return tr("%1, %2").arg(fromCore(place.author), day);
+    return tr("%1, %2").arg(isolated(fromCore(place.author)), day);
 }
 
 bool TodayViewModel::unchecked() const

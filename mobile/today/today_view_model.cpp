@@ -15,12 +15,8 @@ namespace {
 QStringList whyTexts(std::span<const rotation::Offer> offers)
 {
     QStringList texts;
-    for (const wording::WhyLine &line : wording::whyLines(offers)) {
-        QStringList parts;
-        for (const wording::Sentence &part : line.parts)
-            parts.append(translated(part));
-        texts.append(parts.join(QStringLiteral(". ")));
-    }
+    for (const wording::WhyLine &line : wording::whyLines(offers))
+        texts.append(translated(wording::sentenceFor(line)));
     return texts;
 }
 
@@ -78,7 +74,7 @@ QVariant TodayViewModel::data(const QModelIndex &index, int role) const
                    ? tr("Kept for today")
                    : m_whyLines[index.row()];
     case SupervisionRole:
-        return translated(wording::supervisionShort(offer->admitted.supervision()));
+        return safetyText(wording::supervisionShort(offer->admitted.supervision()));
     case DrawingRole:
         return fromCore(activity.picture.drawing);
     case DrawingAltRole:

@@ -30,7 +30,8 @@ Column {
     ChoiceRow {
         objectName: "dayRow"
         width: day.width
-        checkable: false
+        acts: true
+        Accessible.description: day.opened ? qsTr("Its choices are below.") : ""
         drawing: Theme.largeText ? "" : day.drawing
         text: day.dayWords + (Theme.largeText ? "\n" : ": ") + day.name
         accessibleName: day.dayWords + ": " + day.name + sentence(note)
@@ -45,35 +46,35 @@ Column {
 
         FilterChip {
             visible: day.playable
-            checkable: false
+            acts: true
             text: qsTr("Play it now")
             onClicked: day.playWanted()
         }
 
         FilterChip {
             visible: !day.kept && day.drawing.length > 0
-            checkable: false
+            acts: true
             text: qsTr("Keep it here")
             onClicked: day.keepWanted()
         }
 
         FilterChip {
             visible: !day.played
-            checkable: false
+            acts: true
             text: qsTr("Another one")
             onClicked: day.anotherWanted()
         }
 
         FilterChip {
             visible: !day.free
-            checkable: false
+            acts: true
             text: qsTr("Leave it free")
             onClicked: day.freeWanted()
         }
 
         FilterChip {
             visible: day.kept || day.free
-            checkable: false
+            acts: true
             text: qsTr("Let the plan decide")
             onClicked: day.giveBackWanted()
         }

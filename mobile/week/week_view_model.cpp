@@ -3,6 +3,7 @@
 #include "core/wording/caution_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/reason_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/small_drawing.h"
 #include "mobile/bridge/text.h"
@@ -21,11 +22,19 @@ void WeekViewModel::setHousehold(Household *household)
 void WeekViewModel::refresh()
 {
     auto week = m_household->week();
-    beginResetModel();
-    m_problem = week ? QString() : m_household->sentenceFor(week.error());
-    m_week = week ? std::optional(*std::move(week)) : std::nullopt;
-    endResetModel();
+    renewRows([&] {
+        m_problem = week ? QString() : m_household->sentenceFor(week.error());
+        m_week = week ? std::optional(*std::move(week)) : std::nullopt;
+    });
     emit refreshed();
+}
+
+QStringList WeekViewModel::rowKeys() const
+{
+    QStringList keys;
+    for (int row = 0; row < rowCount(); ++row)
+        keys.append(translated(wording::weekdayWord(dayAt(row)->day)));
+    return keys;
 }
 
 int WeekViewModel::rowCount(const QModelIndex &parent) const
@@ -42,7 +51,7 @@ QString WeekViewModel::dayWordsOf(int row) const
 {
     if (row == 0)
         return tr("Today");
-    return row == 1 ? tr("Tomorrow") : fromCore(wording::weekdayWord(dayAt(row)->day));
+    return row == 1 ? tr("Tomorrow") : translated(wording::weekdayWord(dayAt(row)->day));
 }
 
 QString WeekViewModel::nameOf(const usecase::WeekDay &day) const
@@ -60,13 +69,13 @@ QString WeekViewModel::noteOf(const usecase::WeekDay &day) const
         return tr("Played");
     if (day.notNow) {
         const auto &first = day.notNow->reasons.front();
-        return translated(wording::sentenceFor(first, m_household->catalogue()));
+        return safetyText(wording::sentenceFor(first, m_household->catalogue()));
     }
     if (day.planned.empty())
         return {};
     const safety::Admitted &planned = day.planned.front();
-    return tr("%1. %2").arg(tr("%n minute(s)", "", planned.activity().minutes.total()),
-                            translated(wording::supervisionShort(planned.supervision())));
+    return tr("%1. %2").arg(numerals(tr("%n minute(s)", "", planned.activity().minutes.total())),
+                            safetyText(wording::supervisionShort(planned.supervision())));
 }
 
 QVariant WeekViewModel::data(const QModelIndex &index, int role) const
@@ -125,7 +134,8 @@ QString WeekViewModel::gap() const
         return {};
     const int hundredths =
         (100 * (m_week->bound - m_week->value) + m_week->value - 1) / m_week->value;
-    return tr("A good week. The very best one could be %1 in a hundred better.").arg(hundredths);
+    return tr("A good week. The very best one could be %1 in a hundred better.")
+        .arg(numerals(hundredths));
 }
 
 void WeekViewModel::after(const Outcome &outcome)

@@ -1,9 +1,9 @@
 #pragma once
 
-#include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/kept_rows.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/sitting.h"
 
@@ -15,7 +15,7 @@ namespace lidlark::mobile {
 
 /// Seven days from today on, a row each. It decides nothing: the plan comes from the core, and what
 /// an adult changes by hand is planned around.
-class WeekViewModel : public QAbstractListModel
+class WeekViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
     QML_ELEMENT
@@ -42,7 +42,7 @@ public:
         PlayedRole
     };
 
-    using QAbstractListModel::QAbstractListModel;
+    using KeptRows::KeptRows;
     [[nodiscard]] Household *household() const { return m_household; }
     void setHousehold(Household *household);
 
@@ -69,6 +69,9 @@ public:
 
 signals:
     void refreshed();
+
+protected:
+    [[nodiscard]] QStringList rowKeys() const override;
 
 private:
     [[nodiscard]] const usecase::WeekDay *dayAt(int row) const;

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// How old, in whole years: one tap on a key. A second tap takes it back.
@@ -33,8 +34,9 @@ Column {
                 required property int index
 
                 objectName: "years-" + key.index
-                text: key.index === 0 ? qsTr("under 1") : key.index < ages.oldest ? key.index.toString()
-                                                        : qsTr("%1 or more").arg(key.index)
+                text: key.index === 0 ? qsTr("under 1") : key.index < ages.oldest ? Numerals.of(key.index)
+                                                        : qsTr("%1 or more").arg(Numerals.of(key.index))
+                accessibleName: qsTr("%1: age in years").arg(key.text)
                 picked: ages.years === key.index
                 onClicked: ages.said(key.picked ? -1 : key.index)
             }

@@ -43,7 +43,6 @@ Column {
                 objectName: question.objectName + "-" + chip.index
                 text: chip.modelData
                 accessibleName: qsTr("%1 %2").arg(question.question).arg(chip.modelData)
-                checkable: false
                 picked: question.answer === chip.index
                 onClicked: question.said(chip.index)
             }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Welcome
 
@@ -14,14 +15,14 @@ Column {
 
     Words {
         width: page.width
-        text: qsTr("Anyone who lives here counts, not only your child.")
+        text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Anyone who lives here counts, not only your child."))
     }
 
     AvoidQuestion {
         objectName: "latex"
         width: page.width
-        question: qsTr("Must anyone avoid latex?")
-        note: qsTr("It is in balloons, rubber bands and many soft balls. Spina bifida counts as yes, and so do many operations.")
+        question: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Must anyone avoid latex?"))
+        note: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "It is in balloons, rubber bands and many soft balls. Spina bifida counts as yes, and so do many operations."))
         answer: page.answers.latex
         onSaid: answer => page.answers.latex = answer
     }
@@ -29,8 +30,8 @@ Column {
     AvoidQuestion {
         objectName: "wheat"
         width: page.width
-        question: qsTr("Must anyone avoid wheat?")
-        note: qsTr("Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease.")
+        question: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Must anyone avoid wheat?"))
+        note: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Bought dough is mostly wheat. A wheat allergy counts as yes, and so does coeliac disease."))
         answer: page.answers.wheat
         onSaid: answer => page.answers.wheat = answer
     }

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Welcome
 
@@ -39,6 +40,7 @@ Column {
             width: page.width
             text: item.name
             value: item.pieces
+            valueText: Numerals.of(value)
             lessName: qsTr("One less: %1").arg(item.name)
             moreName: qsTr("One more: %1").arg(item.name)
             onChanged: value => page.answers.setPieces(item.index, value)

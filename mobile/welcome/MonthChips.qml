@@ -35,7 +35,6 @@ Column {
 
                 objectName: "month-" + (chip.index + 1)
                 text: chip.modelData
-                checkable: false
                 picked: months.month === chip.index + 1
                 onClicked: months.said(chip.picked ? 0 : chip.index + 1)
             }

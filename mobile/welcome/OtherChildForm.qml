@@ -69,7 +69,6 @@ Column {
 
                 objectName: "mouths-" + chip.index
                 text: chip.modelData
-                checkable: false
                 picked: form.mouths === chip.index
                 onClicked: form.mouths = chip.index
             }

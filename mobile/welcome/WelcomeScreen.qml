@@ -5,32 +5,55 @@ import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Welcome
 
-/// First run: three questions and the lid list, one page each. No account.
+/// First run, of the phone or of a further family: three questions and the lid list, one page each. No account.
 Sheet {
     id: screen
 
     required property Household household
+    /// A further family's box on a phone that has one.
+    property bool another: false
     property int page: 0
     readonly property int lastPage: 3
     readonly property string missing: screen.page === 0 && welcome.childName.length === 0 ? qsTr("A name first; a letter will do.")
                                     : screen.page === 1 && welcome.adultName.length === 0 ? qsTr("Your name first; a letter will do.") : ""
 
     signal finished()
+    /// Back from the first page, where there is something to go back to.
+    signal wentBack()
 
     function next() {
         home.takeIn()
         if (screen.page < screen.lastPage) {
             screen.page += 1
-            screen.toTop()
-        } else if (welcome.finish()) {
+            screen.turn()
+        } else if (screen.another ? welcome.finishAnother() : welcome.finish()) {
             screen.finished()
         }
     }
 
     function back() {
+        if (screen.page === 0) {
+            screen.wentBack()
+            return
+        }
         screen.page -= 1
-        screen.toTop()
+        screen.turn()
     }
+
+    function turn() {
+        screen.toTop()
+        bar.readOut()
+    }
+
+    /// The phone's own back key goes the same way; from the first page of a first run, nowhere.
+    function backByKey(event: KeyEvent) {
+        event.accepted = screen.page > 0 || screen.another
+        if (event.accepted)
+            screen.back()
+    }
+
+    Keys.onBackPressed: event => screen.backByKey(event)
+    Keys.onEscapePressed: event => screen.backByKey(event)
 
     WelcomeViewModel {
         id: welcome
@@ -40,9 +63,11 @@ Sheet {
     }
 
     header: TitleBar {
+        id: bar
+
         text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
-        backName: screen.page > 0 ? qsTr("One page back") : ""
+        backName: screen.page > 0 ? qsTr("One page back") : screen.another ? qsTr("Back to the crew") : ""
         onBack: screen.back()
     }
 
@@ -50,7 +75,7 @@ Sheet {
         width: screen.contentWidth
         count: screen.lastPage + 1
         current: screen.page
-        text: qsTr("Page %1 of %2").arg(screen.page + 1).arg(screen.lastPage + 1)
+        text: qsTr("Page %1 of %2").arg(Numerals.of(screen.page + 1)).arg(Numerals.of(screen.lastPage + 1))
     }
 
     ProblemNote {

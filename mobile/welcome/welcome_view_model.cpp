@@ -2,6 +2,8 @@
 
 #include "core/safety/room.h"
 #include "core/wording/closing_words.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -56,8 +58,8 @@ QStringList WelcomeViewModel::otherChildren() const
     for (const OtherChild &other : m_others) {
         const QString age = other.years < 0    ? tr("age not said")
                             : other.years == 0 ? tr("under one")
-                                               : tr("%n year(s)", "", other.years);
-        const QString who = tr("%1, %2").arg(other.name, age);
+                                               : numerals(tr("%n year(s)", "", other.years));
+        const QString who = tr("%1, %2").arg(isolated(other.name), age);
         words.append(
             other.mouths == child::Answer::Yes ? tr("%1. Puts things in the mouth").arg(who) : who);
     }
@@ -76,7 +78,7 @@ QString WelcomeViewModel::outOfReach() const
         if (safety::isUnderThree(person, today) || safety::isMouther(person, today))
             small.push_back(other.alias);
     }
-    return small.empty() ? QString() : translated(wording::outOfReach(small));
+    return small.empty() ? QString() : safetyText(wording::outOfReach(small));
 }
 
 void WelcomeViewModel::load()
@@ -139,7 +141,16 @@ usecase::FirstAnswers WelcomeViewModel::answers() const
 
 bool WelcomeViewModel::finish()
 {
-    const Outcome done = m_household->setUp(answers());
+    return report(m_household->setUp(answers()));
+}
+
+bool WelcomeViewModel::finishAnother()
+{
+    return report(m_household->addFamily(answers()));
+}
+
+bool WelcomeViewModel::report(const Outcome &done)
+{
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     emit changed();
     return done.ok();

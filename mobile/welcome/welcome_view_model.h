@@ -51,6 +51,8 @@ public:
     Q_INVOKABLE void removeChild(int row);
     /// Writes everything. @returns false with `problem` said.
     Q_INVOKABLE bool finish();
+    /// The same for a further family, in a store of its own.
+    Q_INVOKABLE bool finishAnother();
 
 signals:
     void changed();
@@ -66,6 +68,7 @@ private:
         child::Answer mouths = child::Answer::Unanswered;
     };
     [[nodiscard]] usecase::FirstAnswers answers() const;
+    bool report(const Outcome &done);
 
     Household *m_household = nullptr;
     QString m_childName;

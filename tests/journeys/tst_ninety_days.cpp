@@ -42,7 +42,7 @@ private slots:
         for (std::size_t i = 0; i < catalogue::skillCount; ++i) {
             if (lived.possible[i] == NinetyDays::days)
                 QVERIFY2(lived.offers[i] >= NinetyDays::days / 30,
-                         std::string(catalogue::skillFamilyWords.names[i]).c_str());
+                         std::string(catalogue::skillCodes.names[i]).c_str());
         }
     }
 

@@ -105,7 +105,8 @@ private slots:
             bool adultPumps = false;
             for (const wording::Sentence &caution :
                  wording::cautionsFor(admitted->cautions(), admitted->activity()))
-                adultPumps = adultPumps || caution.english.starts_with("Only an adult pumps it up");
+                adultPumps =
+                    adultPumps || caution.english.text().starts_with("Only an adult pumps it up");
             QVERIFY(adultPumps);
         }
     }

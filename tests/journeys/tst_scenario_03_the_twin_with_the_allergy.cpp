@@ -6,6 +6,7 @@
 #include "core/usecase/keep_box.h"
 #include "core/usecase/say_statement.h"
 #include "core/usecase/take_out.h"
+#include "core/wording/day_words.h"
 #include "core/wording/take_out_words.h"
 
 #include "tests/support/phone.h"
@@ -165,9 +166,10 @@ private slots:
         QCOMPARE(note.person, std::string("Bartek"));
         QVERIFY(note.when.day == *dayFrom({2027, 1, 13}));
         QCOMPARE(note.minuteOfDay, 18 * 60 + 25);
-        QCOMPARE(
-            wording::fill(wording::saidBy(note.author, note.person, "Wednesday", note.minuteOfDay)),
-            std::string("Marta said so of Bartek: Wednesday, 18:25."));
+        QCOMPARE(wording::fill(wording::saidBy(note.author, note.person,
+                                               wording::weekdayWord(*dayFrom({2027, 1, 13})),
+                                               note.minuteOfDay)),
+                 std::string("Marta said so of Bartek: Wednesday, 18:25."));
     }
 
     /// The long band stays (latex-free), the dropper as a one-piece: their own care lines say so.

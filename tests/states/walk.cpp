@@ -1,5 +1,6 @@
 #include "tests/states/walk.h"
 
+#include <QAccessible>
 #include <QtTest>
 
 namespace lidlark::test {
@@ -23,13 +24,30 @@ QQuickItem *named(QQuickItem *under, const QString &objectName)
     return nullptr;
 }
 
+/// What is written on, by the words above it.
+QQuickItem *field(QQuickItem *under, const QString &label)
+{
+    if (!under->isVisible())
+        return nullptr;
+    const bool written = under->inherits("QQuickTextInput") || under->inherits("QQuickTextEdit");
+    QAccessibleInterface *spoken = written ? QAccessible::queryAccessibleInterface(under) : nullptr;
+    if (spoken != nullptr && spoken->text(QAccessible::Name).startsWith(label))
+        return under;
+    for (QQuickItem *child : under->childItems()) {
+        if (QQuickItem *found = field(child, label))
+            return found;
+    }
+    return nullptr;
+}
+
 } // namespace
 
 QQuickItem *Walk::findByName(const QString &name) const
 {
     if (name.startsWith(u'#'))
         return named(m_window->contentItem(), name.mid(1));
-    return Hand(m_window).find(name);
+    QQuickItem *control = Hand(m_window).find(name);
+    return control != nullptr ? control : field(m_window->contentItem(), name);
 }
 
 QQuickItem *Walk::find(const char *name)

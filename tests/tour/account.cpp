@@ -1,7 +1,5 @@
 #include "tests/tour/account.h"
 
-#include "tests/tour/page_reading.h"
-
 namespace lidlark::test {
 
 void Account::tap(const char *name, const char *picture, const char *line)
@@ -33,8 +31,10 @@ void Account::show(const char *picture, const char *line)
     if (!m_hand.picture(m_folder.filePath(name + QStringLiteral(".png"))))
         m_failed = QStringLiteral("Could not save %1.png").arg(name);
     m_text += QStringLiteral("%1.png  %2\n").arg(name, QString::fromUtf8(line));
-    for (const QString &finding : test::hardToRead(m_hand.window()))
-        m_hardToRead.append(name + QStringLiteral(": ") + finding);
+    for (const PageCheck check : m_checks) {
+        for (const QString &finding : check(m_hand.window()))
+            m_findings.append(name + QStringLiteral(": ") + finding);
+    }
 }
 
 void Account::missing(const char *name)

@@ -4,16 +4,23 @@
 
 #include <QDir>
 
+#include <vector>
+
 namespace lidlark::test {
 
+/// What is wrong with the page as it stands, one line each.
+using PageCheck = QStringList (*)(QQuickWindow *);
+
 /// What is kept of a walk through the app: a numbered picture of each page, one line about it, and
-/// what on it could not be read. A tap that finds no control ends the walk; later taps do nothing.
+/// what was found wrong with it. A tap that finds no control ends the walk; later taps do nothing.
 class Account
 {
 public:
+    /// @param checks what each page is looked at for.
     /// @param pictures that the folder holds already.
-    Account(const QDir &folder, QQuickWindow *window, int pictures = 0)
-        : m_folder(folder), m_hand(window), m_number(pictures)
+    Account(const QDir &folder, QQuickWindow *window, std::vector<PageCheck> checks,
+            int pictures = 0)
+        : m_folder(folder), m_hand(window), m_checks(std::move(checks)), m_number(pictures)
     {
     }
 
@@ -32,7 +39,7 @@ public:
     /// Why the walk ended early; empty: it did not.
     [[nodiscard]] const QString &failed() const { return m_failed; }
     /// "07-play-1: cut short: ..."
-    [[nodiscard]] const QStringList &hardToRead() const { return m_hardToRead; }
+    [[nodiscard]] const QStringList &findings() const { return m_findings; }
 
 private:
     void missing(const char *name);
@@ -41,7 +48,8 @@ private:
     Hand m_hand;
     QString m_text;
     QString m_failed;
-    QStringList m_hardToRead;
+    QStringList m_findings;
+    std::vector<PageCheck> m_checks;
     int m_number;
 };
 

@@ -5,6 +5,7 @@
 #include <QQmlApplicationEngine>
 
 #include "core/base/instant.h"
+#include "mobile/bridge/appearance.h"
 
 namespace lidlark::test {
 
@@ -91,6 +92,8 @@ mobile::StartOptions startOn(const PhoneInHand &phone, const QString &store, con
     options.textScale = phone.textScale;
     options.scheme = phone.scheme;
     options.reducedMotion = phone.reducedMotion;
+    // The people of the demo read their own languages; the tour taps by English names.
+    options.language = phone.language.isEmpty() ? QStringLiteral("en") : phone.language;
     return options;
 }
 
@@ -108,7 +111,8 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
     window->resize(phone.size);
 
-    Account account(folder, window);
+    graph.appearance().setLeftHanded(phone.leftHanded);
+    Account account(folder, window, phone.checks);
     account.add(QStringLiteral("An evening with Fin, tapped on the real screens.\n"));
     walkToTheChoice(account);
     playHiddenLights(account);
@@ -117,7 +121,7 @@ Evening walkAnEvening(const QDir &folder, const PhoneInHand &phone)
     const QString untold = readTheStore(account, store, clock);
     if (failed.isEmpty())
         failed = untold;
-    return {account.text(), failed, account.hardToRead()};
+    return {account.text(), failed, account.findings()};
 }
 
 } // namespace lidlark::test

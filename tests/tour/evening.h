@@ -2,6 +2,7 @@
 
 #include "mobile/app/graph.h"
 #include "tests/tour/account.h"
+#include "tests/tour/page_reading.h"
 
 #include <QSize>
 #include <QString>
@@ -17,6 +18,9 @@ struct PhoneInHand {
     std::optional<int> scheme; ///< 0 light, 1 dark, 2 contrast.
     bool rightToLeft = false;
     bool reducedMotion = false;
+    QString language = {}; ///< "ur", "pseudo"; empty: of whoever writes on the phone.
+    std::vector<PageCheck> checks{hardToRead};
+    bool leftHanded = false;
 };
 
 /// How the app is started on @p store at @p clock for that phone.
@@ -26,8 +30,8 @@ struct PhoneInHand {
 /// What a walk left: its account, and where it went wrong.
 struct Evening {
     QString text;
-    QString failed;         ///< Empty: walked to the end, and the store tells the same evening.
-    QStringList hardToRead; ///< Words cut, controls too small; see page_reading.h.
+    QString failed;       ///< Empty: walked to the end, and the store tells the same evening.
+    QStringList findings; ///< What the checks of each page found.
 };
 
 /// Walks one evening with Fin on the real screens, tapping by accessible name: who is here, kite,

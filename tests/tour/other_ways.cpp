@@ -1,8 +1,12 @@
 #include "tests/tour/other_ways.h"
 
+#include "tests/tour/more_ways.h"
+
 #include <QGuiApplication>
 #include <QProcess>
 #include <QQmlApplicationEngine>
+
+#include "mobile/bridge/appearance.h"
 
 #include <functional>
 
@@ -33,12 +37,13 @@ public:
         auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());
         window->resize(m_phone.size);
         Hand::settle(700);
-        Account account(m_folder, window, m_pictures);
+        graph.appearance().setLeftHanded(m_phone.leftHanded);
+        Account account(m_folder, window, m_phone.checks, m_pictures);
         walk(account);
         m_pictures = account.pictures();
         m_evening.text += account.text();
         m_evening.failed = account.failed();
-        m_evening.hardToRead += account.hardToRead();
+        m_evening.findings += account.findings();
     }
 
     [[nodiscard]] const Evening &evening() const { return m_evening; }
@@ -205,6 +210,35 @@ void tendTheBox(Account &account)
     account.tap("That's what is here", "count-result", "What differs, plainly.");
 }
 
+/// A slip of the finger, and second thoughts about it; a family's own way, and a note to oneself.
+void takeBackAndWriteDown(Account &account)
+{
+    account.pass("Box");
+    account.pass("pegs, 6");
+    account.pass("Something is gone");
+    account.pass("What became of it?: lost");
+    account.tap("Note it", "just-noted", "Noted at once, with its way back.");
+    account.tap("Take back: 1 peg lost", "just-taken-back", "Taken back.");
+    account.pass("Back");
+    account.tap("Noted today", "noted-today", "What was noted, by whom and when.");
+    account.tap("Put it in again: 1 peg lost", "noted-again", "And in again.");
+    account.pass("Back");
+    account.pass("Notebook");
+    account.pass("Notes of your own");
+    (void)account.hand().write(QStringLiteral("A note for yourself"),
+                               QStringLiteral("Ask about left-handed scissors"));
+    account.pass("Keep this note");
+    account.tap("Send to the therapist", "own-notes", "One's own notes, and one that may leave.");
+    account.pass("Back");
+    account.pass("Today");
+    account.pass("Everything");
+    account.pass("Torn-Paper Coast");
+    account.tap("Write down your own way", "our-way-field", "One line, kept by this home.");
+    (void)account.hand().write(QStringLiteral("Our way, in one line"),
+                               QStringLiteral("With old newspaper, on the ferry"));
+    account.tap("Keep our way", "our-way", "The family's own way.");
+}
+
 void beginAndDie(Account &account)
 {
     account.pass("Everything");
@@ -234,6 +268,12 @@ Evening walkOtherWays(const QDir &folder, const PhoneInHand &phone)
     ways.start("island/lewis-catriona.lidlark", evening, loseASmallPart);
     ways.start("island/skye-lorna.lidlark", evening, planTheWeek);
     ways.start("island/nuala-shona.lidlark", evening, tendTheBox);
+    ways.start("island/skye-grandad.lidlark", evening, findAThing);
+    ways.start("island/mairead-peigi.lidlark", evening, setAReminder);
+    layOutFamilies(QDir(folder.filePath(QStringLiteral("island"))),
+                   QStringLiteral("mairead-peigi.lidlark"));
+    ways.start("island/mairead-peigi.lidlark", evening, walkSeveralFamilies);
+    ways.start("island/zoya-sana.lidlark", evening, takeBackAndWriteDown);
     ways.start("island/oona-eoin.lidlark", evening, beginAndDie);
     ways.start("island/oona-eoin.lidlark", "2027-01-12T09:00:00Z", comeBack);
     return ways.evening();

@@ -9,6 +9,8 @@ namespace lidlark::test {
 namespace {
 
 constexpr qreal touchTarget = 48;
+// px by which glyphs may touch a neighbour's box without being hard to read.
+constexpr qreal allowance = 4;
 
 /// Some words on the page, and what they scroll with.
 struct Words {
@@ -35,8 +37,7 @@ bool isText(const QQuickItem *item)
 class Reading
 {
 public:
-    Reading(QQuickWindow *window, qreal allowance)
-        : m_width(window->width()), m_allowance(allowance)
+    explicit Reading(QQuickWindow *window) : m_width(window->width())
     {
         read(window->contentItem());
         overlaps();
@@ -64,12 +65,12 @@ private:
             m_findings.append(QStringLiteral("one or many not decided: %1").arg(text));
         if (item->property("truncated").toBool())
             m_findings.append(QStringLiteral("cut short: %1").arg(text));
-        if (item->property("contentWidth").toReal() > item->width() + m_allowance)
+        if (item->property("contentWidth").toReal() > item->width() + allowance)
             m_findings.append(QStringLiteral("wider than its place: %1").arg(text));
-        if (item->implicitHeight() > item->height() + m_allowance)
+        if (item->implicitHeight() > item->height() + allowance)
             m_findings.append(QStringLiteral("taller than its place: %1").arg(text));
         const QRectF box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
-        if (box.left() < -m_allowance || box.right() > m_width + m_allowance)
+        if (box.left() < -allowance || box.right() > m_width + allowance)
             m_findings.append(QStringLiteral("beside the screen: %1").arg(text));
         m_words.push_back({text, box, scrollerOf(item)});
     }
@@ -89,8 +90,8 @@ private:
         for (auto one = m_words.begin(); one != m_words.end(); ++one) {
             for (auto other = std::next(one); other != m_words.end(); ++other) {
                 const QRectF common = one->where.intersected(other->where);
-                if (one->scroller == other->scroller && common.width() > m_allowance &&
-                    common.height() > m_allowance)
+                if (one->scroller == other->scroller && common.width() > allowance &&
+                    common.height() > allowance)
                     m_findings.append(
                         QStringLiteral("on each other: %1 | %2").arg(one->text, other->text));
             }
@@ -98,16 +99,15 @@ private:
     }
 
     qreal m_width;
-    qreal m_allowance;
     std::vector<Words> m_words;
     QStringList m_findings;
 };
 
 } // namespace
 
-QStringList hardToRead(QQuickWindow *window, qreal allowance)
+QStringList hardToRead(QQuickWindow *window)
 {
-    return Reading(window, allowance).findings();
+    return Reading(window).findings();
 }
 
 } // namespace lidlark::test

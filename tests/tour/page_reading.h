@@ -8,7 +8,6 @@ namespace lidlark::test {
 /// What a person could not read or hit on the page as it stands, one line each: words cut short,
 /// a plural left open, painted beside the screen or over other words of the same page; a control
 /// under 48 x 48 px (common practice for touch; WCAG 2.2 success criterion 2.5.5 asks for 44).
-/// @param allowance px by which glyphs may touch a neighbour's box without being hard to read.
-[[nodiscard]] QStringList hardToRead(QQuickWindow *window, qreal allowance = 4);
+[[nodiscard]] QStringList hardToRead(QQuickWindow *window);
 
 } // namespace lidlark::test

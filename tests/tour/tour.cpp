@@ -1,10 +1,11 @@
 // One whole evening on the real screens: kite, menu, play, put-back with an exception, box.
 //
 //   lidlark-tour FOLDER [--other-ways] [--size 320x568] [--text-scale 2] [--scheme dark]
-//   [--right-to-left]
+//   [--right-to-left] [--every-page [--language ur]] [--aloud]
 //
-// With --other-ways: what an ordinary evening does not show. Both leave NN-name.png and account.txt
-// in FOLDER; exit 1 where the evening could not be walked.
+// With --other-ways: what an ordinary evening does not show. With --every-page: each page once, in
+// any language. All leave NN-name.png and account.txt in FOLDER: what is wrong with a page, or with
+// --aloud what a screen reader says of it. Exit 1 where the evening could not be walked.
 
 #include <QCommandLineParser>
 #include <QDir>
@@ -12,7 +13,9 @@
 #include <QTextStream>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "tests/tour/every_page.h"
 #include "tests/tour/other_ways.h"
+#include "tests/tour/page_hearing.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
 
@@ -31,6 +34,10 @@ void describe(QCommandLineParser &parser)
     parser.addOption({QStringLiteral("scheme"), QStringLiteral("light, dark or contrast"),
                       QStringLiteral("name"), QStringLiteral("light")});
     parser.addOption({QStringLiteral("right-to-left"), QStringLiteral("mirrored")});
+    parser.addOption({QStringLiteral("every-page"), QStringLiteral("each page once")});
+    parser.addOption({QStringLiteral("language"), QStringLiteral("en, pl, ur or pseudo"),
+                      QStringLiteral("code")});
+    parser.addOption({QStringLiteral("aloud"), QStringLiteral("what a screen reader says")});
     parser.addOption(
         {QStringLiteral("other-ways"), QStringLiteral("first run, clouds, burst, lost")});
 }
@@ -47,13 +54,24 @@ std::optional<PhoneInHand> phoneFrom(const QCommandLineParser &parser)
     phone.size = {size[0].toInt(), size[1].toInt()};
     phone.scheme = static_cast<int>(scheme);
     phone.textScale = parser.value(QStringLiteral("text-scale")).toDouble();
+    phone.language = parser.value(QStringLiteral("language"));
     phone.rightToLeft = parser.isSet(QStringLiteral("right-to-left"));
+    if (parser.isSet(QStringLiteral("aloud")))
+        phone.checks = {lidlark::test::saidAloud};
     if (phone.size.isEmpty() || *phone.textScale < 1)
         return std::nullopt;
     return phone;
 }
 
 using Walk = lidlark::test::Evening (*)(const QDir &, const PhoneInHand &);
+
+Walk wayFrom(const QCommandLineParser &parser)
+{
+    if (parser.isSet(QStringLiteral("every-page")))
+        return lidlark::test::openEveryPage;
+    return parser.isSet(QStringLiteral("other-ways")) ? lidlark::test::walkOtherWays
+                                                      : lidlark::test::walkAnEvening;
+}
 
 int walk(const QString &where, const PhoneInHand &phone, Walk way)
 {
@@ -64,8 +82,8 @@ int walk(const QString &where, const PhoneInHand &phone, Walk way)
         return 1;
     }
     lidlark::test::Evening evening = way(folder, phone);
-    for (const QString &finding : std::as_const(evening.hardToRead))
-        evening.text += QStringLiteral("Hard to read: %1\n").arg(finding);
+    for (const QString &finding : std::as_const(evening.findings))
+        evening.text += QStringLiteral("%1\n").arg(finding);
     if (!evening.failed.isEmpty())
         evening.text += QStringLiteral("The tour stopped: %1\n").arg(evening.failed);
     QFile file(folder.filePath(QStringLiteral("account.txt")));
@@ -87,7 +105,5 @@ int main(int argc, char **argv)
     const std::optional<PhoneInHand> phone = phoneFrom(parser);
     if (parser.positionalArguments().size() != 1 || !phone)
         parser.showHelp(2);
-    return walk(parser.positionalArguments().constFirst(), *phone,
-                parser.isSet(QStringLiteral("other-ways")) ? lidlark::test::walkOtherWays
-                                                           : lidlark::test::walkAnEvening);
+    return walk(parser.positionalArguments().constFirst(), *phone, wayFrom(parser));
 }

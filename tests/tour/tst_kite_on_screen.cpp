@@ -56,6 +56,13 @@ private:
         return m_app->window->findChild<QObject *>(text("question"))->property("text").toString();
     }
 
+    [[nodiscard]] QString litPicture() const
+    {
+        const QObject *lit =
+            m_app->window->findChild<QObject *>(text("scan"))->property("lit").value<QObject *>();
+        return lit != nullptr ? lit->objectName() : QString();
+    }
+
     QPoint middleOf(const char *name)
     {
         const QQuickItem *item = hand().find(text(name));
@@ -267,26 +274,32 @@ private slots:
         m_app->graph.appearance().setKiteAloud(true);
         m_app->graph.appearance().setScanSeconds(1);
         go("kite");
-        const auto *scan = m_app->window->findChild<QObject *>(text("scan"));
+        m_app->graph.appearance().setSwitches(1);
         QStringList lit;
         QElapsedTimer since;
         for (since.start(); lit.size() < 6 && since.elapsed() < 60000; Hand::settle(50)) {
-            const QString now = scan->property("lit").toString();
-            if (lit.isEmpty() || lit.constLast() != now)
-                lit.append(now);
+            if (lit.isEmpty() || lit.constLast() != litPicture())
+                lit.append(litPicture());
         }
-        QCOMPARE(lit, text("resting steady whirling clouds bag hand").split(u' '));
+        QCOMPARE(
+            lit,
+            text("kite-resting kite-steady kite-whirling kite-clouds kite-bag hand").split(u' '));
         QVERIFY(m_said->contains(text("Flying steady")));
-        QTRY_COMPARE_WITH_TIMEOUT(scan->property("lit").toString(), text("resting"), 10000);
+        QTRY_COMPARE_WITH_TIMEOUT(litPicture(), text("kite-resting"), 10000);
         QTest::keyClick(m_app->window, Qt::Key_J);
         QCOMPARE(picked(), text("resting"));
-        QCOMPARE(scan->property("lit").toString(), QString()); // at rest after an answer
+        QCOMPARE(litPicture(), QString()); // at rest after an answer
+        Hand::settle(700);
+        QTest::keyClick(m_app->window, Qt::Key_J); // until the switch asks for another round
+        QCOMPARE(litPicture(), text("kite-resting"));
+        QCOMPARE(picked(), text("resting"));
     }
 
     void oneSwitchMayBeATapAnywhere()
     {
         start(false);
         m_app->graph.appearance().setScanSeconds(5);
+        m_app->graph.appearance().setSwitches(1);
         go("kite");
         QTest::mouseClick(m_app->window, Qt::LeftButton, {}, middleOf("In the bag"));
         QCOMPARE(picked(), text("resting")); // what the ring is on, not what lies under the finger

@@ -77,6 +77,24 @@ private slots:
         QCOMPARE(family->place->place, std::string("h-skye")); // nobody was asked where the box is
     }
 
+    /// Also on the smallest phone: found by scrolling, set by one tap, and that is all.
+    void oneTapOnTheSmallestPhone()
+    {
+        m_app.reset();
+        const QString file = m_folder.filePath(text("small.lidlark"));
+        writeStore(file, "Skye", "Lorna", "h-skye");
+        m_app = std::make_unique<OpenApp>(file, "2027-01-13T11:00:00Z");
+        m_app->window->resize(320, 568);
+        Hand::settle(300);
+        const mobile::Sitting &sitting = m_app->graph.sitting();
+        QVERIFY(hand().tap(text("Someone is ill")));
+        QVERIFY(sitting.filters().someoneIsIll);
+        QVERIFY(hand().reads(text("Play with Skye")));
+        QVERIFY(hand().tap(text("Away from home")));
+        QVERIFY(sitting.filters().awayFromHome);
+        QVERIFY(hand().reads(text("Play with Skye")));
+    }
+
     void fiveHoursBringMoreThanThree()
     {
         std::set<std::string> seen;

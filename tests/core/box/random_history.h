@@ -30,7 +30,7 @@ inline rc::Gen<std::vector<Act>> anyActs()
 {
     return rc::gen::container<std::vector<Act>>(
         rc::gen::build<Act>(rc::gen::set(&Act::phone, rc::gen::inRange(0, 5)),
-                            rc::gen::set(&Act::what, rc::gen::inRange(0, 14)),
+                            rc::gen::set(&Act::what, rc::gen::inRange(0, 16)),
                             rc::gen::set(&Act::play, rc::gen::inRange(0, 6)),
                             rc::gen::set(&Act::amount, rc::gen::inRange(0, 4)),
                             rc::gen::set(&Act::minutes, rc::gen::inRange(1, 90))));
@@ -83,6 +83,9 @@ public:
                                  : outcome(at, play, UsedUp, 1);
         case 10:
             return answer(at, act);
+        case 11:
+        case 12:
+            return takeBack(at, act);
         default:
             return meet(at, static_cast<std::size_t>((act.phone + 1 + act.amount) % 5));
         }
@@ -150,6 +153,27 @@ private:
             fieldsOf(box::Answered{eyes, question.id,
                                    answers[static_cast<std::size_t>(act.amount) % answers.size()]}),
             clockOf(phone));
+    }
+
+    /// One of the latest words that give way to this phone's own, a taking back among them: then
+    /// something is put in again.
+    void takeBack(std::size_t phone, const Act &act)
+    {
+        std::vector<const journal::Event *> own;
+        journal::Event taking;
+        taking.lane = {journal::LaneKind::Box, "b-fin"};
+        taking.device = {m_phones[phone].name};
+        taking.author = m_phones[phone].name;
+        taking.when = dayPartAt(clockOf(phone), 0);
+        for (const journal::Event &event : m_phones[phone].events) {
+            if (journal::givesWayTo(event, taking))
+                own.push_back(&event);
+        }
+        if (own.empty())
+            return;
+        const auto back = static_cast<std::size_t>(act.play + act.amount) % own.size();
+        write(phone, journal::Kind::TakenBack,
+              journal::fieldsOfTakingBack(*own[own.size() - 1 - back]), clockOf(phone));
     }
 
     /// @p phone takes in what the other holds, in whatever order it lies there.

@@ -21,8 +21,10 @@ FivePhones livedThrough(const std::vector<Act> &acts)
     return phones;
 }
 
+/// What stands of them, in one order.
 std::vector<Event> inOneOrder(std::vector<Event> events)
 {
+    events = journal::withoutTakenBack(std::move(events));
     std::sort(events.begin(), events.end(), writtenEarlier);
     return events;
 }

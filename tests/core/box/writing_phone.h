@@ -4,6 +4,7 @@
 #include "core/box/piece_events.h"
 #include "core/box/request_events.h"
 #include "core/journal/meetings.h"
+#include "core/journal/take_backs.h"
 
 #include <initializer_list>
 #include <string>
@@ -100,7 +101,7 @@ private:
 
 inline box::ItemLedger fold(int packed, const std::vector<journal::Event> &log)
 {
-    return box::foldItem({packed, Day{}}, log, journal::Meetings(log));
+    return box::foldItem({packed, Day{}}, journal::withoutTakenBack(log), journal::Meetings(log));
 }
 
 } // namespace lidlark::test

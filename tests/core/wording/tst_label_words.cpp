@@ -58,7 +58,7 @@ private:
         }
         QStringList lines;
         for (const auto &line : wording::labelWords(activity, uses, cautions, catalogue, region))
-            lines.append(QString::fromStdString(line.words));
+            lines.append(QString::fromStdString(wording::fill(line.words)));
         return lines;
     }
 

@@ -21,7 +21,7 @@ QString said(const Sentence &sentence)
 
 QString said(const WhyLine &line)
 {
-    return QString::fromStdString(fill(line));
+    return said(sentenceFor(line));
 }
 
 catalogue::Activity doughPlay()

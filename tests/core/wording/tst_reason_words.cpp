@@ -1,5 +1,6 @@
 #include <QtTest>
 
+#include "core/wording/detail_words.h"
 #include "core/wording/error_words.h"
 #include "core/wording/reason_words.h"
 
@@ -21,7 +22,7 @@ bool fits(const Sentence &sentence)
 {
     for (std::size_t number = 1; number <= 9; ++number) {
         const bool wanted =
-            sentence.english.find('%' + std::to_string(number)) != std::string::npos;
+            sentence.english.text().find('%' + std::to_string(number)) != std::string_view::npos;
         if (wanted != (number <= sentence.arguments.size()))
             return false;
     }
@@ -154,6 +155,25 @@ private slots:
                                      QString::fromUtf8(detail) + u'.'),
                      qPrintable(text));
         }
+    }
+
+    /// Words that the core itself wrote are words to translate; what they speak of is not.
+    void whatAnErrorSpeaksOfCanBeTranslated()
+    {
+        const auto words = [](const char *detail) {
+            const Argument argument = detailWords(detail);
+            const auto *sentence = std::get_if<Sentence>(&argument.content);
+            return sentence != nullptr ? *sentence : Sentence{};
+        };
+        QVERIFY(words("this play") == (Sentence{say("this play"), {}}));
+        QVERIFY(words("pegs: more than the box held") ==
+                (Sentence{say("%1: more than the box held"), {std::string("pegs")}}));
+        QVERIFY(words("any pegs in this box") ==
+                (Sentence{say("any %1 in this box"), {std::string("pegs")}}));
+        QVERIFY(words("pegs in this box") ==
+                (Sentence{say("%1 in this box"), {std::string("pegs")}}));
+        QVERIFY(words("/home/gran/home.lidlark") == Sentence{});
+        QVERIFY(words(": empty") == Sentence{});
     }
 };
 

@@ -51,14 +51,13 @@ class TestWording : public QObject
 private slots:
     void everyTagHasItsOwnCautionOfAtMostEighteenWords()
     {
-        std::set<std::string_view> seen;
+        std::set<QString> seen;
         for (std::size_t i = 0; i < catalogue::tagCount; ++i) {
             const auto tag = static_cast<catalogue::Tag>(i);
-            QVERIFY(seen.insert(tagCaution(tag)).second);
-            QVERIFY(!tagThing(tag).empty());
-            QVERIFY(!tagShort(tag).empty());
-            const QString text =
-                QString::fromUtf8(tagCaution(tag).data(), qsizetype(tagCaution(tag).size()));
+            const QString text = said({tagCaution(tag), {}});
+            QVERIFY(seen.insert(text).second);
+            QVERIFY(!tagThing(tag).text().empty());
+            QVERIFY(!tagShort(tag).text().empty());
             checkTone(text);
             QVERIFY2(text.split(u' ').size() <= 18, qPrintable(text));
         }
@@ -131,18 +130,30 @@ private slots:
     void daysAreNamedAsPeopleNameThem()
     {
         const Day monday = *dayFrom({2027, 1, 11});
-        QCOMPARE(QString::fromStdString(weekdayWord(monday)), QStringLiteral("Monday"));
+        QCOMPARE(said(weekdayWord(monday)), QStringLiteral("Monday"));
         QCOMPARE(said(dayWords(monday, monday)), QStringLiteral("today"));
         QCOMPARE(said(dayWords(monday - 1, monday)), QStringLiteral("yesterday"));
         QCOMPARE(said(dayWords(monday - 2, monday)), QStringLiteral("Saturday"));
         QCOMPARE(said(dayWords(monday - 7, monday)), QStringLiteral("4 January"));
-        QCOMPARE(QString::fromStdString(weekdayWord(Day{-1})), QStringLiteral("Wednesday"));
+        QCOMPARE(said(weekdayWord(Day{-1})), QStringLiteral("Wednesday"));
+    }
+
+    /// Its first letter may be changed where it stands, and nothing else.
+    void anArgumentBeginsAsItsPlaceAsksFor()
+    {
+        const Sentence inside{say("%1 two"), {std::string("one")}};
+        QCOMPARE(said({say("%1"), {withCapital(inside)}}), QStringLiteral("One two"));
+        QCOMPARE(said({say("%1"), {withSmall(std::string("Tap IT"))}}), QStringLiteral("tap IT"));
+        QCOMPARE(said({say("%1 %2 %3"), {inWords(12), inDigits(12), TimeOfDay{65}}}),
+                 QStringLiteral("twelve 12 01:05"));
     }
 
     void placeholdersInArgumentsStayAsTyped()
     {
-        QCOMPARE(said({"%2 and %1", {"one", "%1"}}), QStringLiteral("%1 and one"));
-        QCOMPARE(said({"%3 is not given", {"a"}}), QStringLiteral("%3 is not given"));
+        QCOMPARE(said({say("%2 and %1"), {std::string("one"), std::string("%1")}}),
+                 QStringLiteral("%1 and one"));
+        QCOMPARE(said({say("%3 is not given"), {std::string("a")}}),
+                 QStringLiteral("%3 is not given"));
         QCOMPARE(QString::fromStdString(numberWord(12)), QStringLiteral("twelve"));
         QCOMPARE(QString::fromStdString(numberWord(13)), QStringLiteral("13"));
     }

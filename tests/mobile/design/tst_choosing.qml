@@ -62,15 +62,20 @@ Item {
             Theme.reducedMotion = false
         }
 
-        function test_a_chip_flips_and_shows_its_peg() {
+        function test_a_chip_asks_and_shows_its_peg_once_it_is_picked() {
             const chip = createTemporaryObject(chipComponent, page)
             const plainWidth = chip.width
             verify(!pegIn(chip).visible)
             mouseClick(chip)
+            verify(!chip.checked) // nobody has picked it yet
+            verify(!pegIn(chip).visible)
+            chip.picked = true
             verify(chip.checked)
             verify(pegIn(chip).visible)
             verify(chip.width > plainWidth)
             mouseClick(chip)
+            verify(chip.checked)
+            chip.picked = false
             verify(!chip.checked)
             compare(chip.width, plainWidth)
         }

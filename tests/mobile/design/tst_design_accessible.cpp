@@ -23,6 +23,8 @@ private slots:
     void theCurrentTabIsSelected();
     void theChosenOneIsChecked();
     void pressingAHeldControlByScreenReaderOpensIt();
+    void aStepperSaysItsValueAndMoves();
+    void aChoiceIsDecidedByItsCaller();
     void decorationIsNotSpoken();
 };
 
@@ -134,7 +136,7 @@ void TestDesignAccessible::theCurrentTabIsSelected()
 
 void TestDesignAccessible::theChosenOneIsChecked()
 {
-    QVERIFY(Shown("FilterChip { text: 'Quiet'; checked: true }").spoken()->state().checked);
+    QVERIFY(Shown("FilterChip { text: 'Quiet'; picked: true }").spoken()->state().checked);
     QVERIFY(Shown("ChildTile { text: 'Resting'; picked: true }").spoken()->state().selected);
     QVERIFY(!Shown("ChoiceRow { text: 'Dark' }").spoken()->state().checked);
 }
@@ -145,6 +147,40 @@ void TestDesignAccessible::pressingAHeldControlByScreenReaderOpensIt()
     QSignalSpy held(shown.item(), SIGNAL(held()));
     shown.spoken()->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
     QCOMPARE(held.count(), 1);
+}
+
+void TestDesignAccessible::aStepperSaysItsValueAndMoves()
+{
+    const Shown shown("Stepper { text: 'pegs'; value: 5; to: 6 }");
+    QCOMPARE(shown.spoken()->role(), QAccessible::SpinBox);
+    QCOMPARE(shown.spoken()->text(QAccessible::Name), QString("pegs: 5"));
+    QVERIFY(shown.spoken()->valueInterface());
+    QCOMPARE(shown.spoken()->valueInterface()->currentValue().toInt(), 5);
+    QCOMPARE(shown.spoken()->valueInterface()->maximumValue().toInt(), 6);
+    QSignalSpy changed(shown.item(), SIGNAL(changed(int)));
+    QAccessibleActionInterface *actions = shown.spoken()->actionInterface();
+    actions->doAction(QAccessibleActionInterface::increaseAction());
+    QCOMPARE(changed.takeFirst().constFirst().toInt(), 6);
+    shown.item()->setProperty("value", 6);
+    actions->doAction(QAccessibleActionInterface::increaseAction());
+    QCOMPARE(changed.count(), 0); // no further than that
+    actions->doAction(QAccessibleActionInterface::decreaseAction());
+    QCOMPARE(changed.takeFirst().constFirst().toInt(), 5);
+}
+
+void TestDesignAccessible::aChoiceIsDecidedByItsCaller()
+{
+    for (const char *component :
+         {"FilterChip { text: 'Quiet' }", "GradeCard { text: 'Easier'; width: 200 }"}) {
+        const Shown shown(component);
+        shown.spoken()->actionInterface()->doAction(QAccessibleActionInterface::toggleAction());
+        QVERIFY2(!shown.spoken()->state().checked, component); // it only asked
+        shown.item()->setProperty("picked", true);
+        shown.item()->setProperty("chosen", true);
+        QVERIFY2(shown.spoken()->state().checkable, component);
+        QVERIFY2(shown.spoken()->state().checked, component);
+    }
+    QVERIFY(!Shown("FilterChip { text: 'Forget it'; acts: true }").spoken()->state().checkable);
 }
 
 void TestDesignAccessible::decorationIsNotSpoken()

@@ -15,7 +15,7 @@ Item {
         name: "Mirroring"
         when: windowShown
 
-        Component { id: chipComponent; FilterChip { text: "Quiet"; checked: true } }
+        Component { id: chipComponent; FilterChip { text: "Quiet"; picked: true } }
         Component { id: backComponent; SignButton { sign: "sign-back"; otherWaySign: "sign-on"; accessibleName: "Back" } }
         Component { id: footComponent; ActionFoot { width: 360; text: "Next step"; otherText: "Stop here" } }
         Component {

@@ -1,0 +1,2 @@
+-- The last day on which a guest may play here; NULL: no end.
+ALTER TABLE device ADD COLUMN until INTEGER;

@@ -1,0 +1,80 @@
+#include "core/wording/detail_words.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+
+namespace lidlark::wording {
+
+namespace {
+
+constexpr std::string_view place = "%1";
+
+/// As core/usecase and core/child write them. The first that fits holds: a longer one stands before
+/// the one it contains.
+constexpr std::array details{say("this play"),
+                             say("the box of this play"),
+                             say("this question"),
+                             say("an activity"),
+                             say("another activity"),
+                             say("the activity %1"),
+                             say("a box for %1"),
+                             say("a request for %1"),
+                             say("a counting in of %1"),
+                             say("this piece of %1"),
+                             say("any %1 in this box"),
+                             say("%1 in this box"),
+                             say("%1: empty"),
+                             say("%1: too long"),
+                             say("%1: below zero"),
+                             say("%1: at least one"),
+                             say("%1: more than 999"),
+                             say("%1: more than the box held"),
+                             say("%1: not missing"),
+                             say("%1: more than is missing, or none"),
+                             say("%1: some pieces are still missing"),
+                             say("%1: more than are out, or none"),
+                             say("%1: cannot be washed"),
+                             say("%1: need not leave the house"),
+                             say("%1: only digits, spaces, + and -, at most 20"),
+                             say("%1: still to come"),
+                             say("found: nothing named"),
+                             say("day: more than 31 days ago"),
+                             say("day: before it came into the box"),
+                             say("days: 1 to 365"),
+                             say("day: today to a week ahead"),
+                             say("week: only this home's own phones plan it"),
+                             say("grading: only the therapist pins one"),
+                             say("mouths: pica stands as yes; say no to that first"),
+                             say("kind: an adult, but born less than 18 years ago")};
+
+/// What stands in the place of %1; nothing where the words do not fit.
+std::optional<std::string_view> fitted(std::string_view words, std::string_view detail)
+{
+    const std::size_t at = words.find(place);
+    if (at == std::string_view::npos)
+        return words == detail ? std::optional(std::string_view()) : std::nullopt;
+    const std::string_view before = words.substr(0, at);
+    const std::string_view after = words.substr(at + place.size());
+    if (detail.size() <= before.size() + after.size() || !detail.starts_with(before) ||
+        !detail.ends_with(after))
+        return std::nullopt;
+    return detail.substr(at, detail.size() - before.size() - after.size());
+}
+
+} // namespace
+
+Argument detailWords(const std::string &detail)
+{
+    for (const English &words : details) {
+        const auto inside = fitted(words.text(), detail);
+        if (!inside)
+            continue;
+        if (inside->empty())
+            return Sentence{words, {}};
+        return Sentence{words, {std::string(*inside)}};
+    }
+    return detail;
+}
+
+} // namespace lidlark::wording
