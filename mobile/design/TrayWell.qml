@@ -19,6 +19,9 @@ Pressable {
     /// More letters would lie on the drawing.
     readonly property int lettersBeside: 4
     readonly property bool tagBelow: well.asRow || well.tag.length > well.lettersBeside
+    /// In a row the count gives way to a long word of the name.
+    readonly property bool chipBelow: well.asRow && longest.room > well.availableWidth - well.pictureRoom - Theme.gap - chip.implicitWidth - Theme.smallGap
+    readonly property real roomBelow: well.chipBelow ? chip.implicitHeight + Theme.smallGap : 0
     /// A word where the number stands takes a corner of the drawing's room.
     readonly property bool wordy: !well.asRow && well.count.length > 2
     readonly property int pictureSide: well.asRow || well.width >= 96 && !well.wordy ? well.pictureRoom : Theme.itemSmall
@@ -39,8 +42,15 @@ Pressable {
         border.color: well.clickable && (well.down || well.hovered) ? Theme.wellText : Theme.wellEdge
     }
 
+    LongestWord {
+        id: longest
+
+        font: Theme.font(Theme.Caption, false, Theme.textScale, Theme.arabicScript)
+        text: well.text
+    }
+
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(well.pictureRoom, naming.height, chip.implicitHeight)
+        implicitHeight: well.asRow ? Math.max(well.pictureRoom, naming.height + well.roomBelow, chip.implicitHeight)
                                    : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed) + naming.height
 
         Drawing {
@@ -58,7 +68,7 @@ Pressable {
             id: chip
 
             anchors.right: parent.right
-            y: well.asRow ? (parent.height - height) / 2 : 0
+            y: !well.asRow ? 0 : well.chipBelow ? naming.y + naming.height + Theme.smallGap : (parent.height - height) / 2
             text: well.count
             look: well.look
             stacked: true
@@ -73,15 +83,17 @@ Pressable {
 
             anchors.left: well.asRow ? picture.right : parent.left
             anchors.leftMargin: well.asRow ? Theme.gap : 2
-            anchors.right: well.asRow ? chip.left : parent.right
+            anchors.right: well.asRow && !well.chipBelow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2
+            y: well.asRow ? (parent.height - height - well.roomBelow) / 2
                           : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed)
             spacing: Theme.smallGap
 
-            Words {
+            FittingWords {
                 width: naming.width
-                role: Theme.Reason
+                usualRole: Theme.Reason
+                smallerRole: Theme.Caption
+                strong: false
                 color: Theme.wellText
                 spoken: false
                 text: well.text
@@ -89,7 +101,7 @@ Pressable {
 
             CountTag {
                 x: well.mirrored ? naming.width - width : 0
-                room: well.asRow ? well.width * 0.6 : well.width
+                room: well.asRow ? naming.width : well.width
                 visible: well.tagBelow && well.tag.length > 0
                 text: well.tag
             }

@@ -66,8 +66,8 @@ void addFamiliesLegs(std::vector<Leg> &legs)
 {
     legs.push_back({"Several families", "fresh/fin-ruth.lidlark", "minder", firstEvening,
                     lookAtFamilies, layOutFamilies});
-    legs.push_back({"A guest", "fresh/skye-archie.lidlark", "guest", firstEvening, lookAsGuest});
-    legs.push_back({"No guest any more", "fresh/skye-archie.lidlark", "guest-after",
+    legs.push_back({"A guest", "fresh/skye-grandad.lidlark", "guest", firstEvening, lookAsGuest});
+    legs.push_back({"No guest any more", "fresh/skye-grandad.lidlark", "guest-after",
                     "2027-03-20T18:25:00Z", lookAfterTheInvitation});
 }
 

@@ -11,19 +11,6 @@ constexpr int mostWaits = 40;
 constexpr int waitMs = 50;
 constexpr int heldMs = 1300;
 
-QQuickItem *named(QQuickItem *under, const QString &objectName)
-{
-    if (!under->isVisible())
-        return nullptr;
-    if (under->objectName().startsWith(objectName))
-        return under;
-    for (QQuickItem *child : under->childItems()) {
-        if (QQuickItem *found = named(child, objectName))
-            return found;
-    }
-    return nullptr;
-}
-
 /// What is written on, by the words above it.
 QQuickItem *field(QQuickItem *under, const QString &label)
 {
@@ -45,7 +32,7 @@ QQuickItem *field(QQuickItem *under, const QString &label)
 QQuickItem *Walk::findByName(const QString &name) const
 {
     if (name.startsWith(u'#'))
-        return named(m_window->contentItem(), name.mid(1));
+        return itemNamed(m_window->contentItem(), name.mid(1));
     QQuickItem *control = Hand(m_window).find(name);
     return control != nullptr ? control : field(m_window->contentItem(), name);
 }
@@ -121,7 +108,7 @@ void Walk::set(const char *property, const QVariant &value)
 {
     if (!m_failed.isEmpty())
         return;
-    QQuickItem *screens = named(m_window->contentItem(), QStringLiteral("screens"));
+    QQuickItem *screens = itemNamed(m_window->contentItem(), QStringLiteral("screens"));
     auto *page = screens->property("current").value<QQuickItem *>();
     if (page == nullptr || !page->setProperty(property, value))
         m_failed = QStringLiteral("After \"%1\": the screen has no property \"%2\".")
@@ -133,7 +120,7 @@ void Walk::see(const char *state)
 {
     if (!m_failed.isEmpty())
         return;
-    const QQuickItem *screens = named(m_window->contentItem(), QStringLiteral("screens"));
+    const QQuickItem *screens = itemNamed(m_window->contentItem(), QStringLiteral("screens"));
     if (screens->property("current").value<QQuickItem *>() == nullptr) {
         m_failed =
             QStringLiteral("%1: the page could not be opened.").arg(QString::fromUtf8(state));
