@@ -178,6 +178,10 @@
             <source>adult: hold to begin</source>
             <translation>dorosły: trzymaj, żeby zacząć</translation>
         </message>
+        <message>
+            <source>hold</source>
+            <translation>trzymaj</translation>
+        </message>
     </context>
     <context>
         <name>CountOne</name>

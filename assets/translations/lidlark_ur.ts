@@ -178,6 +178,10 @@
             <source>adult: hold to begin</source>
             <translation>بڑے: شروع کرنے کو دبائے رکھیں</translation>
         </message>
+        <message>
+            <source>hold</source>
+            <translation>دبائے رکھیں</translation>
+        </message>
     </context>
     <context>
         <name>CountOne</name>

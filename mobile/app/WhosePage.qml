@@ -13,8 +13,14 @@ ChildStrip {
     /// Pages that are about no child, and those that say whose in their own title.
     readonly property list<string> without: ["", "problem", "welcome", "another-family", "whose", "today", "box", "everything"]
 
+    /// A child's pictures keep their size (checkin.md 10): on a small phone they have all the room.
+    readonly property list<string> childs: ["kite", "kite-after"]
+    readonly property real leastForChild: (Theme.largeText ? 125 : 91) * Theme.dotsPerMm
+    readonly property bool fits: !strip.childs.includes(strip.route)
+                                 || (strip.parent?.height ?? 0) - strip.implicitHeight >= strip.leastForChild
+
     objectName: "whosePage"
-    visible: strip.household.several && !strip.without.includes(strip.route)
+    visible: strip.household.several && !strip.without.includes(strip.route) && strip.fits
     height: strip.visible ? strip.implicitHeight : 0
     text: strip.household.childTitle
 }

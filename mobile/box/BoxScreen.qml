@@ -90,7 +90,18 @@ Sheet {
         visible: box.count > 0
 
         WellRow {
-            columns: Theme.largeText ? 1 : screen.contentWidth > 560 ? 5 : 3
+            id: wells
+
+            readonly property bool threeFit: longest.room + 16 <= (screen.contentWidth - 26 - 2 * wells.spacing) / 3
+
+            columns: Theme.largeText ? 1 : screen.contentWidth > 560 ? 5 : wells.threeFit ? 3 : 2
+
+            LongestWord {
+                id: longest
+
+                font: Theme.font(Theme.Caption, false, Theme.textScale, Theme.arabicScript)
+                text: box.names
+            }
 
             Repeater {
                 model: box

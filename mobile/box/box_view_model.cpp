@@ -167,4 +167,13 @@ void BoxViewModel::sayNotHere()
     m_sitting->setBoxNotHere(true);
 }
 
+QString BoxViewModel::names() const
+{
+    QStringList names;
+    names.reserve(rowCount());
+    for (int row = 0; row < rowCount(); ++row)
+        names.append(data(index(row), NameRole).toString());
+    return names.join(u' ');
+}
+
 } // namespace lidlark::mobile

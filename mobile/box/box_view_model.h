@@ -29,6 +29,8 @@ class BoxViewModel : public QAbstractListModel
     Q_PROPERTY(bool countDue READ countDue NOTIFY loaded FINAL)
     Q_PROPERTY(QString requestWords READ requestWords NOTIFY loaded FINAL) ///< "2 asked for".
     Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
+    /// Of all items, a space between them: the longest word decides how many stand side by side.
+    Q_PROPERTY(QString names READ names NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -59,6 +61,7 @@ public:
     [[nodiscard]] bool countDue() const { return m_countDue; }
     [[nodiscard]] QString requestWords() const;
     [[nodiscard]] int count() const { return rowCount(); }
+    [[nodiscard]] QString names() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void load();

@@ -51,9 +51,10 @@ Pressable {
                 text: yes.question
             }
 
-            Words {
+            FittingWords {
                 width: parent.width
-                role: yes.notNow && Theme.largeText ? Theme.Heading : Theme.BigYes
+                usualRole: yes.notNow && Theme.largeText ? Theme.Heading : Theme.BigYes
+                smallerRole: Theme.Heading
                 color: yes.notNow ? yes.groundInk : Theme.slipText
                 spoken: false
                 text: yes.answer

@@ -31,7 +31,7 @@ Pressable {
             anchors.left: parent.left
             anchors.right: onward.left
             anchors.verticalCenter: parent.verticalCenter
-            role: Theme.CautionLead
+            role: Theme.Label
             color: Theme.safetyText
             spoken: false
             text: button.text

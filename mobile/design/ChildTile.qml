@@ -111,15 +111,14 @@ Pressable {
             bottomPadding: tile.small ? 2 : tile.upright ? 6 : 0
             spacing: 4
 
-            Words {
+            FittingWords {
                 id: word
 
                 readonly property bool squeezed: tile.upright && implicitWidth > width
                                                  && implicitWidth * 14 <= width * font.pixelSize
 
                 width: parent.width
-                role: tile.small ? Theme.TabWord : Theme.Label
-                strong: true
+                usualRole: tile.small ? Theme.TabWord : Theme.Label
                 wrapMode: squeezed ? Text.NoWrap : Text.Wrap
                 scale: squeezed ? width / implicitWidth : 1
                 horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft

@@ -4,7 +4,7 @@ import QtQuick
 import Lidlark.Design
 
 /// A word that can be chosen: chosen, it is a patch of cloth with a peg clipped on.
-/// Drawn 40 high inside a target of 48.
+/// Drawn 40 high inside a target of 48, and never wider than what it lies in.
 Pressable {
     id: chip
 
@@ -18,6 +18,7 @@ Pressable {
     checkable: !chip.acts
     checked: chip.picked
     onToggled: chip.checked = Qt.binding(() => chip.picked)
+    width: chip.parent ? Math.min(chip.implicitWidth, chip.parent.width) : chip.implicitWidth
     implicitWidth: Math.max(Theme.touchTarget, Math.max(words.implicitWidth, reason.implicitWidth) + chip.leftPadding + chip.rightPadding)
     topInset: 4
     bottomInset: 4

@@ -71,9 +71,16 @@ T.AbstractButton {
 
     contentItem: Item {
         implicitWidth: control.beside ? words.implicitWidth + ring.width + Theme.cardPadding
-                                      : Math.max(ring.width, 64)
+                                      : Math.max(ring.width, 64, longest.room)
         implicitHeight: control.beside ? Math.max(ring.height, words.implicitHeight)
                                        : ring.height + Theme.smallGap + words.implicitHeight
+
+        LongestWord {
+            id: longest
+
+            font: words.font
+            text: control.text
+        }
 
         HoldRing {
             id: ring

@@ -48,20 +48,20 @@ Pressable {
 
             anchors.left: parent.left
             anchors.verticalCenter: parent.verticalCenter
-            width: 124
-            height: 96
+            width: Math.min(124, parent.width * (Theme.largeText ? 0.36 : 0.5))
+            height: width * 96 / 124
             name: well.home ? well.drawing : well.placeDrawing
             inkColour: well.home ? Theme.drawingInk : Theme.ink
         }
 
-        Words {
+        FittingWords {
             id: words
 
             anchors.left: picture.right
             anchors.leftMargin: Theme.gap
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
-            role: Theme.Row
+            usualRole: Theme.Row
             color: well.home ? Theme.pictureText : Theme.ink
             spoken: false
             text: well.text

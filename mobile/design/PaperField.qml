@@ -19,7 +19,7 @@ FieldFrame {
     signal accepted()
     signal edited()
 
-    paperHeight: Math.max(Theme.touchTarget, input.implicitHeight)
+    paperHeight: Math.max(Theme.touchTarget, input.implicitHeight, hint.visible ? hint.implicitHeight + input.topPadding + input.bottomPadding : 0)
     focused: input.activeFocus || input.lit
     onTapped: input.forceActiveFocus()
     written: input.text

@@ -14,7 +14,7 @@ Item {
     property color colour: Theme.ink
     readonly property int signRoom: signed.sign.length > 0 ? Theme.signSize + Theme.chipGap : 0
 
-    implicitWidth: words.implicitWidth + signed.signRoom
+    implicitWidth: words.usualWidth + signed.signRoom
     implicitHeight: Math.max(words.height, signed.signRoom > 0 ? Theme.signSize : 0)
 
     Row {
@@ -30,12 +30,13 @@ Item {
             inkColour: signed.colour
         }
 
-        Words {
+        FittingWords {
             id: words
 
             y: (signed.height - height) / 2
-            width: Math.min(implicitWidth, signed.width - signed.signRoom)
-            role: signed.role
+            width: Math.min(usualWidth, room)
+            room: signed.width - signed.signRoom
+            usualRole: signed.role
             strong: signed.strong
             spoken: false
             horizontalAlignment: Text.AlignHCenter

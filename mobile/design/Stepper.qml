@@ -16,7 +16,9 @@ Item {
     property string lessName: ""
     property string moreName: ""
     property string valueText: stepper.value.toString()
-    readonly property bool stacked: Theme.largeText
+    readonly property real labelRoom: stepper.width - picture.width - keys.width - 2 * Theme.gap
+    /// No word is broken.
+    readonly property bool stacked: Theme.largeText || longest.room > stepper.labelRoom
     readonly property bool mirrored: LayoutMirroring.enabled
     /// By these names Qt tells a screen reader the bounds.
     readonly property int minimumValue: stepper.from
@@ -67,10 +69,19 @@ Item {
         spacing: 2
 
         Words {
+            id: name
+
             width: parent.width
             strong: stepper.note.length > 0
             spoken: false
             text: stepper.text
+
+            LongestWord {
+                id: longest
+
+                font: name.font
+                text: stepper.text
+            }
         }
 
         Words {

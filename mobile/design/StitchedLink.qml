@@ -3,7 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// A quieter action: its words with a running stitch below.
+/// A quieter action: its words with a running stitch below. Never wider than what it lies in.
 Pressable {
     id: link
 
@@ -13,6 +13,7 @@ Pressable {
     readonly property color quietColour: link.ground === Theme.OnSheet ? Theme.inkSoft : link.groundInk
 
     paperRadius: Theme.radiusChip
+    width: link.parent ? Math.min(link.implicitWidth, link.parent.width) : link.implicitWidth
 
     contentItem: Item {
         implicitWidth: Math.max(words.implicitWidth, reason.implicitWidth)

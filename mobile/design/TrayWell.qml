@@ -4,8 +4,8 @@ import QtQuick
 import Lidlark.Design
 
 /// One item's place in the box: drawing at the start, count at the end, mark under it, name below.
-/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name,
-/// count.
+/// A mark too long to stand beside the drawing comes last of all. In large text a row: drawing, name
+/// with the mark under it, count.
 Pressable {
     id: well
 
@@ -18,7 +18,10 @@ Pressable {
     readonly property int pictureRoom: 60
     /// More letters would lie on the drawing.
     readonly property int lettersBeside: 4
-    readonly property bool tagBelow: !well.asRow && well.tag.length > well.lettersBeside
+    readonly property bool tagBelow: well.asRow || well.tag.length > well.lettersBeside
+    /// In a row the count gives way to a long word of the name.
+    readonly property bool chipBelow: well.asRow && longest.room > well.availableWidth - well.pictureRoom - Theme.gap - chip.implicitWidth - Theme.smallGap
+    readonly property real roomBelow: well.chipBelow ? chip.implicitHeight + Theme.smallGap : 0
     /// A word where the number stands takes a corner of the drawing's room.
     readonly property bool wordy: !well.asRow && well.count.length > 2
     readonly property int pictureSide: well.asRow || well.width >= 96 && !well.wordy ? well.pictureRoom : Theme.itemSmall
@@ -39,9 +42,16 @@ Pressable {
         border.color: well.clickable && (well.down || well.hovered) ? Theme.wellText : Theme.wellEdge
     }
 
+    LongestWord {
+        id: longest
+
+        font: Theme.font(Theme.Caption, false, Theme.textScale, Theme.arabicScript)
+        text: well.text
+    }
+
     contentItem: Item {
-        implicitHeight: well.asRow ? Math.max(well.pictureRoom, name.height, chip.implicitHeight)
-                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside) + name.height + longTag.below
+        implicitHeight: well.asRow ? Math.max(well.pictureRoom, naming.height + well.roomBelow, chip.implicitHeight)
+                                   : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed) + naming.height
 
         Drawing {
             id: picture
@@ -58,10 +68,9 @@ Pressable {
             id: chip
 
             anchors.right: parent.right
-            y: well.asRow ? (parent.height - height) / 2 : 0
+            y: !well.asRow ? 0 : well.chipBelow ? naming.y + naming.height + Theme.smallGap : (parent.height - height) / 2
             text: well.count
             look: well.look
-            tag: well.asRow ? well.tag : ""
             stacked: true
             dotColour: Theme.wellText
             dotGround: Theme.well
@@ -69,32 +78,44 @@ Pressable {
             Accessible.ignored: true
         }
 
-        Words {
-            id: name
+        Column {
+            id: naming
 
             anchors.left: well.asRow ? picture.right : parent.left
             anchors.leftMargin: well.asRow ? Theme.gap : 2
-            anchors.right: well.asRow ? chip.left : parent.right
+            anchors.right: well.asRow && !well.chipBelow ? chip.left : parent.right
             anchors.rightMargin: well.asRow ? Theme.smallGap : 0
-            y: well.asRow ? (parent.height - height) / 2
-                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + longTag.beside)
-            role: Theme.Reason
-            color: Theme.wellText
-            spoken: false
-            text: well.text
+            y: well.asRow ? (parent.height - height - well.roomBelow) / 2
+                          : Math.max(1 + well.pictureRoom, chip.implicitHeight + shortTag.needed)
+            spacing: Theme.smallGap
+
+            FittingWords {
+                width: naming.width
+                usualRole: Theme.Reason
+                smallerRole: Theme.Caption
+                strong: false
+                color: Theme.wellText
+                spoken: false
+                text: well.text
+            }
+
+            CountTag {
+                x: well.mirrored ? naming.width - width : 0
+                room: well.asRow ? naming.width : well.width
+                visible: well.tagBelow && well.tag.length > 0
+                text: well.tag
+            }
         }
 
         CountTag {
-            id: longTag
+            id: shortTag
 
-            readonly property bool shown: !well.asRow && well.tag.length > 0
-            readonly property real beside: shown && !well.tagBelow ? height + 5 : 0
-            readonly property real below: well.tagBelow ? height + Theme.smallGap : 0
+            readonly property real below: 5
+            readonly property real needed: visible ? height + shortTag.below : 0
 
-            x: well.tagBelow === well.mirrored ? parent.width - width : 0
-            y: well.tagBelow ? name.y + name.height + Theme.smallGap : chip.height + 5
-            room: well.availableWidth
-            visible: longTag.shown
+            x: well.mirrored ? 0 : parent.width - width
+            y: chip.height + shortTag.below
+            visible: !well.tagBelow && well.tag.length > 0
             text: well.tag
         }
     }

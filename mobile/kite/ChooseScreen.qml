@@ -95,7 +95,8 @@ FocusScope {
         anchors.right: speaker.visible ? speaker.left : Theme.leftHanded ? parent.right : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
-        role: Theme.Label
+        role: Theme.largeText ? Theme.TabWord : Theme.Label
+        strong: true
         heading: true
         text: qsTr("You choose. We play together.")
     }
@@ -124,7 +125,8 @@ FocusScope {
         anchors.rightMargin: screen.side
         y: screen.height - height - Theme.gap
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)
-        text: screen.picked.length > 0 ? qsTr("adult: hold to begin") : qsTr("adult: hold")
+        text: Theme.largeText ? qsTr("hold") : Accessible.name
+        Accessible.name: screen.picked.length > 0 ? qsTr("adult: hold to begin") : qsTr("adult: hold")
         onHeld: screen.leave()
     }
 }

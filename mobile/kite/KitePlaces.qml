@@ -23,7 +23,7 @@ QtObject {
     readonly property real inner: places.width - 2 * places.side
     readonly property bool wide: places.width > places.height
     /// Fits with kites, clouds and hand in rows of their own.
-    readonly property bool roomy: !places.wide && places.height >= (Theme.largeText ? 115 : 112) * Theme.dotsPerMm
+    readonly property bool roomy: !places.wide && places.height >= (Theme.largeText ? 125 : 112) * Theme.dotsPerMm
     readonly property bool compact: !places.wide && !places.roomy
     /// Large words would leave no room for the small pictures, which mean the same.
     readonly property bool wordless: !places.roomy && Theme.largeText

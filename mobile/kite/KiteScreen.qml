@@ -100,7 +100,7 @@ FocusScope {
 
         width: screen.width
         height: screen.height
-        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + Theme.gap)
+        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + (Theme.largeText ? 0 : Theme.gap))
         mirrored: screen.LayoutMirroring.enabled
         held: Qt.size(heldControl.implicitWidth, heldControl.implicitHeight)
         speaker: speaker.visible ? speaker.width : 0
@@ -124,9 +124,11 @@ FocusScope {
             x: places.fromStart(places.questionStart, question.width)
             y: (places.questionHeight - height) / 2
             width: places.questionWidth
-            // A heading that would break keeps to its one line, and so the pictures to their size.
-            role: Theme.largeText ? (places.squeezed && screen.afterActivity.length > 0 ? Theme.TabWord : Theme.Label)
-                : asked.advanceWidth > question.width ? Theme.Row : Theme.Question
+            // A heading that would break keeps to its one line (large, to its two), and so the pictures
+            // to their size.
+            role: Theme.largeText ? (askedLarge.advanceWidth > 1.7 * question.width ? Theme.TabWord : Theme.Label)
+                : asked.advanceWidth <= question.width ? Theme.Question
+                : askedSmaller.advanceWidth <= question.width ? Theme.Row : Theme.Strong
             strong: true
             heading: true
             text: screen.everyKite ? kites.everyKite()
@@ -137,6 +139,20 @@ FocusScope {
                 id: asked
 
                 font: Theme.font(Theme.Question, true, Theme.textScale, Theme.arabicScript)
+                text: question.text
+            }
+
+            TextMetrics {
+                id: askedSmaller
+
+                font: Theme.font(Theme.Row, true, Theme.textScale, Theme.arabicScript)
+                text: question.text
+            }
+
+            TextMetrics {
+                id: askedLarge
+
+                font: Theme.font(Theme.Label, true, Theme.textScale, Theme.arabicScript)
                 text: question.text
             }
         }

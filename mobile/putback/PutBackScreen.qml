@@ -37,7 +37,8 @@ Sheet {
         x: Theme.margin
         width: parent.width - 2 * Theme.margin
         text: putBack.count > 0 ? qsTr("Everything home") : qsTr("Done")
-        under: putBack.count > 0 ? qsTr("Tap each one as it comes back.") : ""
+        // On a phone lying down the tray needs the room.
+        under: putBack.count > 0 && screen.height > 55 * Theme.dotsPerMm * Theme.textScale ? qsTr("Tap each one as it comes back.") : ""
     }
 
     FullBleed {

@@ -143,7 +143,7 @@ namespace {
 /// What says that a control is chosen, by the names of the design system.
 QByteArray choiceOf(const QQuickItem *control)
 {
-    for (const char *name : {"picked", "pegged", "current", "chosen", "speaking", "lit"}) {
+    for (const char *name : {"picked", "pegged", "current", "chosen", "speaking"}) {
         if (control->metaObject()->indexOfProperty(name) >= 0)
             return name;
     }

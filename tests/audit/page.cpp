@@ -26,6 +26,9 @@ bool isControl(const QQuickItem *item)
            item->inherits("QQuickTextEdit") || item->objectName() == QStringLiteral("wake");
 }
 
+/// What scrolls runs on under the teeth of the cloth.
+constexpr double teeth = 5;
+
 QString spokenName(QQuickItem *item)
 {
     QAccessibleInterface *spoken = QAccessible::queryAccessibleInterface(item);
@@ -68,8 +71,10 @@ QRectF inView(const Part &part, const QQuickWindow *window)
     QRectF seen = part.where.intersected(QRectF(QPointF(), window->size()));
     for (const QQuickItem *above = part.item->parentItem(); above != nullptr;
          above = above->parentItem()) {
-        if (above->clip() || above->inherits("QQuickFlickable"))
+        if (above->clip())
             seen = seen.intersected(whole(above));
+        else if (above->inherits("QQuickFlickable"))
+            seen = seen.intersected(whole(above).adjusted(0, 0, 0, -teeth));
     }
     return seen;
 }

@@ -119,7 +119,6 @@ void StopAudit::run()
 void StopAudit::lookAt(const Shown &way)
 {
     test::Wander::layOut(m_stop, way.size, way.textScale, way.scheme);
-    (void)m_stop.window->grabWindow(); // lays out what waits for the next frame
     const Page page(m_stop.window);
     scrollToTop(page.scrollers());
     // Where things lie does not depend on their colours.
@@ -153,6 +152,13 @@ QStringList StopAudit::lookAtWords() const
 
 void StopAudit::add(const QStringList &findings, const Shown &way)
 {
+    if (!findings.isEmpty()) {
+        const QDir folder(QStringLiteral(LIDLARK_FINDINGS));
+        (void)folder.mkpath(QStringLiteral("."));
+        const QString file =
+            QStringLiteral("%1-%2-%3.png").arg(m_language, m_stop.name, named(way));
+        (void)m_stop.window->grabWindow().save(folder.filePath(file));
+    }
     for (const QString &finding : findings)
         m_findings[finding].append(named(way));
 }

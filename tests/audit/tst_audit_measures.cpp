@@ -4,12 +4,16 @@
 #include <QQmlComponent>
 #include <QQmlEngine>
 
+#include <QtQml/qqmlextensionplugin.h>
+
 #include "tests/audit/ink.h"
 #include "tests/audit/look_check.h"
 #include "tests/audit/touch_check.h"
 #include "tests/audit/words_check.h"
 #include "tests/support/contrast.h"
 #include "tests/tour/hand.h"
+
+Q_IMPORT_QML_PLUGIN(Lidlark_DesignPlugin)
 
 using namespace lidlark;
 using namespace lidlark::audit;
@@ -20,9 +24,11 @@ namespace {
 class MadeUp
 {
 public:
-    explicit MadeUp(const QByteArray &body, const QByteArray &colour = "white")
+    explicit MadeUp(const QByteArray &body, const QByteArray &colour = "white",
+                    const QByteArray &imports = "")
     {
-        const QByteArray source = "import QtQuick\nimport QtQuick.Templates as T\n"
+        m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        const QByteArray source = "import QtQuick\nimport QtQuick.Templates as T\n" + imports +
                                   "Window { width: 360; height: 640; visible: true; color: '" +
                                   colour + "'\n" + body + "\n}";
         QQmlComponent component(&m_engine);
@@ -152,6 +158,9 @@ private slots:
             << QByteArray("Text { text: 'Put everything back in'; width: 60; height: 20\n"
                           "wrapMode: Text.Wrap }")
             << QStringLiteral("taller than its place");
+        QTest::newRow("a broken word")
+            << QByteArray("Text { text: 'Put everything back'; width: 40; wrapMode: Text.Wrap }")
+            << QStringLiteral("a word is broken");
         QTest::newRow("beside the screen") << QByteArray("Text { x: 340; text: 'Put back' }")
                                            << QStringLiteral("beside the screen");
         QTest::newRow("clipped by what it lies in")
@@ -217,6 +226,31 @@ private slots:
         QFETCH(QString, why);
         const MadeUp page(body);
         const QString found = checkTouch(page.page()).join(u'\n');
+        QVERIFY2(why.isEmpty() ? found.isEmpty() : found.contains(why), qPrintable(found));
+    }
+
+    /// checkin.md 10: 20 mm, on the smallest phone 16, and 4 mm between the kite's.
+    void whatAChildsFingerWouldMiss_data()
+    {
+        QTest::addColumn<int>("height");
+        QTest::addColumn<int>("gap");
+        QTest::addColumn<QString>("why");
+        // 6 px for one mm; the page is higher than the smallest phone.
+        QTest::newRow("20 mm, 4 between") << 120 << 24 << QString();
+        QTest::newRow("19 mm") << 114 << 24 << QStringLiteral("19.0 mm for a child's finger");
+        QTest::newRow("3 mm between") << 120 << 18 << QStringLiteral("3.0 mm between");
+    }
+    void whatAChildsFingerWouldMiss()
+    {
+        QFETCH(int, height);
+        QFETCH(int, gap);
+        QFETCH(QString, why);
+        const QByteArray tile = "ChildTile { objectName: 'kite-%1'; y: %2; width: 300; height: %3\n"
+                                "text: 'Clouds' }\n";
+        const QString body = QString::fromUtf8(tile).arg(1).arg(0).arg(height) +
+                             QString::fromUtf8(tile).arg(2).arg(height + gap).arg(height);
+        const MadeUp page(body.toUtf8(), "white", "import Lidlark.Design\n");
+        const QString found = checkChildsTouch(page.page(), 6.0).join(u'\n');
         QVERIFY2(why.isEmpty() ? found.isEmpty() : found.contains(why), qPrintable(found));
     }
 

@@ -2,6 +2,9 @@
 
 #include "tests/audit/findings.h"
 
+#include <QFontMetricsF>
+#include <QTextBoundaryFinder>
+
 namespace lidlark::audit {
 
 namespace {
@@ -29,6 +32,27 @@ bool scrolls(const QQuickItem *scroller)
            scroller->property("contentHeight").toDouble() <= scroller->height() + allowance;
 }
 
+/// How wide the widest piece is that no line may break.
+double widestPiece(const QString &words, const QFont &font)
+{
+    const QFontMetricsF metrics(font);
+    QTextBoundaryFinder finder(QTextBoundaryFinder::Line, words);
+    double widest = 0;
+    qsizetype from = 0;
+    for (qsizetype to = finder.toNextBoundary(); to >= 0; to = finder.toNextBoundary()) {
+        const QString piece = words.mid(from, to - from).trimmed();
+        widest = std::max(widest, metrics.horizontalAdvance(piece));
+        from = to;
+    }
+    return widest;
+}
+
+bool isBroken(const QQuickItem *item)
+{
+    return widestPiece(item->property("text").toString(), item->property("font").value<QFont>()) >
+           item->width() + 1;
+}
+
 QString whyCut(const QQuickItem *item)
 {
     if (item->property("truncated").toBool())
@@ -39,6 +63,8 @@ QString whyCut(const QQuickItem *item)
         return QStringLiteral("wider than its place");
     if (item->implicitHeight() > item->height() + allowance)
         return QStringLiteral("taller than its place");
+    if (isBroken(item))
+        return QStringLiteral("a word is broken");
     return {};
 }
 

@@ -5,28 +5,6 @@
 
 namespace lidlark::pictures {
 
-namespace {
-
-/// With its own palette where it has few enough colours, which is a third of the size.
-QImage paletted(const QImage &picture)
-{
-    QVector<QRgb> colours;
-    QSet<QRgb> met;
-    for (int y = 0; y < picture.height(); ++y) {
-        for (int x = 0; x < picture.width(); ++x) {
-            const QRgb dot = picture.pixel(x, y);
-            if (!met.contains(dot)) {
-                met.insert(dot);
-                colours.append(dot);
-            }
-        }
-    }
-    return colours.size() > 256 ? picture
-                                : picture.convertToFormat(QImage::Format_Indexed8, colours);
-}
-
-} // namespace
-
 QString Album::fileOf(const QString &name) const
 {
     return m_references.filePath(name + QStringLiteral(".png"));
@@ -62,7 +40,7 @@ bool Album::renew(const QString &name, const QImage &now)
     // What is alike is left as it is, so that a renewal changes what has changed.
     if (pictures::compare(QImage(file), now).isAlike() && QFile::exists(file))
         return true;
-    return paletted(rounded(now)).save(file, "PNG", 0);
+    return kept(now).save(file, "PNG", 0); // 0: as small as it gets
 }
 
 QStringList Album::leftOver() const

@@ -1,10 +1,9 @@
 // Every state of every screen, compared with its reference picture.
 //
-//   lidlark-pictures [--renew] [--only left-to-right|right-to-left] [--to FOLDER]
+//   lidlark-pictures [--renew] [--only left-to-right|right-to-left] [--look FOLDER]
 //
-// --renew keeps the pictures of today as the references; look at them before they are committed.
-// --to writes them elsewhere, to be looked at. Exit 1 where one differs, or a state was not
-// reached.
+// --renew keeps the pictures of today as the references; --look writes them in full size, to be
+// looked at before. Exit 1 where one differs, or a state was not reached.
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -43,7 +42,11 @@ std::vector<Reading> readings()
 class Session
 {
 public:
-    Session(pictures::Album album, bool renew) : m_album(std::move(album)), m_renew(renew) {}
+    /// @param look where pictures are written to be looked at; empty: they are compared.
+    Session(pictures::Album album, bool renew, QString look)
+        : m_album(std::move(album)), m_renew(renew), m_look(std::move(look))
+    {
+    }
 
     void walk(const Reading &reading)
     {
@@ -60,7 +63,7 @@ public:
     {
         if (m_renew)
             m_album.clear();
-        const QStringList left = m_album.leftOver();
+        const QStringList left = m_look.isEmpty() ? m_album.leftOver() : QStringList();
         for (const QString &name : left)
             tell(QStringLiteral("%1: a reference of nothing. Run with --renew.").arg(name));
         m_out << m_pictures << " pictures, " << m_wrong << " to look at.\n";
@@ -72,28 +75,40 @@ private:
     {
         for (const Look &look : reading.looks) {
             test::Wander::layOut(stop, test::Wander::firstSize, look.textScale, look.scheme);
-            (void)stop.window->grabWindow(); // lays out what waits for the next frame
             const QString name =
                 QStringLiteral("%1/%2").arg(QString::fromUtf8(look.name), stop.name);
-            const QImage now = stop.window->grabWindow();
             ++m_pictures;
-            if (m_renew && !m_album.renew(name, now))
-                tell(QStringLiteral("%1: could not be written").arg(name));
-            const QString differs = m_renew ? QString() : m_album.compare(name, now);
-            if (!differs.isEmpty())
-                tell(differs);
+            tell(take(name, stop.window->grabWindow()));
         }
         test::Wander::layOut(stop, test::Wander::firstSize, 1.0, 0);
     }
 
+    /// @returns what is wrong with a picture; empty: nothing.
+    QString take(const QString &name, const QImage &now)
+    {
+        if (!m_look.isEmpty()) {
+            const QString file = QDir(m_look).filePath(name + QStringLiteral(".png"));
+            const bool written = QDir().mkpath(QFileInfo(file).path()) && now.save(file);
+            return written ? QString() : QStringLiteral("%1: could not be written").arg(file);
+        }
+        if (m_renew)
+            return m_album.renew(name, now) ? QString()
+                                            : QStringLiteral("%1: could not be written").arg(name);
+        return m_album.compare(name, now);
+    }
+
+    /// An empty line is not told.
     void tell(const QString &line)
     {
+        if (line.isEmpty())
+            return;
         ++m_wrong;
         m_out << line << Qt::endl;
     }
 
     pictures::Album m_album;
     bool m_renew;
+    QString m_look;
     int m_pictures = 0;
     int m_wrong = 0;
     QTextStream m_out{stdout};
@@ -111,12 +126,14 @@ int main(int argc, char **argv)
     parser.addOption({QStringLiteral("renew"), QStringLiteral("keep today's as the references")});
     parser.addOption({QStringLiteral("only"), QStringLiteral("left-to-right or right-to-left"),
                       QStringLiteral("reading")});
-    parser.addOption({QStringLiteral("to"), QStringLiteral("references elsewhere"),
-                      QStringLiteral("folder"), QStringLiteral(LIDLARK_REFERENCES)});
+    parser.addOption({QStringLiteral("look"), QStringLiteral("only write them in full size"),
+                      QStringLiteral("folder")});
     parser.process(app);
-    Session session(
-        {QDir(parser.value(QStringLiteral("to"))), QDir(QStringLiteral(LIDLARK_DIFFERENCES))},
-        parser.isSet(QStringLiteral("renew")));
+    const pictures::Album album(QDir(QStringLiteral(LIDLARK_REFERENCES)),
+                                QDir(QStringLiteral(LIDLARK_DIFFERENCES)));
+    const QString look = parser.value(QStringLiteral("look"));
+    Session session(album, parser.isSet(QStringLiteral("renew")),
+                    look.isEmpty() ? QString() : QDir(look).absolutePath());
     const QString only = parser.value(QStringLiteral("only"));
     for (const Reading &reading : readings()) {
         if (only.isEmpty() || only == QString::fromUtf8(reading.name))

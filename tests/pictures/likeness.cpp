@@ -1,6 +1,7 @@
 #include "tests/pictures/likeness.h"
 
 #include <QPainter>
+#include <QSet>
 
 #include <algorithm>
 #include <cstdlib>
@@ -9,17 +10,73 @@ namespace lidlark::pictures {
 
 namespace {
 
+constexpr int mostColours = 256;
+
 bool differs(QRgb one, QRgb other)
 {
     return std::max({std::abs(qRed(one) - qRed(other)), std::abs(qGreen(one) - qGreen(other)),
                      std::abs(qBlue(one) - qBlue(other))}) > Likeness::leastStep;
 }
 
-/// The nearest of 32 levels, of which the first is 0 and the last 255.
-int nearest(int channel)
+QRgb meanOfFour(const QImage &picture, int x, int y)
 {
-    const int level = (channel * 31 + 127) / 255;
-    return (level * 255 + 15) / 31;
+    const QRgb dots[] = {picture.pixel(x, y), picture.pixel(x + 1, y), picture.pixel(x, y + 1),
+                         picture.pixel(x + 1, y + 1)};
+    int red = 0;
+    int green = 0;
+    int blue = 0;
+    for (const QRgb dot : dots) {
+        red += qRed(dot);
+        green += qGreen(dot);
+        blue += qBlue(dot);
+    }
+    return qRgb(red / 4, green / 4, blue / 4);
+}
+
+QImage halved(const QImage &picture)
+{
+    QImage half(picture.width() / 2, picture.height() / 2, QImage::Format_RGB32);
+    for (int y = 0; y < half.height(); ++y) {
+        for (int x = 0; x < half.width(); ++x)
+            half.setPixel(x, y, meanOfFour(picture, 2 * x, 2 * y));
+    }
+    return half;
+}
+
+/// The nearest of so many levels, of which the first is 0 and the last 255.
+int nearest(int channel, int levels)
+{
+    const int level = (channel * (levels - 1) + 127) / 255;
+    return (level * 255 + (levels - 1) / 2) / (levels - 1);
+}
+
+QImage rounded(QImage picture, int levels)
+{
+    for (int y = 0; y < picture.height(); ++y) {
+        for (int x = 0; x < picture.width(); ++x) {
+            const QRgb dot = picture.pixel(x, y);
+            picture.setPixel(x, y,
+                             qRgb(nearest(qRed(dot), levels), nearest(qGreen(dot), levels),
+                                  nearest(qBlue(dot), levels)));
+        }
+    }
+    return picture;
+}
+
+QVector<QRgb> coloursOf(const QImage &picture)
+{
+    QVector<QRgb> colours;
+    QSet<QRgb> met;
+    for (int y = 0; y < picture.height(); ++y) {
+        for (int x = 0; x < picture.width(); ++x) {
+            const QRgb dot = picture.pixel(x, y);
+            if (!met.contains(dot)) {
+                met.insert(dot);
+                colours.append(dot);
+            }
+        }
+    }
+    return colours;
 }
 
 } // namespace
@@ -29,28 +86,28 @@ bool Likeness::isAlike() const
     return sameSize && differing <= mostDots;
 }
 
-QImage rounded(const QImage &picture)
+QImage kept(const QImage &picture)
 {
-    QImage coarse = picture.convertToFormat(QImage::Format_RGB32);
-    for (int y = 0; y < coarse.height(); ++y) {
-        for (int x = 0; x < coarse.width(); ++x) {
-            const QRgb dot = coarse.pixel(x, y);
-            coarse.setPixel(x, y,
-                            qRgb(nearest(qRed(dot)), nearest(qGreen(dot)), nearest(qBlue(dot))));
-        }
+    const QImage half = halved(picture);
+    for (const int levels : {32, 16}) {
+        const QImage coarse = rounded(half, levels);
+        const QVector<QRgb> colours = coloursOf(coarse);
+        if (colours.size() <= mostColours)
+            return coarse.convertToFormat(QImage::Format_Indexed8, colours);
     }
-    return coarse;
+    return half;
 }
 
 Likeness compare(const QImage &reference, const QImage &now)
 {
     Likeness likeness;
-    likeness.sameSize = reference.size() == now.size();
+    const QImage half = halved(now);
+    likeness.sameSize = reference.size() == half.size();
     if (!likeness.sameSize)
         return likeness;
-    for (int y = 0; y < now.height(); ++y) {
-        for (int x = 0; x < now.width(); ++x)
-            likeness.differing += differs(reference.pixel(x, y), now.pixel(x, y)) ? 1 : 0;
+    for (int y = 0; y < half.height(); ++y) {
+        for (int x = 0; x < half.width(); ++x)
+            likeness.differing += differs(reference.pixel(x, y), half.pixel(x, y)) ? 1 : 0;
     }
     return likeness;
 }
@@ -58,22 +115,22 @@ Likeness compare(const QImage &reference, const QImage &now)
 QImage sideBySide(const QImage &reference, const QImage &now)
 {
     constexpr int gap = 8;
-    QImage difference(now.size(), QImage::Format_RGB32);
+    const QImage half = halved(now);
+    QImage difference(half.size(), QImage::Format_RGB32);
     difference.fill(Qt::white);
-    for (int y = 0; y < now.height(); ++y) {
-        for (int x = 0; x < now.width(); ++x) {
+    for (int y = 0; y < half.height(); ++y) {
+        for (int x = 0; x < half.width(); ++x) {
             const bool beyond = !reference.rect().contains(x, y);
-            if (beyond || differs(reference.pixel(x, y), now.pixel(x, y)))
+            if (beyond || differs(reference.pixel(x, y), half.pixel(x, y)))
                 difference.setPixel(x, y, qRgb(0, 0, 0));
         }
     }
-    QImage all(reference.width() + 2 * (now.width() + gap),
-               std::max(reference.height(), now.height()), QImage::Format_RGB32);
+    QImage all(3 * now.width() + 2 * gap, now.height(), QImage::Format_RGB32);
     all.fill(Qt::darkGray);
     QPainter painter(&all);
-    painter.drawImage(0, 0, reference);
-    painter.drawImage(reference.width() + gap, 0, now);
-    painter.drawImage(reference.width() + now.width() + 2 * gap, 0, difference);
+    painter.drawImage(0, 0, reference.scaled(reference.size() * 2));
+    painter.drawImage(now.width() + gap, 0, now);
+    painter.drawImage(2 * (now.width() + gap), 0, difference.scaled(now.size()));
     return all;
 }
 

@@ -106,6 +106,8 @@ std::vector<Leg> everyLeg()
     addPlayLegs(legs);
     addTroubleLegs(legs);
     addBoxLegs(legs);
+    addFamiliesLegs(legs);
+    addOwnLegs(legs);
     return legs;
 }
 

@@ -34,5 +34,7 @@ void addPlayLegs(std::vector<Leg> &legs);
 void addTroubleLegs(std::vector<Leg> &legs);
 void addBoxLegs(std::vector<Leg> &legs);
 void addHomeLegs(std::vector<Leg> &legs);
+void addFamiliesLegs(std::vector<Leg> &legs);
+void addOwnLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

@@ -1,28 +1,48 @@
 #include "tests/states/trail.h"
 
-#include <algorithm>
-
 namespace lidlark::test {
 
 Address addressOf(const QQuickItem *item)
 {
     Address address;
     for (const QQuickItem *parent = item->parentItem(); parent != nullptr;
-         item = parent, parent = item->parentItem())
-        address.append(
-            static_cast<int>(parent->childItems().indexOf(const_cast<QQuickItem *>(item))));
-    std::reverse(address.begin(), address.end());
+         item = parent, parent = item->parentItem()) {
+        if (!item->objectName().isEmpty())
+            address.names.prepend(item->objectName());
+        else if (address.names.isEmpty())
+            address.places.prepend(
+                static_cast<int>(parent->childItems().indexOf(const_cast<QQuickItem *>(item))));
+    }
     return address;
+}
+
+QQuickItem *itemNamed(QQuickItem *under, const QString &name, bool whole)
+{
+    if (!under->isVisible())
+        return nullptr;
+    if (whole ? under->objectName() == name : under->objectName().startsWith(name))
+        return under;
+    const QList<QQuickItem *> children = under->childItems();
+    for (QQuickItem *child : children) {
+        if (QQuickItem *found = itemNamed(child, name, whole))
+            return found;
+    }
+    return nullptr;
 }
 
 QQuickItem *itemAt(QQuickItem *root, const Address &address)
 {
     QQuickItem *item = root;
-    for (const int index : address) {
-        const QList<QQuickItem *> children = item->childItems();
-        if (index < 0 || index >= children.size())
+    for (const QString &name : address.names) {
+        item = itemNamed(item, name, true);
+        if (item == nullptr)
             return nullptr;
-        item = children[index];
+    }
+    for (const int place : address.places) {
+        const QList<QQuickItem *> children = item->childItems();
+        if (place < 0 || place >= children.size())
+            return nullptr;
+        item = children[place];
     }
     return item->isVisible() ? item : nullptr;
 }

@@ -1,5 +1,6 @@
 #include "tests/states/walk.h"
 
+#include <QAccessible>
 #include <QtTest>
 
 namespace lidlark::test {
@@ -10,14 +11,17 @@ constexpr int mostWaits = 40;
 constexpr int waitMs = 50;
 constexpr int heldMs = 1300;
 
-QQuickItem *named(QQuickItem *under, const QString &objectName)
+/// What is written on, by the words above it.
+QQuickItem *field(QQuickItem *under, const QString &label)
 {
     if (!under->isVisible())
         return nullptr;
-    if (under->objectName().startsWith(objectName))
+    const bool written = under->inherits("QQuickTextInput") || under->inherits("QQuickTextEdit");
+    QAccessibleInterface *spoken = written ? QAccessible::queryAccessibleInterface(under) : nullptr;
+    if (spoken != nullptr && spoken->text(QAccessible::Name).startsWith(label))
         return under;
     for (QQuickItem *child : under->childItems()) {
-        if (QQuickItem *found = named(child, objectName))
+        if (QQuickItem *found = field(child, label))
             return found;
     }
     return nullptr;
@@ -28,8 +32,9 @@ QQuickItem *named(QQuickItem *under, const QString &objectName)
 QQuickItem *Walk::findByName(const QString &name) const
 {
     if (name.startsWith(u'#'))
-        return named(m_window->contentItem(), name.mid(1));
-    return Hand(m_window).find(name);
+        return itemNamed(m_window->contentItem(), name.mid(1));
+    QQuickItem *control = Hand(m_window).find(name);
+    return control != nullptr ? control : field(m_window->contentItem(), name);
 }
 
 QQuickItem *Walk::find(const char *name)
@@ -103,7 +108,7 @@ void Walk::set(const char *property, const QVariant &value)
 {
     if (!m_failed.isEmpty())
         return;
-    QQuickItem *screens = named(m_window->contentItem(), QStringLiteral("screens"));
+    QQuickItem *screens = itemNamed(m_window->contentItem(), QStringLiteral("screens"));
     auto *page = screens->property("current").value<QQuickItem *>();
     if (page == nullptr || !page->setProperty(property, value))
         m_failed = QStringLiteral("After \"%1\": the screen has no property \"%2\".")
@@ -115,6 +120,12 @@ void Walk::see(const char *state)
 {
     if (!m_failed.isEmpty())
         return;
+    const QQuickItem *screens = itemNamed(m_window->contentItem(), QStringLiteral("screens"));
+    if (screens->property("current").value<QQuickItem *>() == nullptr) {
+        m_failed =
+            QStringLiteral("%1: the page could not be opened.").arg(QString::fromUtf8(state));
+        return;
+    }
     m_last = QString::fromUtf8(state);
     QTest::mouseMove(m_window, {1, 1}); // a finger leaves nothing hovered
     Hand::settle(20);

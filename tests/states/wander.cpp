@@ -113,12 +113,16 @@ QString Wander::walk(const Leg &leg, const Walk::Seen &seen)
 
 void Wander::layOut(const Stop &stop, const QSize &size, double textScale, int scheme)
 {
+    const bool moves = stop.window->size() != size ||
+                       !qFuzzyCompare(stop.graph->appearance().textScale(), textScale);
     stop.graph->appearance().tryOn(textScale, scheme, true);
     if (stop.window->size() != size)
         stop.window->resize(size);
-    // Positions follow with the next turns of the event loop.
-    for (int turn = 0; turn < 3; ++turn)
+    // What one frame has laid out may move what stands beside it in the next.
+    for (int frame = 0; frame < (moves ? 3 : 1); ++frame) {
         QCoreApplication::processEvents();
+        (void)stop.window->grabWindow();
+    }
 }
 
 } // namespace lidlark::test

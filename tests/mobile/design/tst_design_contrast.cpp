@@ -1,33 +1,13 @@
 #include "palette.h"
 
+#include "tests/support/contrast.h"
+
 #include <QtTest/QTest>
 
-#include <cmath>
-
 using namespace lidlark::design;
+using lidlark::test::contrastRatio;
 
 namespace {
-
-/// Relative luminance and contrast ratio.
-/// Source: W3C, Web Content Accessibility Guidelines (WCAG) 2.2, definitions "relative luminance"
-/// and "contrast ratio".
-double linear(double channel)
-{
-    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
-}
-
-double luminance(const QColor &colour)
-{
-    return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) +
-           0.0722 * linear(colour.blueF());
-}
-
-double contrast(const QColor &one, const QColor &other)
-{
-    const double a = luminance(one);
-    const double b = luminance(other);
-    return (std::max(a, b) + 0.05) / (std::min(a, b) + 0.05);
-}
 
 QColor laidOver(const QColor &top, const QColor &ground)
 {
@@ -125,7 +105,7 @@ static Palette chosenLook(int scheme, int place)
 static void compareAll(const QList<Pair> &pairs, double least)
 {
     for (const Pair &pair : pairs) {
-        const double ratio = contrast(pair.front, pair.ground);
+        const double ratio = contrastRatio(pair.front, pair.ground);
         QVERIFY2(ratio >= least, qPrintable(QStringLiteral("%1: %2 of %3")
                                                 .arg(QLatin1String(pair.name))
                                                 .arg(ratio)
@@ -136,8 +116,8 @@ static void compareAll(const QList<Pair> &pairs, double least)
 // Source: WCAG 2.2, definition "contrast ratio": ratios range from 1 to 21.
 void TestDesignContrast::theFormulaGivesItsEnds()
 {
-    QCOMPARE(contrast(Qt::black, Qt::white), 21.0);
-    QCOMPARE(contrast(Qt::white, Qt::white), 1.0);
+    QCOMPARE(contrastRatio(Qt::black, Qt::white), 21.0);
+    QCOMPARE(contrastRatio(Qt::white, Qt::white), 1.0);
 }
 
 void TestDesignContrast::textIsReadable_data()
