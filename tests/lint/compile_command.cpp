@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <regex>
 
 namespace lidlark::lint {
 
@@ -13,10 +14,12 @@ bool isBelow(const std::filesystem::path &folder, const std::filesystem::path &f
     return std::ranges::mismatch(folder, file).in1 == folder.end();
 }
 
-/// CMake ends every command with "-o OBJECT -c SOURCE".
+/// CMake ends every command with "-o OBJECT -c SOURCE". Without the precompiled headers, which are
+/// GCC's own and would hide that a file forgets to include what it uses.
 std::string flagsOf(const std::string &command)
 {
-    return command.substr(0, command.rfind(" -o "));
+    static const std::regex precompiled(R"( -Winvalid-pch| -include \S+cmake_pch\.hxx)");
+    return std::regex_replace(command.substr(0, command.rfind(" -o ")), precompiled, "");
 }
 
 } // namespace

@@ -108,7 +108,8 @@ TestLint::Answer TestLint::qmllint() const
 void TestLint::commandsAreRead()
 {
     const std::string json = R"([
-        {"directory": "/b", "file": "/p/core/z.cpp", "command": "c++ -O2 -o z.o -c /p/core/z.cpp"},
+        {"directory": "/b", "file": "/p/core/z.cpp",
+         "command": "c++ -O2 -Winvalid-pch -include /b/z.dir/cmake_pch.hxx -o z.o -c /p/core/z.cpp"},
         {"directory": "/b", "file": "/p/core/a.cpp", "command": "c++ -o a.o -c /p/core/a.cpp"},
         {"directory": "/b", "file": "/p/core/z.cpp", "command": "c++ -g -o y.o -c /p/core/z.cpp"},
         {"directory": "/b", "file": "/p/corest/z.cpp", "command": "c++ -o q.o -c /p/q.cpp"},
