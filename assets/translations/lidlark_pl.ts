@@ -847,6 +847,10 @@
     <context>
         <name>JustNotedSlip</name>
         <message>
+            <source>Noted</source>
+            <translation>Zapisano</translation>
+        </message>
+        <message>
             <source>Put it in again</source>
             <translation>Zapisz znowu</translation>
         </message>
@@ -861,6 +865,10 @@
         <message>
             <source>Take back: %1</source>
             <translation>Cofnij: %1</translation>
+        </message>
+        <message>
+            <source>Taken back</source>
+            <translation>Cofnięto</translation>
         </message>
         <message>
             <source>Taken back: %1</source>
@@ -2052,8 +2060,8 @@
             <translation>Ciemno</translation>
         </message>
         <message>
-            <source>Dark, and nothing moves.</source>
-            <translation>Ciemno i nic się nie rusza.</translation>
+            <source>Dark, and nothing moves. With less than 15 % left nothing moves anyway.</source>
+            <translation>Ciemno i nic się nie rusza. Gdy zostaje mniej niż 15 %, i tak nic się nie rusza.</translation>
         </message>
         <message>
             <source>Hand and motion</source>
@@ -2316,7 +2324,7 @@
         </message>
         <message>
             <source>Minutes: out %1. play %2. back %3</source>
-            <translation>Minuty: wyjąć %1. zabawa %2. odłożyć %3</translation>
+            <translation>Minuty: wyjmij %1. zabawa %2. odłóż %3</translation>
         </message>
         <message>
             <source>The week ahead</source>
@@ -2328,11 +2336,11 @@
         </message>
         <message>
             <source>back %1</source>
-            <translation>odłożyć %1</translation>
+            <translation>odłóż %1</translation>
         </message>
         <message>
             <source>out %1</source>
-            <translation>wyjąć %1</translation>
+            <translation>wyjmij %1</translation>
         </message>
         <message>
             <source>play %1</source>

@@ -5,15 +5,15 @@
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
-            <translation>%1 یا زیادہ</translation>
+            <translation>‏%1 یا زیادہ</translation>
         </message>
         <message>
             <source>%1: age in years</source>
-            <translation>%1: عمر سالوں میں</translation>
+            <translation>‏%1: عمر سالوں میں</translation>
         </message>
         <message>
             <source>under 1</source>
-            <translation>1 سے کم</translation>
+            <translation>۱ سے کم</translation>
         </message>
     </context>
     <context>
@@ -35,7 +35,7 @@
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
-            <translation>%1 %2</translation>
+            <translation>‏%1 %2</translation>
         </message>
         <message>
             <source>Don't know</source>
@@ -76,7 +76,7 @@
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
-            <translation>%1 کا ڈبا</translation>
+            <translation>‏%1 کا ڈبا</translation>
         </message>
         <message>
             <source>Box is here</source>
@@ -157,7 +157,7 @@
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
-            <translation>%1 کا ڈبا</translation>
+            <translation>‏%1 کا ڈبا</translation>
         </message>
     </context>
     <context>
@@ -221,7 +221,7 @@
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
-            <translation>%2 میں سے %1</translation>
+            <translation>‏%2 میں سے %1</translation>
         </message>
         <message>
             <source>Back to the box</source>
@@ -284,7 +284,7 @@
         </message>
         <message>
             <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
-            <translation>%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
+            <translation>‏%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
         </message>
         <message>
             <source>Crew</source>
@@ -430,7 +430,7 @@
         </message>
         <message>
             <source>Everything for %1</source>
-            <translation>%1 کے لیے سب کچھ</translation>
+            <translation>‏%1 کے لیے سب کچھ</translation>
         </message>
         <message>
             <source>Find by name, thing or skill</source>
@@ -469,7 +469,7 @@
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
-            <translation>%2: %1۔ %3</translation>
+            <translation>‏%2: %1۔ %3</translation>
         </message>
     </context>
     <context>
@@ -529,7 +529,7 @@
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
-            <translation>%1 کی دکھائی ہر پتنگ بھول جائیں</translation>
+            <translation>‏%1 کی دکھائی ہر پتنگ بھول جائیں</translation>
         </message>
         <message>
             <source>Forget them</source>
@@ -549,14 +549,14 @@
         </message>
         <message>
             <source>They go by themselves after 90 days.</source>
-            <translation>90 دن بعد وہ خود چلی جاتی ہیں۔</translation>
+            <translation>۹۰ دن بعد وہ خود چلی جاتی ہیں۔</translation>
         </message>
     </context>
     <context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
-            <translation>%1: %2 ملے</translation>
+            <translation>‏%1: %2 ملے</translation>
         </message>
         <message>
             <source>Found</source>
@@ -579,7 +579,7 @@
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
-            <translation>%1 کو کسی بڑے کی ضرورت ہے</translation>
+            <translation>‏%1 کو کسی بڑے کی ضرورت ہے</translation>
         </message>
         <message>
             <source>An open hand</source>
@@ -671,7 +671,7 @@
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
-            <translation>%1 واپس ڈبے میں</translation>
+            <translation>‏%1 واپس ڈبے میں</translation>
         </message>
         <message>
             <source>Choose a word first</source>
@@ -793,13 +793,13 @@
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
-            <translation>%1 باہر</translation>
+            <translation>‏%1 باہر</translation>
         </message>
         <message numerus="yes">
             <source>%n still in use.</source>
             <translation>
-                <numerusform>%n ابھی استعمال میں۔</numerusform>
-                <numerusform>%n ابھی استعمال میں۔</numerusform>
+                <numerusform>‏%n ابھی استعمال میں۔</numerusform>
+                <numerusform>‏%n ابھی استعمال میں۔</numerusform>
             </translation>
         </message>
         <message>
@@ -846,6 +846,10 @@
     <context>
         <name>JustNotedSlip</name>
         <message>
+            <source>Noted</source>
+            <translation>لکھ لیا گیا</translation>
+        </message>
+        <message>
             <source>Put it in again</source>
             <translation>پھر لکھ لیں</translation>
         </message>
@@ -860,6 +864,10 @@
         <message>
             <source>Take back: %1</source>
             <translation>لکھا واپس لیں: %1</translation>
+        </message>
+        <message>
+            <source>Taken back</source>
+            <translation>لکھا واپس لیا گیا</translation>
         </message>
         <message>
             <source>Taken back: %1</source>
@@ -1024,7 +1032,7 @@
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
-            <translation>%1 سیکنڈ</translation>
+            <translation>‏%1 سیکنڈ</translation>
         </message>
         <message>
             <source>A card to print, for a clothes peg. Saved among your documents.</source>
@@ -1344,7 +1352,7 @@
         </message>
         <message>
             <source>For %1 to show, once, or not at all.</source>
-            <translation>%1 دکھائے، ایک بار، یا بالکل نہیں۔</translation>
+            <translation>‏%1 دکھائے، ایک بار، یا بالکل نہیں۔</translation>
         </message>
         <message>
             <source>Found own way</source>
@@ -1378,7 +1386,7 @@
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
-            <translation>%1 کو شامل کریں</translation>
+            <translation>‏%1 کو شامل کریں</translation>
         </message>
         <message>
             <source>Another child: first name or a letter</source>
@@ -1616,7 +1624,7 @@
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
-            <translation>%2 میں سے %1۔ %3</translation>
+            <translation>‏%2 میں سے %1۔ %3</translation>
         </message>
         <message>
             <source>Read these lines aloud</source>
@@ -1627,7 +1635,7 @@
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
-            <translation>%1: %2 واپس</translation>
+            <translation>‏%1: %2 واپس</translation>
         </message>
         <message>
             <source>All back in the box?</source>
@@ -1678,7 +1686,7 @@
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
-            <translation>%1۔ لفظوں کے لیے چھوئیں۔</translation>
+            <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
         </message>
     </context>
     <context>
@@ -1867,7 +1875,7 @@
         </message>
         <message>
             <source>Here with %1. Tap whoever comes or goes.</source>
-            <translation>%1 کے ساتھ یہاں۔ جو آئے یا جائے اسے چھوئیں۔</translation>
+            <translation>‏%1 کے ساتھ یہاں۔ جو آئے یا جائے اسے چھوئیں۔</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -2032,7 +2040,7 @@
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
-            <translation>%1 کا کام کا ہاتھ: بایاں</translation>
+            <translation>‏%1 کا کام کا ہاتھ: بایاں</translation>
         </message>
         <message>
             <source>A reminder</source>
@@ -2051,8 +2059,8 @@
             <translation>گہرا</translation>
         </message>
         <message>
-            <source>Dark, and nothing moves.</source>
-            <translation>گہرا، اور کچھ نہ ہلے۔</translation>
+            <source>Dark, and nothing moves. With less than 15 % left nothing moves anyway.</source>
+            <translation>گہرے رنگ، اور کچھ نہیں ہلتا۔ جب ۱۵ فیصد سے کم رہ جائے تو ویسے بھی کچھ نہیں ہلتا۔</translation>
         </message>
         <message>
             <source>Hand and motion</source>
@@ -2153,7 +2161,7 @@
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
-            <translation>%1 سیکنڈ</translation>
+            <translation>‏%1 سیکنڈ</translation>
         </message>
         <message>
             <source>Everything takes its turn in a ring. Any key, or a touch anywhere, presses what is in it.</source>
@@ -2196,7 +2204,7 @@
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
-            <translation>%1: ڈبا، کھیل اور گھر کا پرچہ اس فون سے ہٹ جائیں گے۔ Lidlark بند ہونے تک انہیں واپس لایا جا سکتا ہے۔</translation>
+            <translation>‏%1: ڈبا، کھیل اور گھر کا پرچہ اس فون سے ہٹ جائیں گے۔ Lidlark بند ہونے تک انہیں واپس لایا جا سکتا ہے۔</translation>
         </message>
         <message>
             <source>Box, plays and home sheet.</source>
@@ -2257,7 +2265,7 @@
         </message>
         <message>
             <source>Play with %1</source>
-            <translation>%1 کے ساتھ کھیلیں</translation>
+            <translation>‏%1 کے ساتھ کھیلیں</translation>
         </message>
         <message>
             <source>Who is here? Perhaps %1</source>
@@ -2287,7 +2295,7 @@
         </message>
         <message>
             <source>Said by %1. Tap when it is here.</source>
-            <translation>%1 نے بتایا۔ یہاں ہو تو چھوئیں۔</translation>
+            <translation>‏%1 نے بتایا۔ یہاں ہو تو چھوئیں۔</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -2298,7 +2306,7 @@
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
-            <translation>%1 خود چنے</translation>
+            <translation>‏%1 خود چنے</translation>
         </message>
         <message>
             <source>Anything at all</source>
@@ -2341,7 +2349,7 @@
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
-            <translation>%2 میں سے %1</translation>
+            <translation>‏%2 میں سے %1</translation>
         </message>
         <message>
             <source>And then?</source>
@@ -2520,15 +2528,15 @@
         <name>core</name>
         <message>
             <source>%1</source>
-            <translation>%1</translation>
+            <translation>‏%1</translation>
         </message>
         <message>
             <source>%1 %2</source>
-            <translation>%1 %2</translation>
+            <translation>‏%1 %2</translation>
         </message>
         <message>
             <source>%1 %2 are missing.</source>
-            <translation>%1 %2 غائب ہیں۔</translation>
+            <translation>‏%1 %2 غائب ہیں۔</translation>
         </message>
         <message numerus="yes">
             <source>%1 %2 back in the box</source>
@@ -2577,67 +2585,67 @@
         </message>
         <message>
             <source>%1 April</source>
-            <translation>%1 اپریل</translation>
+            <translation>‏%1 اپریل</translation>
         </message>
         <message>
             <source>%1 August</source>
-            <translation>%1 اگست</translation>
+            <translation>‏%1 اگست</translation>
         </message>
         <message>
             <source>%1 December</source>
-            <translation>%1 دسمبر</translation>
+            <translation>‏%1 دسمبر</translation>
         </message>
         <message>
             <source>%1 February</source>
-            <translation>%1 فروری</translation>
+            <translation>‏%1 فروری</translation>
         </message>
         <message>
             <source>%1 January</source>
-            <translation>%1 جنوری</translation>
+            <translation>‏%1 جنوری</translation>
         </message>
         <message>
             <source>%1 July</source>
-            <translation>%1 جولائی</translation>
+            <translation>‏%1 جولائی</translation>
         </message>
         <message>
             <source>%1 June</source>
-            <translation>%1 جون</translation>
+            <translation>‏%1 جون</translation>
         </message>
         <message>
             <source>%1 March</source>
-            <translation>%1 مارچ</translation>
+            <translation>‏%1 مارچ</translation>
         </message>
         <message>
             <source>%1 May</source>
-            <translation>%1 مئی</translation>
+            <translation>‏%1 مئی</translation>
         </message>
         <message>
             <source>%1 November</source>
-            <translation>%1 نومبر</translation>
+            <translation>‏%1 نومبر</translation>
         </message>
         <message>
             <source>%1 October</source>
-            <translation>%1 اکتوبر</translation>
+            <translation>‏%1 اکتوبر</translation>
         </message>
         <message>
             <source>%1 September</source>
-            <translation>%1 ستمبر</translation>
+            <translation>‏%1 ستمبر</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
-            <translation>%1، سہ پہر</translation>
+            <translation>‏%1، سہ پہر</translation>
         </message>
         <message>
             <source>%1 and %2 are under three and are here: no %3.</source>
-            <translation>%1 اور %2 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہیں: %3 نہیں۔</translation>
+            <translation>‏%1 اور %2 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہیں: %3 نہیں۔</translation>
         </message>
         <message>
             <source>%1 and %2 each noted %3 %4.</source>
-            <translation>%1 اور %2 دونوں نے %4 لکھا: %3۔</translation>
+            <translation>‏%1 اور %2 دونوں نے %4 لکھا: %3۔</translation>
         </message>
         <message>
             <source>%1 and %2 live here: no %3 in this home at any time.</source>
-            <translation>%1 اور %2 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %3 نہیں۔</translation>
+            <translation>‏%1 اور %2 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %3 نہیں۔</translation>
         </message>
         <message>
             <source>%1 and %2 may put things in the mouth: no %3.</source>
@@ -2653,25 +2661,25 @@
         </message>
         <message>
             <source>%1 counted %2</source>
-            <translation>%1 کی گنتی: %2</translation>
+            <translation>‏%1 کی گنتی: %2</translation>
         </message>
         <message>
             <source>%1 counted %2 %3 %4.</source>
-            <translation>%4 %1 کی گنتی: %2 %3۔</translation>
+            <translation>‏%4 %1 کی گنتی: %2 %3۔</translation>
         </message>
         <message>
             <source>%1 counted %2 %3.</source>
-            <translation>%1 کی گنتی: %2 %3۔</translation>
+            <translation>‏%1 کی گنتی: %2 %3۔</translation>
         </message>
         <message>
             <source>%1 counted in %2 %3.</source>
-            <translation>%1 نے گن کر شامل کیا: %2 %3۔</translation>
+            <translation>‏%1 نے گن کر شامل کیا: %2 %3۔</translation>
         </message>
         <message numerus="yes">
             <source>%1 days</source>
             <translation>
-                <numerusform>%1 دن</numerusform>
-                <numerusform>%1 دن</numerusform>
+                <numerusform>‏%1 دن</numerusform>
+                <numerusform>‏%1 دن</numerusform>
             </translation>
         </message>
         <message>
@@ -2680,7 +2688,7 @@
         </message>
         <message>
             <source>%1 evening</source>
-            <translation>%1، شام</translation>
+            <translation>‏%1، شام</translation>
         </message>
         <message>
             <source>%1 gone</source>
@@ -2696,7 +2704,7 @@
         </message>
         <message>
             <source>%1 in the week of %2.</source>
-            <translation>%2 کے ہفتے میں %1۔</translation>
+            <translation>‏%2 کے ہفتے میں %1۔</translation>
         </message>
         <message>
             <source>%1 in this box</source>
@@ -2708,11 +2716,11 @@
         </message>
         <message>
             <source>%1 is under three and is here: no %2.</source>
-            <translation>%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
+            <translation>‏%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
         </message>
         <message>
             <source>%1 lives here: no %2 in this home at any time.</source>
-            <translation>%1 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %2 نہیں۔</translation>
+            <translation>‏%1 کا گھر یہی ہے: اس گھر میں کسی وقت بھی %2 نہیں۔</translation>
         </message>
         <message>
             <source>%1 lost</source>
@@ -2725,25 +2733,25 @@
         <message numerus="yes">
             <source>%1 missing</source>
             <translation>
-                <numerusform>%1 غائب</numerusform>
-                <numerusform>%1 غائب</numerusform>
+                <numerusform>‏%1 غائب</numerusform>
+                <numerusform>‏%1 غائب</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 morning</source>
-            <translation>%1، صبح</translation>
+            <translation>‏%1، صبح</translation>
         </message>
         <message>
             <source>%1 noted %2 %3, on two phones.</source>
-            <translation>%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
+            <translation>‏%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
         </message>
         <message>
             <source>%1 noted %2 %3.</source>
-            <translation>%1 نے %3 لکھا: %2۔</translation>
+            <translation>‏%1 نے %3 لکھا: %2۔</translation>
         </message>
         <message>
             <source>%1 or %2</source>
-            <translation>%1 یا %2</translation>
+            <translation>‏%1 یا %2</translation>
         </message>
         <message numerus="yes">
             <source>%1 pages of the catalogue cannot be read and are left out, %2 among them. All else is here.</source>
@@ -2755,17 +2763,17 @@
         <message numerus="yes">
             <source>%1 pieces</source>
             <translation>
-                <numerusform>%1 ٹکڑا</numerusform>
-                <numerusform>%1 ٹکڑے</numerusform>
+                <numerusform>‏%1 ٹکڑا</numerusform>
+                <numerusform>‏%1 ٹکڑے</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 put %2 %3 in %4.</source>
-            <translation>%1 نے %4 ڈبے میں رکھا: %2 %3۔</translation>
+            <translation>‏%1 نے %4 ڈبے میں رکھا: %2 %3۔</translation>
         </message>
         <message>
             <source>%1 said so of %4: %2, %3.</source>
-            <translation>%4 کے بارے میں یہ %1 نے بتایا: %2، %3۔</translation>
+            <translation>‏%4 کے بارے میں یہ %1 نے بتایا: %2، %3۔</translation>
         </message>
         <message>
             <source>%1 said so: %2, %3.</source>
@@ -2773,13 +2781,13 @@
         </message>
         <message>
             <source>%1 says: %2.</source>
-            <translation>%1 کا جواب: %2۔</translation>
+            <translation>‏%1 کا جواب: %2۔</translation>
         </message>
         <message numerus="yes">
             <source>%1 small pieces are missing.</source>
             <translation>
-                <numerusform>%1 چھوٹا ٹکڑا غائب ہے۔</numerusform>
-                <numerusform>%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
+                <numerusform>‏%1 چھوٹا ٹکڑا غائب ہے۔</numerusform>
+                <numerusform>‏%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
             </translation>
         </message>
         <message>
@@ -2796,20 +2804,20 @@
         <message numerus="yes">
             <source>%1 times %2 told us both.</source>
             <translation>
-                <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
-                <numerusform>%2 نے %1 بار دونوں بتائے۔</numerusform>
+                <numerusform>‏%2 نے %1 بار دونوں بتائے۔</numerusform>
+                <numerusform>‏%2 نے %1 بار دونوں بتائے۔</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1 times an adult guessed both.</source>
             <translation>
-                <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
-                <numerusform>%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
+                <numerusform>‏%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
+                <numerusform>‏%1 بار کسی بڑے نے دونوں کا اندازہ لگایا۔</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 to %2</source>
-            <translation>%1 سے %2</translation>
+            <translation>‏%1 سے %2</translation>
         </message>
         <message>
             <source>%1 used up</source>
@@ -2818,288 +2826,288 @@
         <message numerus="yes">
             <source>%1 weeks</source>
             <translation>
-                <numerusform>%1 ہفتہ</numerusform>
-                <numerusform>%1 ہفتے</numerusform>
+                <numerusform>‏%1 ہفتہ</numerusform>
+                <numerusform>‏%1 ہفتے</numerusform>
             </translation>
         </message>
         <message>
             <source>%1 went out. %2 home.</source>
-            <translation>%1 باہر گئے۔ %2 واپس۔</translation>
+            <translation>‏%1 باہر گئے۔ %2 واپس۔</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation>%1، %2</translation>
+            <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>%1, all home</source>
-            <translation>%1، سب واپس</translation>
+            <translation>‏%1، سب واپس</translation>
         </message>
         <message>
             <source>%1, says %2</source>
-            <translation>%1، %2 کے مطابق</translation>
+            <translation>‏%1، %2 کے مطابق</translation>
         </message>
         <message>
             <source>%1, says %2, %3.</source>
-            <translation>%1، %2 کے مطابق، %3۔</translation>
+            <translation>‏%1، %2 کے مطابق، %3۔</translation>
         </message>
         <message>
             <source>%1.</source>
-            <translation>%1۔</translation>
+            <translation>‏%1۔</translation>
         </message>
         <message>
             <source>%1. %2</source>
-            <translation>%1۔ %2</translation>
+            <translation>‏%1۔ %2</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>%1: %2 counted</source>
-            <translation>%1: گنتی %2</translation>
+            <translation>‏%1: گنتی %2</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. %4 are missing.</source>
-            <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 غائب ہیں۔</translation>
+            <translation>‏%1: گنے %2، ہونے چاہییں %3۔ %4 غائب ہیں۔</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. %4 more.</source>
-            <translation>%1: گنے %2، ہونے چاہییں %3۔ %4 زیادہ۔</translation>
+            <translation>‏%1: گنے %2، ہونے چاہییں %3۔ %4 زیادہ۔</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. At least %4 missing.</source>
-            <translation>%1: گنے %2، ہونے چاہییں %3۔ کم از کم %4 غائب۔</translation>
+            <translation>‏%1: گنے %2، ہونے چاہییں %3۔ کم از کم %4 غائب۔</translation>
         </message>
         <message>
             <source>%1: %2 counted, %3 expected. One is missing.</source>
-            <translation>%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
+            <translation>‏%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
         </message>
         <message>
             <source>%1: %2 in the week of %3.</source>
-            <translation>%1: %3 کے ہفتے میں %2۔</translation>
+            <translation>‏%1: %3 کے ہفتے میں %2۔</translation>
         </message>
         <message>
             <source>%1: all back</source>
-            <translation>%1: سب واپس</translation>
+            <translation>‏%1: سب واپس</translation>
         </message>
         <message>
             <source>%1: asked for</source>
-            <translation>%1: مانگا گیا</translation>
+            <translation>‏%1: مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for as written</source>
-            <translation>%1: جیسا لکھا ہے ویسا مانگا گیا</translation>
+            <translation>‏%1: جیسا لکھا ہے ویسا مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for easier</source>
-            <translation>%1: آسان طریقہ مانگا گیا</translation>
+            <translation>‏%1: آسان طریقہ مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for harder</source>
-            <translation>%1: مشکل طریقہ مانگا گیا</translation>
+            <translation>‏%1: مشکل طریقہ مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for in no special way</source>
-            <translation>%1: کوئی خاص طریقہ نہیں مانگا گیا</translation>
+            <translation>‏%1: کوئی خاص طریقہ نہیں مانگا گیا</translation>
         </message>
         <message>
             <source>%1: asked for it again</source>
-            <translation>%1: پھر مانگا</translation>
+            <translation>‏%1: پھر مانگا</translation>
         </message>
         <message>
             <source>%1: at least one</source>
-            <translation>%1: کم از کم ایک</translation>
+            <translation>‏%1: کم از کم ایک</translation>
         </message>
         <message>
             <source>%1: begun</source>
-            <translation>%1: کھیل شروع</translation>
+            <translation>‏%1: کھیل شروع</translation>
         </message>
         <message>
             <source>%1: below zero</source>
-            <translation>%1: صفر سے کم</translation>
+            <translation>‏%1: صفر سے کم</translation>
         </message>
         <message>
             <source>%1: cannot be washed</source>
-            <translation>%1: دھل نہیں سکتا</translation>
+            <translation>‏%1: دھل نہیں سکتا</translation>
         </message>
         <message>
             <source>%1: counted in</source>
-            <translation>%1: گن کر شامل</translation>
+            <translation>‏%1: گن کر شامل</translation>
         </message>
         <message>
             <source>%1: empty</source>
-            <translation>%1: خالی</translation>
+            <translation>‏%1: خالی</translation>
         </message>
         <message>
             <source>%1: five minutes to play?</source>
-            <translation>%1: پانچ منٹ کھیلیں؟</translation>
+            <translation>‏%1: پانچ منٹ کھیلیں؟</translation>
         </message>
         <message>
             <source>%1: floor checked, not found</source>
-            <translation>%1: فرش دیکھا، نہیں ملا</translation>
+            <translation>‏%1: فرش دیکھا، نہیں ملا</translation>
         </message>
         <message>
             <source>%1: found left open</source>
-            <translation>%1: کھلا ملا</translation>
+            <translation>‏%1: کھلا ملا</translation>
         </message>
         <message>
             <source>%1: found own way</source>
-            <translation>%1: اپنا طریقہ نکالا</translation>
+            <translation>‏%1: اپنا طریقہ نکالا</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
-            <translation>%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
+            <translation>‏%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
         </message>
         <message>
             <source>%1: kept for %2</source>
-            <translation>%1: رکھا گیا، دن: %2</translation>
+            <translation>‏%1: رکھا گیا، دن: %2</translation>
         </message>
         <message>
             <source>%1: left free</source>
-            <translation>%1: خالی چھوڑا</translation>
+            <translation>‏%1: خالی چھوڑا</translation>
         </message>
         <message>
             <source>%1: looked over, good</source>
-            <translation>%1: دیکھا گیا، ٹھیک</translation>
+            <translation>‏%1: دیکھا گیا، ٹھیک</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
-            <translation>%1: 999 سے زیادہ</translation>
+            <translation>‏%1: ۹۹۹ سے زیادہ</translation>
         </message>
         <message>
             <source>%1: more than are out, or none</source>
-            <translation>%1: جتنے باہر ہیں ان سے زیادہ، یا کوئی نہیں</translation>
+            <translation>‏%1: جتنے باہر ہیں ان سے زیادہ، یا کوئی نہیں</translation>
         </message>
         <message>
             <source>%1: more than is missing, or none</source>
-            <translation>%1: جتنے غائب ہیں ان سے زیادہ، یا کوئی نہیں</translation>
+            <translation>‏%1: جتنے غائب ہیں ان سے زیادہ، یا کوئی نہیں</translation>
         </message>
         <message>
             <source>%1: more than the box held</source>
-            <translation>%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
+            <translation>‏%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
         </message>
         <message>
             <source>%1: need not leave the house</source>
-            <translation>%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
+            <translation>‏%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
         </message>
         <message>
             <source>%1: needed help</source>
-            <translation>%1: مدد چاہیے تھی</translation>
+            <translation>‏%1: مدد چاہیے تھی</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
             <translation>
-                <numerusform>%1: پچھلے %2 ہفتے میں کوئی نہیں۔</numerusform>
-                <numerusform>%1: پچھلے %2 ہفتوں میں کوئی نہیں۔</numerusform>
+                <numerusform>‏%1: پچھلے %2 ہفتے میں کوئی نہیں۔</numerusform>
+                <numerusform>‏%1: پچھلے %2 ہفتوں میں کوئی نہیں۔</numerusform>
             </translation>
         </message>
         <message>
             <source>%1: not missing</source>
-            <translation>%1: غائب نہیں</translation>
+            <translation>‏%1: غائب نہیں</translation>
         </message>
         <message>
             <source>%1: not opened after all</source>
-            <translation>%1: دراصل کھولا نہیں گیا</translation>
+            <translation>‏%1: دراصل کھولا نہیں گیا</translation>
         </message>
         <message>
             <source>%1: on its way</source>
-            <translation>%1: راستے میں</translation>
+            <translation>‏%1: راستے میں</translation>
         </message>
         <message>
             <source>%1: once opened, keeps days: %2</source>
-            <translation>%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
+            <translation>‏%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
         </message>
         <message>
             <source>%1: only digits, spaces, + and -, at most 20</source>
-            <translation>%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ 20</translation>
+            <translation>‏%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ ۲۰</translation>
         </message>
         <message>
             <source>%1: open again</source>
-            <translation>%1: منصوبے کے لیے پھر خالی</translation>
+            <translation>‏%1: منصوبے کے لیے پھر خالی</translation>
         </message>
         <message>
             <source>%1: opened %2</source>
-            <translation>%1: %2 کو کھولا گیا</translation>
+            <translation>‏%1: %2 کو کھولا گیا</translation>
         </message>
         <message>
             <source>%1: opened today</source>
-            <translation>%1: آج کھولا گیا</translation>
+            <translation>‏%1: آج کھولا گیا</translation>
         </message>
         <message>
             <source>%1: our way kept</source>
-            <translation>%1: ہمارا طریقہ رکھا گیا</translation>
+            <translation>‏%1: ہمارا طریقہ رکھا گیا</translation>
         </message>
         <message>
             <source>%1: our way taken off</source>
-            <translation>%1: ہمارا طریقہ ہٹایا گیا</translation>
+            <translation>‏%1: ہمارا طریقہ ہٹایا گیا</translation>
         </message>
         <message>
             <source>%1: out of the house</source>
-            <translation>%1: گھر سے باہر</translation>
+            <translation>‏%1: گھر سے باہر</translation>
         </message>
         <message>
             <source>%1: packed</source>
-            <translation>%1: ڈبے میں رکھا</translation>
+            <translation>‏%1: ڈبے میں رکھا</translation>
         </message>
         <message>
             <source>%1: played as written</source>
-            <translation>%1: جیسا لکھا ہے ویسے کھیلا</translation>
+            <translation>‏%1: جیسا لکھا ہے ویسے کھیلا</translation>
         </message>
         <message>
             <source>%1: played easier</source>
-            <translation>%1: آسان کر کے کھیلا</translation>
+            <translation>‏%1: آسان کر کے کھیلا</translation>
         </message>
         <message>
             <source>%1: played harder</source>
-            <translation>%1: مشکل کر کے کھیلا</translation>
+            <translation>‏%1: مشکل کر کے کھیلا</translation>
         </message>
         <message>
             <source>%1: put back, not all as it was</source>
-            <translation>%1: واپس رکھا، سب پہلے جیسا نہیں</translation>
+            <translation>‏%1: واپس رکھا، سب پہلے جیسا نہیں</translation>
         </message>
         <message>
             <source>%1: question answered</source>
-            <translation>%1: سوال کا جواب دیا گیا</translation>
+            <translation>‏%1: سوال کا جواب دیا گیا</translation>
         </message>
         <message>
             <source>%1: replaced</source>
-            <translation>%1: بدل دیا</translation>
+            <translation>‏%1: بدل دیا</translation>
         </message>
         <message>
             <source>%1: request seen</source>
-            <translation>%1: مانگا ہوا دیکھ لیا</translation>
+            <translation>‏%1: مانگا ہوا دیکھ لیا</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
-            <translation>%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
+            <translation>‏%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
         </message>
         <message>
             <source>%1: still to come</source>
-            <translation>%1: ابھی آنا ہے</translation>
+            <translation>‏%1: ابھی آنا ہے</translation>
         </message>
         <message>
             <source>%1: stopped early</source>
-            <translation>%1: پہلے روک دیا</translation>
+            <translation>‏%1: پہلے روک دیا</translation>
         </message>
         <message>
             <source>%1: too long</source>
-            <translation>%1: بہت لمبا</translation>
+            <translation>‏%1: بہت لمبا</translation>
         </message>
         <message>
             <source>%1: was in a mouth</source>
-            <translation>%1: منہ میں گیا تھا</translation>
+            <translation>‏%1: منہ میں گیا تھا</translation>
         </message>
         <message>
             <source>%1: washed</source>
-            <translation>%1: دھو لیا</translation>
+            <translation>‏%1: دھو لیا</translation>
         </message>
         <message>
             <source>1 day</source>
-            <translation>1 دن</translation>
+            <translation>۱ دن</translation>
         </message>
         <message>
             <source>1 piece</source>
-            <translation>1 ٹکڑا</translation>
+            <translation>۱ ٹکڑا</translation>
         </message>
         <message>
             <source>A blunt table fork, sitting down.</source>
@@ -3279,7 +3287,7 @@
         </message>
         <message>
             <source>Call %1</source>
-            <translation>%1 پر فون کریں</translation>
+            <translation>‏%1 پر فون کریں</translation>
         </message>
         <message>
             <source>Call the emergency number or the poison line now, even if your child seems well.</source>
@@ -3443,7 +3451,7 @@
         </message>
         <message>
             <source>For %1</source>
-            <translation>%1 کے لیے</translation>
+            <translation>‏%1 کے لیے</translation>
         </message>
         <message>
             <source>For a change: %1</source>
@@ -3491,7 +3499,7 @@
         </message>
         <message>
             <source>Good until %1.</source>
-            <translation>%1 تک ٹھیک۔</translation>
+            <translation>‏%1 تک ٹھیک۔</translation>
         </message>
         <message>
             <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
@@ -3639,7 +3647,7 @@
         </message>
         <message>
             <source>In the same room as %1, watching.</source>
-            <translation>%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
+            <translation>‏%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
         </message>
         <message>
             <source>It can be loud, and it is quiet time now.</source>
@@ -3764,8 +3772,8 @@
         <message numerus="yes">
             <source>Left open %1 times.</source>
             <translation>
-                <numerusform>%1 بار کھلا رہا۔</numerusform>
-                <numerusform>%1 بار کھلا رہا۔</numerusform>
+                <numerusform>‏%1 بار کھلا رہا۔</numerusform>
+                <numerusform>‏%1 بار کھلا رہا۔</numerusform>
             </translation>
         </message>
         <message>
@@ -3918,7 +3926,7 @@
         </message>
         <message>
             <source>None has gone in %1 so far. The rest is our guess.</source>
-            <translation>%1 میں اب تک کوئی کم نہیں ہوا۔ باقی ہمارا اندازہ ہے۔</translation>
+            <translation>‏%1 میں اب تک کوئی کم نہیں ہوا۔ باقی ہمارا اندازہ ہے۔</translation>
         </message>
         <message numerus="yes">
             <source>None in the other %1 weeks.</source>
@@ -3942,15 +3950,15 @@
         <message numerus="yes">
             <source>Not before %1 months, because of %2.</source>
             <translation>
-                <numerusform>%1 مہینے سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-                <numerusform>%1 مہینوں سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>‏%1 مہینے سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>‏%1 مہینوں سے پہلے نہیں۔ وجہ: %2۔</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Not before %1 years, because of %2.</source>
             <translation>
-                <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
-                <numerusform>%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>‏%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
+                <numerusform>‏%1 سال سے پہلے نہیں۔ وجہ: %2۔</numerusform>
             </translation>
         </message>
         <message>
@@ -4000,24 +4008,24 @@
         <message numerus="yes">
             <source>Offered from %1 months.</source>
             <translation>
-                <numerusform>%1 مہینے سے۔</numerusform>
-                <numerusform>%1 مہینوں سے۔</numerusform>
+                <numerusform>‏%1 مہینے سے۔</numerusform>
+                <numerusform>‏%1 مہینوں سے۔</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Offered from %1 years.</source>
             <translation>
-                <numerusform>%1 سال سے۔</numerusform>
-                <numerusform>%1 سال سے۔</numerusform>
+                <numerusform>‏%1 سال سے۔</numerusform>
+                <numerusform>‏%1 سال سے۔</numerusform>
             </translation>
         </message>
         <message>
             <source>On %1 %2 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
-            <translation>%1 %2 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
+            <translation>‏%1 %2 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
         </message>
         <message>
             <source>On %1 your child was not born yet. Nothing was changed. Check the phone's date and the birth month.</source>
-            <translation>%1 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
+            <translation>‏%1 کو آپ کا بچہ ابھی پیدا نہیں ہوا تھا۔ کچھ نہیں بدلا۔ فون کی تاریخ اور پیدائش کا مہینہ دیکھیں۔</translation>
         </message>
         <message>
             <source>On its way</source>
@@ -4106,7 +4114,7 @@
         </message>
         <message>
             <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
-            <translation>جہاں کوئی چیزیں منہ میں ڈالتا ہو وہاں کاغذ کے ٹکڑے 6 سینٹی میٹر سے بڑے رہیں۔</translation>
+            <translation>جہاں کوئی چیزیں منہ میں ڈالتا ہو وہاں کاغذ کے ٹکڑے ۶ سینٹی میٹر سے بڑے رہیں۔</translation>
         </message>
         <message>
             <source>Past its date. Throw it away.</source>
@@ -4127,8 +4135,8 @@
         <message numerus="yes">
             <source>Pieces of %1 balloons are missing.</source>
             <translation>
-                <numerusform>%1 غبارے کے ٹکڑے غائب ہیں۔</numerusform>
-                <numerusform>%1 غباروں کے ٹکڑے غائب ہیں۔</numerusform>
+                <numerusform>‏%1 غبارے کے ٹکڑے غائب ہیں۔</numerusform>
+                <numerusform>‏%1 غباروں کے ٹکڑے غائب ہیں۔</numerusform>
             </translation>
         </message>
         <message>
@@ -4202,7 +4210,7 @@
         </message>
         <message>
             <source>Right beside %1, hand within touch.</source>
-            <translation>%1 کے بالکل پاس، اتنے کہ ہاتھ چھو سکے۔</translation>
+            <translation>‏%1 کے بالکل پاس، اتنے کہ ہاتھ چھو سکے۔</translation>
         </message>
         <message>
             <source>Rim</source>
@@ -4210,7 +4218,7 @@
         </message>
         <message>
             <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
-            <translation>آنکھ کو نیم گرم پانی سے نرمی سے دھوئیں، کم از کم 15 منٹ۔</translation>
+            <translation>آنکھ کو نیم گرم پانی سے نرمی سے دھوئیں، کم از کم ۱۵ منٹ۔</translation>
         </message>
         <message>
             <source>Rubber bands</source>
@@ -4622,27 +4630,27 @@
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—8 سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—۸ سال سے چھوٹے بچوں کا بغیر پھولے یا پھٹے غباروں سے گلا بند ہو سکتا ہے یا دم گھٹ سکتا ہے۔ بڑے کی نگرانی لازم ہے۔ بغیر پھولے غبارے بچوں سے دور رکھیں۔ پھٹے غبارے فوراً پھینک دیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Small parts. Not for children under 3 yrs.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—چھوٹی چیزیں۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—چھوٹی چیزیں۔ ۳ سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—This toy is a marble. Not for children under 3 yrs.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا کنچا ہے۔ ۳ سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—This toy is a small ball. Not for children under 3 yrs.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—یہ کھلونا چھوٹی گیند ہے۔ ۳ سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Toy contains a marble. Not for children under 3 yrs.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں کنچا ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں کنچا ہے۔ ۳ سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Toy contains a small ball. Not for children under 3 yrs.</source>
-            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں چھوٹی گیند ہے۔ 3 سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
+            <translation>خبردار: دم گھٹنے کا خطرہ—کھلونے میں چھوٹی گیند ہے۔ ۳ سال سے چھوٹے بچوں کے لیے نہیں۔</translation>
         </message>
         <message>
             <source>Warning! Children under eight years can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -4710,7 +4718,7 @@
         </message>
         <message>
             <source>Within arm's reach of %1.</source>
-            <translation>%1 سے بازو کی پہنچ میں۔</translation>
+            <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -4758,7 +4766,7 @@
         </message>
         <message>
             <source>a box for %1</source>
-            <translation>%1 کے لیے ڈبا</translation>
+            <translation>‏%1 کے لیے ڈبا</translation>
         </message>
         <message>
             <source>a counting in of %1</source>
@@ -4822,7 +4830,7 @@
         </message>
         <message>
             <source>day: more than 31 days ago</source>
-            <translation>دن: 31 دن سے پہلے کا</translation>
+            <translation>دن: ۳۱ دن سے پہلے کا</translation>
         </message>
         <message>
             <source>day: today to a week ahead</source>
@@ -4830,7 +4838,7 @@
         </message>
         <message>
             <source>days: 1 to 365</source>
-            <translation>دن: 1 سے 365</translation>
+            <translation>دن: ۱ سے ۳۶۵</translation>
         </message>
         <message>
             <source>doing it together</source>
@@ -4894,7 +4902,7 @@
         </message>
         <message>
             <source>kind: an adult, but born less than 18 years ago</source>
-            <translation>قسم: بڑا، مگر 18 سال سے کم پہلے پیدا ہوا</translation>
+            <translation>قسم: بڑا، مگر ۱۸ سال سے کم پہلے پیدا ہوا</translation>
         </message>
         <message>
             <source>knowing where my body is</source>
@@ -4962,7 +4970,7 @@
         </message>
         <message>
             <source>on %1</source>
-            <translation>%1 کو</translation>
+            <translation>‏%1 کو</translation>
         </message>
         <message>
             <source>on Friday</source>
@@ -5281,24 +5289,24 @@
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
-            <translation>%1، %2 کے مطابق، %3</translation>
+            <translation>‏%1، %2 کے مطابق، %3</translation>
         </message>
         <message>
             <source>%1. Or: %2</source>
-            <translation>%1۔ یا: %2</translation>
+            <translation>‏%1۔ یا: %2</translation>
         </message>
         <message numerus="yes">
             <source>%n asked for.</source>
             <translation>
-                <numerusform>%n مانگا گیا۔</numerusform>
-                <numerusform>%n مانگے گئے۔</numerusform>
+                <numerusform>‏%n مانگا گیا۔</numerusform>
+                <numerusform>‏%n مانگے گئے۔</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%n running low.</source>
             <translation>
-                <numerusform>%n کم ہو رہا ہے۔</numerusform>
-                <numerusform>%n کم ہو رہے ہیں۔</numerusform>
+                <numerusform>‏%n کم ہو رہا ہے۔</numerusform>
+                <numerusform>‏%n کم ہو رہے ہیں۔</numerusform>
             </translation>
         </message>
         <message>
@@ -5319,7 +5327,7 @@
         </message>
         <message>
             <source>at %1</source>
-            <translation>%1 پر</translation>
+            <translation>‏%1 پر</translation>
         </message>
         <message>
             <source>at home</source>
@@ -5342,20 +5350,20 @@
         </message>
         <message>
             <source>%1. %2</source>
-            <translation>%1۔ %2</translation>
+            <translation>‏%1۔ %2</translation>
         </message>
     </context>
     <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
-            <translation>%1۔ %2</translation>
+            <translation>‏%1۔ %2</translation>
         </message>
         <message numerus="yes">
             <source>%n minute(s)</source>
             <translation>
-                <numerusform>%n منٹ</numerusform>
-                <numerusform>%n منٹ</numerusform>
+                <numerusform>‏%n منٹ</numerusform>
+                <numerusform>‏%n منٹ</numerusform>
             </translation>
         </message>
     </context>
@@ -5379,24 +5387,24 @@
         <message numerus="yes">
             <source>%1, %n month(s)</source>
             <translation>
-                <numerusform>%1، %n مہینہ</numerusform>
-                <numerusform>%1، %n مہینے</numerusform>
+                <numerusform>‏%1، %n مہینہ</numerusform>
+                <numerusform>‏%1، %n مہینے</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>%1, %n year(s)</source>
             <translation>
-                <numerusform>%1، %n سال</numerusform>
-                <numerusform>%1، %n سال</numerusform>
+                <numerusform>‏%1، %n سال</numerusform>
+                <numerusform>‏%1، %n سال</numerusform>
             </translation>
         </message>
         <message>
             <source>%1, age not said: counts as under three</source>
-            <translation>%1، عمر نہیں بتائی: تین سال سے کم گنی جاتی ہے</translation>
+            <translation>‏%1، عمر نہیں بتائی: تین سال سے کم گنی جاتی ہے</translation>
         </message>
         <message>
             <source>%1, grown-up</source>
-            <translation>%1، بڑے</translation>
+            <translation>‏%1، بڑے</translation>
         </message>
         <message>
             <source>Somebody else has said otherwise; the careful answer stands until they change theirs.</source>
@@ -5430,7 +5438,7 @@
         </message>
         <message>
             <source>Saved as &quot;%1&quot; in %2.</source>
-            <translation>“%1” کے نام سے %2 میں محفوظ۔</translation>
+            <translation>‏“%1” کے نام سے %2 میں محفوظ۔</translation>
         </message>
         <message>
             <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -5441,29 +5449,29 @@
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
-            <translation>%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
+            <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
         </message>
     </context>
     <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
+            <translation>‏%1 (%2)</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation>%1، %2</translation>
+            <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>%1, with %2</source>
-            <translation>%1 (%2 کے ساتھ)</translation>
+            <translation>‏%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
     <context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
-            <translation>3 دن پہلے</translation>
+            <translation>۳ دن پہلے</translation>
         </message>
         <message>
             <source>a month</source>
@@ -5502,7 +5510,7 @@
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>As you played it last.</source>
@@ -5545,7 +5553,7 @@
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
-            <translation>%2 میں سے %1</translation>
+            <translation>‏%2 میں سے %1</translation>
         </message>
         <message>
             <source>none to come</source>
@@ -5556,7 +5564,7 @@
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
-            <translation>%1 کے بارے میں</translation>
+            <translation>‏%1 کے بارے میں</translation>
         </message>
         <message>
             <source>From tomorrow anybody may answer.</source>
@@ -5634,15 +5642,15 @@
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 showed us earlier</source>
-            <translation>%1 نے پہلے دکھایا</translation>
+            <translation>‏%1 نے پہلے دکھایا</translation>
         </message>
         <message>
             <source>%1 showed us just now</source>
-            <translation>%1 نے ابھی دکھایا</translation>
+            <translation>‏%1 نے ابھی دکھایا</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation>%1، %2</translation>
+            <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>Kept for today</source>
@@ -5653,13 +5661,13 @@
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
-            <translation>%1۔ %2</translation>
+            <translation>‏%1۔ %2</translation>
         </message>
         <message numerus="yes">
             <source>%n minute(s)</source>
             <translation>
-                <numerusform>%n منٹ</numerusform>
-                <numerusform>%n منٹ</numerusform>
+                <numerusform>‏%n منٹ</numerusform>
+                <numerusform>‏%n منٹ</numerusform>
             </translation>
         </message>
         <message>
@@ -5699,17 +5707,17 @@
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>
-            <translation>%1، %2</translation>
+            <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>%1. Puts things in the mouth</source>
-            <translation>%1۔ چیزیں منہ میں جاتی ہیں</translation>
+            <translation>‏%1۔ چیزیں منہ میں جاتی ہیں</translation>
         </message>
         <message numerus="yes">
             <source>%n year(s)</source>
             <translation>
-                <numerusform>%n سال</numerusform>
-                <numerusform>%n سال</numerusform>
+                <numerusform>‏%n سال</numerusform>
+                <numerusform>‏%n سال</numerusform>
             </translation>
         </message>
         <message>

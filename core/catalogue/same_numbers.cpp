@@ -10,14 +10,28 @@ namespace {
 
 constexpr std::string_view digits = "0123456789";
 
-/// "12 cm, 3 times" -> "12", "3", sorted.
-std::vector<std::string> numbersIn(std::string_view text)
+/// With the digits Urdu is written in (U+06F0 to U+06F9: in UTF-8 0xDB, then 0xB0 to 0xB9) as
+/// ASCII's.
+std::string withPlainDigits(std::string_view written)
 {
+    std::string text;
+    for (std::size_t i = 0; i < written.size(); ++i) {
+        const bool urdu = written[i] == '\xDB' && i + 1 < written.size() &&
+                          written[i + 1] >= '\xB0' && written[i + 1] <= '\xB9';
+        text += urdu ? static_cast<char>('0' + (written[++i] - '\xB0')) : written[i];
+    }
+    return text;
+}
+
+/// "12 cm, 3 times" -> "12", "3", sorted.
+std::vector<std::string> numbersIn(std::string_view written)
+{
+    const std::string text = withPlainDigits(written);
     std::vector<std::string> numbers;
     std::size_t begin = text.find_first_of(digits);
-    while (begin != std::string_view::npos) {
+    while (begin != std::string::npos) {
         const std::size_t end = std::min(text.find_first_not_of(digits, begin), text.size());
-        numbers.emplace_back(text.substr(begin, end - begin));
+        numbers.push_back(text.substr(begin, end - begin));
         begin = text.find_first_of(digits, end);
     }
     std::sort(numbers.begin(), numbers.end());

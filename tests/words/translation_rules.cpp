@@ -1,5 +1,6 @@
 #include "tests/words/translation_rules.h"
 
+#include <QLocale>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -20,6 +21,13 @@ QString nameOf(const SourceKey &key)
     return key.context + QStringLiteral(": \"") + key.source + u'"';
 }
 
+/// A line takes its direction from its first letter: with a name before all else, the name's.
+bool leansOnAName(const QString &text, const QString &language)
+{
+    static const QRegularExpression begins(QStringLiteral("^[^\\p{L}\u200F]*%[1-9]"));
+    return QLocale(language).textDirection() == Qt::RightToLeft && text.contains(begins);
+}
+
 QStringList problemsOf(const Translated &message, const TranslationFile &file,
                        const QStringList &sameInEnglish)
 {
@@ -35,6 +43,8 @@ QStringList problemsOf(const Translated &message, const TranslationFile &file,
             problems.append(QStringLiteral("other places: ") + form);
         if (form == message.key.source && hasWord(form) && !sameInEnglish.contains(form))
             problems.append(QStringLiteral("still English"));
+        if (leansOnAName(form, file.language))
+            problems.append(QStringLiteral("begins with a place and without U+200F: ") + form);
     }
     return problems;
 }

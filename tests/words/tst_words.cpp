@@ -4,7 +4,9 @@
 #include "tests/words/translation_rules.h"
 #include "tests/words/written_calls.h"
 
+#include <QDirIterator>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTranslator>
 
@@ -126,6 +128,35 @@ private slots:
         QVERIFY2(problems.isEmpty(), qPrintable(problems.join(u'\n')));
     }
 
+    /// No points, streaks, badges, clocks that shame or locked things (job.md C2): their words
+    /// stand in no sentence of a screen or of the core, and in no play (where stars may shine).
+    void nothingIsToBeWonOrLost()
+    {
+        const QString prizes = QStringLiteral(
+            "streaks?|badges?|prizes?|rewards?|scores?|wins?|winners?|winning|losers?|unlock(s|ed)?"
+            "|"
+            "bonus(es)?|troph(y|ies)|medals?|hurry|leader ?boards?|rank(s|ing)?");
+        const QRegularExpression onScreen(
+            QStringLiteral("\\b(points?|levels?|stars?|count ?downs?|%1)\\b").arg(prizes),
+            QRegularExpression::CaseInsensitiveOption);
+        const QRegularExpression inPlay(QStringLiteral("\\b(%1)\\b").arg(prizes),
+                                        QRegularExpression::CaseInsensitiveOption);
+        QVERIFY(QStringLiteral("You win a star!").contains(inPlay));
+        for (const SourceKey &key : everyKey().keys)
+            QVERIFY2(!key.source.contains(onScreen), qPrintable(key.source));
+        QDirIterator files(root() + QStringLiteral("/assets/catalogue/activities"),
+                           {QStringLiteral("*.yaml")}, QDir::Files);
+        int plays = 0;
+        for (; files.hasNext(); ++plays) {
+            QFile file(files.next());
+            QVERIFY(file.open(QIODevice::ReadOnly));
+            const auto found = inPlay.match(QString::fromUtf8(file.readAll()));
+            QVERIFY2(!found.hasMatch(),
+                     qPrintable(file.fileName() + QStringLiteral(": ") + found.captured()));
+        }
+        QCOMPARE(plays, 80);
+    }
+
     /// English has the sentences of a screen that count: "1 minute", "2 minutes".
     void englishHasOneAndMany()
     {
@@ -174,6 +205,20 @@ private slots:
         file.messages.front().forms = {greeting.source};
         QCOMPARE(wrongWith(file), QStringLiteral("Door: \"Come in, %1\": still English"));
         QCOMPARE(problemsWith(file, twoKeys, {greeting.source}), QStringList());
+    }
+
+    /// The Unicode Bidirectional Algorithm (UAX #9, rule P2): a line's direction is its first
+    /// strong letter's, and a name may begin with a Latin one.
+    void aLineThatBeginsWithANameSaysItsDirection()
+    {
+        TranslationFile file = goodPolish();
+        file.language = QStringLiteral("ur");
+        file.messages.back().forms = {QStringLiteral("\u200F%1 ٹکڑا"), QStringLiteral("(%1) ٹکڑے")};
+        QCOMPARE(wrongWith(file),
+                 QStringLiteral("core: \"%1 pieces\": begins with a place and without U+200F: "
+                                "(%1) ٹکڑے"));
+        file.messages.back().forms.back() = QStringLiteral("ٹکڑے %1");
+        QCOMPARE(wrongWith(file), QString());
     }
 
     void aFileIsBroughtUpToDate()
