@@ -1,7 +1,9 @@
 #include "take_out_view_model.h"
 
+#include "core/catalogue/care_about.h"
 #include "core/wording/day_words.h"
 #include "core/wording/take_out_words.h"
+#include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
@@ -66,13 +68,13 @@ TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thin
 /// What the item's own file says about it: nobody here vouches for more.
 TakeOutViewModel::Row TakeOutViewModel::rowForStaying(const ItemId &item, child::Avoided what) const
 {
-    const std::string word(child::avoidedNames.of(what));
     const catalogue::ItemKind *kind = m_household->catalogue().item(item);
-    QString note;
-    for (const std::string &line : kind != nullptr ? kind->care : std::vector<std::string>()) {
-        if (note.isEmpty() && line.find(word) != std::string::npos)
-            note = fromCore(line);
-    }
+    if (kind == nullptr)
+        return {item, {}, true, false};
+    const auto line = catalogue::careAbout(*kind, child::avoidedNames.of(what));
+    const QString note =
+        line ? guardingLines(*kind, &catalogue::ItemKind::care).at(static_cast<qsizetype>(*line))
+             : QString();
     return {item, note, true, false};
 }
 

@@ -1,5 +1,6 @@
 #include <QTest>
 
+#include "core/catalogue/care_about.h"
 #include "core/catalogue/family_lines.h"
 #include "translation_samples.h"
 
@@ -18,6 +19,7 @@ private slots:
     void whatHasNoTranslationStaysEnglish();
     void aReviewedTranslationIsChecked();
     void anItemsWordsAreTranslated();
+    void aCareLineIsFoundByItsEnglish();
     void oneFaultyItemTakesNoOtherDown();
     void anItemThatNobodyHasIsNamed();
     void whatDoesNotFitStaysWhollyEnglish_data();
@@ -98,6 +100,16 @@ void TestTranslate::anItemsWordsAreTranslated()
     QCOMPARE(beads.swap->with, ItemId{"blocks"});
     QVERIFY(beads.tags.has(Tag::Small));
     QCOMPARE(catalogue.item({"blocks"})->name, std::string("blocks"));
+}
+
+/// What an item is made of decides whether it stays in a home: found in every language alike.
+void TestTranslate::aCareLineIsFoundByItsEnglish()
+{
+    const Catalogue catalogue = translated(soundTranslation, soundItemWords);
+    const ItemKind &beads = *catalogue.item({"beads"});
+    QCOMPARE(careAbout(beads, "Wipe"), std::optional<std::size_t>(0));
+    QCOMPARE(careAbout(beads, "Przetrzyj"), std::optional<std::size_t>());
+    QCOMPARE(careAbout(beads, "latex"), std::optional<std::size_t>());
 }
 
 void TestTranslate::oneFaultyItemTakesNoOtherDown()
