@@ -9,7 +9,9 @@
 #include "reader_watch.h"
 #include "remind_once.h"
 
+#include "mobile/bridge/appearance.h"
 #include "mobile/bridge/phone_voice.h"
+#include "mobile/platform/battery.h"
 #include "mobile/platform/desktop_notifier.h"
 
 #include <memory>
@@ -61,5 +63,9 @@ int main(int argc, char **argv)
     }
     Graph graph(options, std::make_unique<PhoneVoice>(), std::make_unique<DesktopNotifier>());
     const ReaderWatch reader(graph.appearance());
+    BatteryWatch battery{QDir(QStringLiteral("/sys/class/power_supply"))};
+    QObject::connect(&battery, &BatteryWatch::lowChanged, &graph.appearance(),
+                     &Appearance::setBatteryLow);
+    battery.look();
     return graph.show() ? QGuiApplication::exec() : 1;
 }

@@ -82,6 +82,12 @@ void Appearance::setSaveBattery(bool save)
     keep();
 }
 
+void Appearance::setBatteryLow(bool low)
+{
+    m_batteryLow = low;
+    emit changed();
+}
+
 int Appearance::shownScheme() const
 {
     return m_saveBattery && m_scheme == light ? dark : m_scheme;

@@ -23,7 +23,8 @@ class Appearance : public QObject
     Q_PROPERTY(bool reducedMotion READ reducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
     /// Dark and still, whatever else is chosen; high contrast stays as it is.
     Q_PROPERTY(bool saveBattery READ saveBattery WRITE setSaveBattery NOTIFY changed FINAL)
-    /// What is shown: the two above as they are chosen, unless the battery is to be saved.
+    /// What is shown: the two above as they are chosen, unless the battery is to be saved. Of a
+    /// battery that is nearly empty only the motion is taken: eyes keep the colours they need.
     Q_PROPERTY(int shownScheme READ shownScheme NOTIFY changed FINAL)
     Q_PROPERTY(bool still READ still NOTIFY changed FINAL)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed FINAL)
@@ -57,7 +58,9 @@ public:
     [[nodiscard]] bool saveBattery() const { return m_saveBattery; }
     void setSaveBattery(bool save);
     [[nodiscard]] int shownScheme() const;
-    [[nodiscard]] bool still() const { return m_reducedMotion || m_saveBattery; }
+    [[nodiscard]] bool still() const { return m_reducedMotion || m_saveBattery || m_batteryLow; }
+    /// Little is left of the phone's battery. Never kept.
+    void setBatteryLow(bool low);
     [[nodiscard]] bool leftHanded() const { return m_leftHanded; }
     void setLeftHanded(bool left);
     [[nodiscard]] bool kiteAloud() const { return m_kiteAloud; }
@@ -91,6 +94,7 @@ private:
     int m_scheme = 0;
     bool m_reducedMotion = false;
     bool m_saveBattery = false;
+    bool m_batteryLow = false;
     bool m_leftHanded = false;
     bool m_kiteAloud = false;
     bool m_countAloud = false;

@@ -128,7 +128,7 @@ Sheet {
             objectName: "saveBattery"
             width: screen.contentWidth
             text: qsTr("Save the battery")
-            note: qsTr("Dark, and nothing moves.")
+            note: qsTr("Dark, and nothing moves. With less than 15 % left nothing moves anyway.")
             checked: screen.appearance.saveBattery
             onToggled: screen.appearance.saveBattery = !screen.appearance.saveBattery
         }
