@@ -62,6 +62,18 @@ Item {
         width: slip.width
     }
 
+    // All of it, unless it would leave nothing of a low page.
+    Words {
+        id: full
+
+        readonly property bool fits: implicitHeight <= (slip.parent?.height ?? 0) / 4
+
+        visible: false
+        width: words.width
+        role: Theme.Label
+        text: just.takenBack ? qsTr("Taken back: %1").arg(just.text) : just.text
+    }
+
     Flow {
         id: content
 
@@ -80,7 +92,8 @@ Item {
             height: content.beside ? Math.max(implicitHeight, way.height) : implicitHeight
             verticalAlignment: Text.AlignVCenter
             role: Theme.Label
-            text: just.takenBack ? qsTr("Taken back: %1").arg(just.text) : just.text
+            text: !full.fits ? (just.takenBack ? qsTr("Taken back") : qsTr("Noted")) : full.text
+            Accessible.name: full.text
         }
 
         StitchedLink {

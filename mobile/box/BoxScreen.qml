@@ -89,19 +89,19 @@ Sheet {
         width: screen.contentWidth
         visible: box.count > 0
 
+        LongestWord {
+            id: longest
+
+            font: Theme.font(Theme.Caption, false, Theme.textScale, Theme.arabicScript)
+            text: box.names
+        }
+
         WellRow {
             id: wells
 
             readonly property bool threeFit: longest.room + 16 <= (screen.contentWidth - 26 - 2 * wells.spacing) / 3
 
             columns: Theme.largeText ? 1 : screen.contentWidth > 560 ? 5 : wells.threeFit ? 3 : 2
-
-            LongestWord {
-                id: longest
-
-                font: Theme.font(Theme.Caption, false, Theme.textScale, Theme.arabicScript)
-                text: box.names
-            }
 
             Repeater {
                 model: box

@@ -114,13 +114,14 @@ Pressable {
             FittingWords {
                 id: word
 
-                readonly property bool squeezed: tile.upright && implicitWidth > width
-                                                 && implicitWidth * 14 <= width * font.pixelSize
+                readonly property bool squeezed: tile.upright && word.usualWidth > word.width
+                                                 && word.usualWidth * 14 <= word.width * font.pixelSize
 
                 width: parent.width
                 usualRole: tile.small ? Theme.TabWord : Theme.Label
                 wrapMode: squeezed ? Text.NoWrap : Text.Wrap
-                scale: squeezed ? width / implicitWidth : 1
+                fontSizeMode: squeezed ? Text.HorizontalFit : Text.FixedSize
+                minimumPixelSize: 13
                 horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft
                 color: Theme.pictureText
                 spoken: false
@@ -133,7 +134,9 @@ Pressable {
                 horizontalAlignment: tile.upright ? Text.AlignHCenter : Text.AlignLeft
                 color: Theme.pictureSoft
                 spoken: false
+                // It gives way where the name alone fills the tile.
                 visible: tile.note.length > 0 && !Theme.largeText
+                         && word.implicitHeight + words.spacing + implicitHeight <= tile.availableHeight
                 text: tile.note
             }
         }

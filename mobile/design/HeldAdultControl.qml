@@ -11,6 +11,8 @@ T.AbstractButton {
     id: control
 
     property bool beside: false
+    /// Its words keep to one line: for places that have more width than height.
+    property bool low: false
     property bool keyHeld: false
     /// A switch is on it; it was pressed once, and the next press opens it.
     property bool lit: false
@@ -71,7 +73,7 @@ T.AbstractButton {
 
     contentItem: Item {
         implicitWidth: control.beside ? words.implicitWidth + ring.width + Theme.cardPadding
-                                      : Math.max(ring.width, 64, longest.room)
+                                      : Math.max(ring.width, 64, control.low ? longest.whole : longest.room)
         implicitHeight: control.beside ? Math.max(ring.height, words.implicitHeight)
                                        : ring.height + Theme.smallGap + words.implicitHeight
 

@@ -15,28 +15,28 @@ bool takesRoom(const QQuickItem *item)
 
 EvenGrid::EvenGrid(QQuickItem *parent) : QQuickItem(parent) {}
 
-template <typename Value> void EvenGrid::take(Value &member, Value value)
+template <typename Value> void EvenGrid::take(Value &member, Value value, void (EvenGrid::*taken)())
 {
     if (member == value)
         return;
     member = value;
     polish();
-    emit gridChanged();
+    emit(this->*taken)();
 }
 
 void EvenGrid::setColumns(int columns)
 {
-    take(m_columns, std::max(0, columns));
+    take(m_columns, std::max(0, columns), &EvenGrid::columnsChanged);
 }
 
 void EvenGrid::setSpacing(qreal spacing)
 {
-    take(m_spacing, spacing);
+    take(m_spacing, spacing, &EvenGrid::spacingChanged);
 }
 
 void EvenGrid::setMirrored(bool mirrored)
 {
-    take(m_mirrored, mirrored);
+    take(m_mirrored, mirrored, &EvenGrid::mirroredChanged);
 }
 
 void EvenGrid::itemChange(ItemChange change, const ItemChangeData &data)

@@ -11,9 +11,9 @@ class EvenGrid : public QQuickItem
 {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(int columns READ columns WRITE setColumns NOTIFY gridChanged FINAL)
-    Q_PROPERTY(qreal spacing READ spacing WRITE setSpacing NOTIFY gridChanged FINAL)
-    Q_PROPERTY(bool mirrored READ mirrored WRITE setMirrored NOTIFY gridChanged FINAL)
+    Q_PROPERTY(int columns READ columns WRITE setColumns NOTIFY columnsChanged FINAL)
+    Q_PROPERTY(qreal spacing READ spacing WRITE setSpacing NOTIFY spacingChanged FINAL)
+    Q_PROPERTY(bool mirrored READ mirrored WRITE setMirrored NOTIFY mirroredChanged FINAL)
 public:
     explicit EvenGrid(QQuickItem *parent = nullptr);
 
@@ -28,7 +28,10 @@ public:
     void setMirrored(bool mirrored);
 
 signals:
-    void gridChanged();
+    // One each: a number of columns may follow from the spacing.
+    void columnsChanged();
+    void spacingChanged();
+    void mirroredChanged();
 
 protected:
     void itemChange(ItemChange change, const ItemChangeData &data) override;
@@ -36,7 +39,7 @@ protected:
     void updatePolish() override;
 
 private:
-    template <typename Value> void take(Value &member, Value value);
+    template <typename Value> void take(Value &member, Value value, void (EvenGrid::*taken)());
     QList<QQuickItem *> cells() const;
     qreal layOutRow(const QList<QQuickItem *> &row, int columns, qreal y);
 

@@ -68,16 +68,12 @@ FocusScope {
         }
     }
 
-    HeldAdultControl {
+    CornerHold {
         id: heldControl
 
         objectName: "adultHoldPair"
         focus: true
-        anchors.left: Theme.leftHanded ? parent.left : undefined
-        anchors.right: Theme.leftHanded ? undefined : parent.right
-        anchors.leftMargin: pair.side
-        anchors.rightMargin: pair.side
-        y: pair.height - height - Theme.gap
+        side: pair.side
         beside: true
         text: qsTr("adult: hold")
         onHeld: pair.held()

@@ -84,7 +84,7 @@ FocusScope {
         }
     }
 
-    Words {
+    FittingHeading {
         id: words
 
         objectName: "chooseWords"
@@ -95,9 +95,8 @@ FocusScope {
         anchors.right: speaker.visible ? speaker.left : Theme.leftHanded ? parent.right : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
-        role: Theme.largeText ? Theme.TabWord : Theme.Label
-        strong: true
-        heading: true
+        roles: Theme.largeText ? [Theme.TabWord, Theme.Caption] : [Theme.Label, Theme.Reason, Theme.Caption]
+        mostHeight: screen.footRoom
         text: qsTr("You choose. We play together.")
     }
 
@@ -115,16 +114,13 @@ FocusScope {
         onClicked: screen.readAll()
     }
 
-    HeldAdultControl {
+    CornerHold {
         id: heldControl
 
         objectName: "adultHold"
-        anchors.left: Theme.leftHanded ? parent.left : undefined
-        anchors.right: Theme.leftHanded ? undefined : parent.right
-        anchors.leftMargin: screen.side
-        anchors.rightMargin: screen.side
-        y: screen.height - height - Theme.gap
+        side: screen.side
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)
+        low: Theme.largeText
         text: Theme.largeText ? qsTr("hold") : Accessible.name
         Accessible.name: screen.picked.length > 0 ? qsTr("adult: hold to begin") : qsTr("adult: hold")
         onHeld: screen.leave()

@@ -74,16 +74,11 @@ FocusScope {
         }
     }
 
-    HeldAdultControl {
+    CornerHold {
         id: heldControl
 
         objectName: "adultHold"
         focus: true
-        anchors.left: Theme.leftHanded ? parent.left : undefined
-        anchors.right: Theme.leftHanded ? undefined : parent.right
-        anchors.leftMargin: Theme.childMargin
-        anchors.rightMargin: Theme.childMargin
-        y: screen.height - height - Theme.gap
         width: Math.max(implicitWidth, Theme.largeText ? Theme.itemLarge : 0)
         text: qsTr("adult: hold")
         onHeld: screen.done()

@@ -27,8 +27,8 @@ QtObject {
     readonly property bool compact: !places.wide && !places.roomy
     /// Large words would leave no room for the small pictures, which mean the same.
     readonly property bool wordless: !places.roomy && Theme.largeText
-    /// In large text on a small phone the held control stands beside the question.
-    readonly property bool heldOnTop: places.compact && Theme.largeText
+    /// In large text on a small phone, or one that lies, the held control stands beside the question.
+    readonly property bool heldOnTop: Theme.largeText && !places.roomy
 
     readonly property real questionStart: Theme.margin + 2
     /// The sign is drawn in the middle of its target, which leaves room for a letter before it.
@@ -40,8 +40,14 @@ QtObject {
         : places.width - 2 * places.questionStart - (places.heldOnTop ? places.held.width : 0)
     readonly property bool squeezed: places.heldOnTop && places.speaker > 0
 
+    /// One line of a heading (large, two); on a small phone no more than leaves the kites their size.
+    readonly property real usualHeading: (Theme.largeText ? 2 * Theme.lineHeight(Theme.Label, Theme.textScale, Theme.arabicScript)
+                                                          : Theme.lineHeight(Theme.Question, Theme.textScale, Theme.arabicScript)) + 1
+    readonly property real leftForHeading: places.height - places.lastRow - places.smallRow - 3 * places.between - 48 * Theme.dotsPerMm - 2 * Theme.smallGap
+    readonly property real mostHeading: places.compact ? Math.min(places.usualHeading, places.leftForHeading) : places.usualHeading
+
     readonly property real top: places.heldOnTop ? Math.max(places.questionHeight, places.held.height) : places.questionHeight
-    readonly property real roomyTile: Math.floor((places.height - places.questionHeight - places.side - places.small - 4 * places.between) / 4)
+    readonly property real roomyTile: Math.floor((places.height - places.questionHeight - places.side - places.handHeight - 4 * places.between) / 4)
     readonly property real lastRow: places.heldOnTop || places.wide ? places.side : places.held.height + 2 * Theme.smallGap
     readonly property real compactTile: Math.floor((places.height - places.top - places.lastRow - places.smallRow - 3 * places.between) / 3)
     readonly property real largest: 40 * Theme.dotsPerMm
@@ -53,17 +59,19 @@ QtObject {
     readonly property real otherTop: places.top + (places.wide ? 1 : 3) * (places.kiteHeight + places.between)
     readonly property real otherHeight: places.roomy ? places.kiteHeight : places.smallRow
     readonly property real otherWidth: places.roomy ? (places.inner - places.between) / 2
-                                     : places.wide ? (places.inner - places.held.width - 3 * places.between) / 3
+                                     : places.wide && !places.heldOnTop ? (places.inner - places.held.width - 3 * places.between) / 3
                                                    : (places.inner - 2 * places.between) / 3
     readonly property rect hand: places.roomy
-        ? Qt.rect(places.fromHand(places.side, places.handWidth), places.height - places.side - places.small, places.handWidth, places.small)
+        ? Qt.rect(places.fromHand(places.side, places.handWidth), places.height - places.side - places.handHeight, places.handWidth, places.handHeight)
         : Qt.rect(places.otherX(2), places.otherTop, places.otherWidth, places.otherHeight)
+    /// As high as the held control beside it, which must not reach up to the bag.
+    readonly property real handHeight: Math.max(places.small, places.held.height)
     readonly property real handWidth: places.inner - places.held.width - places.between
     readonly property real heldStart: places.width - places.side - places.held.width
     readonly property point heldAt: Qt.point(
         places.wide || places.heldOnTop ? places.fromStart(places.heldStart, places.held.width)
                                         : places.fromHand(places.heldStart, places.held.width),
-        places.heldOnTop ? 0
+        places.heldOnTop ? (places.wide ? (places.top - places.held.height) / 2 : 0)
         : places.wide ? places.otherTop + (places.otherHeight - places.held.height) / 2
         : places.height - places.held.height - (places.roomy ? places.side : Theme.smallGap))
 

@@ -100,7 +100,7 @@ FocusScope {
 
         width: screen.width
         height: screen.height
-        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + (Theme.largeText ? 0 : Theme.gap))
+        questionHeight: Math.max(Theme.touchTarget + 1, question.implicitHeight + 2 * Theme.smallGap + (Theme.largeText || places.compact ? 0 : Theme.gap))
         mirrored: screen.LayoutMirroring.enabled
         held: Qt.size(heldControl.implicitWidth, heldControl.implicitHeight)
         speaker: speaker.visible ? speaker.width : 0
@@ -117,44 +117,18 @@ FocusScope {
         anchors.fill: parent
         visible: !pair.visible
 
-        Words {
+        FittingHeading {
             id: question
 
             objectName: "question"
             x: places.fromStart(places.questionStart, question.width)
             y: (places.questionHeight - height) / 2
             width: places.questionWidth
-            // A heading that would break keeps to its one line (large, to its two), and so the pictures
-            // to their size.
-            role: Theme.largeText ? (askedLarge.advanceWidth > 1.7 * question.width ? Theme.TabWord : Theme.Label)
-                : asked.advanceWidth <= question.width ? Theme.Question
-                : askedSmaller.advanceWidth <= question.width ? Theme.Row : Theme.Strong
-            strong: true
-            heading: true
+            roles: Theme.largeText ? [Theme.Label, Theme.TabWord, Theme.Caption] : [Theme.Question, Theme.Row, Theme.Strong, Theme.Caption]
+            mostHeight: places.mostHeading
             text: screen.everyKite ? kites.everyKite()
                 : screen.thanked ? kites.thanks()
                 : kites.byAdult ? qsTr("Your guess: what is the kite doing?") : kites.question
-
-            TextMetrics {
-                id: asked
-
-                font: Theme.font(Theme.Question, true, Theme.textScale, Theme.arabicScript)
-                text: question.text
-            }
-
-            TextMetrics {
-                id: askedSmaller
-
-                font: Theme.font(Theme.Row, true, Theme.textScale, Theme.arabicScript)
-                text: question.text
-            }
-
-            TextMetrics {
-                id: askedLarge
-
-                font: Theme.font(Theme.Label, true, Theme.textScale, Theme.arabicScript)
-                text: question.text
-            }
         }
 
         Repeater {
@@ -222,6 +196,7 @@ FocusScope {
             wordsWidth: places.hand.width * 0.6
             drawing: "hand"
             text: places.roomy ? qsTr("I need a grown\u2011up") : places.wordless ? "" : qsTr("Grown-up")
+            shortText: places.roomy ? qsTr("Grown-up") : ""
             accessibleName: qsTr("I need a grown-up")
             minimumTouchMs: screen.appearance.minimumTouchMs
             longTouchMs: screen.longTouchMs
@@ -247,7 +222,8 @@ FocusScope {
             objectName: "adultHold"
             x: places.heldAt.x
             y: places.heldAt.y
-            beside: places.compact && !places.heldOnTop
+            beside: places.compact !== places.heldOnTop
+            low: Theme.largeText
             text: Theme.largeText ? qsTr("hold") : qsTr("adult: hold")
             Accessible.name: qsTr("adult: hold")
             onHeld: screen.leave()

@@ -21,6 +21,8 @@ Sheet {
     property Item placeKept: null
     property bool more: false
     property int quietAfterMs: 10000
+    /// Long cautions would leave no room for the picture: the lead stands above it, the rest below.
+    readonly property bool leadAlone: Theme.largeText || play.inTwoLanguages
     readonly property bool lastStep: play.step + 1 >= play.stepCount
 
     signal putBackWanted()
@@ -85,6 +87,7 @@ Sheet {
                 width: parent.width
                 lead: play.lead
                 text: play.cautions
+                whole: !screen.leadAlone
             }
         }
     }
@@ -148,9 +151,8 @@ Sheet {
         }
     }
 
-    // In large text the lead alone stands above the picture.
     FullBleed {
-        visible: Theme.largeText
+        visible: screen.leadAlone
         sheetMargin: screen.margin
         sheetWidth: screen.width
 
@@ -159,7 +161,7 @@ Sheet {
             width: parent ? parent.width : implicitWidth
             visible: text.length > 0
             whole: true
-            text: Theme.largeText ? play.cautions : ""
+            text: screen.leadAlone ? play.cautions : ""
         }
     }
 

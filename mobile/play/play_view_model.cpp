@@ -5,6 +5,7 @@
 #include "core/wording/caution_words.h"
 #include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/sentence.h"
+#include "mobile/bridge/spoken_language.h"
 #include "mobile/bridge/text.h"
 
 #include <algorithm>
@@ -71,6 +72,11 @@ QStringList PlayViewModel::allCautions() const
     for (const wording::Sentence &sentence : sentences)
         lines.append(safetyText(sentence));
     return lines;
+}
+
+bool PlayViewModel::inTwoLanguages() const
+{
+    return !spokenLanguage().reviewed;
 }
 
 QString PlayViewModel::cautions() const

@@ -19,6 +19,8 @@ class PlayViewModel : public QObject
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)         ///< Who sits where.
+    /// The English stands under what guards somebody, so that it is twice as long.
+    Q_PROPERTY(bool inTwoLanguages READ inTwoLanguages NOTIFY changed FINAL)
     Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL) ///< The first few sentences.
     Q_PROPERTY(QList<QString> allCautions READ allCautions NOTIFY changed FINAL)
     /// Words of a regulation, exactly, and where they stand.
@@ -52,6 +54,7 @@ public:
 
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString lead() const;
+    [[nodiscard]] bool inTwoLanguages() const;
     [[nodiscard]] QString cautions() const;
     [[nodiscard]] QStringList allCautions() const;
     [[nodiscard]] QStringList labelWords() const;
