@@ -1,5 +1,6 @@
 #include "tests/audit/stop_audit.h"
 
+#include "tests/audit/hand_check.h"
 #include "tests/audit/look_check.h"
 #include "tests/audit/touch_check.h"
 #include "tests/audit/words_check.h"
@@ -26,10 +27,15 @@ QString named(const Shown &way)
         .arg(schemes.at(way.scheme));
 }
 
-double dotsPerMm(QQuickWindow *window)
+QObject *themeOf(QQuickWindow *window)
 {
     const int theme = qmlTypeId("Lidlark.Design", 1, 0, "Theme");
-    return qmlEngine(window)->singletonInstance<QObject *>(theme)->property("dotsPerMm").toDouble();
+    return qmlEngine(window)->singletonInstance<QObject *>(theme);
+}
+
+double dotsPerMm(QQuickWindow *window)
+{
+    return themeOf(window)->property("dotsPerMm").toDouble();
 }
 
 /// Time stands still as long as this lives: no screen goes quiet, or on, by itself.
@@ -132,8 +138,10 @@ void StopAudit::lookAt(const Shown &way)
     const bool first = way.size == ordinary && way.textScale < 1.5;
     if (first || (way.size == smallest && way.textScale > 1.5 && way.scheme == 0))
         add(checkParts(Page(m_stop.window)), way);
-    if (first)
+    if (first) {
         add(checkChosen(Page(m_stop.window)), way);
+        add(checkHands(m_stop.window, themeOf(m_stop.window)), way);
+    }
 }
 
 QStringList StopAudit::lookAtWords() const

@@ -1,13 +1,12 @@
 #include <QtTest>
 
 #include <QPainter>
-#include <QQmlComponent>
-#include <QQmlEngine>
 
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "tests/audit/ink.h"
 #include "tests/audit/look_check.h"
+#include "tests/audit/made_up.h"
 #include "tests/audit/touch_check.h"
 #include "tests/audit/words_check.h"
 #include "tests/support/contrast.h"
@@ -19,38 +18,6 @@ using namespace lidlark;
 using namespace lidlark::audit;
 
 namespace {
-
-/// A page made up for one test.
-class MadeUp
-{
-public:
-    explicit MadeUp(const QByteArray &body, const QByteArray &colour = "white",
-                    const QByteArray &imports = "")
-    {
-        m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-        const QByteArray source = "import QtQuick\nimport QtQuick.Templates as T\n" + imports +
-                                  "Window { width: 360; height: 640; visible: true; color: '" +
-                                  colour + "'\n" + body + "\n}";
-        QQmlComponent component(&m_engine);
-        component.setData(source, QUrl());
-        m_window.reset(qobject_cast<QQuickWindow *>(component.create()));
-        if (m_window == nullptr)
-            qFatal("%s", qPrintable(component.errorString()));
-        QTest::qWait(50);
-        (void)m_window->grabWindow();
-    }
-    [[nodiscard]] Page page() const { return Page(m_window.get()); }
-    [[nodiscard]] QStringList faintWords() const
-    {
-        WordsLook look(m_window.get());
-        look.look(page());
-        return look.findings(page(), true);
-    }
-
-private:
-    QQmlEngine m_engine;
-    std::unique_ptr<QQuickWindow> m_window;
-};
 
 /// A control with a frame, a word and the size that is asked for.
 QByteArray button(const QByteArray &id, const QByteArray &size = "width: 120; height: 48",

@@ -6,24 +6,14 @@
 #include <QQuickStyle>
 #include <QQuickWindow>
 
-namespace {
-
-constexpr auto page = R"(
-import QtQuick
-import QtQuick.Controls.Basic
-ApplicationWindow {
-    visible: true; width: 360; height: 640
-    Column { Label { text: "Today" } Button { text: "Play" } }
-})";
-
-} // namespace
+#include "tests/bench/start/empty_page.h"
 
 int main(int argc, char **argv)
 {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     QGuiApplication app(argc, argv);
     QQmlApplicationEngine engine;
-    engine.loadData(page);
+    engine.loadData(lidlark::bench::emptyPage);
     auto *window = qobject_cast<QQuickWindow *>(engine.rootObjects().value(0));
     if (window == nullptr)
         return 1;
