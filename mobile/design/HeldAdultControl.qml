@@ -100,7 +100,9 @@ T.AbstractButton {
             anchors.rightMargin: control.beside ? Theme.cardPadding : 0
             y: control.beside ? (parent.height - height) / 2 : ring.y + ring.height + 2
             width: control.beside ? implicitWidth : parent.width
-            role: Theme.Caption
+            // Of these two the one grows less than the other.
+            role: control.low ? Theme.TabWord : Theme.Caption
+            wrapMode: control.low ? Text.NoWrap : Text.Wrap
             soft: true
             spoken: false
             horizontalAlignment: Text.AlignHCenter

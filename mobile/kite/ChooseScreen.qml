@@ -95,7 +95,7 @@ FocusScope {
         anchors.right: speaker.visible ? speaker.left : Theme.leftHanded ? parent.right : heldControl.left
         anchors.rightMargin: Theme.gap
         anchors.verticalCenter: heldControl.verticalCenter
-        roles: Theme.largeText ? [Theme.TabWord, Theme.Caption] : [Theme.Label, Theme.Reason, Theme.Caption]
+        roles: Theme.largeText ? [Theme.TabWord] : [Theme.Label, Theme.Reason, Theme.Caption]
         mostHeight: screen.footRoom
         text: qsTr("You choose. We play together.")
     }

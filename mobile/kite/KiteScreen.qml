@@ -124,7 +124,7 @@ FocusScope {
             x: places.fromStart(places.questionStart, question.width)
             y: (places.questionHeight - height) / 2
             width: places.questionWidth
-            roles: Theme.largeText ? [Theme.Label, Theme.TabWord, Theme.Caption] : [Theme.Question, Theme.Row, Theme.Strong, Theme.Caption]
+            roles: Theme.largeText ? [Theme.Label, Theme.TabWord] : [Theme.Question, Theme.Row, Theme.Strong, Theme.Caption]
             mostHeight: places.mostHeading
             text: screen.everyKite ? kites.everyKite()
                 : screen.thanked ? kites.thanks()

@@ -1,9 +1,11 @@
 // Every state of every screen, compared with its reference picture.
 //
-//   lidlark-pictures [--renew] [--only left-to-right|right-to-left] [--look FOLDER]
+//   lidlark-pictures [--renew] [--only left-to-right|right-to-left]
+//   lidlark-pictures --look FOLDER [--only ...] [--language en|pl|ur|pseudo]
 //
 // --renew keeps the pictures of today as the references; --look writes them in full size, to be
-// looked at before. Exit 1 where one differs, or a state was not reached.
+// looked at before, and with a language those of it in every look. Exit 1 where one differs, or a
+// state was not reached.
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -24,19 +26,36 @@ struct Look {
     const char *name;
     double textScale;
     int scheme;
+    QSize size = test::Wander::firstSize;
 };
 
 /// A language, and the looks in which its states are pictured.
 struct Reading {
     const char *name;
-    const char *language;
+    QString language;
     std::vector<Look> looks;
 };
 
 std::vector<Reading> readings()
 {
-    return {{"left-to-right", "en", {{"light", 1.0, 0}, {"dark", 1.0, 1}, {"large", 2.0, 0}}},
-            {"right-to-left", "ur", {{"right-to-left", 1.0, 0}}}};
+    return {{"left-to-right",
+             QStringLiteral("en"),
+             {{"light", 1.0, 0}, {"dark", 1.0, 1}, {"large", 2.0, 0}}},
+            {"right-to-left", QStringLiteral("ur"), {{"right-to-left", 1.0, 0}}}};
+}
+
+/// For eyes alone.
+Reading everyLookIn(const QString &language)
+{
+    return {"every look",
+            language,
+            {{"light", 1.0, 0},
+             {"dark", 1.0, 1},
+             {"contrast", 1.0, 2},
+             {"large", 2.0, 0},
+             {"small-large", 2.0, 0, {320, 568}},
+             {"lying", 1.0, 0, {740, 360}},
+             {"tablet", 1.0, 0, {768, 1024}}}};
 }
 
 class Session
@@ -50,7 +69,7 @@ public:
 
     void walk(const Reading &reading)
     {
-        test::Wander wander(QString::fromUtf8(reading.language));
+        test::Wander wander(reading.language);
         for (const test::Leg &leg : test::everyLeg()) {
             const QString failed =
                 wander.walk(leg, [&](const test::Stop &stop) { picture(stop, reading); });
@@ -74,7 +93,7 @@ private:
     void picture(const test::Stop &stop, const Reading &reading)
     {
         for (const Look &look : reading.looks) {
-            test::Wander::layOut(stop, test::Wander::firstSize, look.textScale, look.scheme);
+            test::Wander::layOut(stop, look.size, look.textScale, look.scheme);
             const QString name =
                 QStringLiteral("%1/%2").arg(QString::fromUtf8(look.name), stop.name);
             ++m_pictures;
@@ -128,14 +147,20 @@ int main(int argc, char **argv)
                       QStringLiteral("reading")});
     parser.addOption({QStringLiteral("look"), QStringLiteral("only write them in full size"),
                       QStringLiteral("folder")});
+    parser.addOption(
+        {QStringLiteral("language"), QStringLiteral("to look at"), QStringLiteral("code")});
     parser.process(app);
+    const QString language = parser.value(QStringLiteral("language"));
+    if (!language.isEmpty() && parser.value(QStringLiteral("look")).isEmpty())
+        parser.showHelp(2);
     const pictures::Album album(QDir(QStringLiteral(LIDLARK_REFERENCES)),
                                 QDir(QStringLiteral(LIDLARK_DIFFERENCES)));
     const QString look = parser.value(QStringLiteral("look"));
     Session session(album, parser.isSet(QStringLiteral("renew")),
                     look.isEmpty() ? QString() : QDir(look).absolutePath());
     const QString only = parser.value(QStringLiteral("only"));
-    for (const Reading &reading : readings()) {
+    const auto wanted = language.isEmpty() ? readings() : std::vector{everyLookIn(language)};
+    for (const Reading &reading : wanted) {
         if (only.isEmpty() || only == QString::fromUtf8(reading.name))
             session.walk(reading);
     }
