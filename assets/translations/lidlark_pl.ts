@@ -61,7 +61,7 @@
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
-            <translation>dorosły: trzymaj</translation>
+            <translation>dorosły: przytrzymaj</translation>
         </message>
         <message>
             <source>before</source>
@@ -172,15 +172,15 @@
         </message>
         <message>
             <source>adult: hold</source>
-            <translation>dorosły: trzymaj</translation>
+            <translation>dorosły: przytrzymaj</translation>
         </message>
         <message>
             <source>adult: hold to begin</source>
-            <translation>dorosły: trzymaj, żeby zacząć</translation>
+            <translation>przytrzymaj: start</translation>
         </message>
         <message>
             <source>hold</source>
-            <translation>trzymaj</translation>
+            <translation>przytrzymaj</translation>
         </message>
     </context>
     <context>
@@ -381,7 +381,7 @@
         </message>
         <message>
             <source>That happens. It keeps its date if it is rescued.</source>
-            <translation>To się zdarza. Po ratunku data zostaje ta sama.</translation>
+            <translation>To się zdarza. Po uratowaniu data się nie zmienia.</translation>
         </message>
         <message>
             <source>Throw it away</source>
@@ -389,7 +389,7 @@
         </message>
         <message>
             <source>Thrown away, another is asked for.</source>
-            <translation>Wyrzucone, jest prośba o nowe.</translation>
+            <translation>Po wyrzuceniu prosimy o nowe.</translation>
         </message>
         <message>
             <source>Try to rescue it</source>
@@ -409,6 +409,10 @@
     </context>
     <context>
         <name>EndedScreen</name>
+        <message>
+            <source>The box, closed</source>
+            <translation>Zamknięte pudełko</translation>
+        </message>
         <message>
             <source>The family can ask you again.</source>
             <translation>Rodzina może poprosić cię znowu.</translation>
@@ -522,7 +526,7 @@
         </message>
         <message>
             <source>Found</source>
-            <translation>Jest</translation>
+            <translation>Znalezione</translation>
         </message>
     </context>
     <context>
@@ -587,18 +591,18 @@
         </message>
         <message>
             <source>Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.</source>
-            <translation>Ból, toaleta, pić, jeść, strach czy nie? Zabawa poczeka.</translation>
+            <translation>Boli, toaleta, picie, jedzenie, strach albo „nie chcę”? Zabawa poczeka.</translation>
         </message>
         <message>
             <source>adult: hold</source>
-            <translation>dorosły: trzymaj</translation>
+            <translation>dorosły: przytrzymaj</translation>
         </message>
     </context>
     <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
-            <translation>Inne dzieci decydują, co wolno wyjąć z pudełka, choćby ich nie było w pokoju. Są jakieś?</translation>
+            <translation>Od innych dzieci w domu zależy, co wolno wyjąć z pudełka, choćby nie było ich w pokoju. Są jakieś?</translation>
         </message>
         <message>
             <source>What are you called here?</source>
@@ -641,7 +645,7 @@
         </message>
         <message>
             <source>What must leave the house</source>
-            <translation>Co musi wyjść z domu</translation>
+            <translation>Co trzeba wynieść z domu</translation>
         </message>
         <message>
             <source>Who lives here</source>
@@ -729,7 +733,7 @@
         </message>
         <message>
             <source>It is good</source>
-            <translation>Jest dobre</translation>
+            <translation>W porządku</translation>
         </message>
         <message>
             <source>Thrown away</source>
@@ -911,7 +915,7 @@
         </message>
         <message>
             <source>You breathe. Your child may.</source>
-            <translation>Oddychasz ty. Dziecko może.</translation>
+            <translation>Ty oddychasz. Dziecko może z tobą, jeśli chce.</translation>
         </message>
     </context>
     <context>
@@ -956,7 +960,7 @@
         </message>
         <message>
             <source>Kite: not asked today</source>
-            <translation>Latawiec: dziś bez pytania</translation>
+            <translation>Latawiec: dziś jeszcze nie</translation>
         </message>
         <message>
             <source>One tap, or play without</source>
@@ -1022,11 +1026,11 @@
         </message>
         <message>
             <source>adult: hold</source>
-            <translation>dorosły: trzymaj</translation>
+            <translation>dorosły: przytrzymaj</translation>
         </message>
         <message>
             <source>hold</source>
-            <translation>trzymaj</translation>
+            <translation>przytrzymaj</translation>
         </message>
     </context>
     <context>
@@ -1069,7 +1073,7 @@
         </message>
         <message>
             <source>any</source>
-            <translation>każdy</translation>
+            <translation>dowolnie</translation>
         </message>
     </context>
     <context>
@@ -1153,14 +1157,14 @@
         </message>
         <message>
             <source>Tired</source>
-            <translation>Zmęczenie</translation>
+            <translation>Bez sił</translation>
         </message>
     </context>
     <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
-            <translation>Wszystko dobre</translation>
+            <translation>Wszystko w porządku</translation>
         </message>
         <message>
             <source>Look first</source>
@@ -1340,10 +1344,6 @@
     <context>
         <name>NoticedScreen</name>
         <message>
-            <source>All home</source>
-            <translation>Wszystko na miejscu</translation>
-        </message>
-        <message>
             <source>Asked for it again</source>
             <translation>Chce jeszcze raz</translation>
         </message>
@@ -1362,6 +1362,10 @@
         <message>
             <source>Needed help</source>
             <translation>Z pomocą</translation>
+        </message>
+        <message>
+            <source>Put back</source>
+            <translation>Po zabawie</translation>
         </message>
         <message>
             <source>What did you notice? Only if you like.</source>
@@ -1522,7 +1526,7 @@
         </message>
         <message>
             <source>Only you see these, on your own phones.</source>
-            <translation>Widzisz je tylko ty, na własnych telefonach.</translation>
+            <translation>Widzisz je tylko ty, na swoich telefonach.</translation>
         </message>
         <message>
             <source>Or with one tap</source>
@@ -1610,7 +1614,7 @@
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
-            <translation>Lidlark nie może jeszcze ruszyć</translation>
+            <translation>Lidlark nie może się uruchomić</translation>
         </message>
         <message>
             <source>Tried again just now: still the same.</source>
@@ -1651,12 +1655,16 @@
             <translation>Wróć do zabawy</translation>
         </message>
         <message>
+            <source>Clear up together</source>
+            <translation>Sprzątamy razem</translation>
+        </message>
+        <message>
             <source>Done</source>
             <translation>Gotowe</translation>
         </message>
         <message>
             <source>Everything home</source>
-            <translation>Wszystko na miejscu</translation>
+            <translation>Wszystko na miejsce</translation>
         </message>
         <message>
             <source>Lid, last of all</source>
@@ -1680,7 +1688,7 @@
         </message>
         <message>
             <source>Yes, all back</source>
-            <translation>Tak, wszystko wróciło</translation>
+            <translation>Tak, wszystko</translation>
         </message>
     </context>
     <context>
@@ -1818,11 +1826,11 @@
         </message>
         <message>
             <source>We stopped early</source>
-            <translation>Koniec wcześniej</translation>
+            <translation>Już skończone</translation>
         </message>
         <message>
             <source>Yes, all back</source>
-            <translation>Tak, wszystko wróciło</translation>
+            <translation>Tak, wszystko</translation>
         </message>
         <message>
             <source>You were playing %1</source>
@@ -1876,7 +1884,7 @@
         </message>
         <message>
             <source>Here with %1. Tap whoever comes or goes.</source>
-            <translation>Tu teraz: %1. Stuknij tego, kto przychodzi lub wychodzi.</translation>
+            <translation>Teraz w pokoju: %1. Stuknij osobę, która przychodzi albo wychodzi.</translation>
         </message>
         <message>
             <source>Home sheet</source>
@@ -1884,7 +1892,7 @@
         </message>
         <message>
             <source>Nobody else</source>
-            <translation>Nikt więcej</translation>
+            <translation>Poza tym nikt</translation>
         </message>
         <message>
             <source>Nobody has said yet, so everyone at home counts as here.</source>
@@ -1892,7 +1900,7 @@
         </message>
         <message>
             <source>That's who is here</source>
-            <translation>To wszyscy, którzy tu są</translation>
+            <translation>Zgadza się</translation>
         </message>
         <message>
             <source>Who is here?</source>
@@ -1982,7 +1990,7 @@
         </message>
         <message>
             <source>May have swallowed it, or is choking</source>
-            <translation>Mogło zostać połknięte albo ktoś się dławi</translation>
+            <translation>Połknięte albo się dławi</translation>
         </message>
         <message>
             <source>Must anyone avoid latex?</source>
@@ -2030,7 +2038,7 @@
         </message>
         <message>
             <source>Some things must leave the house. See which.</source>
-            <translation>Niektóre rzeczy muszą wyjść z domu. Zobacz, które.</translation>
+            <translation>Niektóre rzeczy trzeba wynieść z domu. Zobacz, które.</translation>
         </message>
         <message>
             <source>Then latex is avoided too. Talk to a clinician about it.</source>
@@ -2089,7 +2097,7 @@
         </message>
         <message>
             <source>Off, it is nowhere to be seen.</source>
-            <translation>Wyłączony, nigdzie go nie widać.</translation>
+            <translation>Gdy wyłączysz, nigdzie go nie będzie widać.</translation>
         </message>
         <message>
             <source>Offer the kite before play</source>
@@ -2324,7 +2332,7 @@
         </message>
         <message>
             <source>Minutes: out %1. play %2. back %3</source>
-            <translation>Minuty: wyjmij %1. zabawa %2. odłóż %3</translation>
+            <translation>Minuty: przed zabawą %1, zabawa %2, po zabawie %3</translation>
         </message>
         <message>
             <source>The week ahead</source>
@@ -2336,11 +2344,11 @@
         </message>
         <message>
             <source>back %1</source>
-            <translation>odłóż %1</translation>
+            <translation>po %1</translation>
         </message>
         <message>
             <source>out %1</source>
-            <translation>wyjmij %1</translation>
+            <translation>przed %1</translation>
         </message>
         <message>
             <source>play %1</source>
@@ -2578,7 +2586,7 @@
         </message>
         <message>
             <source>%1 %2 lost</source>
-            <translation>%2 (zgubione: %1)</translation>
+            <translation>Zgubione: %2, %1</translation>
         </message>
         <message>
             <source>%1 %2 still in use</source>
@@ -2586,7 +2594,7 @@
         </message>
         <message>
             <source>%1 %2 used up</source>
-            <translation>%2 (zużyte: %1)</translation>
+            <translation>Zużyte: %2, %1</translation>
         </message>
         <message>
             <source>%1 April</source>
@@ -3002,7 +3010,7 @@
         </message>
         <message>
             <source>%1: need not leave the house</source>
-            <translation>%1: nie musi wyjść z domu</translation>
+            <translation>%1: nie trzeba wynosić z domu</translation>
         </message>
         <message>
             <source>%1: needed help</source>
@@ -3031,10 +3039,6 @@
         <message>
             <source>%1: once opened, keeps days: %2</source>
             <translation>%1: po otwarciu wytrzyma dni: %2</translation>
-        </message>
-        <message>
-            <source>%1: only digits, spaces, + and -, at most 20</source>
-            <translation>%1: tylko cyfry, spacje, + i -, najwyżej 20</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -3102,7 +3106,7 @@
         </message>
         <message>
             <source>%1: stopped early</source>
-            <translation>%1: koniec wcześniej</translation>
+            <translation>%1: przerwane wcześniej</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -3123,6 +3127,10 @@
         <message>
             <source>1 piece</source>
             <translation>1 sztuka</translation>
+        </message>
+        <message>
+            <source>16 CFR 1500.19(b)</source>
+            <translation>16 CFR 1500.19(b)</translation>
         </message>
         <message>
             <source>A blunt table fork, sitting down.</source>
@@ -3391,6 +3399,10 @@
         <message>
             <source>Dough is for hands, not for mouths.</source>
             <translation>Ciastolina jest do rąk, nie do buzi.</translation>
+        </message>
+        <message>
+            <source>EN 71-1</source>
+            <translation>EN 71-1</translation>
         </message>
         <message>
             <source>Easy to start with</source>
@@ -3738,31 +3750,31 @@
         </message>
         <message>
             <source>Keep %1 and %2 away until found.</source>
-            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1 i %2.</translation>
+            <translation>Dzieci (%1 i %2) trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
         <message>
             <source>Keep %1 away until found.</source>
-            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1.</translation>
+            <translation>Dziecko (%1) trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
         <message>
             <source>Keep %1, %2 and all other small children away until found.</source>
-            <translation>Trzymaj z daleka, aż zguba się znajdzie: %1, %2 i wszystkie inne małe dzieci.</translation>
+            <translation>%1, %2 i wszystkie inne małe dzieci trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
         <message>
             <source>Keep small children away until found.</source>
-            <translation>Trzymaj małe dzieci z daleka, aż zguba się znajdzie.</translation>
+            <translation>Małe dzieci trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
         <message>
             <source>Keep the box out of %1's reach.</source>
-            <translation>Trzymaj pudełko poza zasięgiem: %1.</translation>
+            <translation>Trzymaj pudełko poza zasięgiem dziecka (%1).</translation>
         </message>
         <message>
             <source>Keep the box out of reach of %1 and %2.</source>
-            <translation>Trzymaj pudełko poza zasięgiem: %1 i %2.</translation>
+            <translation>Trzymaj pudełko poza zasięgiem dzieci (%1 i %2).</translation>
         </message>
         <message>
             <source>Keep the box out of reach of %1, %2 and all other small children.</source>
-            <translation>Trzymaj pudełko poza zasięgiem: %1, %2 i wszystkie inne małe dzieci.</translation>
+            <translation>Trzymaj pudełko poza zasięgiem dzieci: %1, %2 i wszystkich innych małych dzieci.</translation>
         </message>
         <message>
             <source>Keep the box out of reach of small children.</source>
@@ -3886,7 +3898,7 @@
         </message>
         <message>
             <source>Mostly our guess: %1 went in %2.</source>
-            <translation>Głównie nasz domysł: przez %2 ubyło: %1.</translation>
+            <translation>To głównie domysł. Przez %2 ubyło: %1.</translation>
         </message>
         <message>
             <source>Needed help</source>
@@ -4554,7 +4566,7 @@
         </message>
         <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
-            <translation>Ten plik jest uszkodzony albo nie jest zbiorem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
+            <translation>Ten plik jest uszkodzony albo nie jest plikiem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -4607,6 +4619,10 @@
         <message>
             <source>Towards steady: %1.</source>
             <translation>Bliżej „równo”: %1.</translation>
+        </message>
+        <message>
+            <source>Toy safety rules of the EU and the UK</source>
+            <translation>Przepisy UE i Wielkiej Brytanii o bezpieczeństwie zabawek</translation>
         </message>
         <message>
             <source>Trouble breathing, drooling or pain: call the emergency number.</source>
@@ -4881,12 +4897,16 @@
             <translation>wyschło</translation>
         </message>
         <message>
+            <source>emergency number: only digits, spaces, + and -, at most 20</source>
+            <translation>numer alarmowy: tylko cyfry, spacje, + i -, najwyżej 20</translation>
+        </message>
+        <message>
             <source>eyes guiding hands</source>
             <translation>oczy prowadzą ręce</translation>
         </message>
         <message>
             <source>feeling push and pull in muscles</source>
-            <translation>czucie w mięśniach, jak pchasz i ciągniesz</translation>
+            <translation>czucie mięśni przy pchaniu i ciągnięciu</translation>
         </message>
         <message>
             <source>finger-and-thumb pick-up</source>
@@ -4994,7 +5014,7 @@
         </message>
         <message>
             <source>noticing and matching by eye</source>
-            <translation>zauważanie i dobieranie wzrokiem</translation>
+            <translation>zauważanie i dobieranie w pary wzrokiem</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -5123,6 +5143,10 @@
         <message>
             <source>pegs</source>
             <translation>klamerek</translation>
+        </message>
+        <message>
+            <source>poison line: only digits, spaces, + and -, at most 20</source>
+            <translation>numer przy zatruciu: tylko cyfry, spacje, + i -, najwyżej 20</translation>
         </message>
         <message>
             <source>puffing games</source>

@@ -138,7 +138,7 @@
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
-            <translation>عمر کتنے سال؟</translation>
+            <translation>عمر کتنی ہے؟</translation>
         </message>
         <message>
             <source>No surname, no birth date. Everything stays on this phone.</source>
@@ -320,7 +320,7 @@
         </message>
         <message>
             <source>What Lidlark is not</source>
-            <translation>Lidlark کیا نہیں ہے</translation>
+            <translation>‏Lidlark کیا نہیں ہے</translation>
         </message>
         <message>
             <source>Who lives here, what must stay away</source>
@@ -410,6 +410,10 @@
     <context>
         <name>EndedScreen</name>
         <message>
+            <source>The box, closed</source>
+            <translation>بند ڈبا</translation>
+        </message>
+        <message>
             <source>The family can ask you again.</source>
             <translation>خاندان آپ کو پھر بلا سکتا ہے۔</translation>
         </message>
@@ -492,7 +496,7 @@
         </message>
         <message>
             <source>Gone for good when Lidlark is closed.</source>
-            <translation>Lidlark بند ہوتے ہی ہمیشہ کے لیے چلا جائے گا۔</translation>
+            <translation>‏Lidlark بند ہوتے ہی ہمیشہ کے لیے چلا جائے گا۔</translation>
         </message>
         <message>
             <source>Off this phone: %1</source>
@@ -1079,7 +1083,7 @@
         </message>
         <message>
             <source>Tab or Right</source>
-            <translation>Tab یا دایاں تیر</translation>
+            <translation>‏Tab یا دایاں تیر</translation>
         </message>
         <message>
             <source>The key that moves the ring on</source>
@@ -1339,10 +1343,6 @@
     <context>
         <name>NoticedScreen</name>
         <message>
-            <source>All home</source>
-            <translation>سب واپس</translation>
-        </message>
-        <message>
             <source>Asked for it again</source>
             <translation>پھر مانگا</translation>
         </message>
@@ -1361,6 +1361,10 @@
         <message>
             <source>Needed help</source>
             <translation>مدد چاہیے تھی</translation>
+        </message>
+        <message>
+            <source>Put back</source>
+            <translation>واپس رکھ دیا</translation>
         </message>
         <message>
             <source>What did you notice? Only if you like.</source>
@@ -1398,7 +1402,7 @@
         </message>
         <message>
             <source>How many years old?</source>
-            <translation>عمر کتنے سال؟</translation>
+            <translation>عمر کتنی ہے؟</translation>
         </message>
         <message>
             <source>No longer</source>
@@ -1609,7 +1613,7 @@
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
-            <translation>Lidlark ابھی آگے نہیں چل سکتا</translation>
+            <translation>‏Lidlark ابھی آگے نہیں چل سکتا</translation>
         </message>
         <message>
             <source>Tried again just now: still the same.</source>
@@ -1648,6 +1652,10 @@
         <message>
             <source>Back to the play</source>
             <translation>واپس کھیل پر</translation>
+        </message>
+        <message>
+            <source>Clear up together</source>
+            <translation>مل کر سمیٹ لیں</translation>
         </message>
         <message>
             <source>Done</source>
@@ -1817,7 +1825,7 @@
         </message>
         <message>
             <source>We stopped early</source>
-            <translation>ہم پہلے رک گئے</translation>
+            <translation>ہم بیچ میں رک گئے</translation>
         </message>
         <message>
             <source>Yes, all back</source>
@@ -2136,7 +2144,7 @@
         </message>
         <message>
             <source>Words</source>
-            <translation>الفاظ</translation>
+            <translation>زبان</translation>
         </message>
     </context>
     <context>
@@ -3018,10 +3026,6 @@
             <translation>‏%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
         </message>
         <message>
-            <source>%1: only digits, spaces, + and -, at most 20</source>
-            <translation>‏%1: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ ۲۰</translation>
-        </message>
-        <message>
             <source>%1: open again</source>
             <translation>‏%1: منصوبے کے لیے پھر خالی</translation>
         </message>
@@ -3108,6 +3112,10 @@
         <message>
             <source>1 piece</source>
             <translation>۱ ٹکڑا</translation>
+        </message>
+        <message>
+            <source>16 CFR 1500.19(b)</source>
+            <translation>16 CFR 1500.19(b)</translation>
         </message>
         <message>
             <source>A blunt table fork, sitting down.</source>
@@ -3211,7 +3219,7 @@
         </message>
         <message>
             <source>Arm's reach</source>
-            <translation>بازو کی پہنچ</translation>
+            <translation>ایک ہاتھ کی دوری</translation>
         </message>
         <message>
             <source>Ask about this at the next visit</source>
@@ -3376,6 +3384,10 @@
         <message>
             <source>Dough is for hands, not for mouths.</source>
             <translation>آٹا ہاتھوں کے لیے ہے، منہ کے لیے نہیں۔</translation>
+        </message>
+        <message>
+            <source>EN 71-1</source>
+            <translation>EN 71-1</translation>
         </message>
         <message>
             <source>Easy to start with</source>
@@ -3786,7 +3798,7 @@
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
-            <translation>Lidlark کو %1 نہیں ملا۔ کچھ نہیں بدلا۔ نام دیکھیں، پھر دوبارہ کوشش کریں۔</translation>
+            <translation>‏Lidlark کو %1 نہیں ملا۔ کچھ نہیں بدلا۔ نام دیکھیں، پھر دوبارہ کوشش کریں۔</translation>
         </message>
         <message>
             <source>Lifting</source>
@@ -3826,7 +3838,7 @@
         </message>
         <message>
             <source>Me</source>
-            <translation>میں</translation>
+            <translation>پہلے میں خود</translation>
         </message>
         <message>
             <source>Monday</source>
@@ -4234,7 +4246,7 @@
         </message>
         <message>
             <source>Same room</source>
-            <translation>وہی کمرہ</translation>
+            <translation>اسی کمرے میں</translation>
         </message>
         <message>
             <source>Saturday</source>
@@ -4446,7 +4458,7 @@
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
-            <translation>Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
+            <translation>‏Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
         </message>
         <message>
             <source>The box is %1.</source>
@@ -4579,6 +4591,10 @@
         <message>
             <source>Towards steady: %1.</source>
             <translation>سیدھی اڑان کی طرف: %1۔</translation>
+        </message>
+        <message>
+            <source>Toy safety rules of the EU and the UK</source>
+            <translation>کھلونوں کی حفاظت کے یورپی اور برطانوی قاعدے</translation>
         </message>
         <message>
             <source>Trouble breathing, drooling or pain: call the emergency number.</source>
@@ -4853,6 +4869,10 @@
             <translation>سوکھا ہوا</translation>
         </message>
         <message>
+            <source>emergency number: only digits, spaces, + and -, at most 20</source>
+            <translation>ہنگامی نمبر: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ ۲۰</translation>
+        </message>
+        <message>
             <source>eyes guiding hands</source>
             <translation>آنکھیں ہاتھوں کو راہ دکھائیں</translation>
         </message>
@@ -5095,6 +5115,10 @@
         <message>
             <source>pegs</source>
             <translation>کلپ</translation>
+        </message>
+        <message>
+            <source>poison line: only digits, spaces, + and -, at most 20</source>
+            <translation>زہر کی ہیلپ لائن: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ ۲۰</translation>
         </message>
         <message>
             <source>puffing games</source>
@@ -5404,7 +5428,7 @@
         </message>
         <message>
             <source>%1, grown-up</source>
-            <translation>‏%1، بڑے</translation>
+            <translation>‏%1، بالغ</translation>
         </message>
         <message>
             <source>Somebody else has said otherwise; the careful answer stands until they change theirs.</source>
@@ -5557,7 +5581,7 @@
         </message>
         <message>
             <source>none to come</source>
-            <translation>آنے کو کوئی نہیں</translation>
+            <translation>واپس آنے کو کچھ نہیں</translation>
         </message>
     </context>
     <context>

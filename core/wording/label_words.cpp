@@ -80,11 +80,11 @@ std::vector<LabelWords> linesOf(const Labels &labels, Region region)
     for (std::size_t i = 0; i < labelCount; ++i) {
         if (!labels[i])
             continue;
-        LabelWords line{{texts[i].europe, {}}, "EN 71-1"};
+        LabelWords line{{texts[i].europe, {}}, {say("EN 71-1"), {}}};
         if (region == Region::UnitedStates)
-            line = {{texts[i].unitedStates, {}}, "16 CFR 1500.19(b)"};
+            line = {{texts[i].unitedStates, {}}, {say("16 CFR 1500.19(b)"), {}}};
         else if (i != static_cast<std::size_t>(Label::Balloon))
-            line.source = "Toy safety rules of the EU and the UK";
+            line.source = {say("Toy safety rules of the EU and the UK"), {}};
         if (std::find(lines.begin(), lines.end(), line) == lines.end())
             lines.push_back(std::move(line));
     }

@@ -19,7 +19,7 @@ Region regionOf(std::string_view territory);
 /// Words that stand on a label, and where they come from.
 struct LabelWords {
     Sentence words;
-    std::string source;
+    Sentence source;
     bool operator==(const LabelWords &) const = default;
 };
 

@@ -255,15 +255,23 @@ FocusScope {
         route: screens.route
     }
 
-    // Painted over the page, but met before it.
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.sheet
+    }
+
+    // Above the page, which makes room: it may begin with a caution.
     ProblemNote {
+        id: failed
+
         objectName: "failed"
-        z: 1
         anchors.left: parent.left
         anchors.right: parent.right
-        anchors.top: parent.top
+        anchors.top: whose.bottom
         anchors.margins: Theme.margin
         text: screens.problem
+        readonly property real room: failed.visible ? failed.height + 2 * Theme.margin : 0
+
         actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
         onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
@@ -272,9 +280,9 @@ FocusScope {
         id: loader
 
         start: (screens.width - screens.pageWidth) / 2
-        y: whose.height
+        y: whose.height + failed.room
         width: screens.pageWidth
-        height: screens.height - whose.height - justNoted.height
+        height: screens.height - loader.y - justNoted.height
         fromTheLeft: screens.LayoutMirroring.enabled
         onLoaded: place.arriveOn(screens.current)
         onStatusChanged: {

@@ -10,6 +10,14 @@ Sheet {
 
     required property Household household
 
+    Drawing {
+        x: (screen.contentWidth - width) / 2
+        width: 2 * Theme.itemLarge
+        height: width
+        name: "item-box"
+        alt: qsTr("The box, closed")
+    }
+
     ScreenTitle {
         width: screen.contentWidth
         text: qsTr("Your days with this box are over")

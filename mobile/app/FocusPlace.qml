@@ -32,6 +32,18 @@ Item {
         place.headingIn(page)?.forceActiveFocus()
     }
 
+    /// The next control after one that is gone; what stood around it may come first and is none.
+    function controlAfter(gone: Item): Item {
+        let next = gone.nextItemInFocusChain()
+        while (next && next !== gone && !(next.activeFocusOnTab && next.visible && next.enabled)) {
+            const further = next.nextItemInFocusChain()
+            if (further === next)
+                return null
+            next = further
+        }
+        return next
+    }
+
     Connections {
         target: place.Window.window
 
@@ -42,7 +54,7 @@ Item {
             place.last = now
             place.reason = (now as T.Control)?.focusReason ?? Qt.OtherFocusReason
             if (gone && now && gone !== now && !(gone.enabled && gone.visible))
-                gone.nextItemInFocusChain().forceActiveFocus(reason)
+                place.controlAfter(gone)?.forceActiveFocus(reason)
         }
     }
 }

@@ -66,7 +66,7 @@ Item {
     Words {
         id: full
 
-        readonly property bool fits: implicitHeight <= (slip.parent?.height ?? 0) / 4
+        readonly property bool fits: implicitHeight <= (slip.parent?.height ?? 0) / 8
 
         visible: false
         width: words.width

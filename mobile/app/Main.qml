@@ -53,6 +53,12 @@ PhoneWindow {
         value: window.sitting.childLeftHanded
     }
 
+    Binding {
+        target: Theme
+        property: "lowPage"
+        value: window.width > window.height && window.height < 65 * Theme.dotsPerMm
+    }
+
     AppScreens {
         id: screens
 

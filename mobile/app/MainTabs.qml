@@ -11,6 +11,7 @@ TabFoot {
     required property AppScreens screens
 
     name: qsTr("Places")
+    shown: tabs.screens.household.guest ? 3 : 4
 
     Tab {
         objectName: "tab-today"

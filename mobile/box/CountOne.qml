@@ -51,7 +51,7 @@ Column {
         drawing: one.drawing
         home: one.counted
         expected: one.drawn
-        text: one.counted
+        text: Numerals.of(one.counted)
         accessibleName: qsTr("One more: %1, %2 counted").arg(one.name).arg(Numerals.of(one.counted))
         onClicked: one.touched()
     }

@@ -61,7 +61,7 @@ Column {
 
                     required property int index
 
-                    text: key.index + 1
+                    text: Numerals.of(key.index + 1)
                     accessibleName: qsTr("%1 back in the box").arg(Numerals.of(key.index + 1))
                     onClicked: changes.item.noteBackAgain(key.index + 1)
                 }

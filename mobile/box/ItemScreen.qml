@@ -52,6 +52,13 @@ Sheet {
         visible: !screen.household.guest && count > 0
     }
 
+    QuestionCards {
+        width: screen.contentWidth
+        household: screen.household
+        itemId: screen.itemId
+        asking: false
+    }
+
     ItemHygiene {
         width: screen.contentWidth
         item: item
@@ -76,6 +83,8 @@ Sheet {
         onNoted: {
             if (item.needsFloorCheck())
                 screen.floorCheckWanted()
+            else
+                screen.toTop()
         }
         onDriedOutWanted: screen.driedOutWanted()
     }
@@ -86,13 +95,6 @@ Sheet {
         household: screen.household
         itemId: screen.itemId
         headed: true
-    }
-
-    QuestionCards {
-        width: screen.contentWidth
-        household: screen.household
-        itemId: screen.itemId
-        asking: false
     }
 
     ItemUse {

@@ -53,6 +53,7 @@ Column {
         width: part.width
         visible: use.anyUse
         pieces: use.pieces
+        numbers: Array.from(use.pieces).map(pieces => Numerals.of(pieces))
         labels: use.labels
         text: use.words
     }

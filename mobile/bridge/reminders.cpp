@@ -1,10 +1,10 @@
 #include "mobile/bridge/reminders.h"
 
 #include <QLocale>
-#include <QTime>
 
 #include "core/base/instant.h"
 #include "core/wording/reminder_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -53,8 +53,7 @@ int Reminders::quarter() const
 
 QString Reminders::timeText() const
 {
-    const QTime time(m_reminder.minuteOfDay / 60, m_reminder.minuteOfDay % 60);
-    return QLocale().toString(time, QLocale::ShortFormat);
+    return numerals(fromCore(wording::timeText({m_reminder.minuteOfDay})));
 }
 
 QString Reminders::line() const

@@ -16,10 +16,10 @@ Pressable {
     ground: Theme.OnCloth
     text: yes.answer
     accessibleName: yes.question.length > 0 ? yes.question + " " + yes.answer : yes.answer
-    implicitHeight: Math.max(104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
+    implicitHeight: Math.max(Theme.lowPage ? 72 : 104, yes.implicitContentHeight + yes.topPadding + yes.bottomPadding)
     startPadding: yes.narrow || Theme.largeText ? Theme.gap : 22
-    topPadding: (Theme.largeText ? Theme.gap : 14) + paper.drop
-    bottomPadding: (Theme.largeText ? Theme.gap : 14) - paper.drop
+    topPadding: (Theme.lowPage ? Theme.smallGap : Theme.largeText ? Theme.gap : 14) + paper.drop
+    bottomPadding: (Theme.lowPage ? Theme.smallGap : Theme.largeText ? Theme.gap : 14) - paper.drop
 
     background: SlipPaper {
         id: paper
@@ -45,7 +45,7 @@ Pressable {
 
             Words {
                 width: parent.width
-                visible: yes.question.length > 0 && !Theme.largeText && !yes.notNow
+                visible: yes.question.length > 0 && !yes.notNow && !Theme.largeText
                 color: Theme.slipSoft
                 spoken: false
                 text: yes.question

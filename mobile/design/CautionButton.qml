@@ -25,13 +25,22 @@ Pressable {
         implicitWidth: words.implicitWidth + Theme.gap + onward.width
         implicitHeight: words.height
 
+        LongestWord {
+            id: longest
+
+            font: Theme.font(Theme.Label, true, Theme.textScale, Theme.arabicScript)
+            text: button.text
+        }
+
         Words {
             id: words
 
             anchors.left: parent.left
             anchors.right: onward.left
             anchors.verticalCenter: parent.verticalCenter
-            role: Theme.Label
+            // One line where it can be: what is played needs the room.
+            role: longest.whole > words.width ? Theme.TabWord : Theme.Label
+            strong: true
             color: Theme.safetyText
             spoken: false
             text: button.text

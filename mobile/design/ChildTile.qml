@@ -77,8 +77,7 @@ Pressable {
         pressed: tile.down
 
         PegMark {
-            // Beside the words, not on them.
-            readonly property real fromEnd: tile.upright || tile.text.length === 0 ? 14 : tile.wordsWidth + 8
+            readonly property int fromEnd: 14
 
             x: tile.mirrored ? fromEnd : paper.width - width - fromEnd
             y: -9

@@ -9,8 +9,8 @@ Item {
 
     default property alias contents: column.data
     property int place: Theme.place
-    property int topSpace: Theme.largeText ? 22 : 28
-    property int bottomSpace: Theme.largeText ? 6 : 18
+    property int topSpace: Theme.lowPage ? 16 : Theme.largeText ? 22 : 28
+    property int bottomSpace: Theme.largeText || Theme.lowPage ? 6 : 18
     property int sideSpace: Theme.largeText ? Theme.childMargin : Theme.margin
     property alias spacing: column.spacing
     readonly property int toothHeight: 5

@@ -14,6 +14,8 @@ Card {
     property int currentWord: -1
     property string countQuestion: ""
     property int countTo: 0
+    /// 1, 2, ... as the language writes them; without: as digits.
+    property list<string> numbers
     property int currentCount: 0
 
     signal wordChosen(int index)
@@ -112,9 +114,9 @@ Card {
                 required property int index
                 readonly property int count: key.index + 1
 
-                text: key.count
+                text: row.numbers[key.index] ?? key.count
                 accessibleName: row.currentWord < 0 ? key.text
-                              : qsTr("%1 %2: %3").arg(key.count).arg(row.words[row.currentWord]).arg(row.name)
+                              : qsTr("%1 %2: %3").arg(key.text).arg(row.words[row.currentWord]).arg(row.name)
                 picked: row.currentCount === key.count
                 onClicked: row.countChosen(key.count)
             }

@@ -19,7 +19,7 @@ Pressable {
     ground: Theme.OnPicture
     pressedOften: true
     implicitWidth: Theme.itemLarge
-    implicitHeight: Theme.largeText ? 244 : 232
+    implicitHeight: well.expected <= 0 ? Theme.itemLarge : Theme.lowPage ? 150 : Theme.largeText ? 244 : 232
     startPadding: Theme.chipGap
     topPadding: Theme.chipGap
     bottomPadding: Theme.chipGap
@@ -72,7 +72,7 @@ Pressable {
         Words {
             id: words
 
-            anchors.bottom: parent.bottom
+            y: well.expected <= 0 ? (parent.height - height) / 2 : parent.height - height
             width: parent.width
             role: Theme.Row
             horizontalAlignment: Text.AlignHCenter

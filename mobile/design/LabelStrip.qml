@@ -10,6 +10,8 @@ Rectangle {
 
     property list<string> words
     property string source: ""
+    /// In large text it grows as titles do, and leaves room for what is played.
+    readonly property int wordRole: Theme.largeText ? Theme.TabWord : Theme.Caption
 
     visible: strip.words.length > 0
     implicitWidth: column.implicitWidth + 2 * (Theme.margin + 2)
@@ -54,7 +56,7 @@ Rectangle {
                     anchors.left: sign.right
                     anchors.right: parent.right
                     anchors.leftMargin: Theme.chipGap
-                    role: Theme.Caption
+                    role: strip.wordRole
                     strong: true
                     spoken: false
                     color: Theme.safety
@@ -66,7 +68,7 @@ Rectangle {
         Words {
             width: parent.width
             visible: strip.source.length > 0
-            role: Theme.Caption
+            role: strip.wordRole
             spoken: false
             color: Theme.safety
             text: strip.source

@@ -34,6 +34,13 @@ Pressable {
     contentItem: Item {
         implicitHeight: Math.max(words.implicitHeight, row.pictureSide)
 
+        Rectangle {
+            anchors.fill: picture
+            visible: row.drawing.length > 0 && Theme.scheme === Theme.Dark
+            radius: Theme.radiusPaper
+            color: Theme.picture
+        }
+
         Drawing {
             id: picture
 

@@ -10,8 +10,9 @@ Pressable {
     property list<string> names
     property string note: ""
     property string moreText: ""
-    // In large letters two names do not fit beside the title.
-    property int perLine: Theme.largeText ? 1 : 2
+    // In large letters two long names do not fit on one line.
+    readonly property int mostLetters: 14
+    property int perLine: Theme.largeText && line.names.join("").length > line.mostLetters ? 1 : 2
     readonly property list<string> tags: line.moreText.length > 0 ? [...line.names, line.moreText] : line.names
     readonly property int drop: line.down ? 1 : 0
 

@@ -12,7 +12,8 @@ Item {
     property string text: ""
 
     implicitWidth: row.implicitWidth
-    implicitHeight: row.implicitHeight
+    // Without their words the next line would stand close.
+    implicitHeight: row.implicitHeight + (Theme.largeText ? Theme.gap : 0)
     Accessible.role: Accessible.StaticText
     Accessible.name: marks.text
 

@@ -9,6 +9,7 @@ ClothFoot {
 
     default property alias tabs: grid.data
     property string name: ""
+    property int shown: 4
 
     topSpace: 18
     bottomSpace: 6
@@ -19,7 +20,7 @@ ClothFoot {
 
         width: parent.width
         spacing: Theme.smallGap
-        columns: Theme.largeText ? 2 : 0
+        columns: Theme.largeText && foot.shown > 3 ? 2 : 0
         mirrored: grid.LayoutMirroring.enabled
         Accessible.role: Accessible.PageTabList
         Accessible.name: foot.name

@@ -9,6 +9,8 @@ Item {
     id: bar
 
     required property int pieces
+    /// As the language writes the number.
+    property string words: bar.pieces.toString()
     /// px for one piece.
     required property real unit
     readonly property int offset: 3
@@ -33,7 +35,7 @@ Item {
         strong: bar.pieces > 0
         spoken: false
         color: bar.pieces > 0 ? Theme.pictureText : Theme.pictureSoft
-        text: bar.pieces
+        text: bar.words
     }
 
     Rectangle {

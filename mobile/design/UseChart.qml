@@ -13,6 +13,8 @@ Rectangle {
     property list<string> labels
     /// The whole chart in one sentence.
     property string text: ""
+    /// The pieces as the language writes numbers; without: as digits.
+    property list<string> numbers
     readonly property int most: Math.max(1, ...chart.pieces)
     readonly property real unit: Math.min(18, 90 / chart.most)
     readonly property real cell: bars.width / Math.max(1, chart.pieces.length)
@@ -46,11 +48,13 @@ Rectangle {
 
                 UseBar {
                     required property int modelData
+                    required property int index
 
                     width: chart.cell
                     height: chart.most * chart.unit + chart.numberRoom
                     unit: chart.unit
                     pieces: modelData
+                    words: chart.numbers[index] ?? modelData.toString()
                 }
             }
         }

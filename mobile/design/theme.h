@@ -24,6 +24,8 @@ class Theme : public lidlark::design::ThemeColours
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY leftHandedChanged FINAL)
     /// The child works with the left hand: drawings exchange helper and working hand.
     Q_PROPERTY(bool childLeftHanded MEMBER m_childLeftHanded NOTIFY childLeftHandedChanged FINAL)
+    /// A phone lying down: height is dear.
+    Q_PROPERTY(bool lowPage MEMBER m_lowPage NOTIFY lowPageChanged FINAL)
     Q_PROPERTY(qreal screenDotsPerMm READ screenDotsPerMm WRITE setScreenDotsPerMm NOTIFY
                    dotsPerMmChanged FINAL)
     Q_PROPERTY(qreal dotsPerMm READ dotsPerMm NOTIFY dotsPerMmChanged FINAL)
@@ -100,6 +102,7 @@ signals:
     void typeChanged();
     void motionChanged();
     void leftHandedChanged();
+    void lowPageChanged();
     void childLeftHandedChanged();
     void dotsPerMmChanged();
 
@@ -111,6 +114,7 @@ private:
     Reading m_reading;
     bool m_reducedMotion = false;
     bool m_leftHanded = false;
+    bool m_lowPage = false;
     bool m_childLeftHanded = false;
     qreal m_screenDotsPerMm = 0.0;
     /// By role, then regular and bold, each in both scripts; filled when first asked for.

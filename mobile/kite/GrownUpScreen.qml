@@ -45,7 +45,7 @@ FocusScope {
 
             Drawing {
                 anchors.horizontalCenter: parent.horizontalCenter
-                width: Math.min(words.width, screen.wide ? Theme.itemLarge : 30 * Theme.dotsPerMm)
+                width: Math.min(words.width, screen.wide ? Theme.itemLarge : (Theme.largeText ? 14 : 30) * Theme.dotsPerMm)
                 height: width
                 name: "hand"
                 inkColour: Theme.ink
@@ -61,7 +61,7 @@ FocusScope {
 
             Words {
                 width: parent.width
-                role: Theme.Step
+                role: Theme.largeText ? Theme.Body : Theme.Step
                 text: qsTr("Hurt, toilet, thirsty, hungry, scared, or no? Play can wait.")
             }
 

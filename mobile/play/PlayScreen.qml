@@ -22,7 +22,7 @@ Sheet {
     property bool more: false
     property int quietAfterMs: 10000
     /// Long cautions would leave no room for the picture: the lead stands above it, the rest below.
-    readonly property bool leadAlone: Theme.largeText || play.inTwoLanguages
+    readonly property bool leadAlone: Theme.largeText || Theme.lowPage || play.inTwoLanguages
     readonly property bool lastStep: play.step + 1 >= play.stepCount
 
     signal putBackWanted()

@@ -110,7 +110,7 @@ QString PlayViewModel::labelSource() const
 {
     QStringList sources;
     for (const wording::LabelWords &line : label())
-        sources.append(fromCore(line.source));
+        sources.append(translated(line.source));
     sources.removeDuplicates();
     return sources.join(QStringLiteral("; "));
 }

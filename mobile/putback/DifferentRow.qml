@@ -36,6 +36,7 @@ Column {
         currentWord: row.currentWord
         countQuestion: row.countQuestion
         countTo: row.countTo
+        numbers: Array.from({ length: row.countTo }, (_, place) => Numerals.of(place + 1))
         currentCount: row.currentCount
         onWordChosen: index => row.wordChosen(index)
         onCountChosen: count => row.countChosen(count)

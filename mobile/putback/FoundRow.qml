@@ -96,7 +96,7 @@ Card {
                 required property int index
                 readonly property int count: key.index + 1
 
-                text: key.count
+                text: Numerals.of(key.count)
                 accessibleName: qsTr("%1: %2 found").arg(row.name).arg(Numerals.of(key.count))
                 picked: row.found === key.count
                 onClicked: row.named(key.count)

@@ -20,7 +20,7 @@ Sheet {
 
     ScreenTitle {
         width: screen.contentWidth
-        text: qsTr("All home")
+        text: qsTr("Put back")
         under: qsTr("What did you notice? Only if you like.")
     }
 

@@ -36,9 +36,10 @@ Sheet {
     header: ScreenTitle {
         x: Theme.margin
         width: parent.width - 2 * Theme.margin
-        text: putBack.count > 0 ? qsTr("Everything home") : qsTr("Done")
+        text: putBack.count > 0 ? qsTr("Everything home") : qsTr("Clear up together")
         // On a phone lying down the tray needs the room.
-        under: putBack.count > 0 && screen.height > 55 * Theme.dotsPerMm * Theme.textScale ? qsTr("Tap each one as it comes back.") : ""
+        under: putBack.count > 0 && !Theme.lowPage && screen.height > 55 * Theme.dotsPerMm * Theme.textScale
+            ? Theme.largeText ? qsTr("All back in the box?") : qsTr("Tap each one as it comes back.") : ""
     }
 
     FullBleed {
@@ -60,7 +61,7 @@ Sheet {
         lined: true
 
         WellRow {
-            columns: putBack.count > 3 ? 2 : 0
+            columns: putBack.count > 3 && !Theme.lowPage ? 2 : 0
             spacing: Theme.cardPadding
 
             Repeater {
@@ -80,7 +81,8 @@ Sheet {
                     objectName: "well-" + well.itemId
                     enabled: well.due > 0
                     expected: well.due
-                    text: well.countText
+                    // Of a well that stays empty no picture says whose it is.
+                    text: well.due > 0 ? well.countText : well.name + ": " + well.countText
                     accessibleName: qsTr("%1: %2 home").arg(well.name).arg(well.countText)
                     pieceDrawings: well.itemId === "eyes" ? ["eye-home0", "eye-home1", "eye-home2", "eye-home3"] : []
                     placeDrawing: well.itemId === "eyes" ? "eye-place" : ""

@@ -28,6 +28,12 @@ Column {
         width: forget.width
         visible: forget.asked
         role: Theme.Label
+        text: qsTr("Forget every kite %1 has shown").arg(forget.childName)
+    }
+
+    Words {
+        width: forget.width
+        visible: forget.asked
         text: qsTr("They are gone for good then, here and on the other phones of this home.")
     }
 

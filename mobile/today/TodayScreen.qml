@@ -13,6 +13,8 @@ Sheet {
     required property Sitting sitting
     required property PlayInHand playInHand
 
+    readonly property list<string> rarer: ["one-hand", "away", "ill"]
+
     signal roomWanted()
     signal kiteWanted()
     signal guessWanted()
@@ -131,7 +133,8 @@ Sheet {
 
     LifeWords {
         width: screen.contentWidth
-        names: ["no-table", "no-mess", "quiet", "tired"]
+        // What narrows the offers just now stands with the first ones, to be seen and taken off.
+        names: ["no-table", "no-mess", "quiet", "tired"].concat(Array.from(screen.rarer).filter(name => today.filtersOn.includes(name)))
         on: today.filtersOn
         onToggled: name => today.toggleFilter(name)
     }
@@ -162,17 +165,9 @@ Sheet {
         }
     }
 
-    UncheckedNote {
-        objectName: "unchecked"
-        width: screen.contentWidth
-        visible: today.unchecked
-        text: screen.household.reviewNotice
-        onRead: screen.sitting.readNotice()
-    }
-
     LifeWords {
         width: screen.contentWidth
-        names: ["one-hand", "away", "ill"]
+        names: Array.from(screen.rarer).filter(name => !today.filtersOn.includes(name))
         on: today.filtersOn
         onToggled: name => today.toggleFilter(name)
     }
@@ -201,6 +196,14 @@ Sheet {
         visible: !screen.household.guest
         text: qsTr("The week ahead")
         onClicked: screen.weekWanted()
+    }
+
+    UncheckedNote {
+        objectName: "unchecked"
+        width: screen.contentWidth
+        visible: today.unchecked
+        text: screen.household.reviewNotice
+        onRead: screen.sitting.readNotice()
     }
 
     KiteLines {

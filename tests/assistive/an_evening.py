@@ -101,7 +101,7 @@ class Evening:
         self._reader.is_marked("Short crayons: broken", "on")
         self.page("What is different")
         press("The rest is back")
-        hear("All home")
+        hear("Put back")
         self.page("Noticed")
         press("Found own way")
         press("Done")

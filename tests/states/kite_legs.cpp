@@ -50,6 +50,7 @@ void askAloud(Walk &walk)
 
 void askWithOneSwitch(Walk &walk)
 {
+    walk.graph().appearance().setSwitches(1);
     walk.graph().appearance().setScanSeconds(5);
     walk.tap("Kite: not asked");
     walk.see("kite-one-switch");

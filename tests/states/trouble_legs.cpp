@@ -88,8 +88,10 @@ void failToKeep(Walk &walk)
     walk.tap("Everything");
     walk.tap("Torn-Paper Coast");
     // What a full disk would say (tests/tour/tst_trouble_on_screen.cpp fills one).
-    emit walk.graph().playInHand().failed(
-        QCoreApplication::translate("core", "Lidlark could not save this. Nothing was lost."));
+    emit walk.graph().playInHand().failed(QCoreApplication::translate(
+        "core", "The phone could not save: the storage is full, or may not "
+                "be written. Nothing that was kept before is lost. Make "
+                "some room, then try again."));
     Hand::settle();
     walk.see("play-failed");
 }

@@ -190,14 +190,18 @@ private:
                 m_findings.append(
                     QStringLiteral("met %1 times: %2").arg(met.count(stop)).arg(nameOf(stop)));
         }
+        for (const QQuickItem *item : met) {
+            if (item == nullptr || !m_stops.contains(item))
+                m_findings.append(
+                    QStringLiteral("the focus on what is no control: %1")
+                        .arg(item == nullptr ? QStringLiteral("nothing") : nameOf(item)));
+        }
         const QList<QQuickItem *> inOrder =
             m_stops.isEmpty() ? m_stops : rotated(met, {m_stops.constFirst()});
         for (qsizetype i = 0; i + 1 < inOrder.size(); ++i) {
             const QQuickItem *one = inOrder[i];
             const QQuickItem *other = inOrder[i + 1];
-            if (!m_stops.contains(one) || !m_stops.contains(other))
-                m_findings.append(QStringLiteral("met beside the controls: %1").arg(nameOf(one)));
-            else if (!isReadBefore(one, other))
+            if (m_stops.contains(one) && m_stops.contains(other) && !isReadBefore(one, other))
                 m_findings.append(QStringLiteral("out of reading order: %1, then %2")
                                       .arg(nameOf(one), nameOf(other)));
         }

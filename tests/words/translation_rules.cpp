@@ -24,7 +24,8 @@ QString nameOf(const SourceKey &key)
 /// A line takes its direction from its first letter: with a name before all else, the name's.
 bool leansOnAName(const QString &text, const QString &language)
 {
-    static const QRegularExpression begins(QStringLiteral("^[^\\p{L}\u200F]*%[1-9]"));
+    static const QRegularExpression begins(
+        QStringLiteral("^[^\\p{L}\u200F]*(%[1-9]|\\p{Latin}.*\\p{Arabic})"));
     return QLocale(language).textDirection() == Qt::RightToLeft && text.contains(begins);
 }
 

@@ -217,6 +217,9 @@ private slots:
         QCOMPARE(wrongWith(file),
                  QStringLiteral("core: \"%1 pieces\": begins with a place and without U+200F: "
                                 "(%1) ٹکڑے"));
+        file.messages.front().forms = {QStringLiteral("Lidlark میں، %1")};
+        QVERIFY(wrongWith(file).contains(QStringLiteral("U+200F: Lidlark میں")));
+        file.messages.front().forms = {QStringLiteral("\u200FLidlark میں، %1")};
         file.messages.back().forms.back() = QStringLiteral("ٹکڑے %1");
         QCOMPARE(wrongWith(file), QString());
     }

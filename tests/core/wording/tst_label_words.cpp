@@ -129,7 +129,7 @@ private slots:
         for (const Region region : {Region::UnitedStates, Region::Europe}) {
             for (const auto &line :
                  wording::labelWords(activity, {}, {Tag::Balloon, Tag::Small}, shelf(), region))
-                QVERIFY(!line.source.empty());
+                QVERIFY(!wording::fill(line.source).empty());
         }
     }
 
