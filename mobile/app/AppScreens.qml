@@ -246,6 +246,11 @@ FocusScope {
         onFailed: problem => screens.problem = problem
     }
 
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.sheet
+    }
+
     WhosePage {
         id: whose
 
@@ -253,11 +258,6 @@ FocusScope {
         anchors.right: parent.right
         household: screens.household
         route: screens.route
-    }
-
-    Rectangle {
-        anchors.fill: parent
-        color: Theme.sheet
     }
 
     // Above the page, which makes room: it may begin with a caution.

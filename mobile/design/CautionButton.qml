@@ -25,21 +25,14 @@ Pressable {
         implicitWidth: words.implicitWidth + Theme.gap + onward.width
         implicitHeight: words.height
 
-        LongestWord {
-            id: longest
-
-            font: Theme.font(Theme.Label, true, Theme.textScale, Theme.arabicScript)
-            text: button.text
-        }
-
         Words {
             id: words
 
             anchors.left: parent.left
             anchors.right: onward.left
             anchors.verticalCenter: parent.verticalCenter
-            // One line where it can be: what is played needs the room.
-            role: longest.whole > words.width ? Theme.TabWord : Theme.Label
+            // In large text as small as a title's share lets it: what is played needs the room.
+            role: Theme.largeText ? Theme.TabWord : Theme.Label
             strong: true
             color: Theme.safetyText
             spoken: false

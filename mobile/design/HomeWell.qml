@@ -19,7 +19,7 @@ Pressable {
     ground: Theme.OnPicture
     pressedOften: true
     implicitWidth: Theme.itemLarge
-    implicitHeight: well.expected <= 0 ? Theme.itemLarge : Theme.lowPage ? 150 : Theme.largeText ? 244 : 232
+    implicitHeight: well.expected <= 0 ? Theme.mm(20.5) : Theme.lowPage ? 150 : Theme.largeText ? 244 : 232
     startPadding: Theme.chipGap
     topPadding: Theme.chipGap
     bottomPadding: Theme.chipGap
