@@ -86,7 +86,8 @@ Json labelJson(const safety::Admitted &admitted, const Showing &showing)
     for (const wording::LabelWords &words :
          wording::labelWords(admitted.activity(), admitted.items(), admitted.cautions(),
                              showing.catalogue, showing.region))
-        label.push_back({{"words", wording::fill(words.words)}, {"source", wording::fill(words.source)}});
+        label.push_back(
+            {{"words", wording::fill(words.words)}, {"source", wording::fill(words.source)}});
     return label;
 }
 

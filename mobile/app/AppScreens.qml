@@ -250,7 +250,6 @@ FocusScope {
         anchors.fill: parent
         color: Theme.sheet
     }
-
     WhosePage {
         id: whose
 
@@ -260,27 +259,22 @@ FocusScope {
         route: screens.route
     }
 
-    // Above the page, which makes room: it may begin with a caution.
-    ProblemNote {
+    FailureNote {
         id: failed
 
-        objectName: "failed"
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.top: whose.bottom
-        anchors.margins: Theme.margin
+        most: screens.height * 0.4
         text: screens.problem
-        readonly property real room: failed.visible ? failed.height + 2 * Theme.margin : 0
-
         actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
         onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
-
     PageLoader {
         id: loader
 
         start: (screens.width - screens.pageWidth) / 2
-        y: whose.height + failed.room
+        y: whose.height + failed.height
         width: screens.pageWidth
         height: screens.height - loader.y - justNoted.height
         fromTheLeft: screens.LayoutMirroring.enabled

@@ -12,7 +12,7 @@ Pressable {
     property string moreText: ""
     // In large letters two long names do not fit on one line.
     readonly property int mostLetters: 14
-    property int perLine: Theme.largeText && line.names.join("").length > line.mostLetters ? 1 : 2
+    property int perLine: Theme.largeText && line.together().length > line.mostLetters ? 1 : 2
     readonly property list<string> tags: line.moreText.length > 0 ? [...line.names, line.moreText] : line.names
     readonly property int drop: line.down ? 1 : 0
 

@@ -32,9 +32,11 @@ Item {
         anchors.bottom: face.top
         anchors.bottomMargin: 3
         role: Theme.Caption
-        strong: bar.pieces > 0
+        // A week without use is an empty place.
+        visible: bar.pieces > 0
+        strong: true
         spoken: false
-        color: bar.pieces > 0 ? Theme.pictureText : Theme.pictureSoft
+        color: Theme.pictureText
         text: bar.words
     }
 

@@ -18,7 +18,7 @@ class PlayViewModel : public QObject
     Q_PROPERTY(lidlark::mobile::Household *household MEMBER m_household REQUIRED)
     Q_PROPERTY(lidlark::mobile::PlayInHand *playInHand READ playInHand WRITE setPlayInHand REQUIRED)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
-    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL)         ///< Who sits where.
+    Q_PROPERTY(QString lead READ lead NOTIFY changed FINAL) ///< Who sits where.
     /// The English stands under what guards somebody, so that it is twice as long.
     Q_PROPERTY(bool inTwoLanguages READ inTwoLanguages NOTIFY changed FINAL)
     Q_PROPERTY(QString cautions READ cautions NOTIFY changed FINAL) ///< The first few sentences.

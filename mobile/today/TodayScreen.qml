@@ -13,6 +13,7 @@ Sheet {
     required property Sitting sitting
     required property PlayInHand playInHand
 
+    readonly property list<string> usual: ["no-table", "no-mess", "quiet", "tired"]
     readonly property list<string> rarer: ["one-hand", "away", "ill"]
 
     signal roomWanted()
@@ -134,7 +135,7 @@ Sheet {
     LifeWords {
         width: screen.contentWidth
         // What narrows the offers just now stands with the first ones, to be seen and taken off.
-        names: ["no-table", "no-mess", "quiet", "tired"].concat(Array.from(screen.rarer).filter(name => today.filtersOn.includes(name)))
+        names: [...screen.usual, ...Array.from(screen.rarer).filter(name => today.filtersOn.includes(name))]
         on: today.filtersOn
         onToggled: name => today.toggleFilter(name)
     }

@@ -15,8 +15,9 @@ struct Shown {
 };
 
 /// Every way that is promised: the smallest phone, an ordinary one, a tablet, a phone lying down
-/// (job.md A1); 100 and 200 %; light, dark, high contrast.
-[[nodiscard]] std::vector<Shown> everyWay();
+/// (job.md A1); 100 and 200 %; light, dark, high contrast. Of a language in a script that another
+/// is looked at in, dark and high contrast in the slow mode alone (LIDLARK_LONG).
+[[nodiscard]] std::vector<Shown> everyWay(const QString &language);
 
 /// Looks at one state in every way, laid out again each time by the same process.
 class StopAudit

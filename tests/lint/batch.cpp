@@ -8,10 +8,12 @@ namespace lidlark::lint {
 
 namespace {
 
-/// What moc makes for a target lies in a folder of its own; a test knows where it lies.
+/// What moc makes for a target lies in a folder of its own, and a screen finds its own headers in
+/// its own; a test knows where it lies.
 const std::regex &ownToTheTarget()
 {
-    static const std::regex form(R"( -I\S+_autogen/include| -DQT_TESTCASE_(BUILD|SOURCE)DIR=\S+)");
+    static const std::regex form(R"( -I\S+_autogen/include| -I\S+/mobile/[a-z]+(?= )|)"
+                                 R"( -DQT_TESTCASE_(BUILD|SOURCE)DIR=\S+)");
     return form;
 }
 
@@ -23,7 +25,7 @@ std::vector<Batch> batchesOf(const std::vector<CompileCommand> &commands, std::s
     std::map<std::string, Batch> open;
     for (const CompileCommand &command : commands) {
         const std::string flags = std::regex_replace(command.flags, ownToTheTarget(), "");
-        Batch &batch = open[flags + "\n" + command.file.parent_path().string()];
+        Batch &batch = open[flags];
         batch.push_back(command);
         if (batch.size() == most)
             batches.push_back(std::exchange(batch, {}));

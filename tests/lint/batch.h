@@ -9,10 +9,10 @@
 namespace lidlark::lint {
 
 /// Source files that clang-tidy reads as one. Nine tenths of its time goes into the headers of the
-/// libraries, so a dozen files at once take little longer than one.
+/// libraries, so thirty files at once take little longer than one.
 using Batch = std::vector<CompileCommand>;
 
-/// @p commands in batches of at most @p most files with the same folder and flags, apart from what
+/// @p commands in batches of at most @p most files with the same flags, apart from what
 /// is each target's own; the largest first, so that two workers end at about the same time.
 std::vector<Batch> batchesOf(const std::vector<CompileCommand> &commands, std::size_t most);
 

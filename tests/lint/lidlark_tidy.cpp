@@ -20,7 +20,7 @@ namespace lidlark::lint {
 
 namespace {
 
-constexpr std::size_t filesAtOnce = 12;
+constexpr std::size_t filesAtOnce = 32;
 constexpr int workers = 2;
 
 /// What is still to be read, and what was found; shared by the workers.
@@ -109,7 +109,7 @@ int run(const std::filesystem::path &program, const std::filesystem::path &root,
         return 1;
     }
     const std::filesystem::path cache = build / "tidy-cache";
-    const Tidy tidy(program, root, cache / "scratch");
+    const Tidy tidy(program, root, cache / "scratch", std::getenv("LIDLARK_LONG") != nullptr);
     const Freshness freshness(root, cache, tidy.settings());
     std::vector<CompileCommand> changed;
     for (const CompileCommand &command : all) {

@@ -19,8 +19,10 @@ public:
     };
 
     /// @param program the clang-tidy to run; @param root the project, which has a .clang-tidy;
-    /// @param scratch a folder for the files that are made on the way.
-    Tidy(std::filesystem::path program, std::filesystem::path root, std::filesystem::path scratch);
+    /// @param scratch a folder for the files that are made on the way; @param whole with the checks
+    /// that take the most time and have found the least here.
+    Tidy(std::filesystem::path program, std::filesystem::path root, std::filesystem::path scratch,
+         bool whole);
 
     /// The version of the program and the project's settings, as text.
     [[nodiscard]] std::string settings() const;
@@ -31,6 +33,7 @@ private:
     std::filesystem::path m_program;
     std::filesystem::path m_root;
     std::filesystem::path m_scratch;
+    std::string m_leftOut; ///< As clang-tidy's --checks takes them.
 };
 
 /// The findings in what clang-tidy printed: each begins with "file:line:column: ".

@@ -127,7 +127,7 @@ void TestLint::likeFilesAreReadTogether()
     const CompileCommand otherFlags{"/p/core/d.cpp", "/b", "c++ -g"};
     const CompileCommand otherFolder{"/p/more/e.cpp", "/b", "c++"};
     QCOMPARE(batchesOf({a, otherFlags, b, c, otherFolder}, 2),
-             (std::vector<Batch>{{a, b}, {c}, {otherFolder}, {otherFlags}}));
+             (std::vector<Batch>{{a, b}, {c, otherFolder}, {otherFlags}}));
 }
 
 /// Each test has a main() and a folder of moc's: neither keeps two apart.
@@ -136,6 +136,10 @@ void TestLint::testsAreReadTogether()
     const CompileCommand a{"/p/t/a.cpp", "/b", "c++ -I/b/a_autogen/include -I/p"};
     const CompileCommand b{"/p/t/b.cpp", "/b", "c++ -I/b/b_autogen/include -I/p"};
     QCOMPARE(batchesOf({a, b}, 2), (std::vector<Batch>{{a, b}}));
+    const CompileCommand box{"/p/mobile/box/b.cpp", "/b", "c++ -I/p/mobile/box -I/p"};
+    const CompileCommand week{"/p/mobile/week/w.cpp", "/b", "c++ -I/p/mobile/week -I/p"};
+    QCOMPARE(batchesOf({box, week}, 2), (std::vector<Batch>{{box, week}}));
+    QCOMPARE(flagsOf({box, week}), std::string("c++ -I/p/mobile/box -I/p -I/p/mobile/week"));
     QCOMPARE(flagsOf({a, b}),
              std::string("c++ -I/b/a_autogen/include -I/p -I/b/b_autogen/include"));
     const std::string source = sourceOf({a, b});

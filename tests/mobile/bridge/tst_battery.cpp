@@ -31,10 +31,7 @@ private:
         if (!scope.isEmpty())
             write(supply, "scope", scope);
     }
-    [[nodiscard]] int left() const
-    {
-        return batteryLeft(QDir(m_supplies->path())).value_or(-1);
-    }
+    [[nodiscard]] int left() const { return batteryLeft(QDir(m_supplies->path())).value_or(-1); }
 
 private slots:
     void init() { m_supplies = std::make_unique<QTemporaryDir>(); }

@@ -1,1 +1,0 @@
-// No code: the headers precompiled for every folder of mobile/ need a target of their own.
