@@ -61,7 +61,7 @@
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
-            <translation>dorosły: przytrzymaj</translation>
+            <translation>dorosły: trzymaj</translation>
         </message>
         <message>
             <source>before</source>

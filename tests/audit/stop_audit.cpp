@@ -95,23 +95,24 @@ void scrollToTop(const std::vector<QQuickItem *> &scrollers)
         scroller->setProperty("contentY", 0);
 }
 
-/// Colours are those of one language or another alike: where only the words differ, the slow mode
-/// alone looks at all schemes.
-std::vector<int> schemesFor(const QString &language)
+/// A language in a script that another is looked at in whole differs in its words alone: where they
+/// are tightest and where they are usual. The slow mode looks at all.
+bool isLookedAtWhole(const QString &language)
 {
-    static const QStringList both{QStringLiteral("en"), QStringLiteral("ur")}; // a script each
-    const bool all = both.contains(language) || qEnvironmentVariableIsSet("LIDLARK_LONG");
-    return all ? std::vector{0, 1, 2} : std::vector{0};
+    static const QStringList oneAScript{QStringLiteral("en"), QStringLiteral("ur")};
+    return oneAScript.contains(language) || qEnvironmentVariableIsSet("LIDLARK_LONG");
 }
 
 } // namespace
 
 std::vector<Shown> everyWay(const QString &language)
 {
+    if (!isLookedAtWhole(language))
+        return {{smallest, 2.0, 0}, {ordinary, 1.0, 0}};
     std::vector<Shown> ways;
     for (const QSize size : {smallest, ordinary, QSize(768, 1024), QSize(740, 360)}) {
         for (const double scale : {1.0, 2.0}) {
-            for (const int scheme : schemesFor(language))
+            for (const int scheme : {0, 1, 2})
                 ways.push_back({size, scale, scheme});
         }
     }

@@ -16,7 +16,7 @@ struct Shown {
 
 /// Every way that is promised: the smallest phone, an ordinary one, a tablet, a phone lying down
 /// (job.md A1); 100 and 200 %; light, dark, high contrast. Of a language in a script that another
-/// is looked at in, dark and high contrast in the slow mode alone (LIDLARK_LONG).
+/// is looked at in, the tightest and the usual one; all of them in the slow mode (LIDLARK_LONG).
 [[nodiscard]] std::vector<Shown> everyWay(const QString &language);
 
 /// Looks at one state in every way, laid out again each time by the same process.
