@@ -1,0 +1,49 @@
+#include "core/crypto/signature.h"
+
+#include <sodium.h>
+
+namespace lidlark::crypto {
+
+namespace {
+
+static_assert(SigningSeed::size == crypto_sign_ed25519_SEEDBYTES);
+static_assert(std::tuple_size_v<PublicKey> == crypto_sign_ed25519_PUBLICKEYBYTES);
+static_assert(std::tuple_size_v<Signature> == crypto_sign_ed25519_BYTES);
+
+/// Both halves, and the secret one wiped when it goes.
+struct KeyPair {
+    PublicKey open{};
+    std::array<std::uint8_t, crypto_sign_ed25519_SECRETKEYBYTES> secret{};
+
+    explicit KeyPair(const SigningSeed &seed)
+    {
+        crypto_sign_ed25519_seed_keypair(open.data(), secret.data(), seed.data());
+    }
+    ~KeyPair() { sodium_memzero(secret.data(), secret.size()); }
+    KeyPair(const KeyPair &) = delete;
+    KeyPair &operator=(const KeyPair &) = delete;
+};
+
+} // namespace
+
+PublicKey publicKeyOf(const SigningSeed &seed)
+{
+    return KeyPair(seed).open;
+}
+
+Signature signatureOf(std::string_view text, const SigningSeed &seed)
+{
+    const KeyPair pair(seed);
+    Signature signature{};
+    crypto_sign_ed25519_detached(signature.data(), nullptr, bytesOf(text), text.size(),
+                                 pair.secret.data());
+    return signature;
+}
+
+bool isSignedBy(const PublicKey &key, std::string_view text, const Signature &signature)
+{
+    return crypto_sign_ed25519_verify_detached(signature.data(), bytesOf(text), text.size(),
+                                               key.data()) == 0;
+}
+
+} // namespace lidlark::crypto
