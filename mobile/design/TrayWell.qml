@@ -100,7 +100,8 @@ Pressable {
             }
 
             CountTag {
-                x: well.mirrored ? naming.width - width : 0
+                // A long mark takes the whole width of its well.
+                x: width > naming.width ? -naming.x - well.leftPadding : well.mirrored ? naming.width - width : 0
                 room: well.asRow ? naming.width : well.width
                 visible: well.tagBelow && well.tag.length > 0
                 text: well.tag

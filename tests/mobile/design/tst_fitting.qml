@@ -75,7 +75,7 @@ Item {
             const gallery = createTemporaryObject(galleryComponent, page, { width: 360, height: 600 })
             for (const words of texts(gallery)) {
                 if (words.text.length > 0)
-                    compare(words.height, words.lineCount * words.lineHeight, words.text)
+                    compare(words.height, words.lineCount * words.lineHeight + (words instanceof SectionWords ? Theme.gap : 0), words.text)
             }
         }
 

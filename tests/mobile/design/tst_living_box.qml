@@ -138,10 +138,10 @@ Item {
             for (const well of all(tray, TrayWell)) {
                 for (const tag of all(well, CountTag).filter(tag => tag.text.length > 0)) {
                     const at = tag.mapToItem(well, 0, 0)
-                    verify(at.x >= 0 && at.x + tag.width <= well.width + 1, tag.text)
+                    verify(at.x >= -1 && at.x + tag.width <= well.width + 1, tag.text + " from " + at.x + ", " + tag.width + " wide, in " + well.width)
                     const name = all(well, Text).find(text => text.text === well.text)
                     const low = name.mapToItem(well, 0, 0).y
-                    verify(at.y >= low + name.height - 4 || at.y + tag.height <= low + 6, tag.text)
+                    verify(at.y >= low + name.height - 4 || at.y + tag.height <= low + 6, tag.text + " at " + at.y + ", " + tag.height + " high; " + name.text + " at " + low + ", " + name.height + " high")
                 }
             }
         }
