@@ -9,6 +9,7 @@
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
+#include <QStyleHints>
 #include <QTextStream>
 #include <QtQml/qqmlextensionplugin.h>
 
@@ -141,6 +142,8 @@ private:
 int main(int argc, char **argv)
 {
     QGuiApplication app(argc, argv);
+    QGuiApplication::styleHints()->setCursorFlashTime(
+        0); // in the dark half of its blink it is gone
     test::wakeAccessibleTree();
     test::Hand::beQuick();
     QCommandLineParser parser;
