@@ -76,17 +76,14 @@ std::variant<std::vector<Event>, SegmentFault> eventsIn(std::string_view text)
 std::optional<SegmentFault> astray(const std::vector<Event> &events, const SegmentHeader &header,
                                    const Epoch &epoch, const DeviceId &device)
 {
-    if (events.size() != header.events || events.empty() ||
-        events.front().counter != header.firstCounter)
-        return SegmentFault::CountersAstray;
-    if (events.front().device != device || events.front().lane != epoch.lane)
-        return SegmentFault::OthersEvents;
-    if (isOneRun(events))
-        return std::nullopt;
-    const bool all = std::ranges::all_of(events, [&](const Event &event) {
+    const bool own = std::ranges::all_of(events, [&](const Event &event) {
         return event.device == device && event.lane == epoch.lane;
     });
-    return all ? SegmentFault::CountersAstray : SegmentFault::OthersEvents;
+    if (!own)
+        return SegmentFault::OthersEvents;
+    const bool counted = !events.empty() && events.size() == header.events &&
+                         events.front().counter == header.firstCounter && isOneRun(events);
+    return counted ? std::nullopt : std::optional(SegmentFault::CountersAstray);
 }
 
 std::optional<SegmentFault> unfit(std::string_view bytes)

@@ -8,6 +8,21 @@ namespace {
 
 constexpr std::string_view magic = "LARKSEG"; // and the format number
 
+/// The fields in their order on the storage: written and read alike.
+template <class Header, class Visit> void eachField(Header &header, Visit visit)
+{
+    visit(header.crew);
+    visit(header.lane);
+    visit(header.epoch);
+    visit(header.device);
+    visit(header.sequence);
+    visit(header.firstCounter);
+    visit(header.previous);
+    visit(header.events);
+    visit(header.textSize);
+    visit(header.nonce);
+}
+
 class Writer
 {
 public:
@@ -17,7 +32,7 @@ public:
     {
         m_bytes.append(reinterpret_cast<const char *>(value.data()), Size);
     }
-    template <class Number> void putNumber(Number value)
+    template <class Number> void put(Number value)
     {
         for (std::size_t byte = sizeof(Number); byte-- > 0;)
             m_bytes.push_back(static_cast<char>(value >> (8U * byte) & 0xFFU));
@@ -37,7 +52,7 @@ public:
         std::copy_n(m_bytes.begin(), Size, value.begin());
         m_bytes.remove_prefix(Size);
     }
-    template <class Number> void takeNumber(Number &value)
+    template <class Number> void take(Number &value)
     {
         value = 0;
         for (std::size_t byte = 0; byte < sizeof(Number); ++byte)
@@ -56,16 +71,7 @@ std::string toBytes(const SegmentHeader &header)
     std::string bytes(magic);
     bytes.push_back(static_cast<char>(formatNumber));
     Writer writer(bytes);
-    writer.put(header.crew);
-    writer.put(header.lane);
-    writer.put(header.epoch);
-    writer.put(header.device);
-    writer.putNumber(header.sequence);
-    writer.putNumber(header.firstCounter);
-    writer.put(header.previous);
-    writer.putNumber(header.events);
-    writer.putNumber(header.textSize);
-    writer.put(header.nonce);
+    eachField(header, [&writer](const auto &field) { writer.put(field); });
     return bytes;
 }
 
@@ -86,16 +92,7 @@ std::optional<SegmentHeader> headerOf(std::string_view bytes)
         return std::nullopt;
     Reader reader(bytes.substr(magic.size() + 1));
     SegmentHeader header;
-    reader.take(header.crew);
-    reader.take(header.lane);
-    reader.take(header.epoch);
-    reader.take(header.device);
-    reader.takeNumber(header.sequence);
-    reader.takeNumber(header.firstCounter);
-    reader.take(header.previous);
-    reader.takeNumber(header.events);
-    reader.takeNumber(header.textSize);
-    reader.take(header.nonce);
+    eachField(header, [&reader](auto &field) { reader.take(field); });
     return header;
 }
 

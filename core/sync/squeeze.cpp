@@ -1,5 +1,7 @@
 #include "core/sync/squeeze.h"
 
+#include "core/crypto/bytes.h"
+
 #include <zlib.h>
 
 namespace lidlark::sync {
@@ -11,18 +13,13 @@ Bytef *into(std::string &text)
     return reinterpret_cast<Bytef *>(text.data());
 }
 
-const Bytef *from(std::string_view text)
-{
-    return reinterpret_cast<const Bytef *>(text.data());
-}
-
 } // namespace
 
 std::string squeezed(std::string_view text)
 {
     uLongf size = compressBound(text.size());
     std::string bytes(size, '\0');
-    compress2(into(bytes), &size, from(text), text.size(), Z_BEST_COMPRESSION);
+    compress2(into(bytes), &size, crypto::bytesOf(text), text.size(), Z_BEST_COMPRESSION);
     bytes.resize(size);
     return bytes;
 }
@@ -32,7 +29,7 @@ std::optional<std::string> unsqueezed(std::string_view bytes, std::size_t size)
     std::string text(size, '\0');
     uLongf written = size;
     uLong read = bytes.size();
-    const int status = uncompress2(into(text), &written, from(bytes), &read);
+    const int status = uncompress2(into(text), &written, crypto::bytesOf(bytes), &read);
     const bool whole = status == Z_OK && written == size && read == bytes.size();
     return whole ? std::optional(std::move(text)) : std::nullopt;
 }

@@ -38,7 +38,6 @@ QtObject {
     readonly property real speakerX: places.fromStart(places.speakerStart, places.speaker)
     readonly property real questionWidth: places.speaker > 0 ? places.speakerStart + places.speakerRoom - places.questionStart
         : places.width - 2 * places.questionStart - (places.heldOnTop ? places.held.width : 0)
-    readonly property bool squeezed: places.heldOnTop && places.speaker > 0
 
     /// One line of a heading (large, two); on a small phone no more than leaves the kites their size.
     readonly property real usualHeading: (Theme.largeText ? 2 * Theme.lineHeight(Theme.Label, Theme.textScale, Theme.arabicScript)
