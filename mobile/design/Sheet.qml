@@ -23,6 +23,8 @@ FocusScope {
     /// What the head and the foot leave of the height.
     readonly property real middleHeight: scroller.height - (sheet.footHeight > 0 ? sheet.teeth : 0)
     readonly property Item focused: Window.activeFocusItem
+    /// Stays in view while what stands around it grows, until somebody scrolls.
+    property Item kept: null
 
     function toTop() {
         scroller.contentY = 0
@@ -95,6 +97,11 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.gap + sheet.teeth
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
+        onMovementStarted: sheet.kept = null
+        onContentHeightChanged: {
+            if (sheet.kept)
+                sheet.showItem(sheet.kept)
+        }
 
         Column {
             id: column

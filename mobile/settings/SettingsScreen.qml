@@ -58,7 +58,10 @@ Sheet {
             exclusive: true
             text: size.modelData
             checked: screen.appearance.textScale === 1 + size.index / 2
-            onToggled: screen.appearance.textScale = 1 + size.index / 2
+            onToggled: {
+                screen.kept = size
+                screen.appearance.textScale = 1 + size.index / 2
+            }
         }
     }
 

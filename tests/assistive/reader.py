@@ -162,6 +162,7 @@ class Reader:
         return sum(1 for _, name, _ in self.page() if name.startswith(start))
 
     def is_marked(self, start, mark):
+        """Waits until something that shows begins so and is marked: nobody scrolls to it."""
         self._until(
             lambda: any(n.startswith(start) and mark in marks for _, n, marks in self.page()),
             lambda: f"\"{start}\" is not {mark}. There is:\n  " + "\n  ".join(self.aloud()),
