@@ -13,18 +13,6 @@ Digest blake2b(std::string_view bytes)
     return digest;
 }
 
-std::string hexOf(const Digest &digest)
-{
-    static constexpr char hexDigits[] = "0123456789abcdef";
-    std::string text;
-    text.reserve(digest.size() * 2);
-    for (const std::uint8_t byte : digest) {
-        text.push_back(hexDigits[byte >> 4U]);
-        text.push_back(hexDigits[byte & 15U]);
-    }
-    return text;
-}
-
 std::uint64_t leadingEight(const Digest &digest)
 {
     std::uint64_t value = 0;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/base/hex.h"
+
 #include <array>
 #include <cstdint>
 #include <string>
@@ -11,8 +13,6 @@ namespace lidlark {
 using Digest = std::array<std::uint8_t, 32>;
 
 Digest blake2b(std::string_view bytes);
-/// Lower-case hexadecimal.
-std::string hexOf(const Digest &digest);
 /// The first eight bytes, big-endian: 2^64 possible ranks (design.md 5).
 std::uint64_t leadingEight(const Digest &digest);
 

@@ -201,11 +201,16 @@ std::string subjectOf(const Event &event)
         return subjectFrom(event, "note", {"id"});
     case Kind::TakenBack:
         return aboutOf(event);
+    case Kind::Member:
+    case Kind::MemberRemoved:
+        return "members";
+    case Kind::Epoch:
+        return "epochs";
     case Kind::Met:
     case Kind::Child:
-    case Kind::Member:
     case Kind::Revision:
     case Kind::Place:
+    case Kind::Erased:
         break;
     }
     return std::string(kindNames.of(event.kind));

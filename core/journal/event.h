@@ -16,7 +16,7 @@ namespace lidlark::journal {
 enum class Kind {
     Met,          ///< What this device holds of the lane (events.md 2, "seen").
     Child,        ///< box: whose box it is.
-    Member,       ///< box: a device of the crew.
+    Member,       ///< box: a device was let into the crew.
     Revision,     ///< box: the lid list.
     Outcome,      ///< box: what came of one item in one play.
     Exception,    ///< box: used up, lost ... outside a play.
@@ -48,16 +48,20 @@ enum class Kind {
     OurWay,       ///< home: a family's own way of playing an activity.
     Note,         ///< notes: a note to oneself.
     NoteSent,     ///< notes: a note may go to the therapist.
-    TakenBack     ///< any lane: an event of the same person and day counts no more.
+    TakenBack,    ///< any lane: an event of the same person and day counts no more.
+    MemberRemoved, ///< box: a device of the crew was removed, or left.
+    Epoch,         ///< box: a new key for one of the lanes.
+    Erased         ///< any lane: what was said up to a day, or of one subject, is gone.
 };
 
-inline constexpr EnumNames<Kind, 35> kindNames{
+inline constexpr EnumNames<Kind, 38> kindNames{
     {"met",     "child",    "member",        "revision",     "outcome",     "exception",
      "found",   "count",    "floor-checked", "opened",       "left-open",   "checked",
      "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
      "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
      "offered", "check-in", "goal",          "grading",      "grading-pin", "planned",
-     "reads",   "our-way",  "note",          "note-sent",    "taken-back"}};
+     "reads",   "our-way",  "note",          "note-sent",    "taken-back",
+     "member-removed", "epoch", "erased"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

@@ -6,9 +6,7 @@
 
 namespace lidlark::journal {
 
-namespace {
-
-std::map<std::string, std::uint64_t> readCovered(const Event &met)
+std::map<std::string, std::uint64_t> coveredBy(const Event &met)
 {
     std::map<std::string, std::uint64_t> covered;
     const auto fields = nlohmann::json::parse(met.fields, nullptr, false);
@@ -20,8 +18,6 @@ std::map<std::string, std::uint64_t> readCovered(const Event &met)
     }
     return covered;
 }
-
-} // namespace
 
 std::string metFields(const std::map<std::string, std::uint64_t> &covered,
                       const std::map<std::string, std::int64_t> &ahead)
@@ -43,7 +39,7 @@ Seen::Seen(std::span<const Event> events)
         return std::pair(a->device, a->counter) < std::pair(b->device, b->counter);
     });
     for (const Event *met : mets)
-        m_mets[met->device.value].push_back({met->counter, readCovered(*met)});
+        m_mets[met->device.value].push_back({met->counter, coveredBy(*met)});
 
     // Closing under chains: a met also covers what the events it covers had seen. Each pass can
     // only raise counters that are bounded by what was written, so this ends.

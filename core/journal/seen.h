@@ -42,6 +42,9 @@ private:
     std::map<std::string, std::vector<Met>> m_mets; ///< by device, by counter, closed under chains
 };
 
+/// What a `met` says: device -> highest counter held without a gap.
+std::map<std::string, std::uint64_t> coveredBy(const Event &met);
+
 /// The fields of a `met`. @param covered device -> highest counter held without a gap. @param ahead
 /// device -> milliseconds its clock was seen ahead of this one's (core/journal/clock_gaps.h).
 std::string metFields(const std::map<std::string, std::uint64_t> &covered,

@@ -49,6 +49,9 @@ bool canBeTakenBack(Kind kind)
     case Kind::Met:
     case Kind::Child:
     case Kind::Member:
+    case Kind::MemberRemoved:
+    case Kind::Epoch:
+    case Kind::Erased:
     case Kind::Revision:
     case Kind::Permission:
     case Kind::Offered:

@@ -1,9 +1,9 @@
 #pragma once
 
 #include "core/base/day.h"
-#include "core/base/enum_names.h"
 #include "core/base/id.h"
 #include "core/base/instant.h"
+#include "core/crew/role.h"
 #include "core/store/database.h"
 
 #include <optional>
@@ -13,8 +13,8 @@
 
 namespace lidlark::store {
 
-enum class Role { Parent, Caregiver, Guest, Therapist };
-inline constexpr EnumNames<Role, 4> roleNames{{"parent", "caregiver", "guest", "therapist"}};
+using crew::Role;
+using crew::roleNames;
 
 /// Whose phone this is.
 struct Device {

@@ -16,6 +16,11 @@ constexpr std::string_view columns =
     "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, kind, "
     "fields FROM event ";
 
+/// The same, where the kind of an erased event says no more than that it was.
+constexpr std::string_view emptyPlaces =
+    "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, "
+    "CASE erased WHEN 1 THEN 'erased' ELSE kind END, fields FROM event ";
+
 /// Lanes are written "kind:scope", so those of one kind stand together: ';' follows ':'.
 constexpr std::string_view oldInLanes =
     "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0";
@@ -111,9 +116,25 @@ Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject
 Result<std::vector<journal::Event>> EventRepository::standingOfSubject(const LaneSubject &subject)
 {
     Result<std::vector<journal::Event>> events = ofSubject(subject);
+    if (events)
+        events = counting(*std::move(events));
     if (!events)
         return events;
     return journal::withoutTakenBack(*std::move(events));
+}
+
+Result<std::vector<journal::Event>> EventRepository::counting(std::vector<journal::Event> events)
+{
+    if (!m_crews) {
+        auto crews = CrewRepository(m_database).all();
+        if (!crews)
+            return crews.error();
+        m_crews = *std::move(crews);
+    }
+    if (!m_crews->empty())
+        std::erase_if(events,
+                      [this](const journal::Event &event) { return !countsInAny(*m_crews, event); });
+    return events;
 }
 
 Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
@@ -151,6 +172,21 @@ Result<std::vector<LaneSubject>> EventRepository::subjectsOf(const journal::Lane
         return query.error();
     query->bind(1, journal::toText(lane));
     return readSubjects(*query);
+}
+
+Result<std::vector<journal::Event>> EventRepository::ofDeviceAfter(const journal::Lane &lane,
+                                                                   const DeviceId &device,
+                                                                   std::uint64_t counter)
+{
+    Result<Statement> query = m_database.prepare(
+        std::string(emptyPlaces) +
+        "WHERE lane = ?1 AND device = ?2 AND counter > ?3 ORDER BY counter, identity");
+    if (!query)
+        return query.error();
+    query->bind(1, journal::toText(lane))
+        .bind(2, device.value)
+        .bind(3, static_cast<std::int64_t>(counter));
+    return collect(*query);
 }
 
 Result<std::uint64_t> EventRepository::lastCounter(const journal::Lane &lane,

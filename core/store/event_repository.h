@@ -1,8 +1,12 @@
 #pragma once
 
 #include "core/journal/event.h"
+#include "core/store/crew_repository.h"
 #include "core/store/database.h"
 
+#include <map>
+#include <optional>
+#include <string>
 #include <vector>
 
 namespace lidlark::store {
@@ -24,13 +28,23 @@ public:
     Result<bool> insert(const journal::Event &event);
     /// Everything said of a subject, also what was taken back.
     Result<std::vector<journal::Event>> ofSubject(const LaneSubject &subject);
-    /// What stands of it (core/journal/take_backs.h): what every fold and every view reads.
+    /// What stands of it (core/journal/take_backs.h) and counts (core/crew/rights.h): what every
+    /// fold and every view reads.
     Result<std::vector<journal::Event>> standingOfSubject(const LaneSubject &subject);
+    /// Without what its device had no right to say, or said after it was removed.
+    Result<std::vector<journal::Event>> counting(std::vector<journal::Event> events);
+    /// The crews have changed since they were read.
+    void forgetCrews() { m_crews.reset(); }
     /// Everything said in a lane that is dated @p day.
     Result<std::vector<journal::Event>> ofDay(const journal::Lane &lane, Day day);
     Result<std::vector<journal::Event>> all();
     Result<std::vector<LaneSubject>> subjects();
     Result<std::vector<LaneSubject>> subjectsOf(const journal::Lane &lane);
+    /// What one device has written in a lane from a counter on, in its order. What was erased
+    /// since is an empty place, so that no counter is missing.
+    Result<std::vector<journal::Event>> ofDeviceAfter(const journal::Lane &lane,
+                                                      const DeviceId &device,
+                                                      std::uint64_t counter);
     /// Highest counter this device has used in the lane; 0 for none.
     Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
     Result<std::int64_t> count();
@@ -49,6 +63,7 @@ public:
 private:
     Result<std::vector<journal::Event>> collect(Statement &query);
     Database &m_database;
+    std::optional<std::map<std::string, crew::Crew>> m_crews; ///< By box, once they were needed.
 };
 
 } // namespace lidlark::store

@@ -1,18 +1,14 @@
 #include "core/store/projector.h"
 
-#include "core/journal/latest.h"
-#include "core/store/box_rows.h"
-#include "core/store/home_rows.h"
+#include "core/store/crew_rows.h"
 #include "core/store/item_rows.h"
-#include "core/store/note_rows.h"
-#include "core/store/plan_rows.h"
+#include "core/store/subject_rows.h"
 
 namespace lidlark::store {
 
 namespace {
 
 using journal::Event;
-using journal::Kind;
 using journal::LaneKind;
 using journal::Meetings;
 using journal::Seen;
@@ -22,7 +18,8 @@ constexpr const char *projectionTables[] = {
     "box",     "box_revision", "box_place", "box_place_too", "box_item", "loss",
     "outcome", "item_arrival", "item_use",  "piece",         "request",  "question",
     "fact",    "permission",   "play",      "offered",       "check_in", "goal",
-    "grading", "grading_pin",  "planned",   "reads",         "our_way",  "own_note"};
+    "grading", "grading_pin",  "planned",   "reads",         "our_way",  "own_note",
+    "crew_member"};
 
 /// The pieces of an item by the lid list in force, and since when; nothing where it is not on it.
 Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box,
@@ -43,79 +40,13 @@ Result<std::optional<box::Packed>> packedOf(Database &database, const std::strin
                                      Day{static_cast<std::int32_t>(query->number(1))}});
 }
 
-/// The day on which each item was first on a lid list.
-std::map<ItemId, Day> firstDays(std::span<const Event> events)
-{
-    std::map<ItemId, Day> since;
-    for (const Event &event : events) {
-        const auto revision = box::readRevision(event);
-        if (!revision)
-            continue;
-        for (const auto &[item, count] : revision->packed) {
-            const auto known = since.find(item);
-            if (count > 0 && (known == since.end() || event.when.day < known->second))
-                since[item] = event.when.day;
-        }
-    }
-    return since;
-}
-
-Outcome projectBoxWide(Database &database, const LaneSubject &subject,
-                       std::span<const Event> events, const Meetings &meetings)
-{
-    const Seen &seen = meetings.seen;
-    const std::string &box = subject.lane.scope;
-    if (subject.subject == "child") {
-        if (const Event *child = journal::latestOf(events, Kind::Child, seen))
-            return writeBox(database, box, *child);
-    } else if (subject.subject == "revision") {
-        const Event *latest = journal::latestOf(events, Kind::Revision, seen);
-        const auto revision = latest != nullptr ? box::readRevision(*latest) : std::nullopt;
-        if (revision)
-            return writeRevision(database, box, *revision, latest->when.day, firstDays(events));
-    } else if (subject.subject == "place") {
-        return writePlace(database, box, box::foldPlace(events, meetings));
-    } else if (subject.subject.starts_with("grading-pin:")) {
-        return writeGradingPin(database, subject,
-                               play::foldGrading(events, seen, Kind::GradingPin));
-    }
-    return Done{};
-}
-
-Outcome projectHome(Database &database, const LaneSubject &subject, std::span<const Event> events,
-                    const Seen &seen)
-{
-    const std::string_view text = subject.subject;
-    if (text.starts_with("fact:"))
-        return writeFact(database, subject, child::foldFact(events, seen));
-    if (text.starts_with("permission:"))
-        return writePermission(database, subject, child::foldPermission(events, seen));
-    if (text.starts_with("play:"))
-        return writePlay(database, subject, play::foldPlay(events, seen));
-    if (text.starts_with("offered:"))
-        return writeOffered(database, subject, play::foldOffered(events));
-    if (text.starts_with("check-in:"))
-        return writeCheckIn(database, subject, checkin::foldCheckIn(events, seen));
-    if (text.starts_with("goal:"))
-        return writeGoal(database, subject, child::foldGoal(events, seen));
-    if (text.starts_with("grading:"))
-        return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
-    if (text.starts_with("planned:"))
-        return writeDayWish(database, subject, play::foldDayWish(events, seen));
-    if (text.starts_with("reads:"))
-        return writeReadingLanguage(database, subject, child::foldReadingLanguage(events, seen));
-    if (text.starts_with("our-way:"))
-        return writeOurWay(database, subject, play::foldOurWay(events, seen));
-    if (text.starts_with("note:"))
-        return writeOwnNote(database, subject, play::foldOwnNote(events));
-    return Done{};
-}
-
 } // namespace
 
 Result<Meetings> Projector::meetingsOf(const journal::Lane &lane)
 {
-    const Result<std::vector<Event>> mets = m_events.ofSubject({lane, "met"});
+    auto mets = m_events.ofSubject({lane, "met"});
+    if (mets)
+        mets = m_events.counting(*std::move(mets));
     if (!mets)
         return mets.error();
     return Meetings(*mets);
@@ -144,8 +75,8 @@ Outcome Projector::projectOne(const LaneSubject &subject, const Meetings &meetin
     if (subject.subject.starts_with(itemPrefix))
         return projectItem(subject, *events, meetings);
     if (subject.lane.kind == LaneKind::Box)
-        return projectBoxWide(m_database, subject, *events, meetings);
-    return projectHome(m_database, subject, *events, meetings.seen);
+        return writeBoxSubject(m_database, subject, *events, meetings);
+    return writeHomeSubject(m_database, subject, *events, meetings.seen);
 }
 
 /// The lid list first: the items' counts start from it.
@@ -215,12 +146,34 @@ Outcome Projector::project(const std::set<LaneSubject> &changed)
     std::set<journal::Lane> lanes;
     for (const LaneSubject &subject : changed)
         lanes.insert(subject.lane);
+    std::set<journal::Lane> whole;
+    if (Outcome done = projectCrews(changed, whole); !done)
+        return done;
+    lanes.insert(whole.begin(), whole.end());
     for (const journal::Lane &lane : lanes) {
-        const bool whole = changed.contains({lane, "revision"}) || changed.contains({lane, "met"});
-        Outcome done = whole ? projectLane(lane) : projectSome(lane, changed);
+        const bool all = whole.contains(lane) || changed.contains({lane, "revision"}) ||
+                         changed.contains({lane, "met"});
+        Outcome done = all ? projectLane(lane) : projectSome(lane, changed);
         if (!done)
             return done;
     }
+    return Done{};
+}
+
+Outcome Projector::projectCrews(const std::set<LaneSubject> &changed,
+                                std::set<journal::Lane> &whole)
+{
+    for (const LaneSubject &subject : changed) {
+        if (subject.subject != membersSubject || subject.lane.kind != LaneKind::Box)
+            continue;
+        if (Outcome done = writeMembers(m_database, subject.lane); !done)
+            return done;
+        const auto lanes = lanesAbout(m_database, subject.lane.scope);
+        if (!lanes)
+            return lanes.error();
+        whole.insert(lanes->begin(), lanes->end());
+    }
+    m_events.forgetCrews();
     return Done{};
 }
 
@@ -255,6 +208,13 @@ Outcome Projector::refold()
     const Result<std::vector<LaneSubject>> subjects = m_events.subjects();
     if (!subjects)
         return subjects.error();
+    for (const LaneSubject &subject : *subjects) {
+        if (subject.subject != membersSubject || subject.lane.kind != LaneKind::Box)
+            continue;
+        if (Outcome done = writeMembers(m_database, subject.lane); !done)
+            return done;
+    }
+    m_events.forgetCrews();
     const journal::Lane *last = nullptr;
     for (const LaneSubject &subject : *subjects) {
         if (last != nullptr && *last == subject.lane)

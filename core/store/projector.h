@@ -27,6 +27,8 @@ public:
     Result<bool> matchesRefold();
 
 private:
+    /// Who is in the crew decides what counts: then all that the crew can say is folded again.
+    Outcome projectCrews(const std::set<LaneSubject> &changed, std::set<journal::Lane> &whole);
     Outcome projectOne(const LaneSubject &subject, const journal::Meetings &meetings);
     Outcome projectLane(const journal::Lane &lane);
     Outcome projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed);

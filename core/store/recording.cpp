@@ -109,22 +109,23 @@ Outcome Recording::write(journal::Event event)
     return Done{};
 }
 
-Outcome Recording::receive(const journal::Event &event)
+Result<bool> Recording::receive(const journal::Event &event)
 {
     const Result<bool> written = m_events.insert(event);
-    if (!written)
-        return written.error();
-    if (!*written)
-        return Done{};
+    if (!written || !*written)
+        return written;
     m_changed.insert({event.lane, journal::subjectOf(event)});
     if (event.lane.kind == journal::LaneKind::CheckIns)
-        return Done{}; // its instant is a part of the day, not a moment
+        return true; // its instant is a part of the day, not a moment
     const Result<Instant> largest = m_local.lastInstant("received");
     if (!largest)
         return largest.error();
     const bool believable = event.instant.ms <= m_clock.nowMs() + mostAheadMs;
-    return believable ? m_local.setLastInstant("received", std::max(*largest, event.instant))
-                      : Outcome(Done{});
+    if (believable && event.instant > *largest) {
+        if (const Outcome done = m_local.setLastInstant("received", event.instant); !done)
+            return done.error();
+    }
+    return true;
 }
 
 Outcome Recording::erase(journal::LaneKind lanes, Day day)
@@ -142,9 +143,17 @@ Outcome Recording::eraseSubject(const LaneSubject &subject)
     return m_events.eraseSubject(subject);
 }
 
+Outcome Recording::project()
+{
+    Outcome done = Projector(m_database).project(m_changed);
+    if (done)
+        m_changed.clear();
+    return done;
+}
+
 Outcome Recording::commit()
 {
-    if (Outcome done = Projector(m_database).project(m_changed); !done)
+    if (Outcome done = project(); !done)
         return done;
     return m_transaction.commit();
 }

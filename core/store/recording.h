@@ -27,14 +27,16 @@ public:
     /// Dated with the first moment of the part of the day and no closer: a check-in (events.md 4),
     /// and what would place one in time, such as a menu that changes right after it.
     Outcome sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields);
-    /// Takes in an event written elsewhere. Repeating one changes nothing.
-    Outcome receive(const journal::Event &event);
+    /// Takes in an event written elsewhere. @returns whether it is new: repeating changes nothing.
+    Result<bool> receive(const journal::Event &event);
     /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md
     /// 9).
     Outcome erase(journal::LaneKind lanes, Day day);
     /// Takes the payload of what was said of one subject, but for the word that it is removed.
     Outcome eraseSubject(const LaneSubject &subject);
 
+    /// Brings the rows up to date before the act is over: what is said next rests on them.
+    Outcome project();
     Outcome commit();
 
 private:

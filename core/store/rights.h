@@ -7,11 +7,6 @@
 
 namespace lidlark::store {
 
-/// Whether a guest may say this at all: what was played, what came of the pieces, and what happened
-/// to them meanwhile; no counts, answers, requests, place, goals, check-ins or home sheet.
-/// Source: the project's own events.md, section 4, lanes box and home.
-bool guestMaySay(journal::Kind kind);
-
 /// Whether the person of @p device may write a @p kind on @p today: a guest plays for the days of
 /// the invitation and no longer (job.md G7). What was noted before stays.
 /// Errors: AccessEnded with the last day; NotAllowed with the kind's name.

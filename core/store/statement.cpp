@@ -50,6 +50,12 @@ Statement &Statement::bind(int parameter, std::optional<std::int64_t> number)
     return *this;
 }
 
+Statement &Statement::bindBytes(int parameter, std::string_view bytes)
+{
+    sqlite3_bind_blob64(m_handle.get(), parameter, bytes.data(), bytes.size(), SQLITE_TRANSIENT);
+    return *this;
+}
+
 Statement &Statement::bindText(int parameter, const std::optional<std::string> &text)
 {
     if (text)
@@ -96,6 +102,15 @@ std::string Statement::text(int column) const
     const auto size = static_cast<std::size_t>(sqlite3_column_bytes(m_handle.get(), column));
     return bytes == nullptr ? std::string()
                             : std::string(reinterpret_cast<const char *>(bytes), size);
+}
+
+std::string Statement::bytes(int column) const
+{
+    const void *bytes = sqlite3_column_blob(m_handle.get(), column);
+    const int size = sqlite3_column_bytes(m_handle.get(), column);
+    return bytes == nullptr ? std::string()
+                            : std::string(static_cast<const char *>(bytes),
+                                          static_cast<std::size_t>(size));
 }
 
 std::int64_t Statement::number(int column) const

@@ -22,6 +22,7 @@ public:
     Statement &bind(int parameter, std::int64_t number);
     Statement &bind(int parameter, std::optional<std::int64_t> number);
     Statement &bindText(int parameter, const std::optional<std::string> &text);
+    Statement &bindBytes(int parameter, std::string_view bytes);
 
     /// @returns true: a row is here; false: no more rows.
     Result<bool> step();
@@ -31,6 +32,7 @@ public:
 
     [[nodiscard]] int columns() const;
     [[nodiscard]] std::string text(int column) const;
+    [[nodiscard]] std::string bytes(int column) const;
     [[nodiscard]] std::int64_t number(int column) const;
     [[nodiscard]] bool isNull(int column) const;
 

@@ -14,6 +14,8 @@ Standing standingOf(const Segment &segment, const Chain &chain)
     const Digest before = chain.hashes.empty() ? Digest{} : chain.hashes.back();
     if (segment.header.previous != before)
         return Standing::Broken;
+    if (segment.header.content == handedOnEvents)
+        return Standing::Next; // what others wrote has counters of its own
     return segment.header.firstCounter == chain.lastCounter + 1 ? Standing::Next
                                                                 : Standing::CounterGap;
 }
@@ -21,7 +23,8 @@ Standing standingOf(const Segment &segment, const Chain &chain)
 void extend(Chain &chain, const Segment &segment)
 {
     chain.hashes.push_back(segment.hash);
-    chain.lastCounter = segment.header.firstCounter + segment.header.events - 1;
+    if (segment.header.content == ownEvents)
+        chain.lastCounter = segment.header.firstCounter + segment.header.events - 1;
 }
 
 } // namespace lidlark::sync

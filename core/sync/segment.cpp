@@ -73,17 +73,25 @@ std::variant<std::vector<Event>, SegmentFault> eventsIn(std::string_view text)
     return events;
 }
 
+bool isInLane(const std::vector<Event> &events, const Epoch &epoch)
+{
+    return std::ranges::all_of(events,
+                               [&epoch](const Event &event) { return event.lane == epoch.lane; });
+}
+
 std::optional<SegmentFault> astray(const std::vector<Event> &events, const SegmentHeader &header,
                                    const Epoch &epoch, const DeviceId &device)
 {
-    const bool own = std::ranges::all_of(events, [&](const Event &event) {
-        return event.device == device && event.lane == epoch.lane;
+    const bool own = header.content == ownEvents;
+    const bool mine = !own || std::ranges::all_of(events, [&device](const Event &event) {
+        return event.device == device;
     });
-    if (!own)
+    if (!mine || !isInLane(events, epoch))
         return SegmentFault::OthersEvents;
-    const bool counted = !events.empty() && events.size() == header.events &&
-                         events.front().counter == header.firstCounter && isOneRun(events);
-    return counted ? std::nullopt : std::optional(SegmentFault::CountersAstray);
+    const bool counted = !events.empty() && events.size() == header.events;
+    const bool inOrder = !own || (counted && events.front().counter == header.firstCounter &&
+                                  isOneRun(events));
+    return counted && inOrder ? std::nullopt : std::optional(SegmentFault::CountersAstray);
 }
 
 std::optional<SegmentFault> unfit(std::string_view bytes)
@@ -92,6 +100,9 @@ std::optional<SegmentFault> unfit(std::string_view bytes)
     if (beginning == Beginning::Newer)
         return SegmentFault::Newer;
     if (beginning == Beginning::Foreign || bytes.size() < smallest)
+        return SegmentFault::Foreign;
+    const std::uint8_t content = headerOf(bytes)->content;
+    if (content != ownEvents && content != handedOnEvents)
         return SegmentFault::Foreign;
     if (bytes.size() > largestSegment || headerOf(bytes)->textSize > largestText)
         return SegmentFault::TooLarge;
@@ -121,6 +132,37 @@ unsealed(std::string_view bytes, const SegmentHeader &header, const Epoch &epoch
     return eventsIn(*text);
 }
 
+/// Whose a segment is, and what.
+struct Writing {
+    DeviceId device;
+    std::uint64_t firstCounter;
+    std::uint8_t content;
+};
+
+std::optional<std::string> sealed(const Epoch &epoch, const Writing &writing, const Link &link,
+                                  std::span<const Event> events, const crypto::SigningSeed &seed,
+                                  const crypto::Nonce &nonce)
+{
+    const std::string text = linesOf(events);
+    if (text.size() > largestText)
+        return std::nullopt;
+    const SegmentHeader header{crewTag(epoch),
+                               laneTag(epoch),
+                               epoch.id,
+                               deviceTag(epoch, writing.device),
+                               link.sequence,
+                               writing.firstCounter,
+                               link.previous,
+                               static_cast<std::uint32_t>(events.size()),
+                               static_cast<std::uint32_t>(text.size()),
+                               nonce,
+                               writing.content};
+    std::string bytes = toBytes(header);
+    bytes += crypto::sealed(squeezed(text), bytes, sealKeyOf(epoch), nonce);
+    bytes += crypto::textOf(crypto::signatureOf(signedText(bytes), seed));
+    return bytes.size() <= largestSegment ? std::optional(std::move(bytes)) : std::nullopt;
+}
+
 } // namespace
 
 std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link,
@@ -129,23 +171,20 @@ std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link,
 {
     if (events.empty() || !isOneRun(events) || events.front().lane != epoch.lane)
         return std::nullopt;
-    const std::string text = linesOf(events);
-    if (text.size() > largestText)
+    const Event &first = events.front();
+    return sealed(epoch, {first.device, first.counter, ownEvents}, link, events, seed, nonce);
+}
+
+std::optional<std::string> sealHandedOn(const Epoch &epoch, const Link &link,
+                                        const DeviceId &device, std::uint64_t nextCounter,
+                                        std::span<const Event> events,
+                                        const crypto::SigningSeed &seed, const crypto::Nonce &nonce)
+{
+    const bool inLane = std::ranges::all_of(
+        events, [&epoch](const Event &event) { return event.lane == epoch.lane; });
+    if (events.empty() || !inLane || nextCounter == 0)
         return std::nullopt;
-    const SegmentHeader header{crewTag(epoch),
-                               laneTag(epoch),
-                               epoch.id,
-                               deviceTag(epoch, events.front().device),
-                               link.sequence,
-                               events.front().counter,
-                               link.previous,
-                               static_cast<std::uint32_t>(events.size()),
-                               static_cast<std::uint32_t>(text.size()),
-                               nonce};
-    std::string bytes = toBytes(header);
-    bytes += crypto::sealed(squeezed(text), bytes, sealKeyOf(epoch), nonce);
-    bytes += crypto::textOf(crypto::signatureOf(signedText(bytes), seed));
-    return bytes.size() <= largestSegment ? std::optional(std::move(bytes)) : std::nullopt;
+    return sealed(epoch, {device, nextCounter, handedOnEvents}, link, events, seed, nonce);
 }
 
 std::variant<Segment, SegmentFault> openSegment(std::string_view bytes, const Epoch &epoch,

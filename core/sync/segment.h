@@ -55,6 +55,14 @@ std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link,
                                        std::span<const journal::Event> events,
                                        const crypto::SigningSeed &seed, const crypto::Nonce &nonce);
 
+/// The same for events of anybody in the lane, handed on as they are.
+/// @param nextCounter of @p device's own events in segments to come.
+std::optional<std::string> sealHandedOn(const Epoch &epoch, const Link &link,
+                                        const DeviceId &device, std::uint64_t nextCounter,
+                                        std::span<const journal::Event> events,
+                                        const crypto::SigningSeed &seed,
+                                        const crypto::Nonce &nonce);
+
 /// What @p bytes hold, if they are a segment of @p device in @p epoch, wholly as it was written.
 /// @param signer the key the crew knows the device by.
 std::variant<Segment, SegmentFault> openSegment(std::string_view bytes, const Epoch &epoch,

@@ -21,6 +21,7 @@ template <class Header, class Visit> void eachField(Header &header, Visit visit)
     visit(header.events);
     visit(header.textSize);
     visit(header.nonce);
+    visit(header.content);
 }
 
 class Writer

@@ -15,6 +15,12 @@ namespace lidlark::sync {
 /// A name that only members can read: the first half of a keyed hash.
 using Tag = std::array<std::uint8_t, 16>;
 
+/// What a segment holds: events of the device that seals it, one run of counters ...
+inline constexpr std::uint8_t ownEvents = 1;
+/// ... or events of anybody in the lane, handed on as they are: a box as it stands for a guest, what
+/// was written before there was a crew, what a copied phone had not shared.
+inline constexpr std::uint8_t handedOnEvents = 2;
+
 /// What stands before the sealed events of a segment, in the open. Signed and authenticated with
 /// them; it tells a storage no more than that some device went on writing (FORMAT.md, 3).
 struct SegmentHeader {
@@ -23,17 +29,20 @@ struct SegmentHeader {
     Digest epoch{}; ///< The hash of the event that opened it.
     Tag device{};
     std::uint64_t sequence = 0;     ///< From 1, rising by one per lane, device and epoch.
-    std::uint64_t firstCounter = 0; ///< Of the first event in it; the others follow without a gap.
+    /// Of the first event in it; the others follow without a gap. Where they are handed on: of the
+    /// next own one.
+    std::uint64_t firstCounter = 0;
     Digest previous{};              ///< The hash of the segment before; zeros before the first.
     std::uint32_t events = 0;
     std::uint32_t textSize = 0; ///< Bytes of the events before they were compressed.
     crypto::Nonce nonce{};
+    std::uint8_t content = ownEvents;
 
     bool operator==(const SegmentHeader &) const = default;
 };
 
 /// Bytes of a header, magic and format number among them.
-inline constexpr std::size_t headerSize = 168;
+inline constexpr std::size_t headerSize = 169;
 /// Of this format.
 inline constexpr std::uint8_t formatNumber = 1;
 

@@ -99,6 +99,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/play", core({"base", "catalogue", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
+        {"core/crew", core({"base", "crypto", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
     };

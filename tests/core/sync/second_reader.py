@@ -41,6 +41,7 @@ def main(project):
         "previous": data[104:136] == bytes(32),
         "events": int.from_bytes(data[136:140], "big") == len(counters),
         "bytes of the lines": int.from_bytes(data[140:144], "big") == len(lines),
+        "content": data[168] == 1,
         "canonical": all(json.dumps(json.loads(line), sort_keys=True, separators=(",", ":"),
                                     ensure_ascii=False) == line for line in sample["events"]),
     }

@@ -1,0 +1,167 @@
+#include "core/crew/crew.h"
+
+#include "core/crew/removals.h"
+
+#include <algorithm>
+#include <limits>
+#include <tuple>
+#include <vector>
+
+namespace lidlark::crew {
+
+namespace {
+
+using journal::Event;
+using journal::Seen;
+
+/// A letting-in as it was written.
+struct Let {
+    const Event *event;
+    Member member;
+};
+
+bool letsIn(Role role)
+{
+    return role == Role::Parent || role == Role::Therapist;
+}
+
+bool isLater(const Event &a, const Event &b, const Seen &seen)
+{
+    if (seen.saw(a, b) || seen.saw(b, a))
+        return seen.saw(a, b);
+    return std::tie(a.instant, a.device, a.counter) > std::tie(b.instant, b.device, b.counter);
+}
+
+/// Who is in by @p lets, from who let itself in and nobody else did, on. @param counts of a
+/// letting-in: whether its writer could still write it.
+template <class Counts>
+std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
+{
+    const auto byOther = [&lets](const DeviceId &device) {
+        return std::ranges::any_of(lets, [&device](const Let &let) {
+            return let.member.device == device && let.event->device != device;
+        });
+    };
+    std::map<DeviceId, Let> in;
+    for (bool grew = true; grew;) {
+        grew = false;
+        for (const Let &let : lets) {
+            const bool itself = let.event->device == let.member.device;
+            const auto writer = in.find(let.event->device);
+            const bool founder = itself && letsIn(let.member.role) && !byOther(let.member.device);
+            const bool let_in = !itself && writer != in.end() &&
+                                letsIn(writer->second.member.role) && counts(*let.event);
+            if (!founder && !let_in)
+                continue;
+            const auto known = in.find(let.member.device);
+            if (known != in.end() && !isLater(*let.event, *known->second.event, seen))
+                continue;
+            in.insert_or_assign(let.member.device, let);
+            grew = true;
+        }
+    }
+    return in;
+}
+
+bool mayRemove(const Member &writer, const Member &target)
+{
+    return writer.device == target.device || writer.role == Role::Therapist ||
+           (writer.role == Role::Parent && !target.home.empty() && writer.home == target.home);
+}
+
+std::vector<WrittenRemoval> writtenRemovals(std::span<const Event> events,
+                                            const std::map<DeviceId, Let> &in)
+{
+    std::vector<WrittenRemoval> removals;
+    for (const Event &event : events) {
+        const auto removal = readRemoval(event);
+        if (!removal)
+            continue;
+        const auto writer = in.find(event.device);
+        const auto target = in.find(removal->device);
+        if (writer != in.end() && target != in.end() &&
+            mayRemove(writer->second.member, target->second.member))
+            removals.push_back({&event, *removal});
+    }
+    return removals;
+}
+
+/// The least of what any of them accepts.
+std::map<DeviceId, Accepted> goneBy(const std::vector<WrittenRemoval> &removals)
+{
+    std::map<DeviceId, Accepted> gone;
+    for (const WrittenRemoval &written : removals) {
+        Accepted &accepted = gone[written.removal.device];
+        for (const auto &[lane, counter] : written.removal.accepted) {
+            const auto known = accepted.try_emplace(lane, counter).first;
+            known->second = std::min(known->second, counter);
+        }
+    }
+    return gone;
+}
+
+} // namespace
+
+Crew Crew::fold(std::span<const Event> events, const Seen &seen)
+{
+    std::vector<Let> lets;
+    for (const Event &event : events) {
+        if (auto member = readMember(event))
+            lets.push_back({&event, std::move(*member)});
+    }
+    const auto everybody = closure(lets, seen, [](const Event &) { return true; });
+    Crew crew;
+    crew.m_gone = goneBy(standingRemovals(writtenRemovals(events, everybody), seen));
+    const auto counts = [&crew](const Event &event) {
+        return event.counter <= crew.acceptedUpTo(event.device, event.lane);
+    };
+    for (auto &[device, let] : closure(lets, seen, counts))
+        crew.m_members.emplace(device, let.member);
+    return crew;
+}
+
+const Member *Crew::member(const DeviceId &device) const
+{
+    const auto found = m_members.find(device);
+    return found == m_members.end() ? nullptr : &found->second;
+}
+
+bool Crew::has(const DeviceId &device) const
+{
+    return m_members.contains(device) && !m_gone.contains(device);
+}
+
+std::uint64_t Crew::acceptedUpTo(const DeviceId &device, const journal::Lane &lane) const
+{
+    constexpr std::uint64_t all = std::numeric_limits<std::uint64_t>::max();
+    const auto removal = m_gone.find(device);
+    if (removal == m_gone.end())
+        return all;
+    const auto upTo = removal->second.find(lane);
+    return upTo == removal->second.end() ? all : upTo->second;
+}
+
+std::vector<Member> Crew::present() const
+{
+    std::vector<Member> members;
+    for (const auto &[device, member] : m_members) {
+        if (!m_gone.contains(device))
+            members.push_back(member);
+    }
+    return members;
+}
+
+bool Crew::hasTherapist() const
+{
+    return std::ranges::any_of(m_members, [](const auto &entry) {
+        return entry.second.role == Role::Therapist;
+    });
+}
+
+void Crew::put(Member member)
+{
+    const DeviceId device = member.device;
+    m_members.insert_or_assign(device, std::move(member));
+}
+
+} // namespace lidlark::crew

@@ -1,0 +1,63 @@
+#pragma once
+
+#include "core/base/digest.h"
+#include "core/crew/crew.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace lidlark::crew {
+
+/// A new key for a lane: one epoch of it. The event stands in the box lane, so that everybody knows
+/// of it; the key is in letters that only those named can open (events.md 10).
+struct Opening {
+    Digest id{}; ///< The hash of the event; empty (zeros) before there is one.
+    journal::Lane lane;
+    DeviceId by;
+    /// The one device that writes under it: a guest's, whose plays go in sealed, or the one that
+    /// hands a guest the box as it stands. Empty: all who hold it write.
+    DeviceId writer;
+    std::map<DeviceId, std::string> letters;
+
+    [[nodiscard]] std::set<DeviceId> holders() const;
+};
+
+std::string fieldsOf(const Opening &opening);
+/// @returns nothing for another kind, or where a field is missing or astray.
+std::optional<Opening> readOpening(const journal::Event &event);
+
+/// The openings among @p events that count: their writers had the right to open that lane.
+std::vector<Opening> openingsAmong(std::span<const journal::Event> events, const Crew &crew);
+
+/// Whether @p member may open an epoch of @p lane: whoever may read it, but a guest. For whom it is
+/// opened is no choice of theirs (rights.h, entitledTo).
+bool mayOpen(const Member &member, const journal::Lane &lane);
+
+/// Under which epoch a lane goes on.
+struct InForce {
+    const Opening *opening = nullptr; ///< Null: none yet, or those there are disagree.
+    bool renew = false; ///< Another one has to be opened: for those entitled to it by then.
+};
+
+/// A lane, and within it the epochs that all write in, or those of one device.
+struct Strand {
+    journal::Lane lane;
+    DeviceId writer; ///< Empty: all.
+};
+
+/// Whether the opening of @p later had seen that of @p earlier: what is written under the one comes
+/// after what its writer wrote under the other.
+bool follows(const Opening &later, const Opening &earlier, std::span<const journal::Event> events,
+             const journal::Seen &seen);
+
+/// @param openings of all lanes. @param events their events, by id, for who had seen which.
+/// @param entitled who may hold the key now. Concurrent openings with equal holders: the smaller
+/// hash; with different ones nobody goes on until another is opened (events.md 10).
+InForce inForce(const Strand &strand, const std::vector<Opening> &openings,
+                std::span<const journal::Event> events, const journal::Seen &seen,
+                const std::set<DeviceId> &entitled);
+
+} // namespace lidlark::crew

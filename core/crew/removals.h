@@ -1,0 +1,24 @@
+#pragma once
+
+#include "core/crew/member.h"
+#include "core/journal/seen.h"
+
+#include <map>
+#include <span>
+#include <vector>
+
+namespace lidlark::crew {
+
+/// A removal as it was written.
+struct WrittenRemoval {
+    const journal::Event *event;
+    Removal removal;
+};
+
+/// The removals that stand among @p removals, all of which their writers had the right to write.
+/// One falls when its own writer was removed by one that stands and is seen by it, or accepts less
+/// than it. Where they would fall in a circle, all of the circle stand.
+std::vector<WrittenRemoval> standingRemovals(const std::vector<WrittenRemoval> &removals,
+                                             const journal::Seen &seen);
+
+} // namespace lidlark::crew

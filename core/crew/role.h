@@ -1,0 +1,11 @@
+#pragma once
+
+#include "core/base/enum_names.h"
+
+namespace lidlark::crew {
+
+/// A person's part in a crew.
+enum class Role { Parent, Caregiver, Guest, Therapist };
+inline constexpr EnumNames<Role, 4> roleNames{{"parent", "caregiver", "guest", "therapist"}};
+
+} // namespace lidlark::crew

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "core/base/digest.h"
+#include "core/base/id.h"
+#include "core/journal/lane.h"
+#include "core/store/database.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace lidlark::store {
+
+/// A sealed segment as this phone keeps it: taken in, or written here.
+struct SegmentRow {
+    Digest epoch{};
+    DeviceId device;
+    std::uint64_t sequence = 0;
+    std::string box; ///< Whose crew.
+    journal::Lane lane;
+    Digest hash{};
+    std::uint64_t lastCounter = 0; ///< Of its events.
+    std::optional<std::int64_t> sharedMs; ///< When it was seen on a storage; absent: not yet.
+    std::string bytes;
+};
+
+/// A key that was handed over when this phone was let in, still closed.
+struct HandedKey {
+    Digest epoch{};
+    std::string box;
+    journal::Lane lane;
+    DeviceId writer; ///< Empty: all who hold it write.
+    std::string letter;
+};
+
+/// What lies between this phone and a storage: segments on their way out, those that came in, and
+/// the keys that were handed over.
+class SegmentRepository
+{
+public:
+    explicit SegmentRepository(Database &database) : m_database(database) {}
+
+    Outcome keep(const SegmentRow &row);
+    /// In order of their numbers; without the bytes.
+    Result<std::vector<SegmentRow>> chainOf(const Digest &epoch, const DeviceId &device);
+    Result<std::optional<std::string>> bytesOf(const Digest &epoch, const DeviceId &device,
+                                               std::uint64_t sequence);
+    /// Of this device, still to be brought to the storage of a crew, in the order in which they were
+    /// sealed: the box's lane first, where who is in it and the keys are.
+    Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
+    /// All of a crew, with their bytes.
+    Result<std::vector<SegmentRow>> all(const std::string &box);
+    Outcome markShared(const SegmentRow &row, std::int64_t ms);
+    /// Highest counter of a device's events that lies in a segment of a crew; 0: none.
+    Result<std::uint64_t> lastCounter(const std::string &box, const journal::Lane &lane,
+                                      const DeviceId &device);
+    /// When something of this device was last seen on a storage; absent: never.
+    Result<std::optional<std::int64_t>> lastSharedMs(const std::string &box,
+                                                     const DeviceId &device);
+
+    Outcome keepKey(const HandedKey &key);
+    Result<std::vector<HandedKey>> handedKeys();
+
+private:
+    Database &m_database;
+};
+
+} // namespace lidlark::store

@@ -1,0 +1,88 @@
+#include "core/store/subject_rows.h"
+
+#include "core/journal/latest.h"
+#include "core/store/box_rows.h"
+#include "core/store/home_rows.h"
+#include "core/store/note_rows.h"
+#include "core/store/plan_rows.h"
+
+namespace lidlark::store {
+
+using journal::Event;
+using journal::Kind;
+using journal::Meetings;
+using journal::Seen;
+
+namespace {
+
+/// The day on which each item was first on a lid list.
+std::map<ItemId, Day> firstDays(std::span<const Event> events)
+{
+    std::map<ItemId, Day> since;
+    for (const Event &event : events) {
+        const auto revision = box::readRevision(event);
+        if (!revision)
+            continue;
+        for (const auto &[item, count] : revision->packed) {
+            const auto known = since.find(item);
+            if (count > 0 && (known == since.end() || event.when.day < known->second))
+                since[item] = event.when.day;
+        }
+    }
+    return since;
+}
+
+} // namespace
+
+Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
+                       std::span<const Event> events, const Meetings &meetings)
+{
+    const Seen &seen = meetings.seen;
+    const std::string &box = subject.lane.scope;
+    if (subject.subject == "child") {
+        if (const Event *child = journal::latestOf(events, Kind::Child, seen))
+            return writeBox(database, box, *child);
+    } else if (subject.subject == "revision") {
+        const Event *latest = journal::latestOf(events, Kind::Revision, seen);
+        const auto revision = latest != nullptr ? box::readRevision(*latest) : std::nullopt;
+        if (revision)
+            return writeRevision(database, box, *revision, latest->when.day, firstDays(events));
+    } else if (subject.subject == "place") {
+        return writePlace(database, box, box::foldPlace(events, meetings));
+    } else if (subject.subject.starts_with("grading-pin:")) {
+        return writeGradingPin(database, subject,
+                               play::foldGrading(events, seen, Kind::GradingPin));
+    }
+    return Done{};
+}
+
+Outcome writeHomeSubject(Database &database, const LaneSubject &subject, std::span<const Event> events,
+                    const Seen &seen)
+{
+    const std::string_view text = subject.subject;
+    if (text.starts_with("fact:"))
+        return writeFact(database, subject, child::foldFact(events, seen));
+    if (text.starts_with("permission:"))
+        return writePermission(database, subject, child::foldPermission(events, seen));
+    if (text.starts_with("play:"))
+        return writePlay(database, subject, play::foldPlay(events, seen));
+    if (text.starts_with("offered:"))
+        return writeOffered(database, subject, play::foldOffered(events));
+    if (text.starts_with("check-in:"))
+        return writeCheckIn(database, subject, checkin::foldCheckIn(events, seen));
+    if (text.starts_with("goal:"))
+        return writeGoal(database, subject, child::foldGoal(events, seen));
+    if (text.starts_with("grading:"))
+        return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
+    if (text.starts_with("planned:"))
+        return writeDayWish(database, subject, play::foldDayWish(events, seen));
+    if (text.starts_with("reads:"))
+        return writeReadingLanguage(database, subject, child::foldReadingLanguage(events, seen));
+    if (text.starts_with("our-way:"))
+        return writeOurWay(database, subject, play::foldOurWay(events, seen));
+    if (text.starts_with("note:"))
+        return writeOwnNote(database, subject, play::foldOwnNote(events));
+    return Done{};
+}
+
+} // namespace lidlark::store

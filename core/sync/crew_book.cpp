@@ -1,0 +1,172 @@
+#include "core/sync/crew_book.h"
+
+#include "core/crew/rights.h"
+#include "core/store/crew_repository.h"
+#include "core/store/event_repository.h"
+#include "core/store/segment_repository.h"
+
+#include <algorithm>
+
+namespace lidlark::sync {
+
+namespace {
+
+using journal::Lane;
+using journal::LaneKind;
+
+/// A key in a letter; nothing for a letter to somebody else.
+std::optional<crypto::EpochKey> keyIn(const std::string &letter, const crypto::LetterSeed &seed)
+{
+    const auto text = crypto::letterOpened(letter, seed);
+    if (!text || text->size() != crypto::EpochKey::size)
+        return std::nullopt;
+    std::array<std::uint8_t, crypto::EpochKey::size> bytes{};
+    std::copy(text->begin(), text->end(), bytes.begin());
+    return crypto::EpochKey(bytes);
+}
+
+} // namespace
+
+Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
+{
+    const Lane lane{LaneKind::Box, box};
+    store::EventRepository repository(post.database);
+    auto events = repository.ofSubject({lane, "epochs"});
+    auto mets = repository.ofSubject({lane, "met"});
+    auto crew = store::CrewRepository(post.database).crewOf(box);
+    if (!events || !mets || !crew)
+        return !events ? events.error() : !mets ? mets.error() : crew.error();
+    CrewBook book(box, post.device.id, *std::move(events), *std::move(mets));
+    book.m_crew = *std::move(crew);
+    book.m_openings = crew::openingsAmong(book.m_events, book.m_crew);
+    book.takeKeys(post);
+    if (const Outcome done = book.takeHandedKeys(post); !done)
+        return done.error();
+    return book;
+}
+
+void CrewBook::takeKeys(const Post &post)
+{
+    const crypto::LetterSeed seed = crypto::letterSeedOf(post.secret);
+    for (const crew::Opening &opening : m_openings) {
+        const auto letter = opening.letters.find(m_device);
+        if (letter != opening.letters.end())
+            hold(opening.id, opening.lane, opening.writer, letter->second, seed);
+    }
+}
+
+Outcome CrewBook::takeHandedKeys(const Post &post)
+{
+    const crypto::LetterSeed seed = crypto::letterSeedOf(post.secret);
+    const auto keys = store::SegmentRepository(post.database).handedKeys();
+    if (!keys)
+        return keys.error();
+    for (const store::HandedKey &key : *keys) {
+        if (key.box == m_box && held(key.epoch) == nullptr)
+            hold(key.epoch, key.lane, key.writer, key.letter, seed);
+    }
+    return Done{};
+}
+
+void CrewBook::hold(const Digest &id, const Lane &lane, const DeviceId &writer,
+                    const std::string &letter, const crypto::LetterSeed &seed)
+{
+    const auto key = keyIn(letter, seed);
+    if (!key)
+        return;
+    HeldEpoch held{{m_box, lane, id, *key}, writer, {}};
+    if (!writer.empty()) {
+        held.writers = {writer};
+    } else {
+        for (const auto &[device, member] : m_crew.everMembers())
+            held.writers.insert(device);
+    }
+    m_held.push_back(std::move(held));
+}
+
+const crew::Member *CrewBook::me() const
+{
+    return m_crew.has(m_device) ? m_crew.member(m_device) : nullptr;
+}
+
+const HeldEpoch *CrewBook::held(const Digest &epoch) const
+{
+    const auto found = std::ranges::find_if(
+        m_held, [&epoch](const HeldEpoch &held) { return held.epoch.id == epoch; });
+    return found == m_held.end() ? nullptr : &*found;
+}
+
+std::set<Lane> CrewBook::lanes() const
+{
+    std::set<Lane> lanes{{LaneKind::Box, m_box}, {LaneKind::Goals, m_box}};
+    for (const auto &[device, member] : m_crew.everMembers()) {
+        if (member.home.empty())
+            continue;
+        for (const LaneKind kind : {LaneKind::Safety, LaneKind::Home, LaneKind::CheckIns})
+            lanes.insert({kind, member.home.value});
+    }
+    return lanes;
+}
+
+std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const
+{
+    auto entitled = crew::entitledTo(m_crew, lane, today);
+    if (!writer.empty())
+        entitled.insert(writer);
+    return entitled;
+}
+
+crew::InForce CrewBook::inForce(const Lane &lane, const DeviceId &writer, Day today) const
+{
+    return crew::inForce({lane, writer}, m_openings, m_events, m_seen,
+                         entitledTo(lane, writer, today));
+}
+
+const crew::Opening *CrewBook::opening(const Digest &epoch) const
+{
+    const auto found = std::ranges::find(m_openings, epoch, &crew::Opening::id);
+    return found == m_openings.end() ? nullptr : &*found;
+}
+
+bool CrewBook::follows(const Digest &later, const Digest &earlier) const
+{
+    const crew::Opening *first = opening(earlier);
+    const crew::Opening *second = opening(later);
+    return first != nullptr && second != nullptr && first->lane == second->lane &&
+           first->writer == second->writer && crew::follows(*second, *first, m_events, m_seen);
+}
+
+std::vector<const HeldEpoch *> CrewBook::after(const Digest &epoch) const
+{
+    std::vector<const HeldEpoch *> later;
+    for (const HeldEpoch &held : m_held) {
+        if (follows(held.epoch.id, epoch))
+            later.push_back(&held);
+    }
+    return later;
+}
+
+std::vector<const HeldEpoch *> CrewBook::before(const Digest &epoch) const
+{
+    std::vector<const HeldEpoch *> earlier;
+    for (const HeldEpoch &held : m_held) {
+        if (follows(epoch, held.epoch.id))
+            earlier.push_back(&held);
+    }
+    const auto all = earlier;
+    std::erase_if(earlier, [&](const HeldEpoch *held) {
+        return std::ranges::any_of(all, [&](const HeldEpoch *other) {
+            return follows(other->epoch.id, held->epoch.id);
+        });
+    });
+    return earlier;
+}
+
+bool CrewBook::holdsAllOf(const Lane &lane) const
+{
+    return std::ranges::all_of(m_openings, [&](const crew::Opening &opening) {
+        return opening.lane != lane || !opening.writer.empty() || held(opening.id) != nullptr;
+    });
+}
+
+} // namespace lidlark::sync

@@ -1,0 +1,74 @@
+#pragma once
+
+#include "core/crew/opening.h"
+#include "core/sync/epoch.h"
+#include "core/sync/post.h"
+
+#include <set>
+#include <string>
+#include <vector>
+
+namespace lidlark::sync {
+
+/// An epoch whose key this phone holds.
+struct HeldEpoch {
+    Epoch epoch;
+    DeviceId writer; ///< The one device that writes under it; empty: all who hold it.
+    std::set<DeviceId> writers; ///< Whose segments there may be.
+};
+
+/// What a phone knows of the crew of one box: who is in it, which epochs there are, and the keys of
+/// those that it holds. Read at one moment.
+class CrewBook
+{
+public:
+    static Result<CrewBook> open(const Post &post, const std::string &box);
+
+    [[nodiscard]] const crew::Crew &crew() const { return m_crew; }
+    [[nodiscard]] const std::string &box() const { return m_box; }
+    /// The phone itself, while it is in the crew; else null.
+    [[nodiscard]] const crew::Member *me() const;
+    [[nodiscard]] const std::vector<HeldEpoch> &held() const { return m_held; }
+    [[nodiscard]] const HeldEpoch *held(const Digest &epoch) const;
+    [[nodiscard]] const std::vector<crew::Opening> &openings() const { return m_openings; }
+
+    /// The lanes of this crew that may be read by somebody in it: the box's and those of its homes.
+    [[nodiscard]] std::set<journal::Lane> lanes() const;
+    /// Who may hold the key of a lane today; with @p writer, that device too.
+    [[nodiscard]] std::set<DeviceId> entitledTo(const journal::Lane &lane, const DeviceId &writer,
+                                                Day today) const;
+    /// The epoch of @p lane in which @p writer alone writes, or, where that is empty, everybody.
+    [[nodiscard]] crew::InForce inForce(const journal::Lane &lane, const DeviceId &writer,
+                                        Day today) const;
+    /// The epochs held just before this one, in the lane: of one that all write in.
+    [[nodiscard]] std::vector<const HeldEpoch *> before(const Digest &epoch) const;
+    /// Those held that were opened by somebody who knew of @p epoch.
+    [[nodiscard]] std::vector<const HeldEpoch *> after(const Digest &epoch) const;
+    /// Whether the phone holds every epoch of the lane that all write in, from the first on: it can
+    /// tell whether anything of a device is missing.
+    [[nodiscard]] bool holdsAllOf(const journal::Lane &lane) const;
+
+private:
+    CrewBook(std::string box, DeviceId device, std::vector<journal::Event> events,
+             std::vector<journal::Event> mets)
+        : m_box(std::move(box)), m_device(std::move(device)), m_events(std::move(events)),
+          m_seen(mets)
+    {
+    }
+    [[nodiscard]] const crew::Opening *opening(const Digest &epoch) const;
+    [[nodiscard]] bool follows(const Digest &later, const Digest &earlier) const;
+    void takeKeys(const Post &post);
+    void hold(const Digest &id, const journal::Lane &lane, const DeviceId &writer,
+              const std::string &letter, const crypto::LetterSeed &seed);
+    Outcome takeHandedKeys(const Post &post);
+
+    std::string m_box;
+    DeviceId m_device;
+    std::vector<journal::Event> m_events; ///< The openings'.
+    journal::Seen m_seen;
+    crew::Crew m_crew;
+    std::vector<crew::Opening> m_openings;
+    std::vector<HeldEpoch> m_held;
+};
+
+} // namespace lidlark::sync

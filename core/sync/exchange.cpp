@@ -1,0 +1,188 @@
+#include "core/sync/exchange.h"
+
+#include "core/store/coverage.h"
+#include "core/store/segment_repository.h"
+#include "core/sync/fetch.h"
+#include "core/sync/hand_on.h"
+#include "core/sync/missing.h"
+#include "core/sync/outbox.h"
+#include "core/sync/publish.h"
+#include "core/sync/turn_keys.h"
+
+#include <algorithm>
+
+namespace lidlark::sync {
+
+namespace {
+
+using Grew = std::map<journal::Lane, journal::Ahead>;
+
+/// What an exchange has brought, and how far this phone had written before.
+struct Learned {
+    Grew grew;
+    Before before;
+};
+
+bool goesOn(const GoOn &goOn, Exchanged &report)
+{
+    report.stopped = report.stopped || (goOn && !goOn());
+    return !report.stopped;
+}
+
+Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exchanged &report)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(post.database, post.device, post.clock);
+    if (!recording)
+        return recording.error();
+    store::SegmentRepository rows(post.database);
+    const std::int64_t now = post.clock.nowMs();
+    for (const Fetched &fetched : segments) {
+        for (const journal::Event &event : fetched.segment.events) {
+            const Result<bool> fresh = recording->receive(event);
+            if (!fresh)
+                return fresh.error();
+            report.received += *fresh ? 1 : 0;
+            if (*fresh && event.kind != journal::Kind::Met)
+                store::lookAtClock(grew[event.lane], event, now);
+        }
+        Outcome kept = rows.keep({fetched.epoch.id, fetched.device,
+                                  fetched.segment.header.sequence, fetched.epoch.crew,
+                                  fetched.epoch.lane, fetched.segment.hash,
+                                  fetched.lastCounter, now, fetched.bytes});
+        if (!kept)
+            return kept;
+    }
+    return recording->commit();
+}
+
+/// Round after round, since who is in and which keys there are come the same way.
+Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
+                  Grew &grew, Exchanged &report)
+{
+    while (goesOn(goOn, report)) {
+        const auto book = CrewBook::open(post, box);
+        if (!book)
+            return book.error();
+        auto caught = fetchNew(post, *book, storage);
+        if (!caught)
+            return caught.error();
+        report.findings = std::move(caught->findings);
+        report.trouble = caught->trouble;
+        if (caught->segments.empty())
+            break;
+        if (Outcome done = apply(post, caught->segments, grew, report); !done)
+            return done;
+        if (report.trouble)
+            break;
+    }
+    return Done{};
+}
+
+/// What this phone now knows, and the keys that have to change.
+Outcome sayWhatFollows(Post &post, const CrewBook &book, const Grew &grew, Day today)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(post.database, post.device, post.clock);
+    if (!recording)
+        return recording.error();
+    if (Outcome done = store::sayMets(*recording, post.database, post.device, grew); !done)
+        return done;
+    if (const auto opened = turnKeys(post, book, *recording, today); !opened)
+        return opened.error();
+    return recording->commit();
+}
+
+Outcome bring(Post &post, const CrewBook &book, Storage &storage, const GoOn &goOn,
+              Exchanged &report)
+{
+    store::SegmentRepository segments(post.database);
+    const auto waiting = segments.waiting(book.box(), post.device.id);
+    if (!waiting)
+        return waiting.error();
+    report.waiting = static_cast<int>(waiting->size());
+    for (const store::SegmentRow &row : *waiting) {
+        const HeldEpoch *held = book.held(row.epoch);
+        if (held == nullptr || !goesOn(goOn, report))
+            break;
+        const std::string folder = folderName(held->epoch, post.device.id);
+        auto answer = storage.makeFolder(folder);
+        report.trouble = troubleIn(answer);
+        if (report.trouble)
+            break;
+        const Place place{folder, segmentName(held->epoch, post.device.id, row.sequence)};
+        const auto published = publish(storage, place, row.bytes, post.entropy);
+        report.trouble = troubleIn(published);
+        if (report.trouble)
+            break;
+        report.copied = std::get<Published>(published) == Published::Taken;
+        if (report.copied)
+            break;
+        if (Outcome done = segments.markShared(row, post.clock.nowMs()); !done)
+            return done;
+        ++report.shared;
+        --report.waiting;
+    }
+    return Done{};
+}
+
+Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
+                 const Learned &learned, Exchanged &report)
+{
+    const auto today = store::todayOf(post.clock);
+    auto book = CrewBook::open(post, box);
+    if (!today || !book)
+        return today ? book.error() : today.error();
+    if (book->me() == nullptr) {
+        report.out = true;
+        return Done{};
+    }
+    if (Outcome done = sayWhatFollows(post, *book, learned.grew, today->day); !done)
+        return done;
+    book = CrewBook::open(post, box); // with the keys that were just turned
+    if (!book)
+        return book.error();
+    if (Outcome done = handOnIfAsked(post, *book); !done)
+        return done;
+    if (const auto sealedCount = sealWaiting(post, *book, today->day, learned.before); !sealedCount)
+        return sealedCount.error();
+    return bring(post, *book, storage, goOn, report);
+}
+
+} // namespace
+
+Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage, const GoOn &goOn)
+{
+    Exchanged report;
+    Learned learned;
+    const auto book = CrewBook::open(post, box);
+    const auto before = book ? writtenUpToNow(post, *book) : Result<Before>(book.error());
+    if (!before)
+        return before.error();
+    learned.before = *before;
+    Outcome done = takeAllIn(post, box, storage, goOn, learned.grew, report);
+    if (done)
+        done = lookForMissing(post, box, report.findings);
+    report.copied = std::ranges::any_of(report.findings, [](const Finding &finding) {
+        return finding.kind == FindingKind::OwnAhead;
+    });
+    if (done && !report.copied && !report.trouble && !report.stopped)
+        done = bringOwn(post, box, storage, goOn, learned, report);
+    if (!done)
+        return done.error();
+    return report;
+}
+
+Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
+{
+    Exchanged report;
+    Grew grew;
+    Outcome done = takeAllIn(post, box, storage, {}, grew, report);
+    if (done)
+        done = lookForMissing(post, box, report.findings);
+    if (!done)
+        return done.error();
+    return report;
+}
+
+} // namespace lidlark::sync

@@ -1,0 +1,192 @@
+#include "core/sync/fetch.h"
+
+#include "core/store/segment_repository.h"
+
+#include <algorithm>
+#include <map>
+
+namespace lidlark::sync {
+
+namespace {
+
+constexpr std::size_t segmentsAtOnce = 100; ///< At most 100 MB in memory, usually 3.
+
+FindingKind kindOf(SegmentFault fault)
+{
+    return fault == SegmentFault::Newer ? FindingKind::Newer : FindingKind::Damaged;
+}
+
+std::optional<FindingKind> kindOf(Standing standing)
+{
+    switch (standing) {
+    case Standing::Next:
+    case Standing::Known:
+        break;
+    case Standing::Forked:
+        return FindingKind::Forked;
+    case Standing::Broken:
+        return FindingKind::Broken;
+    case Standing::NotYet:
+    case Standing::CounterGap:
+        return FindingKind::Missing;
+    }
+    return std::nullopt;
+}
+
+/// Walks along the chains of others.
+class Fetcher
+{
+public:
+    Fetcher(Post &post, const CrewBook &book, Storage &storage)
+        : m_segments(post.database), m_own(post.device.id), m_book(book), m_storage(storage)
+    {
+    }
+
+    Outcome walk(const HeldEpoch &held, const DeviceId &device)
+    {
+        const crew::Member *member = m_book.crew().member(device);
+        if (device == m_own || member == nullptr || m_caught.trouble || m_caught.more)
+            return Done{};
+        const auto past = hasMovedOn(held.epoch, device);
+        if (!past || *past)
+            return past ? Outcome(Done{}) : Outcome(past.error());
+        auto chain = chainOf(held.epoch, device);
+        if (!chain)
+            return chain.error();
+        while (takeNext(held.epoch, *member, *chain)) {
+            if (m_caught.segments.size() >= segmentsAtOnce)
+                m_caught.more = true;
+            if (m_caught.more)
+                break;
+        }
+        m_last[{held.epoch.lane, device}] = chain->lastCounter;
+        return Done{};
+    }
+
+    Catch takeAll() { return std::move(m_caught); }
+
+private:
+    /// Who has written under a later key writes no more under this one.
+    Result<bool> hasMovedOn(const Epoch &epoch, const DeviceId &device)
+    {
+        for (const HeldEpoch *later : m_book.after(epoch.id)) {
+            const auto chain = m_segments.chainOf(later->epoch.id, device);
+            if (!chain)
+                return chain.error();
+            if (!chain->empty())
+                return true;
+        }
+        return false;
+    }
+
+    Result<Chain> chainOf(const Epoch &epoch, const DeviceId &device)
+    {
+        const auto rows = m_segments.chainOf(epoch.id, device);
+        const auto last = m_segments.lastCounter(m_book.box(), epoch.lane, device);
+        if (!rows || !last)
+            return rows ? last.error() : rows.error();
+        Chain chain;
+        for (const store::SegmentRow &row : *rows)
+            chain.hashes.push_back(row.hash);
+        // What was caught in this look under another epoch goes before.
+        chain.lastCounter = std::max(*last, m_last[{epoch.lane, device}]);
+        return chain;
+    }
+
+    void find(FindingKind kind, const Epoch &epoch, const DeviceId &device, std::uint64_t sequence)
+    {
+        m_caught.findings.push_back({kind, device, epoch.lane, sequence});
+    }
+
+    /// Whether it may be applied at all, wherever it stands.
+    [[nodiscard]] bool isRightful(const Segment &segment, const Epoch &epoch,
+                                  const crew::Member &member) const
+    {
+        // Events of its own come in any way; those of others only from who may vouch for them.
+        const bool handedOn = std::ranges::any_of(
+            segment.events,
+            [&member](const journal::Event &event) { return event.device != member.device; });
+        const bool vouches =
+            member.role == crew::Role::Parent || member.role == crew::Role::Therapist;
+        if (handedOn && !vouches && member.was.empty())
+            return false;
+        return segment.header.firstCounter <=
+               m_book.crew().acceptedUpTo(member.device, epoch.lane);
+    }
+
+    [[nodiscard]] Standing standing(const Segment &segment, const Epoch &epoch,
+                                    const Chain &chain) const
+    {
+        const Standing found = standingOf(segment, chain);
+        // Who holds no earlier key cannot know what was before it.
+        const bool begins = found == Standing::CounterGap && chain.hashes.empty() &&
+                            segment.header.firstCounter > chain.lastCounter &&
+                            !m_book.holdsAllOf(epoch.lane);
+        return begins ? Standing::Next : found;
+    }
+
+    /// @returns whether there may be another one after it.
+    bool takeNext(const Epoch &epoch, const crew::Member &member, Chain &chain)
+    {
+        const std::uint64_t sequence = chain.hashes.size() + 1;
+        const Place place{folderName(epoch, member.device),
+                          segmentName(epoch, member.device, sequence)};
+        auto answer = m_storage.get(place);
+        if (const auto trouble = troubleIn(answer)) {
+            m_caught.trouble = trouble;
+            return false;
+        }
+        auto &bytes = std::get<std::optional<std::string>>(answer);
+        return bytes && take(epoch, member, chain, *std::move(bytes));
+    }
+
+    bool take(const Epoch &epoch, const crew::Member &member, Chain &chain, std::string bytes)
+    {
+        const std::uint64_t sequence = chain.hashes.size() + 1;
+        auto opened = openSegment(bytes, epoch, member.device, member.signer);
+        if (const auto *fault = std::get_if<SegmentFault>(&opened)) {
+            find(kindOf(*fault), epoch, member.device, sequence);
+            return false;
+        }
+        auto &segment = std::get<Segment>(opened);
+        if (segment.header.sequence != sequence) { // renamed, or an old one under a new name
+            find(FindingKind::Damaged, epoch, member.device, sequence);
+            return false;
+        }
+        if (!isRightful(segment, epoch, member)) {
+            find(FindingKind::Intruder, epoch, member.device, sequence);
+            return false;
+        }
+        if (const auto wrong = kindOf(standing(segment, epoch, chain))) {
+            find(*wrong, epoch, member.device, sequence);
+            return false;
+        }
+        extend(chain, segment);
+        m_caught.segments.push_back({epoch, member.device, std::move(segment),
+                                     std::move(bytes), chain.lastCounter});
+        return true;
+    }
+
+    store::SegmentRepository m_segments;
+    DeviceId m_own;
+    const CrewBook &m_book;
+    Storage &m_storage;
+    Catch m_caught;
+    std::map<std::pair<journal::Lane, DeviceId>, std::uint64_t> m_last;
+};
+
+} // namespace
+
+Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage)
+{
+    Fetcher fetcher(post, book, storage);
+    for (const HeldEpoch &held : book.held()) {
+        for (const DeviceId &device : held.writers) {
+            if (const Outcome done = fetcher.walk(held, device); !done)
+                return done.error();
+        }
+    }
+    return fetcher.takeAll();
+}
+
+} // namespace lidlark::sync

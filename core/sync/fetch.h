@@ -1,0 +1,31 @@
+#pragma once
+
+#include "core/sync/chain.h"
+#include "core/sync/crew_book.h"
+#include "core/sync/findings.h"
+#include "core/sync/storage.h"
+
+namespace lidlark::sync {
+
+/// A segment that was fetched and verified, and is the next of its device.
+struct Fetched {
+    Epoch epoch;
+    DeviceId device;
+    Segment segment;
+    std::string bytes;
+    std::uint64_t lastCounter = 0; ///< Of its own events up to here.
+};
+
+/// What one look at a storage brought.
+struct Catch {
+    std::vector<Fetched> segments; ///< In an order in which they can be applied.
+    Findings findings;             ///< What cannot be applied, for now or ever.
+    std::optional<Trouble> trouble; ///< The look was cut short.
+    bool more = false; ///< There may be more than was taken at once.
+};
+
+/// Asks for the next segments of every other device under every epoch held: one request each where
+/// there is nothing new (platform.md: polling is one GET per device).
+Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage);
+
+} // namespace lidlark::sync

@@ -1,0 +1,60 @@
+#include "core/sync/hand_on.h"
+
+#include "core/store/event_repository.h"
+#include "core/sync/outbox.h"
+
+#include <algorithm>
+#include <iterator>
+
+namespace lidlark::sync {
+
+namespace {
+
+using journal::Event;
+
+std::string askedKey(const std::string &box)
+{
+    return "sync.hand-on." + box;
+}
+
+Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
+               const std::vector<Event> &all)
+{
+    std::vector<Event> events;
+    std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
+        return event.lane == held.epoch.lane && book.crew().member(event.device) == nullptr;
+    });
+    return events.empty() ? Outcome(Done{}) : sealOnHand(post, held, events);
+}
+
+} // namespace
+
+Outcome askToHandOn(Post &post, const std::string &box)
+{
+    return store::DeviceRepository(post.database).setLocalState(askedKey(box), "asked");
+}
+
+Outcome handOnIfAsked(Post &post, const CrewBook &book)
+{
+    Result<store::Transaction> transaction = store::Transaction::begin(post.database);
+    if (!transaction)
+        return transaction.error();
+    store::DeviceRepository local(post.database);
+    const auto asked = local.localState(askedKey(book.box()));
+    if (!asked || !*asked || book.held().empty())
+        return asked ? Outcome(Done{}) : Outcome(asked.error());
+    const auto all = store::EventRepository(post.database).all();
+    if (!all)
+        return all.error();
+    for (const HeldEpoch &held : book.held()) {
+        if (!held.writer.empty())
+            continue;
+        if (Outcome done = handOn(post, book, held, *all); !done)
+            return done;
+    }
+    if (Outcome done = local.clearLocalState(askedKey(book.box())); !done)
+        return done;
+    return transaction->commit();
+}
+
+} // namespace lidlark::sync
