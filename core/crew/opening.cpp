@@ -8,37 +8,8 @@
 
 namespace lidlark::crew {
 
-namespace {
-
 using journal::Event;
 using journal::Lane;
-using journal::LaneKind;
-
-const Event *eventOf(const Opening &opening, std::span<const Event> events)
-{
-    const auto found = std::ranges::find_if(events, [&opening](const Event &event) {
-        return event.kind == journal::Kind::Epoch &&
-               journal::identityOf(event) == hexOf(opening.id);
-    });
-    return found == events.end() ? nullptr : &*found;
-}
-
-/// Those of @p openings that none of the others has seen.
-std::vector<const Opening *> headsOf(const std::vector<const Opening *> &openings,
-                                     std::span<const Event> events, const journal::Seen &seen)
-{
-    std::vector<const Opening *> heads;
-    for (const Opening *opening : openings) {
-        const bool followed = std::ranges::any_of(openings, [&](const Opening *other) {
-            return follows(*other, *opening, events, seen);
-        });
-        if (!followed)
-            heads.push_back(opening);
-    }
-    return heads;
-}
-
-} // namespace
 
 std::set<DeviceId> Opening::holders() const
 {
@@ -54,7 +25,11 @@ std::string fieldsOf(const Opening &opening)
     for (const auto &[device, letter] : opening.letters)
         letters[device.value] =
             hexOf({reinterpret_cast<const std::uint8_t *>(letter.data()), letter.size()});
-    nlohmann::json fields{{"lane", toText(opening.lane)}, {"letters", letters}};
+    nlohmann::json after = nlohmann::json::array();
+    for (const Digest &id : opening.after)
+        after.push_back(hexOf(id));
+    nlohmann::json fields{
+        {"lane", toText(opening.lane)}, {"letters", letters}, {"after", after}};
     if (!opening.writer.empty())
         fields["writer"] = opening.writer.value;
     return fields.dump();
@@ -73,12 +48,20 @@ std::optional<Opening> readOpening(const Event &event)
                     *lane,
                     event.device,
                     {fields.text("writer").value_or("")},
+                    {},
                     {}};
     for (const auto &[device, letter] : letters->items()) {
         const auto bytes = letter.is_string() ? bytesFromHex(letter.get<std::string>()) : std::nullopt;
         if (!bytes)
             return std::nullopt;
         opening.letters[{device}] = *bytes;
+    }
+    const auto after = fields.json().find("after");
+    if (after != fields.json().end() && after->is_array()) {
+        for (const auto &id : *after) {
+            if (const auto digest = arrayFromHex<32>(id.is_string() ? id.get<std::string>() : ""))
+                opening.after.insert(*digest);
+        }
     }
     return opening;
 }
@@ -100,24 +83,40 @@ std::vector<Opening> openingsAmong(std::span<const Event> events, const Crew &cr
     return openings;
 }
 
-bool follows(const Opening &later, const Opening &earlier, std::span<const Event> events,
-             const journal::Seen &seen)
+bool follows(const Digest &later, const Digest &earlier, const std::vector<Opening> &openings)
 {
-    const Event *first = eventOf(earlier, events);
-    const Event *second = eventOf(later, events);
-    return first != nullptr && second != nullptr && seen.saw(*second, *first);
+    std::vector<Digest> ahead{later};
+    std::set<Digest> seen;
+    while (!ahead.empty()) {
+        const Digest id = ahead.back();
+        ahead.pop_back();
+        const auto opening = std::ranges::find(openings, id, &Opening::id);
+        if (!seen.insert(id).second || opening == openings.end())
+            continue;
+        if (opening->after.contains(earlier))
+            return true;
+        ahead.insert(ahead.end(), opening->after.begin(), opening->after.end());
+    }
+    return false;
+}
+
+std::vector<const Opening *> headsOf(const Strand &strand, const std::vector<Opening> &openings)
+{
+    std::vector<const Opening *> heads;
+    for (const Opening &opening : openings) {
+        const bool followed = std::ranges::any_of(openings, [&](const Opening &other) {
+            return follows(other.id, opening.id, openings);
+        });
+        if (opening.lane == strand.lane && opening.writer == strand.writer && !followed)
+            heads.push_back(&opening);
+    }
+    return heads;
 }
 
 InForce inForce(const Strand &strand, const std::vector<Opening> &openings,
-                std::span<const Event> events, const journal::Seen &seen,
                 const std::set<DeviceId> &entitled)
 {
-    std::vector<const Opening *> ofLane;
-    for (const Opening &opening : openings) {
-        if (opening.lane == strand.lane && opening.writer == strand.writer)
-            ofLane.push_back(&opening);
-    }
-    const auto heads = headsOf(ofLane, events, seen);
+    const auto heads = headsOf(strand, openings);
     if (heads.empty())
         return {nullptr, true};
     const Opening *smallest = heads.front();

@@ -21,6 +21,8 @@ struct Opening {
     /// hands a guest the box as it stands. Empty: all who hold it write.
     DeviceId writer;
     std::map<DeviceId, std::string> letters;
+    /// Those of the same strand that it follows: what its opener knew to be the last ones.
+    std::set<Digest> after;
 
     [[nodiscard]] std::set<DeviceId> holders() const;
 };
@@ -48,16 +50,15 @@ struct Strand {
     DeviceId writer; ///< Empty: all.
 };
 
-/// Whether the opening of @p later had seen that of @p earlier: what is written under the one comes
-/// after what its writer wrote under the other.
-bool follows(const Opening &later, const Opening &earlier, std::span<const journal::Event> events,
-             const journal::Seen &seen);
+/// Whether @p later follows @p earlier, by itself or through others among @p openings.
+bool follows(const Digest &later, const Digest &earlier, const std::vector<Opening> &openings);
 
-/// @param openings of all lanes. @param events their events, by id, for who had seen which.
-/// @param entitled who may hold the key now. Concurrent openings with equal holders: the smaller
+/// Those of a strand that no other follows.
+std::vector<const Opening *> headsOf(const Strand &strand, const std::vector<Opening> &openings);
+
+/// @param openings of all lanes. @param entitled who may hold the key now. Concurrent openings with equal holders: the smaller
 /// hash; with different ones nobody goes on until another is opened (events.md 10).
 InForce inForce(const Strand &strand, const std::vector<Opening> &openings,
-                std::span<const journal::Event> events, const journal::Seen &seen,
                 const std::set<DeviceId> &entitled);
 
 } // namespace lidlark::crew

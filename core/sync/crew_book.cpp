@@ -31,14 +31,13 @@ Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
 {
     const Lane lane{LaneKind::Box, box};
     store::EventRepository repository(post.database);
-    auto events = repository.ofSubject({lane, "epochs"});
-    auto mets = repository.ofSubject({lane, "met"});
+    const auto events = repository.ofSubject({lane, "epochs"});
     auto crew = store::CrewRepository(post.database).crewOf(box);
-    if (!events || !mets || !crew)
-        return !events ? events.error() : !mets ? mets.error() : crew.error();
-    CrewBook book(box, post.device.id, *std::move(events), *std::move(mets));
+    if (!events || !crew)
+        return events ? crew.error() : events.error();
+    CrewBook book(box, post.device.id);
     book.m_crew = *std::move(crew);
-    book.m_openings = crew::openingsAmong(book.m_events, book.m_crew);
+    book.m_openings = crew::openingsAmong(*events, book.m_crew);
     book.takeKeys(post);
     if (const Outcome done = book.takeHandedKeys(post); !done)
         return done.error();
@@ -118,29 +117,14 @@ std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer
 
 crew::InForce CrewBook::inForce(const Lane &lane, const DeviceId &writer, Day today) const
 {
-    return crew::inForce({lane, writer}, m_openings, m_events, m_seen,
-                         entitledTo(lane, writer, today));
-}
-
-const crew::Opening *CrewBook::opening(const Digest &epoch) const
-{
-    const auto found = std::ranges::find(m_openings, epoch, &crew::Opening::id);
-    return found == m_openings.end() ? nullptr : &*found;
-}
-
-bool CrewBook::follows(const Digest &later, const Digest &earlier) const
-{
-    const crew::Opening *first = opening(earlier);
-    const crew::Opening *second = opening(later);
-    return first != nullptr && second != nullptr && first->lane == second->lane &&
-           first->writer == second->writer && crew::follows(*second, *first, m_events, m_seen);
+    return crew::inForce({lane, writer}, m_openings, entitledTo(lane, writer, today));
 }
 
 std::vector<const HeldEpoch *> CrewBook::after(const Digest &epoch) const
 {
     std::vector<const HeldEpoch *> later;
     for (const HeldEpoch &held : m_held) {
-        if (follows(held.epoch.id, epoch))
+        if (crew::follows(held.epoch.id, epoch, m_openings))
             later.push_back(&held);
     }
     return later;
@@ -150,13 +134,13 @@ std::vector<const HeldEpoch *> CrewBook::before(const Digest &epoch) const
 {
     std::vector<const HeldEpoch *> earlier;
     for (const HeldEpoch &held : m_held) {
-        if (follows(epoch, held.epoch.id))
+        if (crew::follows(epoch, held.epoch.id, m_openings))
             earlier.push_back(&held);
     }
     const auto all = earlier;
     std::erase_if(earlier, [&](const HeldEpoch *held) {
         return std::ranges::any_of(all, [&](const HeldEpoch *other) {
-            return follows(other->epoch.id, held->epoch.id);
+            return crew::follows(other->epoch.id, held->epoch.id, m_openings);
         });
     });
     return earlier;

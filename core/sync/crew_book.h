@@ -42,21 +42,16 @@ public:
                                         Day today) const;
     /// The epochs held just before this one, in the lane: of one that all write in.
     [[nodiscard]] std::vector<const HeldEpoch *> before(const Digest &epoch) const;
-    /// Those held that were opened by somebody who knew of @p epoch.
+    /// Those held that follow it.
     [[nodiscard]] std::vector<const HeldEpoch *> after(const Digest &epoch) const;
     /// Whether the phone holds every epoch of the lane that all write in, from the first on: it can
     /// tell whether anything of a device is missing.
     [[nodiscard]] bool holdsAllOf(const journal::Lane &lane) const;
 
 private:
-    CrewBook(std::string box, DeviceId device, std::vector<journal::Event> events,
-             std::vector<journal::Event> mets)
-        : m_box(std::move(box)), m_device(std::move(device)), m_events(std::move(events)),
-          m_seen(mets)
+    CrewBook(std::string box, DeviceId device) : m_box(std::move(box)), m_device(std::move(device))
     {
     }
-    [[nodiscard]] const crew::Opening *opening(const Digest &epoch) const;
-    [[nodiscard]] bool follows(const Digest &later, const Digest &earlier) const;
     void takeKeys(const Post &post);
     void hold(const Digest &id, const journal::Lane &lane, const DeviceId &writer,
               const std::string &letter, const crypto::LetterSeed &seed);
@@ -64,8 +59,6 @@ private:
 
     std::string m_box;
     DeviceId m_device;
-    std::vector<journal::Event> m_events; ///< The openings'.
-    journal::Seen m_seen;
     crew::Crew m_crew;
     std::vector<crew::Opening> m_openings;
     std::vector<HeldEpoch> m_held;

@@ -39,7 +39,9 @@ std::vector<crew::Strand> strandsOf(const CrewBook &book, const Member &me, Day 
 std::optional<crew::Opening> freshOpening(const CrewBook &book, const crew::Strand &strand,
                                           const std::set<DeviceId> &holders, Entropy &entropy)
 {
-    crew::Opening opening{{}, strand.lane, {}, strand.writer, {}};
+    crew::Opening opening{{}, strand.lane, {}, strand.writer, {}, {}};
+    for (const crew::Opening *head : crew::headsOf(strand, book.openings()))
+        opening.after.insert(head->id);
     const crypto::EpochKey key = freshSecret(entropy);
     for (const DeviceId &device : holders) {
         const Member *member = book.crew().member(device);
