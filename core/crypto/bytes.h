@@ -42,6 +42,7 @@ using PublicKey = std::array<std::uint8_t, 32>; ///< Ed25519.
 using Signature = std::array<std::uint8_t, 64>; ///< Ed25519.
 using Nonce = std::array<std::uint8_t, 24>;     ///< Never twice under one key.
 
+extern template class Secret<10>; // a joining code
 extern template class Secret<32>;
 
 /// The bytes of text, for libsodium.
