@@ -96,6 +96,15 @@ Result<std::vector<SegmentRow>> SegmentRepository::all(const std::string &box)
     return collectRows<SegmentRow>(*query, readRow);
 }
 
+Outcome SegmentRepository::forgetWaiting(const DeviceId &device)
+{
+    Result<Statement> query =
+        m_database.prepare("DELETE FROM segment WHERE device = ?1 AND shared_ms IS NULL");
+    if (!query)
+        return query.error();
+    return query->bind(1, device.value).run();
+}
+
 Outcome SegmentRepository::markShared(const SegmentRow &row, std::int64_t ms)
 {
     Result<Statement> query = m_database.prepare(

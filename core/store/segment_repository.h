@@ -51,6 +51,8 @@ public:
     Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
     /// All of a crew, with their bytes.
     Result<std::vector<SegmentRow>> all(const std::string &box);
+    /// Those of @p device that wait go: they are sealed anew, or handed on by another.
+    Outcome forgetWaiting(const DeviceId &device);
     Outcome markShared(const SegmentRow &row, std::int64_t ms);
     /// Highest counter of a device's events that lies in a segment of a crew; 0: none.
     Result<std::uint64_t> lastCounter(const std::string &box, const journal::Lane &lane,

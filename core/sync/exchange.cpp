@@ -58,13 +58,13 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exch
 
 /// Round after round, since who is in and which keys there are come the same way.
 Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
-                  Grew &grew, Exchanged &report)
+                  Grew &grew, Exchanged &report, Whose whose = Whose::Others)
 {
     while (goesOn(goOn, report)) {
         const auto book = CrewBook::open(post, box);
         if (!book)
             return book.error();
-        auto caught = fetchNew(post, *book, storage);
+        auto caught = fetchNew(post, *book, storage, whose);
         if (!caught)
             return caught.error();
         report.findings = std::move(caught->findings);
@@ -181,6 +181,15 @@ Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
     if (done)
         done = lookForMissing(post, box, report.findings);
     if (!done)
+        return done.error();
+    return report;
+}
+
+Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage)
+{
+    Exchanged report;
+    Grew grew;
+    if (const Outcome done = takeAllIn(post, box, storage, {}, grew, report, Whose::Own); !done)
         return done.error();
     return report;
 }

@@ -37,4 +37,7 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
 /// Takes in only: from a file that was handed over.
 Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage);
 
+/// Takes in what this phone itself had shared, before its store was set back to a backup.
+Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage);
+
 } // namespace lidlark::sync

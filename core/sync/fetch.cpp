@@ -37,15 +37,17 @@ std::optional<FindingKind> kindOf(Standing standing)
 class Fetcher
 {
 public:
-    Fetcher(Post &post, const CrewBook &book, Storage &storage)
-        : m_segments(post.database), m_own(post.device.id), m_book(book), m_storage(storage)
+    Fetcher(Post &post, const CrewBook &book, Storage &storage, Whose whose)
+        : m_segments(post.database), m_own(post.device.id), m_book(book), m_storage(storage),
+          m_whose(whose)
     {
     }
 
     Outcome walk(const HeldEpoch &held, const DeviceId &device)
     {
         const crew::Member *member = m_book.crew().member(device);
-        if (device == m_own || member == nullptr || m_caught.trouble || m_caught.more)
+        const bool wanted = (device == m_own) == (m_whose == Whose::Own);
+        if (!wanted || member == nullptr || m_caught.trouble || m_caught.more)
             return Done{};
         const auto past = hasMovedOn(held.epoch, device);
         if (!past || *past)
@@ -104,11 +106,12 @@ private:
     {
         // Events of its own come in any way; those of others only from who may vouch for them.
         const bool handedOn = std::ranges::any_of(
-            segment.events,
-            [&member](const journal::Event &event) { return event.device != member.device; });
+            segment.events, [&member](const journal::Event &event) {
+                return event.device != member.device && event.device != member.was;
+            });
         const bool vouches =
             member.role == crew::Role::Parent || member.role == crew::Role::Therapist;
-        if (handedOn && !vouches && member.was.empty())
+        if (handedOn && !vouches)
             return false;
         return segment.header.firstCounter <=
                m_book.crew().acceptedUpTo(member.device, epoch.lane);
@@ -171,15 +174,16 @@ private:
     DeviceId m_own;
     const CrewBook &m_book;
     Storage &m_storage;
+    Whose m_whose;
     Catch m_caught;
     std::map<std::pair<journal::Lane, DeviceId>, std::uint64_t> m_last;
 };
 
 } // namespace
 
-Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage)
+Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage, Whose whose)
 {
-    Fetcher fetcher(post, book, storage);
+    Fetcher fetcher(post, book, storage, whose);
     for (const HeldEpoch &held : book.held()) {
         for (const DeviceId &device : held.writers) {
             if (const Outcome done = fetcher.walk(held, device); !done)

@@ -24,8 +24,15 @@ struct Catch {
     bool more = false; ///< There may be more than was taken at once.
 };
 
+/// Whose segments are looked for.
+enum class Whose {
+    Others,
+    Own ///< This phone's own: its store was set back.
+};
+
 /// Asks for the next segments of every other device under every epoch held: one request each where
 /// there is nothing new (platform.md: polling is one GET per device).
-Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage);
+Result<Catch> fetchNew(Post &post, const CrewBook &book, Storage &storage,
+                       Whose whose = Whose::Others);
 
 } // namespace lidlark::sync

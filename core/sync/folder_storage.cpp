@@ -1,7 +1,8 @@
 #include "core/sync/folder_storage.h"
 
+#include "core/base/descriptor.h"
+
 #include <fcntl.h>
-#include <unistd.h>
 
 #include <cerrno>
 #include <fstream>
@@ -27,53 +28,6 @@ Trouble troubleOf(const std::error_code &error)
         error == std::errc::io_error)
         return Trouble::Unreachable; // the stick was pulled, or the mirror is not there
     return Trouble::Odd;
-}
-
-std::error_code lastError()
-{
-    return {errno, std::generic_category()};
-}
-
-/// A file or folder of the system, closed when it goes.
-class Descriptor
-{
-public:
-    Descriptor(const fs::path &path, int flags)
-        : m_number(::open(path.c_str(), flags | O_CLOEXEC, 0600))
-    {
-    }
-    ~Descriptor()
-    {
-        if (m_number >= 0)
-            ::close(m_number);
-    }
-    Descriptor(const Descriptor &) = delete;
-    Descriptor &operator=(const Descriptor &) = delete;
-
-    [[nodiscard]] bool isOpen() const { return m_number >= 0; }
-    [[nodiscard]] bool write(std::string_view bytes) const
-    {
-        while (!bytes.empty()) {
-            const ssize_t written = ::write(m_number, bytes.data(), bytes.size());
-            if (written < 0 && errno != EINTR)
-                return false;
-            bytes.remove_prefix(written > 0 ? static_cast<std::size_t>(written) : 0);
-        }
-        return true;
-    }
-    [[nodiscard]] bool reachDisk() const { return ::fsync(m_number) == 0; }
-
-private:
-    int m_number;
-};
-
-/// A new name is on the disk once its folder is. Some file systems cannot say so: then it is as
-/// safe as they make it.
-void keepNamesOf(const fs::path &folder)
-{
-    const Descriptor names(folder, O_RDONLY | O_DIRECTORY);
-    if (names.isOpen())
-        (void)names.reachDisk();
 }
 
 } // namespace

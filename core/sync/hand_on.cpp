@@ -1,6 +1,7 @@
 #include "core/sync/hand_on.h"
 
 #include "core/store/event_repository.h"
+#include "core/store/segment_repository.h"
 #include "core/sync/outbox.h"
 
 #include <algorithm>
@@ -17,12 +18,21 @@ std::string askedKey(const std::string &box)
     return "sync.hand-on." + box;
 }
 
+/// What nobody else would bring: of devices that were never let in, and what this phone had not
+/// shared under the id it had before.
 Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
                const std::vector<Event> &all)
 {
+    const DeviceId former = book.me() != nullptr ? book.me()->was : DeviceId();
+    const auto shared =
+        store::SegmentRepository(post.database).lastCounter(book.box(), held.epoch.lane, former);
+    if (!shared)
+        return shared.error();
     std::vector<Event> events;
     std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
-        return event.lane == held.epoch.lane && book.crew().member(event.device) == nullptr;
+        const bool stray = book.crew().member(event.device) == nullptr;
+        const bool own = event.device == former && event.counter > *shared;
+        return event.lane == held.epoch.lane && event.device != post.device.id && (stray || own);
     });
     return events.empty() ? Outcome(Done{}) : sealOnHand(post, held, events);
 }
@@ -47,7 +57,8 @@ Outcome handOnIfAsked(Post &post, const CrewBook &book)
     if (!all)
         return all.error();
     for (const HeldEpoch &held : book.held()) {
-        if (!held.writer.empty())
+        // Under the last key alone: those who hold an older one hold it too, or are no more in.
+        if (!held.writer.empty() || !book.after(held.epoch.id).empty())
             continue;
         if (Outcome done = handOn(post, book, held, *all); !done)
             return done;

@@ -1,0 +1,225 @@
+#include "core/cli/crew_commands.h"
+
+#include "core/cli/json_input.h"
+#include "core/store/box_repository.h"
+#include "core/store/crew_repository.h"
+#include "core/store/home_repository.h"
+#include "core/sync/bundle_storage.h"
+#include "core/sync/found_crew.h"
+#include "core/sync/invite.h"
+#include "core/sync/join_check.h"
+#include "core/sync/knock.h"
+#include "core/sync/let_in.h"
+#include "core/sync/share.h"
+#include "core/wording/error_words.h"
+
+#include <iostream>
+
+namespace lidlark::cli {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+template <std::size_t Count> std::string joined(const std::array<std::string_view, Count> &words)
+{
+    std::string text;
+    for (const std::string_view word : words)
+        text.append(text.empty() ? "" : " ").append(word);
+    return text;
+}
+
+std::string joined(const std::array<std::string, 3> &words)
+{
+    return words[0] + " " + words[1] + " " + words[2];
+}
+
+int failWith(const std::string &sentence)
+{
+    std::cerr << sentence << '\n';
+    return problemInData;
+}
+
+/// The only box of the store, or that of the child asked for.
+Result<std::string> boxOf(Desk &desk, const std::string &child)
+{
+    store::BoxRepository boxes(desk.database());
+    if (!child.empty()) {
+        const auto box = boxes.boxOf(child);
+        return box ? Result<std::string>(box->id.value) : Result<std::string>(box.error());
+    }
+    const auto all = boxes.boxes();
+    if (!all)
+        return all.error();
+    if (all->size() != 1)
+        return Error{ErrorCode::Invalid, "--child: whose box? There are " +
+                                             std::to_string(all->size())};
+    return all->front().id.value;
+}
+
+Result<sync::Opened> postOf(Desk &desk, sync::SecretKeeper &keeper)
+{
+    usecase::Workplace &place = desk.workplace();
+    auto opened = sync::openPost(place.database, place.clock, place.entropy, keeper);
+    if (opened && opened->match != sync::Match::Well)
+        return Error{ErrorCode::NotAllowed, "crew"};
+    return opened;
+}
+
+/// Whom the options ask in. A guest for seven days where no other end is said.
+Result<sync::Asked> askedIn(const JoinOptions &join, const store::Device &device, Day today)
+{
+    const auto role = crew::roleNames.parse(join.role);
+    if (!role)
+        return Error{ErrorCode::Invalid, "--role: parent, caregiver, guest or therapist"};
+    sync::Asked asked{*role, {}, {}};
+    if (*role != crew::Role::Therapist)
+        asked.home = join.home.empty() ? device.home : HomeId{join.home};
+    if (asked.home.empty() && *role != crew::Role::Therapist)
+        return Error{ErrorCode::Invalid, "--home: of which home?"};
+    if (*role == crew::Role::Guest) {
+        const auto until = join.until.empty() ? std::optional(today + (sync::guestDays - 1))
+                                              : dayFromText(join.until);
+        if (!until)
+            return Error{ErrorCode::Invalid, "--until: not a day such as 2027-01-17"};
+        asked.until = until;
+    }
+    return asked;
+}
+
+int makeCode(Desk &desk, const JoinOptions &join, sync::Post &post)
+{
+    const auto box = boxOf(desk, join.child);
+    const auto today = store::todayOf(post.clock);
+    if (!box || !today)
+        return fail(box ? today.error() : box.error());
+    const auto asked = askedIn(join, post.device, today->day);
+    if (!asked)
+        return fail(asked.error());
+    if (const Outcome founded = sync::foundCrew(post, *box); !founded)
+        return fail(founded.error());
+    const auto invited = sync::invite(post, *box, *asked);
+    if (!invited)
+        return fail(invited.error());
+    Json answer{{"code", joined(sync::wordsOf(invited->secret))},
+                {"role", join.role},
+                {"ends", textFromMs(invited->untilMs)}};
+    if (asked->until)
+        answer["until"] = toText(*asked->until);
+    std::cout << answer.dump(2) << '\n';
+    return allWell;
+}
+
+int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::SecretKeeper &keeper,
+                sync::Storage &storage)
+{
+    const auto box = boxOf(desk, join.child);
+    const auto invited = box ? sync::invited(post, *box)
+                             : Result<std::optional<sync::Invited>>(box.error());
+    if (!invited)
+        return fail(invited.error());
+    if (!*invited)
+        return failWith("No code is waiting, or its ten minutes are over. Make a new one.");
+    const auto answer = sync::lookForKnock(**invited, storage);
+    if (const auto trouble = sync::troubleIn(answer))
+        return failWith(sentenceFor(*trouble));
+    const auto &knock = std::get<std::optional<sync::Knock>>(answer);
+    if (!knock)
+        return failWith("Nobody has used the code yet.");
+    if (const Outcome done = sync::accept(post, *box, **invited, *knock); !done)
+        return fail(done.error());
+    const auto shared = sync::shareAll(post, sync::Match::Well, keeper, storage);
+    if (!shared)
+        return fail(shared.error());
+    const Json told{{"joined", knock->newcomer.device.value},
+                    {"person", knock->newcomer.person},
+                    {"role", crew::roleNames.of(knock->newcomer.role)},
+                    {"same", joined(knock->same)}};
+    std::cout << told.dump(2) << '\n';
+    return allWell;
+}
+
+int removeDevice(Desk &desk, const JoinOptions &join, sync::Post &post)
+{
+    const auto box = boxOf(desk, join.child);
+    if (!box)
+        return fail(box.error());
+    if (const Outcome done = sync::removeMember(post, *box, {join.remove}); !done)
+        return fail(done.error());
+    std::cout << Json{{"removed", join.remove}}.dump(2) << '\n';
+    return allWell;
+}
+
+std::string sentenceFor(const sync::WordProblem &problem)
+{
+    return sync::textOf(problem);
+}
+
+/// A phone that has the code: a store that is nobody's yet.
+int useCode(const Options &options, const JoinOptions &join, sync::Storage &storage)
+{
+    const auto secret = sync::secretFromWords(join.code);
+    if (const auto *problem = std::get_if<sync::WordProblem>(&secret))
+        return failWith(sentenceFor(*problem));
+    const auto clock = clockFrom(options);
+    auto database = store::Database::open(options.store);
+    if (!clock || !database)
+        return fail(clock ? database.error() : clock.error());
+    sync::SecretFile keeper = secretsBeside(options.store);
+    SystemEntropy entropy;
+    const auto joining =
+        sync::beginJoining(*database, **clock, entropy, keeper,
+                           std::get<sync::JoinSecret>(secret), join.person);
+    if (!joining)
+        return fail(joining.error());
+    const auto step = sync::goOnJoining(*database, **clock, entropy, keeper, storage);
+    if (!step)
+        return fail(step.error());
+    if (const auto trouble = sync::troubleIn(*step))
+        return failWith(sentenceFor(*trouble));
+    if (std::get<sync::Step>(*step) == sync::Step::Waiting) {
+        std::cout << Json{{"waiting", true}, {"same", joined(joining->same)}}.dump(2) << '\n';
+        return allWell;
+    }
+    auto opened = sync::openPost(*database, **clock, entropy, keeper);
+    const auto shared = opened ? sync::shareAll(opened->post, opened->match, keeper, storage)
+                               : Result<sync::Shared>(opened.error());
+    if (!shared)
+        return fail(shared.error());
+    const auto boxes = store::BoxRepository(*database).boxes();
+    Json told{{"waiting", false}, {"device", opened->post.device.id.value}};
+    if (boxes && !boxes->empty())
+        told["child"] = boxes->front().alias;
+    std::cout << told.dump(2) << '\n';
+    return allWell;
+}
+
+} // namespace
+
+int runJoin(const Options &options, const JoinOptions &join)
+{
+    const bool needsPlace = !join.code.empty() || join.accept;
+    auto storage = needsPlace ? storageAt(join.place)
+                              : Result<std::unique_ptr<sync::Storage>>(nullptr);
+    if (!storage)
+        return fail(storage.error());
+    if (!join.code.empty())
+        return useCode(options, join, **storage);
+    auto desk = Desk::open(options);
+    if (!desk)
+        return fail(desk.error());
+    sync::SecretFile keeper = secretsBeside(options.store);
+    auto opened = postOf(**desk, keeper);
+    if (!opened)
+        return fail(opened.error());
+    if (join.makeCode)
+        return makeCode(**desk, join, opened->post);
+    if (join.accept)
+        return acceptKnock(**desk, join, opened->post, keeper, **storage);
+    if (!join.remove.empty())
+        return removeDevice(**desk, join, opened->post);
+    std::cerr << "join: --make-code, --code, --accept or --remove?\n";
+    return wrongUse;
+}
+
+} // namespace lidlark::cli
