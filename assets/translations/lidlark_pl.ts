@@ -3101,6 +3101,10 @@
             <translation>%1: niektórych sztuk jeszcze brakuje</translation>
         </message>
         <message>
+            <source>%1: something is there already</source>
+            <translation>%1: coś już tam jest</translation>
+        </message>
+        <message>
             <source>%1: still to come</source>
             <translation>%1: jeszcze nie przyszło</translation>
         </message>
@@ -3135,6 +3139,10 @@
         <message>
             <source>A blunt table fork, sitting down.</source>
             <translation>Tępy widelec stołowy, na siedząco.</translation>
+        </message>
+        <message>
+            <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
+            <translation>Przychodnia prowadzi własną dokumentację pracy z dzieckiem. Prawo mówi, jak długo musi ją trzymać, więc zostaje tam także wtedy, gdy usuniesz swoje zapisy.</translation>
         </message>
         <message>
             <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
@@ -3221,6 +3229,10 @@
             <translation>Wszystkie potrzebują stołu.</translation>
         </message>
         <message>
+            <source>All that this phone held about %1 on %2.</source>
+            <translation>Wszystko, co było na tym telefonie dnia %2 (dotyczy: %1).</translation>
+        </message>
+        <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
             <translation>Pliku jednej rodziny używa inny program: %1. Zamknij ten program, potem otwórz Lidlark znowu. Pozostałe są takie, jakie były.</translation>
         </message>
@@ -3243,6 +3255,10 @@
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
             <translation>Najpierw zapytaj lub daj znak. Przestań, gdy dziecko się odsuwa.</translation>
+        </message>
+        <message>
+            <source>Ask the clinic for a copy of it, or to put something in it right.</source>
+            <translation>Poproś przychodnię o kopię albo o poprawienie czegoś.</translation>
         </message>
         <message>
             <source>Asked for</source>
@@ -3379,6 +3395,10 @@
         <message>
             <source>Counted in</source>
             <translation>Doliczone</translation>
+        </message>
+        <message>
+            <source>Days are written as year, month, day. In a table, words that begin with =, +, - or @ have an apostrophe before them, so that no spreadsheet takes them for a sum.</source>
+            <translation>Daty to rok, miesiąc, dzień. W tabelach słowa, które zaczynają się od =, +, - albo @, mają przed sobą apostrof, żeby arkusz nie wziął ich za działanie.</translation>
         </message>
         <message>
             <source>December</source>
@@ -3693,6 +3713,10 @@
             <translation>Nie da się tego wyczyścić. Wyrzuć.</translation>
         </message>
         <message>
+            <source>It is not locked: whoever opens it can read all of it, and it tells of a child's health. Delete it when you need it no more.</source>
+            <translation>Nie jest zamknięty: kto go otworzy, przeczyta wszystko, a mowa w nim o zdrowiu dziecka. Usuń go, gdy nie będzie już potrzebny.</translation>
+        </message>
+        <message>
             <source>It is still in the bag.</source>
             <translation>Dalej jest w worku.</translation>
         </message>
@@ -3779,6 +3803,10 @@
         <message>
             <source>Keep the box out of reach of small children.</source>
             <translation>Trzymaj pudełko poza zasięgiem małych dzieci.</translation>
+        </message>
+        <message>
+            <source>Keep this folder safe</source>
+            <translation>Pilnuj tego folderu</translation>
         </message>
         <message>
             <source>Kite in the bag. That's fine.</source>
@@ -4063,6 +4091,10 @@
         <message>
             <source>On its way</source>
             <translation>W drodze</translation>
+        </message>
+        <message>
+            <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
+            <translation>Tego, kiedy zabawa była ostatnio proponowana. Lidlark pamięta to, żeby na każdą przyszła kolej, i nikomu tego nie pokazuje.</translation>
         </message>
         <message>
             <source>One %1 is missing.</source>
@@ -4497,6 +4529,14 @@
             <translation>Pudełka tu nie ma.</translation>
         </message>
         <message>
+            <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
+            <translation>Karta domu, pudełko oraz to, co przyszło i ubyło, zabawy, latawce, cele, nasze sposoby, własne notatki i każda zapisana rzecz.</translation>
+        </message>
+        <message>
+            <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
+            <translation>Własne notatki są tej osoby: %1. Przeczytaj je, zanim dasz komuś ten folder.</translation>
+        </message>
+        <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>Telefon nie mógł zapisać: pamięć jest pełna albo nie wolno w niej zapisywać. Nic, co było zapisane wcześniej, nie zginęło. Zrób trochę miejsca i spróbuj znowu.</translation>
         </message>
@@ -4531,6 +4571,10 @@
         <message>
             <source>The same ones, or %1 in all?</source>
             <translation>Te same sztuki czy razem %1?</translation>
+        </message>
+        <message>
+            <source>The settings of this phone, and other families on it.</source>
+            <translation>Ustawień tego telefonu i innych rodzin na nim.</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -4733,12 +4777,32 @@
             <translation>środa</translation>
         </message>
         <message>
+            <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
+            <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
+        </message>
+        <message>
+            <source>What is in this folder</source>
+            <translation>Co jest w tym folderze</translation>
+        </message>
+        <message>
+            <source>What is not in it</source>
+            <translation>Czego w nim nie ma</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>Co teraz robi twój latawiec?</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>Co robi twój latawiec?</translation>
+        </message>
+        <message>
+            <source>What stays with the clinic</source>
+            <translation>Co zostaje w przychodni</translation>
+        </message>
+        <message>
+            <source>What was erased, and check-ins from more than 90 days ago.</source>
+            <translation>Tego, co usunięto, oraz latawców sprzed ponad 90 dni.</translation>
         </message>
         <message>
             <source>Wheat</source>
@@ -5155,6 +5219,10 @@
         <message>
             <source>reaching across the middle</source>
             <translation>sięganie na drugą stronę</translation>
+        </message>
+        <message>
+            <source>record.json has all of it, for programs. Each file that ends in .csv is one table of it, for a spreadsheet.</source>
+            <translation>record.json ma to wszystko, dla programów. Każdy plik z końcówką .csv to jedna tabela z tego, do arkusza.</translation>
         </message>
         <message>
             <source>rubber bands</source>

@@ -3086,6 +3086,10 @@
             <translation>‏%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
         </message>
         <message>
+            <source>%1: something is there already</source>
+            <translation>‏%1: وہاں پہلے سے کچھ موجود ہے</translation>
+        </message>
+        <message>
             <source>%1: still to come</source>
             <translation>‏%1: ابھی آنا ہے</translation>
         </message>
@@ -3120,6 +3124,10 @@
         <message>
             <source>A blunt table fork, sitting down.</source>
             <translation>کھانے کا کند کانٹا، بیٹھ کر۔</translation>
+        </message>
+        <message>
+            <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
+            <translation>کلینک بچے کے ساتھ اپنے کام کا اپنا ریکارڈ لکھتا ہے۔ قانون بتاتا ہے کہ اسے کتنے عرصے رکھنا لازم ہے، اس لیے آپ اپنا ریکارڈ مٹائیں تو بھی وہ وہاں رہتا ہے۔</translation>
         </message>
         <message>
             <source>A clinician has checked %1 of the %2 activities; the others were written with care and wait for it. Follow your local rules and your therapist.</source>
@@ -3206,6 +3214,10 @@
             <translation>ان سب کو میز چاہیے۔</translation>
         </message>
         <message>
+            <source>All that this phone held about %1 on %2.</source>
+            <translation>‏%2 کو اس فون پر %1 کے بارے میں جو کچھ تھا، وہ سب۔</translation>
+        </message>
+        <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
             <translation>ایک خاندان کی فائل کوئی اور پروگرام استعمال کر رہا ہے: %1۔ وہ پروگرام بند کریں، پھر Lidlark دوبارہ کھولیں۔ باقی ویسی ہی ہیں جیسی تھیں۔</translation>
         </message>
@@ -3228,6 +3240,10 @@
         <message>
             <source>Ask or sign first. Stop when your child pulls away.</source>
             <translation>پہلے پوچھیں یا اشارہ کریں۔ بچہ پیچھے ہٹے تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>Ask the clinic for a copy of it, or to put something in it right.</source>
+            <translation>اس کی نقل کے لیے، یا اس میں کچھ درست کرانے کے لیے، کلینک سے کہیں۔</translation>
         </message>
         <message>
             <source>Asked for</source>
@@ -3364,6 +3380,10 @@
         <message>
             <source>Counted in</source>
             <translation>گن کر شامل</translation>
+        </message>
+        <message>
+            <source>Days are written as year, month, day. In a table, words that begin with =, +, - or @ have an apostrophe before them, so that no spreadsheet takes them for a sum.</source>
+            <translation>تاریخیں سال، مہینہ، دن کی ترتیب میں ہیں۔ جدول میں جو لفظ =، +، - یا @ سے شروع ہوں ان سے پہلے ’ لگا ہے، تاکہ کوئی اسپریڈ شیٹ انہیں حساب نہ سمجھے۔</translation>
         </message>
         <message>
             <source>December</source>
@@ -3678,6 +3698,10 @@
             <translation>یہ صاف نہیں ہو سکتا۔ پھینک دیں۔</translation>
         </message>
         <message>
+            <source>It is not locked: whoever opens it can read all of it, and it tells of a child's health. Delete it when you need it no more.</source>
+            <translation>اس پر تالا نہیں: جو کھولے وہ سب پڑھ سکتا ہے، اور اس میں بچے کی صحت کا ذکر ہے۔ جب ضرورت نہ رہے تو اسے مٹا دیں۔</translation>
+        </message>
+        <message>
             <source>It is still in the bag.</source>
             <translation>وہ اب بھی تھیلے میں ہے۔</translation>
         </message>
@@ -3764,6 +3788,10 @@
         <message>
             <source>Keep the box out of reach of small children.</source>
             <translation>ڈبا چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep this folder safe</source>
+            <translation>یہ فولڈر سنبھال کر رکھیں</translation>
         </message>
         <message>
             <source>Kite in the bag. That's fine.</source>
@@ -4042,6 +4070,10 @@
         <message>
             <source>On its way</source>
             <translation>راستے میں</translation>
+        </message>
+        <message>
+            <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
+            <translation>یہ کہ کوئی سرگرمی آخری بار کس دن دکھائی گئی۔ Lidlark اسے اس لیے رکھتا ہے کہ ہر ایک کی باری آئے، اور کسی کو نہیں دکھاتا۔</translation>
         </message>
         <message>
             <source>One %1 is missing.</source>
@@ -4469,6 +4501,14 @@
             <translation>ڈبا یہاں نہیں ہے۔</translation>
         </message>
         <message>
+            <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
+            <translation>گھر کا پرچہ، ڈبا اور جو آیا اور گیا، کھیل، پتنگیں، مقصد، ہمارے طریقے، اپنے نوٹ، اور ہر وہ بات جو لکھی گئی۔</translation>
+        </message>
+        <message>
+            <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
+            <translation>اپنے نوٹ %1 کے ہیں۔ یہ فولڈر کسی کو دینے سے پہلے انہیں پڑھ لیں۔</translation>
+        </message>
+        <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
         </message>
@@ -4503,6 +4543,10 @@
         <message>
             <source>The same ones, or %1 in all?</source>
             <translation>وہی، یا کل %1؟</translation>
+        </message>
+        <message>
+            <source>The settings of this phone, and other families on it.</source>
+            <translation>اس فون کی ترتیبات، اور اس پر موجود دوسرے خاندان۔</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -4705,12 +4749,32 @@
             <translation>بدھ</translation>
         </message>
         <message>
+            <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
+            <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
+        </message>
+        <message>
+            <source>What is in this folder</source>
+            <translation>اس فولڈر میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>What is not in it</source>
+            <translation>اس میں کیا نہیں ہے</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>What stays with the clinic</source>
+            <translation>کلینک کے پاس کیا رہتا ہے</translation>
+        </message>
+        <message>
+            <source>What was erased, and check-ins from more than 90 days ago.</source>
+            <translation>جو مٹایا گیا، اور 90 دن سے پرانی پتنگیں۔</translation>
         </message>
         <message>
             <source>Wheat</source>
@@ -5127,6 +5191,10 @@
         <message>
             <source>reaching across the middle</source>
             <translation>بیچ کے پار پہنچنا</translation>
+        </message>
+        <message>
+            <source>record.json has all of it, for programs. Each file that ends in .csv is one table of it, for a spreadsheet.</source>
+            <translation>‏record.json میں یہ سب ہے، پروگراموں کے لیے۔ ‎.csv پر ختم ہونے والی ہر فائل اس کا ایک جدول ہے، اسپریڈ شیٹ کے لیے۔</translation>
         </message>
         <message>
             <source>rubber bands</source>

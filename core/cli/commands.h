@@ -66,6 +66,12 @@ struct PackOptions {
     std::string to;   ///< The same files again, packed.
 };
 
+/// What `export` is asked.
+struct ExportOptions {
+    std::string to;    ///< A new or empty folder.
+    std::string child; ///< Alias; empty: every child of the store.
+};
+
 /// Each runs one command and returns its exit status.
 int runDemo(const Options &options, const std::string &folder, int day);
 int runMenu(const Options &options, const MenuOptions &menu);
@@ -74,6 +80,8 @@ int runBox(const Options &options, const std::string &child);
 int runForecastBox(const Options &options, const ForecastBoxOptions &asked);
 int runNotebook(const Options &options, const std::string &child);
 int runVerify(const Options &options);
+/// All that the store holds about a family, in open formats (core/usecase/export_record.h).
+int runExport(const Options &options, const ExportOptions &asked);
 /// Size check. A table is answered as CSV; a bad row goes to standard error with its line and
 /// field, and the others are answered all the same.
 int runFit(const Options &options, const FitOptions &fit);

@@ -96,6 +96,17 @@ void addPack(CLI::App &app, PackOptions &pack, Run &run)
     command->callback([&pack, &run] { run = [&pack] { return runPack(pack); }; });
 }
 
+void addExport(CLI::App &app, const Options &options, ExportOptions &asked, Run &run)
+{
+    CLI::App *command =
+        app.add_subcommand("export", "All that is held about a family, in open formats");
+    command->add_option("--to", asked.to, "A new or empty folder")->required();
+    command->add_option("--child", asked.child, "Alias of the child (default: all of the store)");
+    command->callback([&options, &asked, &run] {
+        run = [&options, &asked] { return runExport(options, asked); };
+    });
+}
+
 /// A command that is about one child.
 void addChildCommand(CLI::App &app, const char *name, const char *about, std::string &child,
                      Run &run, const std::function<int()> &command)
@@ -161,6 +172,8 @@ int answer(int argc, char **argv)
     addDraw(app, draw, run);
     PackOptions pack;
     addPack(app, pack, run);
+    ExportOptions copy;
+    addExport(app, options, copy, run);
     addChildCommand(app, "box", "What lies in the box", child, run,
                     [&] { return runBox(options, child); });
     addChildCommand(app, "notebook", "What was played", child, run,
