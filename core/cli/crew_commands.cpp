@@ -2,16 +2,14 @@
 
 #include "core/cli/json_input.h"
 #include "core/store/box_repository.h"
-#include "core/store/crew_repository.h"
-#include "core/store/home_repository.h"
-#include "core/sync/bundle_storage.h"
+#include "core/store/recording.h"
 #include "core/sync/found_crew.h"
 #include "core/sync/invite.h"
-#include "core/sync/join_check.h"
 #include "core/sync/knock.h"
 #include "core/sync/let_in.h"
+#include "core/sync/secret_file.h"
 #include "core/sync/share.h"
-#include "core/wording/error_words.h"
+#include "core/sync/sync_words.h"
 
 #include <iostream>
 
@@ -21,10 +19,10 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-template <std::size_t Count> std::string joined(const std::array<std::string_view, Count> &words)
+std::string joinedWords(const sync::JoinSecret &secret)
 {
     std::string text;
-    for (const std::string_view word : words)
+    for (const std::string_view word : sync::wordsOf(secret))
         text.append(text.empty() ? "" : " ").append(word);
     return text;
 }
@@ -34,35 +32,12 @@ std::string joined(const std::array<std::string, 3> &words)
     return words[0] + " " + words[1] + " " + words[2];
 }
 
-int failWith(const std::string &sentence)
-{
-    std::cerr << sentence << '\n';
-    return problemInData;
-}
-
-/// The only box of the store, or that of the child asked for.
-Result<std::string> boxOf(Desk &desk, const std::string &child)
-{
-    store::BoxRepository boxes(desk.database());
-    if (!child.empty()) {
-        const auto box = boxes.boxOf(child);
-        return box ? Result<std::string>(box->id.value) : Result<std::string>(box.error());
-    }
-    const auto all = boxes.boxes();
-    if (!all)
-        return all.error();
-    if (all->size() != 1)
-        return Error{ErrorCode::Invalid, "--child: whose box? There are " +
-                                             std::to_string(all->size())};
-    return all->front().id.value;
-}
-
 Result<sync::Opened> postOf(Desk &desk, sync::SecretKeeper &keeper)
 {
     usecase::Workplace &place = desk.workplace();
     auto opened = sync::openPost(place.database, place.clock, place.entropy, keeper);
     if (opened && opened->match != sync::Match::Well)
-        return Error{ErrorCode::NotAllowed, "crew"};
+        return Error{ErrorCode::NotAllowed, "member"};
     return opened;
 }
 
@@ -101,7 +76,7 @@ int makeCode(Desk &desk, const JoinOptions &join, sync::Post &post)
     const auto invited = sync::invite(post, *box, *asked);
     if (!invited)
         return fail(invited.error());
-    Json answer{{"code", joined(sync::wordsOf(invited->secret))},
+    Json answer{{"code", joinedWords(invited->secret)},
                 {"role", join.role},
                 {"ends", textFromMs(invited->untilMs)}};
     if (asked->until)
@@ -119,13 +94,13 @@ int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::Sec
     if (!invited)
         return fail(invited.error());
     if (!*invited)
-        return failWith("No code is waiting, or its ten minutes are over. Make a new one.");
+        return failWith(sync::noCodeSentence());
     const auto answer = sync::lookForKnock(**invited, storage);
     if (const auto trouble = sync::troubleIn(answer))
-        return failWith(sentenceFor(*trouble));
+        return failWith(sync::sentenceFor(*trouble));
     const auto &knock = std::get<std::optional<sync::Knock>>(answer);
     if (!knock)
-        return failWith("Nobody has used the code yet.");
+        return failWith(sync::nobodyYetSentence());
     if (const Outcome done = sync::accept(post, *box, **invited, *knock); !done)
         return fail(done.error());
     const auto shared = sync::shareAll(post, sync::Match::Well, keeper, storage);
@@ -150,22 +125,17 @@ int removeDevice(Desk &desk, const JoinOptions &join, sync::Post &post)
     return allWell;
 }
 
-std::string sentenceFor(const sync::WordProblem &problem)
-{
-    return sync::textOf(problem);
-}
-
 /// A phone that has the code: a store that is nobody's yet.
 int useCode(const Options &options, const JoinOptions &join, sync::Storage &storage)
 {
     const auto secret = sync::secretFromWords(join.code);
     if (const auto *problem = std::get_if<sync::WordProblem>(&secret))
-        return failWith(sentenceFor(*problem));
+        return failWith(sync::sentenceFor(*problem));
     const auto clock = clockFrom(options);
     auto database = store::Database::open(options.store);
     if (!clock || !database)
         return fail(clock ? database.error() : clock.error());
-    sync::SecretFile keeper = secretsBeside(options.store);
+    sync::SecretFile keeper(secretsBeside(options.store));
     SystemEntropy entropy;
     const auto joining =
         sync::beginJoining(*database, **clock, entropy, keeper,
@@ -176,7 +146,7 @@ int useCode(const Options &options, const JoinOptions &join, sync::Storage &stor
     if (!step)
         return fail(step.error());
     if (const auto trouble = sync::troubleIn(*step))
-        return failWith(sentenceFor(*trouble));
+        return failWith(sync::sentenceFor(*trouble));
     if (std::get<sync::Step>(*step) == sync::Step::Waiting) {
         std::cout << Json{{"waiting", true}, {"same", joined(joining->same)}}.dump(2) << '\n';
         return allWell;
@@ -196,6 +166,28 @@ int useCode(const Options &options, const JoinOptions &join, sync::Storage &stor
 
 } // namespace
 
+int failWith(const wording::Sentence &sentence)
+{
+    std::cerr << wording::fill(sentence) << '\n';
+    return problemInData;
+}
+
+Result<std::string> boxOf(Desk &desk, const std::string &child)
+{
+    store::BoxRepository boxes(desk.database());
+    if (!child.empty()) {
+        const auto box = boxes.boxOf(child);
+        return box ? Result<std::string>(box->id.value) : Result<std::string>(box.error());
+    }
+    const auto all = boxes.boxes();
+    if (!all)
+        return all.error();
+    if (all->size() != 1)
+        return Error{ErrorCode::Invalid, "--child: whose box? There are " +
+                                             std::to_string(all->size())};
+    return all->front().id.value;
+}
+
 int runJoin(const Options &options, const JoinOptions &join)
 {
     const bool needsPlace = !join.code.empty() || join.accept;
@@ -208,7 +200,7 @@ int runJoin(const Options &options, const JoinOptions &join)
     auto desk = Desk::open(options);
     if (!desk)
         return fail(desk.error());
-    sync::SecretFile keeper = secretsBeside(options.store);
+    sync::SecretFile keeper(secretsBeside(options.store));
     auto opened = postOf(**desk, keeper);
     if (!opened)
         return fail(opened.error());

@@ -1,11 +1,10 @@
 #pragma once
 
 #include "core/base/result.h"
-#include "core/sync/secret_file.h"
 #include "core/sync/storage.h"
 
+#include <filesystem>
 #include <memory>
-#include <optional>
 #include <string>
 
 namespace lidlark::cli {
@@ -23,9 +22,6 @@ struct PlaceOptions {
 Result<std::unique_ptr<sync::Storage>> storageAt(const PlaceOptions &place);
 
 /// The file beside a store that holds what nobody else may read.
-sync::SecretFile secretsBeside(const std::string &store);
-
-/// "The storage could not be reached. Try again later.": a sentence for the trouble.
-std::string sentenceFor(sync::Trouble trouble);
+std::filesystem::path secretsBeside(const std::string &store);
 
 } // namespace lidlark::cli

@@ -1,5 +1,6 @@
 #include "core/base/entropy.h"
 #include "core/cli/commands.h"
+#include "core/cli/crew_options.h"
 
 #include <CLI/CLI.hpp>
 
@@ -168,6 +169,8 @@ int answer(int argc, char **argv)
     ForecastBoxOptions lasting;
     addForecastBox(app, options, lasting, run);
     addForecast(app, options, forecast, run);
+    CrewOptions crew;
+    addCrewCommands(app, options, crew, run);
     DrawOptions draw;
     addDraw(app, draw, run);
     PackOptions pack;

@@ -66,6 +66,10 @@ Sentence sentenceFor(const Error &error)
                          "phone's date and the birth month."),
                      say("that day"));
     case ErrorCode::NotAllowed:
+        if (error.detail == "member")
+            return {say("Only a phone of a parent or the therapist, and one that is in the crew, "
+                        "can do that. Nothing was changed."),
+                    {}};
         return {
             say("That is for the family to say. Nothing was changed. Tell them, and they note it."),
             {}};

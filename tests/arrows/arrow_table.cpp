@@ -45,7 +45,7 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["core/store"] = lower;
     table["core/usecase"] = stored;
     table["core/crypto"] = base;
-    table["core/sync"] = together({stored, in("core", {"crypto"})});
+    table["core/sync"] = together({stored, in("core", {"crypto", "wording"})});
     table["core/cli"] = used;
 
     table["mobile/design"] = {};

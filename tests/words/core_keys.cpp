@@ -73,17 +73,19 @@ FoundKeys coreKeysIn(const QString &name, const QString &source)
 FoundKeys coreKeysOf(const QString &root)
 {
     FoundKeys all;
-    const QDir folder(root + QStringLiteral("/core/wording"));
-    const QStringList names = folder.entryList({QStringLiteral("*.cpp")}, QDir::Files, QDir::Name);
-    for (const QString &name : names) {
-        QFile file(folder.filePath(name));
-        if (!file.open(QIODevice::ReadOnly)) {
-            all.problems.append(name + QStringLiteral(": cannot be read"));
-            continue;
+    const QDir core(root + QStringLiteral("/core"));
+    for (const QString &folder : {QStringLiteral("wording"), QStringLiteral("sync")}) {
+        const QDir within(core.filePath(folder));
+        for (const QString &name : within.entryList({QStringLiteral("*.cpp")}, QDir::Files)) {
+            QFile file(within.filePath(name));
+            if (!file.open(QIODevice::ReadOnly)) {
+                all.problems.append(name + QStringLiteral(": cannot be read"));
+                continue;
+            }
+            const FoundKeys here = coreKeysIn(name, QString::fromUtf8(file.readAll()));
+            all.keys.insert(all.keys.end(), here.keys.begin(), here.keys.end());
+            all.problems.append(here.problems);
         }
-        const FoundKeys here = coreKeysIn(name, QString::fromUtf8(file.readAll()));
-        all.keys.insert(all.keys.end(), here.keys.begin(), here.keys.end());
-        all.problems.append(here.problems);
     }
     std::sort(all.keys.begin(), all.keys.end());
     for (std::size_t i = 1; i < all.keys.size(); ++i) {

@@ -1,0 +1,56 @@
+#include "core/cli/crew_options.h"
+
+#include <CLI/CLI.hpp>
+
+namespace lidlark::cli {
+
+namespace {
+
+void addPlace(CLI::App *command, PlaceOptions &place)
+{
+    command->add_option("--to", place.to, "Where the crew shares: a folder, or a WebDAV URL");
+    command->add_option("--user", place.user, "Name at the server");
+    command->add_option("--password-file", place.passwordFile,
+                        "File whose first line is the password, or the token");
+    command->add_flag("--token", place.token, "It is a token");
+    command->add_option("--ca-file", place.caFile, "Who may sign the server's certificate (PEM)");
+}
+
+void addJoin(CLI::App &app, const Options &options, JoinOptions &join, std::function<int()> &run)
+{
+    CLI::App *command = app.add_subcommand("join", "Let a phone into the crew, or come in");
+    command->add_flag("--make-code", join.makeCode, "Nine words, for ten minutes and once");
+    command->add_option("--role", join.role, "parent, caregiver, guest or therapist");
+    command->add_option("--home", join.home, "Home of whoever is asked in (default: this phone's)");
+    command->add_option("--until", join.until, "A guest's last day (default: the seventh)");
+    command->add_option("--code", join.code, "The nine words; again, to see whether one is in");
+    command->add_option("--person", join.person, "Who writes on the new phone");
+    command->add_flag("--accept", join.accept, "Let in whoever used the code");
+    command->add_option("--remove", join.remove, "A device to remove");
+    command->add_option("--child", join.child, "Alias of the child (default: the only one)");
+    addPlace(command, join.place);
+    command->callback(
+        [&options, &join, &run] { run = [&options, &join] { return runJoin(options, join); }; });
+}
+
+void addSync(CLI::App &app, const Options &options, SyncOptions &sync, std::function<int()> &run)
+{
+    CLI::App *command = app.add_subcommand("sync", "Exchange with the other phones of the crew");
+    addPlace(command, sync.place);
+    command->add_option("--hand-over", sync.handOver, "Write all of it, sealed, to a file");
+    command->add_option("--take-in", sync.takeIn, "Read such a file");
+    command->add_option("--child", sync.child, "Alias of the child (default: the only one)");
+    command->callback(
+        [&options, &sync, &run] { run = [&options, &sync] { return runSync(options, sync); }; });
+}
+
+} // namespace
+
+void addCrewCommands(CLI::App &app, const Options &options, CrewOptions &crew,
+                     std::function<int()> &run)
+{
+    addJoin(app, options, crew.join, run);
+    addSync(app, options, crew.sync, run);
+}
+
+} // namespace lidlark::cli
