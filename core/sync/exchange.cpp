@@ -1,5 +1,6 @@
 #include "core/sync/exchange.h"
 
+#include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/fetch.h"
@@ -15,11 +16,9 @@ namespace lidlark::sync {
 
 namespace {
 
-using Grew = std::map<journal::Lane, journal::Ahead>;
-
 /// What an exchange has brought, and how far this phone had written before.
 struct Learned {
-    Grew grew;
+    store::AheadByLane grew;
     Before before;
 };
 
@@ -29,7 +28,7 @@ bool goesOn(const GoOn &goOn, Exchanged &report)
     return !report.stopped;
 }
 
-Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exchanged &report)
+Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLane &grew, Exchanged &report)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
@@ -58,7 +57,7 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exch
 
 /// Round after round, since who is in and which keys there are come the same way.
 Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
-                  Grew &grew, Exchanged &report, Whose whose = Whose::Others)
+                  store::AheadByLane &grew, Exchanged &report, Whose whose = Whose::Others)
 {
     while (goesOn(goOn, report)) {
         const auto book = CrewBook::open(post, box);
@@ -80,14 +79,20 @@ Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const Go
 }
 
 /// What this phone now knows, and the keys that have to change.
-Outcome sayWhatFollows(Post &post, const CrewBook &book, const Grew &grew, Day today)
+Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLane &grew, Day today)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
     if (!recording)
         return recording.error();
-    if (Outcome done = store::sayMets(*recording, post.database, post.device, grew); !done)
-        return done;
+    std::set<journal::Lane> lanes;
+    for (const journal::Lane &lane : book.lanes()) {
+        if (book.me() != nullptr && crew::mayWrite(*book.me(), lane, journal::Kind::Met, true))
+            lanes.insert(lane);
+    }
+    Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
+    if (!met)
+        return met;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();
     return recording->commit();
@@ -176,7 +181,7 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
 Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
 {
     Exchanged report;
-    Grew grew;
+    store::AheadByLane grew;
     Outcome done = takeAllIn(post, box, storage, {}, grew, report);
     if (done)
         done = lookForMissing(post, box, report.findings);
@@ -188,7 +193,7 @@ Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
 Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage)
 {
     Exchanged report;
-    Grew grew;
+    store::AheadByLane grew;
     if (const Outcome done = takeAllIn(post, box, storage, {}, grew, report, Whose::Own); !done)
         return done.error();
     return report;
