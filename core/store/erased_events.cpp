@@ -48,6 +48,18 @@ Result<bool> EventRepository::insertGone(const journal::Lane &lane, const Device
     return query->step();
 }
 
+Result<std::int64_t> EventRepository::goneIn(const journal::Lane &lane)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT count(*) FROM event WHERE lane = ?1 AND erased = 1");
+    if (!query)
+        return query.error();
+    query->bind(1, journal::toText(lane));
+    if (const Result<bool> row = query->step(); !row)
+        return row.error();
+    return query->number(0);
+}
+
 Result<std::int64_t> EventRepository::goneUpTo(const journal::Lane &lane, const DeviceId &device,
                                                std::uint64_t counter)
 {

@@ -55,6 +55,8 @@ public:
     /// Keeps that an event was, and that it is gone. @returns false where anything of it is here.
     Result<bool> insertGone(const journal::Lane &lane, const DeviceId &device,
                             const journal::Gone &gone);
+    /// How many events of a lane are gone.
+    Result<std::int64_t> goneIn(const journal::Lane &lane);
     /// How many events of a device up to a counter are gone.
     Result<std::int64_t> goneUpTo(const journal::Lane &lane, const DeviceId &device,
                                   std::uint64_t counter);

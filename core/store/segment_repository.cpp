@@ -4,12 +4,7 @@
 
 namespace lidlark::store {
 
-namespace {
-
-constexpr std::string_view columns =
-    "SELECT epoch, device, sequence, box, lane, hash, last_counter, shared_ms, ";
-
-SegmentRow readRow(const Statement &row)
+SegmentRow SegmentRepository::readRow(const Statement &row)
 {
     SegmentRow segment;
     segment.epoch = arrayFromHex<32>(row.text(0)).value_or(Digest{});
@@ -24,8 +19,6 @@ SegmentRow readRow(const Statement &row)
     segment.bytes = row.bytes(8);
     return segment;
 }
-
-} // namespace
 
 Outcome SegmentRepository::keep(const SegmentRow &row)
 {
@@ -115,6 +108,18 @@ Outcome SegmentRepository::markShared(const SegmentRow &row, std::int64_t ms)
         .bind(2, hexOf(row.epoch))
         .bind(3, row.device.value)
         .bind(4, static_cast<std::int64_t>(row.sequence))
+        .run();
+}
+
+Outcome SegmentRepository::markWaiting(const SegmentRow &row)
+{
+    Result<Statement> query = m_database.prepare(
+        "UPDATE segment SET shared_ms = NULL WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
+    if (!query)
+        return query.error();
+    return query->bind(1, hexOf(row.epoch))
+        .bind(2, row.device.value)
+        .bind(3, static_cast<std::int64_t>(row.sequence))
         .run();
 }
 

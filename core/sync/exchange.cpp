@@ -3,8 +3,10 @@
 #include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/clear_away.h"
 #include "core/sync/fetch.h"
 #include "core/sync/hand_on.h"
+#include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
 #include "core/sync/publish.h"
@@ -45,6 +47,12 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLa
             if (*fresh && event.kind != journal::Kind::Met)
                 store::lookAtClock(grew[event.lane], event, now);
         }
+        for (const journal::Gone &gone : fetched.segment.gone) {
+            const auto fresh =
+                recording->receiveGone(fetched.epoch.lane, fetched.device, gone);
+            if (!fresh)
+                return fresh.error();
+        }
         Outcome kept = rows.keep({fetched.epoch.id, fetched.device,
                                   fetched.segment.header.sequence, fetched.epoch.crew,
                                   fetched.epoch.lane, fetched.segment.hash,
@@ -59,10 +67,15 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLa
 Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
                   store::AheadByLane &grew, Exchanged &report, Whose whose = Whose::Others)
 {
+    const auto isDay = isDayToLookThrough(post, box);
+    if (!isDay)
+        return isDay.error();
     while (goesOn(goOn, report)) {
-        const auto book = CrewBook::open(post, box);
+        auto book = CrewBook::open(post, box);
         if (!book)
             return book.error();
+        if (*isDay)
+            book->lookThrough();
         auto caught = fetchNew(post, *book, storage, whose);
         if (!caught)
             return caught.error();
@@ -151,7 +164,26 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         return done;
     if (const auto sealedCount = sealWaiting(post, *book, today->day, learned.before); !sealedCount)
         return sealedCount.error();
-    return bring(post, *book, storage, goOn, report);
+    const auto isDay = isDayToLookThrough(post, box);
+    if (!isDay)
+        return isDay.error();
+    if (*isDay) {
+        const auto looked = lookForOwn(post, *book, storage, report.findings);
+        if (!looked)
+            return looked.error();
+        if ((report.trouble = *looked))
+            return Done{};
+        if (Outcome done = lookedThrough(post, box); !done)
+            return done;
+    }
+    if (Outcome done = tellErasedAgain(post, *book, today->day); !done)
+        return done;
+    if (Outcome done = bring(post, *book, storage, goOn, report); !done || report.trouble)
+        return done;
+    const auto cleared = clearAway(post, *book, storage);
+    if (cleared)
+        report.trouble = *cleared;
+    return cleared ? Outcome(Done{}) : Outcome(cleared.error());
 }
 
 } // namespace

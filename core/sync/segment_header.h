@@ -20,6 +20,9 @@ inline constexpr std::uint8_t ownEvents = 1;
 /// ... or events of anybody in the lane, handed on as they are: a box as it stands for a guest, what
 /// was written before there was a crew, what a copied phone had not shared.
 inline constexpr std::uint8_t handedOnEvents = 2;
+/// ... or own events once more, from the first on: what was erased since is an empty place, and the
+/// segments before may be gone.
+inline constexpr std::uint8_t toldAgain = 3;
 
 /// What stands before the sealed events of a segment, in the open. Signed and authenticated with
 /// them; it tells a storage no more than that some device went on writing (FORMAT.md, 3).
