@@ -43,6 +43,10 @@ Sentence sentenceFor(Trouble trouble)
                 {}};
     case Trouble::Locked:
         return {say("The shared place is busy. Lidlark tries again later."), {}};
+    case Trouble::NotTrusted:
+        return {say("The shared place cannot show that it is the one it says. Nothing was sent. "
+                    "Check the address, or ask whoever runs it."),
+                {}};
     case Trouble::Odd:
         break;
     }
