@@ -154,12 +154,11 @@ private:
                                 : std::get<std::optional<std::string>>(std::move(answer));
     }
 
-    /// Nothing of the device is known, or it is the day to look through: what is there under later
-    /// numbers, because what was before it is gone?
+    /// On the day to look through, and on the first of all: what is there under later numbers,
+    /// because what was before it is gone?
     bool takeToldAgain(const Epoch &epoch, const crew::Member &member, Chain &chain)
     {
-        const bool unknown = chain.hashes.empty() && chain.lastCounter == 0;
-        if (!unknown && !m_book.looksThrough())
+        if (!m_book.looksThrough())
             return false;
         const auto answer = m_storage.list(folderName(epoch, member.device));
         if ((m_caught.trouble = troubleIn(answer)))
