@@ -44,8 +44,7 @@ void addSync(CLI::App &app, const Options &options, SyncOptions &sync, std::func
         [&options, &sync, &run] { run = [&options, &sync] { return runSync(options, sync); }; });
 }
 
-void addErase(CLI::App &app, const Options &options, EraseOptions &erase,
-              std::function<int()> &run)
+void addErase(CLI::App &app, const Options &options, EraseOptions &erase, std::function<int()> &run)
 {
     CLI::App *command =
         app.add_subcommand("erase", "Erase on every phone of the home; it cannot be brought back");

@@ -88,9 +88,9 @@ Result<std::vector<LaneSubject>> EventRepository::eraseCovered(const journal::La
     const auto events = collect(*query);
     if (!events)
         return events.error();
-    Result<Statement> emptied = m_database.prepare(
-        std::string(emptyEvents) +
-        "WHERE lane = ?1 AND device = ?2 AND counter = ?3 AND identity = ?4");
+    Result<Statement> emptied =
+        m_database.prepare(std::string(emptyEvents) +
+                           "WHERE lane = ?1 AND device = ?2 AND counter = ?3 AND identity = ?4");
     if (!emptied)
         return emptied.error();
     for (const journal::Event &event : *events) {

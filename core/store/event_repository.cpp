@@ -119,15 +119,15 @@ Result<std::vector<journal::Event>> EventRepository::counting(std::vector<journa
         m_crews = *std::move(crews);
     }
     if (!m_crews->empty())
-        std::erase_if(events,
-                      [this](const journal::Event &event) { return !countsInAny(*m_crews, event); });
+        std::erase_if(
+            events, [this](const journal::Event &event) { return !countsInAny(*m_crews, event); });
     return events;
 }
 
 Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
 {
-    Result<Statement> query =
-        m_database.prepare(std::string(eventColumns) + "WHERE lane = ?1 AND day = ?2 AND erased = 0");
+    Result<Statement> query = m_database.prepare(std::string(eventColumns) +
+                                                 "WHERE lane = ?1 AND day = ?2 AND erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(lane)).bind(2, std::int64_t{day.number});

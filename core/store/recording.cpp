@@ -162,8 +162,9 @@ Outcome Recording::applyErasures()
             return said.error();
         for (const journal::Event &event : *said) {
             const auto erasure = journal::readErasure(event);
-            const auto changed = erasure ? m_events.eraseCovered(lane, *erasure)
-                                         : Result<std::vector<LaneSubject>>(std::vector<LaneSubject>());
+            const auto changed = erasure
+                                     ? m_events.eraseCovered(lane, *erasure)
+                                     : Result<std::vector<LaneSubject>>(std::vector<LaneSubject>());
             if (!changed)
                 return changed.error();
             m_changed.insert(changed->begin(), changed->end());

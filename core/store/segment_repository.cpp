@@ -51,9 +51,8 @@ Result<std::vector<SegmentRow>> SegmentRepository::chainOf(const Digest &epoch,
     return collectRows<SegmentRow>(*query, readRow);
 }
 
-Result<std::optional<std::string>> SegmentRepository::bytesOf(const Digest &epoch,
-                                                              const DeviceId &device,
-                                                              std::uint64_t sequence)
+Result<std::optional<std::string>>
+SegmentRepository::bytesOf(const Digest &epoch, const DeviceId &device, std::uint64_t sequence)
 {
     Result<Statement> query = m_database.prepare(
         "SELECT bytes FROM segment WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
@@ -81,8 +80,9 @@ Result<std::vector<SegmentRow>> SegmentRepository::waiting(const std::string &bo
 
 Result<std::vector<SegmentRow>> SegmentRepository::all(const std::string &box)
 {
-    Result<Statement> query = m_database.prepare(
-        std::string(columns) + "bytes FROM segment WHERE box = ?1 ORDER BY epoch, device, sequence");
+    Result<Statement> query =
+        m_database.prepare(std::string(columns) +
+                           "bytes FROM segment WHERE box = ?1 ORDER BY epoch, device, sequence");
     if (!query)
         return query.error();
     query->bind(1, box);
@@ -139,10 +139,10 @@ Result<std::uint64_t> SegmentRepository::lastCounter(const std::string &box,
 }
 
 Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::string &box,
-                                                                      const DeviceId &device)
+                                                                    const DeviceId &device)
 {
-    Result<Statement> query = m_database.prepare(
-        "SELECT max(shared_ms) FROM segment WHERE box = ?1 AND device = ?2");
+    Result<Statement> query =
+        m_database.prepare("SELECT max(shared_ms) FROM segment WHERE box = ?1 AND device = ?2");
     if (!query)
         return query.error();
     query->bind(1, box).bind(2, device.value);
@@ -153,9 +153,9 @@ Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::s
 
 Outcome SegmentRepository::keepKey(const HandedKey &key)
 {
-    Result<Statement> query = m_database.prepare(
-        "INSERT OR REPLACE INTO handed_key (epoch, box, lane, writer, letter) "
-        "VALUES (?1, ?2, ?3, ?4, ?5)");
+    Result<Statement> query =
+        m_database.prepare("INSERT OR REPLACE INTO handed_key (epoch, box, lane, writer, letter) "
+                           "VALUES (?1, ?2, ?3, ?4, ?5)");
     if (!query)
         return query.error();
     return query->bind(1, hexOf(key.epoch))

@@ -21,7 +21,7 @@ struct SegmentRow {
     std::string box; ///< Whose crew.
     journal::Lane lane;
     Digest hash{};
-    std::uint64_t lastCounter = 0; ///< Of its events.
+    std::uint64_t lastCounter = 0;        ///< Of its events.
     std::optional<std::int64_t> sharedMs; ///< When it was seen on a storage; absent: not yet.
     std::string bytes;
 };
@@ -47,8 +47,8 @@ public:
     Result<std::vector<SegmentRow>> chainOf(const Digest &epoch, const DeviceId &device);
     Result<std::optional<std::string>> bytesOf(const Digest &epoch, const DeviceId &device,
                                                std::uint64_t sequence);
-    /// Of this device, still to be brought to the storage of a crew, in the order in which they were
-    /// sealed: the box's lane first, where who is in it and the keys are.
+    /// Of this device, still to be brought to the storage of a crew, in the order in which they
+    /// were sealed: the box's lane first, where who is in it and the keys are.
     Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
     /// All of a crew, with their bytes.
     Result<std::vector<SegmentRow>> all(const std::string &box);

@@ -27,7 +27,7 @@ Standing standingOf(const Segment &segment, const Chain &chain)
         return Standing::Known;
     if (sequence <= last)
         return chain.hashes[sequence - chain.before - 1] == segment.hash ? Standing::Known
-                                                                        : Standing::Forked;
+                                                                         : Standing::Forked;
     if (sequence > last + 1)
         return Standing::NotYet;
     const Digest previous = chain.hashes.empty() ? Digest{} : chain.hashes.back();
@@ -47,8 +47,8 @@ void extend(Chain &chain, const Segment &segment)
         chain.before = segment.header.sequence - 1;
     chain.hashes.push_back(segment.hash);
     if (segment.header.content != handedOnEvents)
-        chain.lastCounter = std::max(chain.lastCounter,
-                                     segment.header.firstCounter + segment.header.events - 1);
+        chain.lastCounter =
+            std::max(chain.lastCounter, segment.header.firstCounter + segment.header.events - 1);
 }
 
 } // namespace lidlark::sync

@@ -43,9 +43,10 @@ Outcome tellLane(Post &post, const CrewBook &book, const HeldEpoch &held)
     if (Outcome done = segments.forgetBytes(book.box(), lane, post.device.id); !done)
         return done;
     const auto sealedUpTo = segments.lastCounter(book.box(), lane, post.device.id);
-    const auto own = sealedUpTo ? store::EventRepository(post.database)
-                                      .goneUpTo(lane, post.device.id, *sealedUpTo)
-                                : Result<std::int64_t>(sealedUpTo.error());
+    const auto own =
+        sealedUpTo
+            ? store::EventRepository(post.database).goneUpTo(lane, post.device.id, *sealedUpTo)
+            : Result<std::int64_t>(sealedUpTo.error());
     if (!own || *own == 0)
         return own ? Outcome(Done{}) : Outcome(own.error());
     if (Outcome done = segments.supersede(book.box(), lane, post.device.id); !done)

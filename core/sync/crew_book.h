@@ -13,7 +13,7 @@ namespace lidlark::sync {
 /// An epoch whose key this phone holds.
 struct HeldEpoch {
     Epoch epoch;
-    DeviceId writer; ///< The one device that writes under it; empty: all who hold it.
+    DeviceId writer;            ///< The one device that writes under it; empty: all who hold it.
     std::set<DeviceId> writers; ///< Whose segments there may be.
 };
 

@@ -30,7 +30,8 @@ bool goesOn(const GoOn &goOn, Exchanged &report)
     return !report.stopped;
 }
 
-Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLane &grew, Exchanged &report)
+Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLane &grew,
+              Exchanged &report)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
@@ -48,14 +49,12 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLa
                 store::lookAtClock(grew[event.lane], event, now);
         }
         for (const journal::Gone &gone : fetched.segment.gone) {
-            const auto fresh =
-                recording->receiveGone(fetched.epoch.lane, fetched.device, gone);
+            const auto fresh = recording->receiveGone(fetched.epoch.lane, fetched.device, gone);
             if (!fresh)
                 return fresh.error();
         }
-        Outcome kept = rows.keep({fetched.epoch.id, fetched.device,
-                                  fetched.segment.header.sequence, fetched.epoch.crew,
-                                  fetched.epoch.lane, fetched.segment.hash,
+        Outcome kept = rows.keep({fetched.epoch.id, fetched.device, fetched.segment.header.sequence,
+                                  fetched.epoch.crew, fetched.epoch.lane, fetched.segment.hash,
                                   fetched.lastCounter, now, fetched.bytes});
         if (!kept)
             return kept;

@@ -11,7 +11,7 @@ namespace lidlark::sync {
 namespace {
 
 constexpr std::uint64_t furthestAhead = 10'000; ///< Numbers that are tried against a listing.
-constexpr std::size_t segmentsAtOnce = 100; ///< At most 100 MB in memory, usually 3.
+constexpr std::size_t segmentsAtOnce = 100;     ///< At most 100 MB in memory, usually 3.
 
 FindingKind kindOf(SegmentFault fault)
 {
@@ -111,16 +111,15 @@ private:
                                   const crew::Member &member) const
     {
         // Events of its own come in any way; those of others only from who may vouch for them.
-        const bool handedOn = std::ranges::any_of(
-            segment.events, [&member](const journal::Event &event) {
+        const bool handedOn =
+            std::ranges::any_of(segment.events, [&member](const journal::Event &event) {
                 return event.device != member.device && event.device != member.was;
             });
         const bool vouches =
             member.role == crew::Role::Parent || member.role == crew::Role::Therapist;
         if (handedOn && !vouches)
             return false;
-        return segment.header.firstCounter <=
-               m_book.crew().acceptedUpTo(member.device, epoch.lane);
+        return segment.header.firstCounter <= m_book.crew().acceptedUpTo(member.device, epoch.lane);
     }
 
     [[nodiscard]] Standing standing(const Segment &segment, const Epoch &epoch,
@@ -147,8 +146,8 @@ private:
     std::optional<std::string> get(const Epoch &epoch, const crew::Member &member,
                                    std::uint64_t sequence)
     {
-        auto answer = m_storage.get({folderName(epoch, member.device),
-                                     segmentName(epoch, member.device, sequence)});
+        auto answer = m_storage.get(
+            {folderName(epoch, member.device), segmentName(epoch, member.device, sequence)});
         m_caught.trouble = troubleIn(answer);
         return m_caught.trouble ? std::nullopt
                                 : std::get<std::optional<std::string>>(std::move(answer));
@@ -172,7 +171,8 @@ private:
             Chain anew;
             anew.lastCounter = chain.lastCounter;
             auto bytes = get(epoch, member, later);
-            const auto opened = openSegment(bytes.value_or(""), epoch, member.device, member.signer);
+            const auto opened =
+                openSegment(bytes.value_or(""), epoch, member.device, member.signer);
             const auto *segment = std::get_if<Segment>(&opened);
             if (segment == nullptr || segment->header.content != toldAgain)
                 continue;
@@ -206,8 +206,8 @@ private:
             return false;
         }
         extend(chain, segment);
-        m_caught.segments.push_back({epoch, member.device, std::move(segment),
-                                     std::move(bytes), chain.lastCounter});
+        m_caught.segments.push_back(
+            {epoch, member.device, std::move(segment), std::move(bytes), chain.lastCounter});
         return true;
     }
 

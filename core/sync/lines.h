@@ -22,8 +22,8 @@ struct Lines {
 /// @param events, @param gone each in the order of their counters.
 std::string textOf(std::span<const journal::Event> events, std::span<const journal::Gone> gone);
 
-/// @returns nothing unless each line is in just the form it was hashed in: another spelling would be
-/// another event.
+/// @returns nothing unless each line is in just the form it was hashed in: another spelling would
+/// be another event.
 std::optional<Lines> linesIn(std::string_view text);
 
 } // namespace lidlark::sync

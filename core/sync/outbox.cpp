@@ -110,7 +110,8 @@ const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, Day toda
 {
     const auto entitled = book.entitledTo(held.epoch.lane, held.writer, today);
     for (const HeldEpoch *before : book.before(held.epoch.id)) {
-        const auto opening = std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
+        const auto opening =
+            std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
         const auto holders = opening->holders();
         if (std::ranges::includes(entitled, holders))
             return before;
@@ -126,8 +127,8 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
         store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
     if (!sealedUpTo)
         return sealedUpTo.error();
-    const auto own = store::EventRepository(post.database)
-                         .ofDeviceAfter(lane, post.device.id, *sealedUpTo);
+    const auto own =
+        store::EventRepository(post.database).ofDeviceAfter(lane, post.device.id, *sealedUpTo);
     if (!own)
         return own.error();
     if (const Outcome done = leadOver(post, book, held, own->events); !done)
@@ -138,8 +139,8 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
     const auto first = older != nullptr
                            ? sealRun(post, older->epoch, *own, *sealedUpTo + 1, early, false)
                            : Result<int>(0);
-    const auto second = sealRun(post, held.epoch, *own, std::max(early, *sealedUpTo) + 1, last,
-                                false);
+    const auto second =
+        sealRun(post, held.epoch, *own, std::max(early, *sealedUpTo) + 1, last, false);
     if (!first || !second)
         return first ? second.error() : first.error();
     return *first + *second;

@@ -58,15 +58,14 @@ std::optional<SegmentFault> astray(const Lines &lines, const SegmentHeader &head
 {
     const bool handedOn = header.content == handedOnEvents;
     const bool mine = handedOn || std::ranges::all_of(lines.events, [&device](const Event &event) {
-        return event.device == device;
-    });
+                          return event.device == device;
+                      });
     if (!mine || !isInLane(lines.events, epoch))
         return SegmentFault::OthersEvents;
     const bool counted = !lines.counters.empty() && lines.counters.size() == header.events;
-    const bool inOrder =
-        handedOn ? lines.gone.empty()
-                 : counted && lines.counters.front() == header.firstCounter &&
-                       isOneRun(lines.counters);
+    const bool inOrder = handedOn ? lines.gone.empty()
+                                  : counted && lines.counters.front() == header.firstCounter &&
+                                        isOneRun(lines.counters);
     return counted && inOrder ? std::nullopt : std::optional(SegmentFault::CountersAstray);
 }
 
@@ -94,8 +93,8 @@ bool isSigned(std::string_view bytes, const crypto::PublicKey &signer)
 }
 
 /// The lines of a segment whose signature holds.
-std::variant<Lines, SegmentFault>
-unsealed(std::string_view bytes, const SegmentHeader &header, const Epoch &epoch)
+std::variant<Lines, SegmentFault> unsealed(std::string_view bytes, const SegmentHeader &header,
+                                           const Epoch &epoch)
 {
     const auto bytesOpened =
         crypto::opened(bytes.substr(headerSize, bytes.size() - headerSize - signatureSize),
