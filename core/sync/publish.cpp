@@ -51,8 +51,10 @@ Answer<Published> publish(Storage &storage, const Place &place, std::string_view
     if (std::get<There>(before) != There::Nothing)
         return publishedAs(std::get<There>(before));
 
-    // A fresh name each time: a part that was cut off is never taken for this one.
-    const Place part{place.folder, place.name + "." + entropy.freshId() + std::string(partEnd)};
+    // A fresh name each time: a part that was cut off is never taken for this one. Half an id keeps
+    // it a name that every server takes (isPlainName).
+    const std::string fresh = entropy.freshId().substr(0, 16);
+    const Place part{place.folder, place.name + "." + fresh + std::string(partEnd)};
     if (const auto trouble = writePart(storage, part, bytes))
         return *trouble;
     const auto moved = storage.move(part, place.name);

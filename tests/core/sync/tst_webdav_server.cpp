@@ -129,6 +129,18 @@ private slots:
         QVERIFY(onDisk(server(), "largest/f0/a1") == bytes);
     }
 
+    /// FORMAT.md, 2: folders and files have names of 64 letters; and those they have while they are
+    /// written are longer.
+    void aFileWithANameAsLongAsTheyAreGoesThere()
+    {
+        WebdavStorage storage(folderIn(server().address(), "names"));
+        SeededEntropy entropy("names");
+        const Place real{std::string(64, 'f'), std::string(64, 'a')};
+        const auto published = publish(storage, real, "one", entropy);
+        QVERIFY(!troubleIn(published));
+        QVERIFY(std::get<File>(storage.get(real)) == "one");
+    }
+
     void theConnectionCheckPasses()
     {
         WebdavStorage storage(folderIn(server().address(), "check"));
