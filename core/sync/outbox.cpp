@@ -134,7 +134,12 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
     if (const Outcome done = leadOver(post, book, held, own->events); !done)
         return done.error();
     const std::uint64_t last = lastOf(*own);
-    const HeldEpoch *older = stillSafe(book, held, today);
+    const auto link = linkAfter(post, held.epoch.id);
+    if (!link)
+        return link.error();
+    // Who has written under the new key is looked for under the one before no more.
+    const bool movedOn = link->sequence > 1;
+    const HeldEpoch *older = movedOn ? nullptr : stillSafe(book, held, today);
     const std::uint64_t early = older != nullptr ? std::min(before, last) : 0;
     const auto first = older != nullptr
                            ? sealRun(post, older->epoch, *own, *sealedUpTo + 1, early, false)

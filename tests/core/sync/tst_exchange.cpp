@@ -3,6 +3,7 @@
 #include "core/store/crew_repository.h"
 #include "core/store/projector.h"
 #include "core/store/recording.h"
+#include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 #include "shaky_storage.h"
 
@@ -104,6 +105,23 @@ private slots:
         QVERIFY(eventsIn(*m_gran, Home).find("dough-forecast") != std::string::npos);
         QCOMPARE(eventsIn(*m_morven, Home), std::string());
         QCOMPARE(eventsIn(*m_morven, Box).find("dough-forecast"), std::string::npos);
+    }
+
+    /// Each has written under the newest key by now, so nobody looks for more under the one before.
+    void whatIsWrittenAfterANewcomerCameReachesEverybody()
+    {
+        for (CrewPhone *phone : {m_morven.get(), m_ruth.get(), m_gran.get()}) {
+            usecase::Workplace workplace = phone->workplace();
+            QVERIFY(usecase::countBox(workplace, "Fin", {}, {{{"pegs"}, 6}}).ok());
+            everybodyExchanges();
+        }
+        usecase::Workplace workplace = m_gran->workplace();
+        QVERIFY(usecase::countBox(workplace, "Fin", {}, {{{"pegs"}, 4}}).ok());
+        everybodyExchanges();
+        for (CrewPhone *phone : {m_morven.get(), m_ruth.get(), m_gran.get()})
+            QCOMPARE(itemOf(*phone, "Fin", "pegs").high, 4);
+        QCOMPARE(eventsIn(*m_gran, journal::LaneKind::Box),
+                 eventsIn(*m_ruth, journal::LaneKind::Box));
     }
 
     void rowsAreThoseOfARefold()
