@@ -74,7 +74,10 @@ std::string fieldsOf(const Revision &revision)
     Json packed = Json::object();
     for (const auto &[item, count] : revision.packed)
         packed[item.value] = count;
-    return Json{{"number", revision.number}, {"packed", packed}}.dump();
+    Json json{{"number", revision.number}, {"packed", packed}};
+    for (const ItemId &item : revision.removed)
+        json["removed"].push_back(item.value);
+    return json.dump();
 }
 
 std::string fieldsOf(const FloorChecked &checked)
@@ -162,12 +165,20 @@ std::optional<Revision> readRevision(const journal::Event &event)
     const auto found = fields.json().find("packed");
     if (!number || found == fields.json().end() || !found->is_object())
         return std::nullopt;
-    Revision revision{*number, {}};
+    Revision revision{*number, {}, {}};
     for (const auto &[item, value] : found->items()) {
         const auto count = Fields::wholeOf(value, 0, mostPieces);
         if (!count)
             return std::nullopt;
         revision.packed[{item}] = *count;
+    }
+    const auto removed = fields.json().find("removed");
+    if (removed == fields.json().end())
+        return revision;
+    for (const auto &item : *removed) {
+        if (!item.is_string())
+            return std::nullopt;
+        revision.removed.insert({item.get<std::string>()});
     }
     return revision;
 }

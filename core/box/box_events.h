@@ -5,6 +5,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <span>
 #include <string>
 
@@ -39,10 +40,12 @@ struct Counted {
     int out = 0;
 };
 
-/// The lid list at one revision: pieces by item.
+/// The lid list at one revision: pieces by item. What an earlier one lists and this one does not is
+/// to be taken out (core/box/lid_list.h).
 struct Revision {
     int number = 1;
     std::map<ItemId, int> packed;
+    std::set<ItemId> removed = {}; ///< For who holds no earlier one: a guest.
 };
 
 /// One loss was looked for on the floor and not found.
@@ -55,7 +58,7 @@ struct FloorChecked {
 /// confirmation). A later count that has seen it can bring the item back.
 struct TakenOut {
     ItemId item;
-    std::string why; ///< "latex", "wheat".
+    std::string why; ///< "latex", "wheat", "revision".
 };
 
 /// An answer to a question about an item (core/box/question.h).

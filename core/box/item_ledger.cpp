@@ -63,6 +63,18 @@ std::vector<Arrival> arrivalsOf(const Packed &packed, const std::vector<Change> 
     return arrivals;
 }
 
+/// A count puts nothing back that was taken out unless whoever counted knew of it.
+void letRemovalsStand(OpenMatters &matters, const journal::Seen &seen)
+{
+    for (std::size_t i = 0; i < matters.basis.counts.size(); ++i) {
+        const Event *count = matters.basis.counts[i];
+        for (std::size_t j = 0; j < matters.removals.size(); ++j) {
+            const bool known = count != nullptr && seen.saw(*count, *matters.removals[j]);
+            matters.removalRelations[i][j] = known ? Relation::Covered : Relation::After;
+        }
+    }
+}
+
 } // namespace
 
 ItemLedger foldItem(const Packed &packed, std::span<const Event> arrived, const Meetings &meetings)
@@ -70,7 +82,9 @@ ItemLedger foldItem(const Packed &packed, std::span<const Event> arrived, const 
     // One order for every device, whatever the order of arrival.
     std::vector<Event> events(arrived.begin(), arrived.end());
     std::sort(events.begin(), events.end(), writtenEarlier);
-    const OpenMatters matters = openMattersOf(events, meetings);
+    OpenMatters matters = openMattersOf(events, meetings);
+    if (packed.removed)
+        letRemovalsStand(matters, meetings.seen);
     ItemLedger ledger;
     const Ends ends = endsOf(packed.pieces, matters, meetings.seen);
     ledger.careful = ends.careful;

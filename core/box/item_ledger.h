@@ -77,6 +77,9 @@ struct Arrival {
 struct Packed {
     int pieces = 0;
     Day day; ///< On which the box with this item was handed over.
+    /// By the lid list in force it is to be taken out: what was counted without knowing that it was
+    /// taken out is history, and puts nothing back (events.md 5, confirmation).
+    bool removed = false;
 };
 
 /// The state of one item of one box: a pure fold of the events that name it.

@@ -66,7 +66,8 @@ Result<BoxRow> BoxRepository::boxOfChild(const ChildId &child)
 Result<std::optional<RevisionRow>> BoxRepository::revision(const BoxId &box)
 {
     Result<Statement> query =
-        m_database.prepare("SELECT packed, issued_day FROM box_revision WHERE box = ?1");
+        m_database.prepare("SELECT packed, issued_day, heads, begun_day FROM box_revision "
+                           "WHERE box = ?1");
     if (!query)
         return query.error();
     query->bind(1, box.value);
@@ -81,7 +82,9 @@ Result<std::optional<RevisionRow>> BoxRepository::revision(const BoxId &box)
     const auto revision = box::readRevision(event);
     if (!revision)
         return Error{ErrorCode::Unreadable, "lid list"};
-    return std::optional(RevisionRow{*revision, Day{static_cast<std::int32_t>(query->number(1))}});
+    return std::optional(RevisionRow{*revision, Day{static_cast<std::int32_t>(query->number(1))},
+                                     static_cast<int>(query->number(2)),
+                                     Day{static_cast<std::int32_t>(query->number(3))}});
 }
 
 Result<std::optional<box::PlaceSaid>> BoxRepository::placeIn(const std::string &table,

@@ -20,9 +20,12 @@ struct BoxRow {
     std::string alias; ///< The child's.
 };
 
+/// The lid list in force (core/box/lid_list.h).
 struct RevisionRow {
     box::Revision revision;
     Day issued;
+    int heads = 1;
+    Day begun = {}; ///< On which the box was handed over.
 };
 
 /// One item of a box, as core/box/item_ledger.h folds it.

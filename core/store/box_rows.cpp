@@ -9,8 +9,8 @@ namespace {
 constexpr std::string_view replaceBox =
     "INSERT OR REPLACE INTO box (id, child, alias) VALUES (?1, ?2, ?3)";
 constexpr std::string_view replaceRevision =
-    "INSERT OR REPLACE INTO box_revision (box, number, issued_day, packed, since) "
-    "VALUES (?1, ?2, ?3, ?4, ?5)";
+    "INSERT OR REPLACE INTO box_revision "
+    "(box, number, issued_day, packed, heads, began, begun_day) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
 constexpr std::string_view placeColumns =
     " (box, place, words, author, day, part) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 
@@ -46,20 +46,21 @@ Outcome writeBox(Database &database, const std::string &box, const journal::Even
         .run();
 }
 
-Outcome writeRevision(Database &database, const std::string &box, const box::Revision &revision,
-                      Day issued, const std::map<ItemId, Day> &since)
+Outcome writeLidList(Database &database, const std::string &box, const box::LidList &list)
 {
-    nlohmann::json days = nlohmann::json::object();
-    for (const auto &[item, day] : since)
-        days[item.value] = day.number;
+    nlohmann::json began = nlohmann::json::object();
+    for (const auto &[item, pieces] : list.began)
+        began[item.value] = pieces;
     Result<Statement> query = database.prepare(replaceRevision);
     if (!query)
         return query.error();
     return query->bind(1, box)
-        .bind(2, std::int64_t{revision.number})
-        .bind(3, std::int64_t{issued.number})
-        .bind(4, box::fieldsOf(revision))
-        .bind(5, days.dump())
+        .bind(2, std::int64_t{list.inForce.number})
+        .bind(3, std::int64_t{list.issued.number})
+        .bind(4, box::fieldsOf(list.inForce))
+        .bind(5, std::int64_t{list.heads})
+        .bind(6, began.dump())
+        .bind(7, std::int64_t{list.begun.number})
         .run();
 }
 

@@ -21,23 +21,33 @@ constexpr const char *projectionTables[] = {
     "offered", "check_in",     "goal",         "grading",       "grading_pin",
     "planned", "reads",        "our_way",      "own_note",      "crew_member"};
 
-/// The pieces of an item by the lid list in force, and since when; nothing where it is not on it.
-Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box,
-                                            const ItemId &item)
+/// What the lid lists say of an item.
+struct Listed {
+    int expected = 0;
+    box::Packed packed;
+};
+
+/// @returns nothing where the box neither began with it nor should hold it.
+Result<std::optional<Listed>> listedOf(Database &database, const std::string &box,
+                                       const ItemId &item)
 {
-    Result<Statement> query = database.prepare(
-        "SELECT json_extract(packed, '$.packed.\"' || ?2 || '\"'), "
-        "json_extract(since, '$.\"' || ?2 || '\"') FROM box_revision WHERE box = ?1");
+    Result<Statement> query = database.prepare(R"sql(
+        SELECT json_extract(packed, '$.packed."' || ?2 || '"'),
+               json_extract(began, '$."' || ?2 || '"'), begun_day,
+               EXISTS (SELECT 1 FROM json_each(packed, '$.removed') WHERE value = ?2)
+        FROM box_revision WHERE box = ?1)sql");
     if (!query)
         return query.error();
     query->bind(1, box).bind(2, item.value);
     const Result<bool> row = query->step();
     if (!row)
         return row.error();
-    if (!*row || query->isNull(0))
-        return std::optional<box::Packed>();
-    return std::optional(box::Packed{static_cast<int>(query->number(0)),
-                                     Day{static_cast<std::int32_t>(query->number(1))}});
+    if (!*row || (query->isNull(0) && query->isNull(1)))
+        return std::optional<Listed>();
+    return std::optional(Listed{static_cast<int>(query->number(0)),
+                                {static_cast<int>(query->number(1)),
+                                 Day{static_cast<std::int32_t>(query->number(2))},
+                                 query->number(3) != 0}});
 }
 
 } // namespace
@@ -56,14 +66,14 @@ Outcome Projector::projectItem(const LaneSubject &subject, std::span<const Event
                                const Meetings &meetings)
 {
     const ItemId item{subject.subject.substr(itemPrefix.size())};
-    const auto listed = packedOf(m_database, subject.lane.scope, item);
+    const auto listed = listedOf(m_database, subject.lane.scope, item);
     if (!listed)
         return listed.error();
     if (!*listed && events.empty())
         return clearItem(m_database, subject.lane.scope, item);
-    const box::Packed packed = listed->value_or(box::Packed{});
+    const Listed list = listed->value_or(Listed{});
     return writeItem(m_database, subject.lane.scope, item,
-                     {packed.pieces, box::foldItem(packed, events, meetings),
+                     {list.expected, box::foldItem(list.packed, events, meetings),
                       box::foldCare(events, meetings.seen), box::foldRequests(events)});
 }
 
@@ -103,12 +113,17 @@ Outcome Projector::projectLane(const journal::Lane &lane)
     return lane.kind == LaneKind::Box ? projectUntouchedItems(lane, *meetings) : Outcome(Done{});
 }
 
-/// Items of the lid list about which nothing was ever said still have a row.
+/// Items that the box began with or should hold, and about which nothing was ever said, still have
+/// a row.
 Outcome Projector::projectUntouchedItems(const journal::Lane &lane, const Meetings &meetings)
 {
     Result<Statement> query = m_database.prepare(R"sql(
-        SELECT key FROM box_revision, json_each(box_revision.packed, '$.packed')
-        WHERE box = ?1 AND NOT EXISTS
+        SELECT key FROM (SELECT key FROM box_revision, json_each(box_revision.packed, '$.packed')
+                         WHERE box = ?1
+                         UNION
+                         SELECT key FROM box_revision, json_each(box_revision.began)
+                         WHERE box = ?1)
+        WHERE NOT EXISTS
             (SELECT 1 FROM box_item WHERE box_item.box = ?1 AND box_item.item = key))sql");
     if (!query)
         return query.error();

@@ -13,27 +13,6 @@ using journal::Kind;
 using journal::Meetings;
 using journal::Seen;
 
-namespace {
-
-/// The day on which each item was first on a lid list.
-std::map<ItemId, Day> firstDays(std::span<const Event> events)
-{
-    std::map<ItemId, Day> since;
-    for (const Event &event : events) {
-        const auto revision = box::readRevision(event);
-        if (!revision)
-            continue;
-        for (const auto &[item, count] : revision->packed) {
-            const auto known = since.find(item);
-            if (count > 0 && (known == since.end() || event.when.day < known->second))
-                since[item] = event.when.day;
-        }
-    }
-    return since;
-}
-
-} // namespace
-
 Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
                         std::span<const Event> events, const Meetings &meetings)
 {
@@ -43,10 +22,8 @@ Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
         if (const Event *child = journal::latestOf(events, Kind::Child, seen))
             return writeBox(database, box, *child);
     } else if (subject.subject == "revision") {
-        const Event *latest = journal::latestOf(events, Kind::Revision, seen);
-        const auto revision = latest != nullptr ? box::readRevision(*latest) : std::nullopt;
-        if (revision)
-            return writeRevision(database, box, *revision, latest->when.day, firstDays(events));
+        if (const auto list = box::foldLidList(events, seen))
+            return writeLidList(database, box, *list);
     } else if (subject.subject == "place") {
         return writePlace(database, box, box::foldPlace(events, meetings));
     } else if (subject.subject.starts_with("grading-pin:")) {

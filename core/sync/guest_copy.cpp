@@ -155,18 +155,24 @@ Result<std::vector<Event>> boxAsItStands(Post &post, const std::string &box)
     Copyist copyist(post, lane);
     if (const Outcome done = handBoxOn(post, lane, copyist); !done)
         return done.error();
-    box::Revision packed{*revision ? (*revision)->revision.number : 1, {}};
+    box::Revision packed{1, {}, {}};
+    if (*revision)
+        packed = {(*revision)->revision.number, {}, (*revision)->revision.removed};
     for (const store::ItemRow &item : *items) {
         const auto lost = handLossesOn(post, lane, item, *losses, copyist);
         if (!lost)
             return lost.error();
-        packed.packed[item.item] = item.low + item.out + *lost;
+        const bool stays = !packed.removed.contains(item.item);
+        packed.packed[item.item] = (stays ? item.low + item.out : 0) + *lost;
     }
     copyist.say(Kind::Revision, box::fieldsOf(packed));
     copyist.say(Kind::Met, journal::metFields(*covered));
     for (const store::ItemRow &item : *items) {
         sayCare(item, copyist);
-        copyist.say(Kind::Count, box::fieldsOf(box::Counted{item.item, item.low, item.out}));
+        // What is to be taken out is none of a guest's things to play with, nor to put back.
+        const bool stays = !packed.removed.contains(item.item);
+        copyist.say(Kind::Count, box::fieldsOf(box::Counted{item.item, stays ? item.low : 0,
+                                                            stays ? item.out : 0}));
     }
     return copyist.takeAll();
 }

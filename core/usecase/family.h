@@ -38,6 +38,9 @@ struct Family {
 /// today lies before the child's birth.
 Result<Family> loadFamily(Workplace &workplace, const std::string &childAlias);
 
+/// By the lid list in force: there is nothing to play with it any more.
+bool isToTakeOut(const Family &family, const ItemId &item);
+
 /// The box as the gate reads it on @p today.
 safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &catalogue, Day today);
 

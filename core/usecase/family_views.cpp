@@ -30,6 +30,11 @@ bool showsLiking(const play::Play &play)
 
 } // namespace
 
+bool isToTakeOut(const Family &family, const ItemId &item)
+{
+    return family.revision && family.revision->revision.removed.contains(item);
+}
+
 safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &catalogue, Day today)
 {
     safety::BoxState state;
@@ -37,7 +42,9 @@ safety::BoxState boxStateOf(const Family &family, const catalogue::Catalogue &ca
     state.here = !said || family.place->mayBeAt(family.home.value);
     state.place = said ? family.place->words : std::string();
     for (const store::ItemRow &row : family.items)
-        state.items[row.item] = stockOf(row, catalogue.item(row.item), today);
+        state.items[row.item] = isToTakeOut(family, row.item)
+                                    ? safety::ItemStock{} // at once, whether or not it lies there
+                                    : stockOf(row, catalogue.item(row.item), today);
     for (const store::LossRow &loss : family.losses) {
         const FloorDanger danger = floorDangerOf(catalogue.item(loss.item));
         state.floorNoteOpen = state.floorNoteOpen || danger == FloorDanger::SmallPart;

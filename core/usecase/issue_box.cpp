@@ -81,7 +81,7 @@ Outcome writeBox(store::Recording &recording, const island::Family &family)
     const box::Opened opened{{"dough"}, box::pieceId(std::nullopt, 0), island::issueDay()};
     std::vector<std::pair<Kind, std::string>> sayings{
         {Kind::Child, who.dump()},
-        {Kind::Revision, box::fieldsOf(box::Revision{1, family.packed})},
+        {Kind::Revision, box::fieldsOf(box::Revision{1, family.packed, {}})},
         {Kind::Place,
          box::fieldsOfPlace(family.homes.front().id, "at " + family.homes.front().name)}};
     if (family.packed.contains({"dough"}))

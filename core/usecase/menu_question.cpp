@@ -58,15 +58,16 @@ rotation::Question questionFor(const Workplace &workplace, const Family &family,
     question.offers = request.offers;
     question.without = request.without;
     if (family.revision)
-        question.daysSinceIssue = std::max(0, when.day - family.revision->issued);
+        question.daysSinceIssue = std::max(0, when.day - family.revision->begun);
     if (!guest) {
         question.records = recordsOf(family, when.day);
         question.playedToday = playedOn(family, when.day);
         question.minutesThisWeek = minutesThisWeek(family, workplace.catalogue, when.day);
     }
     for (const BoxItem &item : boxItemsOf(family, workplace.catalogue, when.day)) {
-        question.stock[item.row.item] = item.freshness.usable;
-        question.useSoon[item.row.item] = isWorthUsingSoon(item, family);
+        const bool stays = !isToTakeOut(family, item.row.item);
+        question.stock[item.row.item] = stays ? item.freshness.usable : 0;
+        question.useSoon[item.row.item] = stays && isWorthUsingSoon(item, family);
     }
     return question;
 }

@@ -101,7 +101,7 @@ Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
     const nlohmann::json who{{"child", child}, {"alias", answers.childAlias}};
     std::vector<std::pair<Kind, std::string>> said{
         {Kind::Child, who.dump()},
-        {Kind::Revision, box::fieldsOf(box::Revision{1, answers.lidList})},
+        {Kind::Revision, box::fieldsOf(box::Revision{1, answers.lidList, {}})},
         {Kind::Place, box::fieldsOfPlace(device.home.value, "at home")}};
     for (const auto &[kind, fields] : said) {
         if (Outcome done = recording.say(box, kind, fields); !done)

@@ -134,6 +134,19 @@ Outcome fillFromBox(Workplace &workplace, const Family &family, TakeOut &takeOut
     return Done{};
 }
 
+Outcome sayTakenOut(Workplace &workplace, const Family &family, const std::string &author,
+                    const box::TakenOut &taken)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    Outcome said = recording->sayAs(author.empty() ? workplace.device.person : author,
+                                    {LaneKind::Box, family.box.id.value}, Kind::TakenOut,
+                                    box::fieldsOf(taken));
+    return said ? recording->commit() : said;
+}
+
 } // namespace
 
 bool TakeOut::isDone() const
@@ -174,17 +187,12 @@ Outcome confirmTakenOut(Workplace &workplace, const std::string &childAlias,
         for (const TakeOutThing &thing : takeOut.things) {
             if (thing.item != item)
                 continue;
-            Result<store::Recording> recording =
-                store::Recording::begin(workplace.database, workplace.device, workplace.clock);
-            if (!recording)
-                return recording.error();
-            const box::TakenOut taken{item, std::string(child::avoidedNames.of(takeOut.note.what))};
-            Outcome said = recording->sayAs(author.empty() ? workplace.device.person : author,
-                                            {LaneKind::Box, family->box.id.value}, Kind::TakenOut,
-                                            box::fieldsOf(taken));
-            return said ? recording->commit() : said;
+            return sayTakenOut(workplace, *family, author,
+                               {item, std::string(child::avoidedNames.of(takeOut.note.what))});
         }
     }
+    if (isToTakeOut(*family, item))
+        return sayTakenOut(workplace, *family, author, {item, "revision"});
     return Error{ErrorCode::Invalid, item.value + ": need not leave the house"};
 }
 
