@@ -3,6 +3,8 @@
 #include "core/journal/take_backs.h"
 #include "core/store/rows.h"
 
+#include <nlohmann/json.hpp>
+
 namespace lidlark::store {
 
 namespace {
@@ -14,11 +16,17 @@ constexpr std::string_view insertEvent = R"sql(
 
 /// Lanes are written "kind:scope", so those of one kind stand together: ';' follows ':'.
 constexpr std::string_view oldInLanes =
-    "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0";
+    "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0 "
+    "AND kind IN (SELECT value FROM json_each(?3))";
 
-void bindLanes(Statement &query, journal::LaneKind lanes, Day day)
+void bindOutdated(Statement &query, const Outdated &old)
 {
-    query.bind(1, journal::laneKindNames.of(lanes)).bind(2, std::int64_t{day.number});
+    nlohmann::json kinds = nlohmann::json::array();
+    for (const journal::Kind kind : old.kinds)
+        kinds.push_back(journal::kindNames.of(kind));
+    query.bind(1, journal::laneKindNames.of(old.lanes))
+        .bind(2, std::int64_t{old.before.number})
+        .bind(3, kinds.dump());
 }
 
 Result<journal::Event> readEvent(const Statement &row)
@@ -195,17 +203,17 @@ Result<std::vector<Day>> EventRepository::latestDays()
         *query, [](const Statement &row) { return Day{static_cast<std::int32_t>(row.number(0))}; });
 }
 
-Result<bool> EventRepository::anyBefore(journal::LaneKind lanes, Day day)
+Result<bool> EventRepository::any(const Outdated &outdated)
 {
     Result<Statement> query =
         m_database.prepare("SELECT 1 FROM event " + std::string(oldInLanes) + " LIMIT 1");
     if (!query)
         return query.error();
-    bindLanes(*query, lanes, day);
+    bindOutdated(*query, outdated);
     return query->step();
 }
 
-Result<std::vector<LaneSubject>> EventRepository::erase(journal::LaneKind lanes, Day day)
+Result<std::vector<LaneSubject>> EventRepository::erase(const Outdated &outdated)
 {
     Result<Statement> old =
         m_database.prepare("SELECT DISTINCT lane, subject FROM event " + std::string(oldInLanes));
@@ -213,9 +221,9 @@ Result<std::vector<LaneSubject>> EventRepository::erase(journal::LaneKind lanes,
         m_database.prepare(std::string(emptyEvents) + std::string(oldInLanes));
     if (!old || !emptied)
         return old ? emptied.error() : old.error();
-    bindLanes(*old, lanes, day);
+    bindOutdated(*old, outdated);
     Result<std::vector<LaneSubject>> subjects = readSubjects(*old);
-    bindLanes(*emptied, lanes, day);
+    bindOutdated(*emptied, outdated);
     if (const Outcome done = emptied->run(); !done)
         return done.error();
     return subjects;

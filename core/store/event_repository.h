@@ -26,6 +26,14 @@ struct OwnRun {
     std::vector<journal::Gone> gone;
 };
 
+/// What has been kept for long enough: of these kinds, in lanes of one kind, dated earlier than
+/// @ref before.
+struct Outdated {
+    journal::LaneKind lanes = journal::LaneKind::CheckIns;
+    std::vector<journal::Kind> kinds;
+    Day before;
+};
+
 /// The events of a store. Erased ones are counted, and given to nobody.
 class EventRepository
 {
@@ -69,12 +77,11 @@ public:
     Result<std::int64_t> count();
     /// The latest day that each device has reached in its events, check-ins apart.
     Result<std::vector<Day>> latestDays();
-    /// Whether a lane of this kind holds something dated earlier than @p day.
-    Result<bool> anyBefore(journal::LaneKind lanes, Day day);
-    /// Takes the payload of the events in lanes of one kind dated earlier than @p day: what is left
-    /// of them is who wrote the how-manieth event of a lane, and its identity (events.md 9).
-    /// @returns the subjects whose state has changed.
-    Result<std::vector<LaneSubject>> erase(journal::LaneKind lanes, Day day);
+    /// Whether anything of it is here.
+    Result<bool> any(const Outdated &outdated);
+    /// Takes the payload: what is left is who wrote the how-manieth event of a lane, and its
+    /// identity (events.md 9). @returns the subjects whose state has changed.
+    Result<std::vector<LaneSubject>> erase(const Outdated &outdated);
     /// The same for what was said of one subject, but for the word that it is removed: that has to
     /// reach the other devices.
     Outcome eraseSubject(const LaneSubject &subject);

@@ -134,9 +134,9 @@ Result<bool> Recording::receiveGone(const journal::Lane &lane, const DeviceId &d
     return m_events.insertGone(lane, device, gone);
 }
 
-Outcome Recording::erase(journal::LaneKind lanes, Day day)
+Outcome Recording::erase(const Outdated &outdated)
 {
-    const auto subjects = m_events.erase(lanes, day);
+    const auto subjects = m_events.erase(outdated);
     if (!subjects)
         return subjects.error();
     m_changed.insert(subjects->begin(), subjects->end());

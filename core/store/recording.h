@@ -32,9 +32,8 @@ public:
     /// Takes in that an event was, and is gone. @returns whether nothing of it was here.
     Result<bool> receiveGone(const journal::Lane &lane, const DeviceId &device,
                              const journal::Gone &gone);
-    /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md
-    /// 9).
-    Outcome erase(journal::LaneKind lanes, Day day);
+    /// Takes the payload of what has been kept for long enough (events.md 9).
+    Outcome erase(const Outdated &outdated);
     /// Takes the payload of what was said of one subject, but for the word that it is removed.
     Outcome eraseSubject(const LaneSubject &subject);
 

@@ -172,7 +172,7 @@ void keepLimitsElsewhere(const store::FamilyFolder &folder, const std::string &o
         Workplace other{*database, workplace.catalogue, workplace.clock, workplace.entropy,
                         **device};
         // What cannot be taken away now is tried again at the next start.
-        (void)expireCheckIns(other);
+        (void)keepLimits(other);
     }
 }
 

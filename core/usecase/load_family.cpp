@@ -6,8 +6,6 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr int historyDays = 366; // activity history is kept 12 months (job.md D7)
-
 /// The home whose sheet counts: this phone's own; on a therapist's phone the one where the box is,
 /// or else the first that the child belongs to.
 Result<HomeId> homeOf(Workplace &workplace, const Family &family)
@@ -80,7 +78,7 @@ std::optional<Error> loadHome(Workplace &workplace, Family &family, Day today)
     if (error)
         return error;
     take(homes.sheet(family.home), family.sheet, error);
-    take(homes.plays(family.home, family.box.child, today - historyDays), family.plays, error);
+    take(homes.plays(family.home, family.box.child, today - playDays), family.plays, error);
     take(homes.offered(family.home, family.box.child), family.offered, error);
     take(homes.checkIns(family.home, family.box.child, today - checkInDays), family.checkIns,
          error);

@@ -59,7 +59,7 @@ void Household::openStore()
 void Household::keepLimits()
 {
     // What cannot be taken away now is tried again at the next start.
-    (void)usecase::expireCheckIns(*m_workplace);
+    (void)usecase::keepLimits(*m_workplace);
     usecase::keepLimitsElsewhere(m_folder, m_family, *m_workplace);
     (void)usecase::eraseRemovedNotes(*m_workplace);
 }

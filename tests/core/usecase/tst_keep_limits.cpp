@@ -85,14 +85,14 @@ private slots:
             markTheDay(*phone);
         }
         ruth->meet(*morven);
-        QVERIFY(usecase::expireCheckIns(workplace).ok());
+        QVERIFY(usecase::keepLimits(workplace).ok());
         QCOMPARE(checkInsOf(*ruth).size(), std::size_t{2}); // the ninetieth day is kept
         for (Phone *phone : {ruth.get(), morven.get()}) {
             phone->clock.moveTo(islandTime(11 + 91, 9, 0));
             markTheDay(*phone);
         }
         ruth->meet(*morven);
-        QVERIFY(usecase::expireCheckIns(workplace).ok());
+        QVERIFY(usecase::keepLimits(workplace).ok());
         const auto left = checkInsOf(*ruth);
         QCOMPARE(left.size(), std::size_t{1});
         QCOMPARE(left.front().before, checkin::Kite::Resting);
@@ -115,7 +115,7 @@ private slots:
         }
         ruth->meet(gran);
         usecase::Workplace workplace = ruth->workplace();
-        QVERIFY(usecase::expireCheckIns(workplace).ok());
+        QVERIFY(usecase::keepLimits(workplace).ok());
         QCOMPARE(checkInsOf(*ruth).size(), std::size_t{1});
         ruth->meet(gran);
         QCOMPARE(checkInsOf(*ruth).size(), std::size_t{1});
@@ -149,7 +149,7 @@ private slots:
         ruth->clock.moveTo(islandTime(11 + 20 * 365, 9, 0));
         markTheDay(*ruth);
         usecase::Workplace workplace = ruth->workplace();
-        QVERIFY(usecase::expireCheckIns(workplace).ok());
+        QVERIFY(usecase::keepLimits(workplace).ok());
         QCOMPARE(checkInsOf(*ruth).size(), std::size_t{2});
     }
 };
