@@ -10,6 +10,7 @@
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
 #include "core/sync/publish.h"
+#include "core/sync/tell_once.h"
 #include "core/sync/turn_keys.h"
 
 #include <algorithm>
@@ -161,6 +162,9 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         return book.error();
     if (Outcome done = handOnIfAsked(post, *book); !done)
         return done;
+    // Before anything new: so it has the number that the others ask for next.
+    if (Outcome done = tellErasedAgain(post, *book, today->day); !done)
+        return done;
     if (const auto sealedCount = sealWaiting(post, *book, today->day, learned.before); !sealedCount)
         return sealedCount.error();
     const auto isDay = isDayToLookThrough(post, box);
@@ -175,14 +179,21 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         if (Outcome done = lookedThrough(post, box); !done)
             return done;
     }
-    if (Outcome done = tellErasedAgain(post, *book, today->day); !done)
-        return done;
     if (Outcome done = bring(post, *book, storage, goOn, report); !done || report.trouble)
         return done;
     const auto cleared = clearAway(post, *book, storage);
     if (cleared)
         report.trouble = *cleared;
     return cleared ? Outcome(Done{}) : Outcome(cleared.error());
+}
+
+/// What has not arrived, and what of the findings is new.
+Outcome lookBack(Post &post, const std::string &box, Exchanged &report)
+{
+    if (Outcome done = lookForMissing(post, box, report.findings); !done)
+        return done;
+    const auto book = CrewBook::open(post, box);
+    return book ? tellOnce(post, *book, report.findings) : Outcome(book.error());
 }
 
 } // namespace
@@ -198,7 +209,7 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
     learned.before = *before;
     Outcome done = takeAllIn(post, box, storage, goOn, learned.grew, report);
     if (done)
-        done = lookForMissing(post, box, report.findings);
+        done = lookBack(post, box, report);
     report.copied = std::ranges::any_of(report.findings, [](const Finding &finding) {
         return finding.kind == FindingKind::OwnAhead;
     });
@@ -215,7 +226,7 @@ Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
     store::AheadByLane grew;
     Outcome done = takeAllIn(post, box, storage, {}, grew, report);
     if (done)
-        done = lookForMissing(post, box, report.findings);
+        done = lookBack(post, box, report);
     if (!done)
         return done.error();
     return report;

@@ -1,6 +1,7 @@
 #include "core/sync/fetch.h"
 
 #include "core/store/segment_repository.h"
+#include "core/sync/publish.h"
 
 #include <algorithm>
 #include <map>
@@ -163,8 +164,12 @@ private:
         if ((m_caught.trouble = troubleIn(answer)))
             return false;
         const auto &listed = std::get<std::vector<std::string>>(answer);
-        const std::set<std::string> names(listed.begin(), listed.end());
+        std::set<std::string> names(listed.begin(), listed.end());
         const std::uint64_t next = chain.before + chain.hashes.size() + 2;
+        std::erase_if(names, [](const std::string &name) { return name.ends_with(partEnd); });
+        // Nearly always what is known is all there is: then no later name is worked out.
+        for (std::uint64_t known = next - 2; known > 0 && !names.empty(); --known)
+            names.erase(segmentName(epoch, member.device, known));
         for (std::uint64_t later = next; !names.empty() && later < next + furthestAhead; ++later) {
             if (!names.contains(segmentName(epoch, member.device, later)))
                 continue;

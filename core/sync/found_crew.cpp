@@ -28,7 +28,7 @@ Outcome letItselfIn(Post &post, const std::string &box, store::Recording &record
 Outcome foundCrew(Post &post, const std::string &box)
 {
     if (post.device.role != store::Role::Parent && post.device.role != store::Role::Therapist)
-        return Error{ErrorCode::NotAllowed, "crew"};
+        return Error{ErrorCode::NotAllowed, "member"};
     const auto before = CrewBook::open(post, box);
     if (!before || !before->crew().empty())
         return before ? Outcome(Done{}) : Outcome(before.error());

@@ -3,6 +3,7 @@
 #include "core/store/crew_repository.h"
 #include "core/store/projector.h"
 #include "core/store/recording.h"
+#include "core/usecase/erase.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
 #include "shaky_storage.h"
@@ -185,6 +186,33 @@ private slots:
         QCOMPARE(report.findings.front().kind, sync::FindingKind::Intruder);
         QCOMPARE(report.findings.front().device, m_gran->device.id);
         QCOMPARE(itemOf(*m_ruth, "Fin", "eyes").low, 6);
+        // It is told once: nobody can take it away, and nobody has to.
+        QVERIFY(m_ruth->exchange(finsBox, *m_storage).findings.empty());
+    }
+
+    /// Erased in the morning, gone in the afternoon: not only on the day on which folders are listed.
+    void whatIsErasedGoesWithTheNextExchange()
+    {
+        usecase::Workplace workplace = m_ruth->workplace();
+        const auto play = usecase::startPlay(workplace, {"Fin", {"dough-forecast"}, {}, {}});
+        QVERIFY(usecase::putBack(workplace, *play, {}, {}).ok());
+        everybodyExchanges();
+        const auto files = m_storage->files;
+        QVERIFY(eventsIn(*m_gran, journal::LaneKind::Home).find("dough-forecast") !=
+                std::string::npos);
+        QVERIFY(usecase::erase(workplace, usecase::Erasable::Plays,
+                               store::todayOf(m_ruth->clock)->day)
+                    .ok());
+        (void)m_ruth->exchange(finsBox, *m_storage);
+        const auto report = m_gran->exchange(finsBox, *m_storage);
+        QVERIFY(report.findings.empty());
+        QCOMPARE(eventsIn(*m_gran, journal::LaneKind::Home).find("dough-forecast"),
+                 std::string::npos);
+        QVERIFY(matchesRefold(*m_gran));
+        const auto gone = std::ranges::count_if(files, [this](const auto &file) {
+            return !m_storage->files.contains(file.first);
+        });
+        QVERIFY(gone > 0); // from the storage too
     }
 
     void aGuestSeesTheBoxAndNoHistory()
