@@ -20,7 +20,7 @@ public:
     /// @param what "answer", "welcome".
     /// @returns nothing inside where there is none, or it is not of this code.
     Answer<std::optional<std::string>> read(std::string_view what);
-    /// Brings bytes that were sealed with `seal`.
+    /// Brings bytes that were sealed with `seal`. @returns false inside where others lie there.
     Answer<bool> leave(std::string_view what, std::string_view sealedBytes, Entropy &entropy);
     /// What is left, goes.
     Answer<bool> clear();

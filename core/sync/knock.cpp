@@ -139,15 +139,16 @@ Result<Answer<Step>> goOnJoining(store::Database &database, const Clock &clock, 
         return Answer<Step>(*trouble);
     if (!std::get<std::optional<std::string>>(letter)) {
         const auto left = room.leave("answer", (*kept)->answer, entropy);
-        const auto trouble = troubleIn(left);
-        return trouble ? Answer<Step>(*trouble) : Answer<Step>(Step::Waiting);
+        if (const auto trouble = troubleIn(left))
+            return Answer<Step>(*trouble);
+        return Answer<Step>(std::get<bool>(left) ? Step::Waiting : Step::Taken);
     }
     const auto own = ownSecret(database, (*kept)->device.id, keeper, entropy);
     if (!own)
         return own.error();
     const auto welcome = welcomeIn(*std::get<std::optional<std::string>>(letter), own->secret);
     if (!welcome)
-        return Error{ErrorCode::Unreadable, "welcome"};
+        return Answer<Step>(Step::Taken); // a letter to somebody else
     Post post{database, clock, entropy, (*kept)->device, own->secret};
     if (const Outcome done = settleIn(post, *welcome); !done)
         return done.error();

@@ -18,7 +18,8 @@ struct Joining {
 /// How far it is.
 enum class Step {
     Waiting, ///< The other phone has not let it in yet.
-    In       ///< It is in: the next exchange brings the box.
+    In,      ///< It is in: the next exchange brings the box.
+    Taken    ///< Another phone has used the code: this one needs a new one.
 };
 
 /// Begins, or goes on with the one begun under this code. The store must be nobody's yet, or that

@@ -166,4 +166,9 @@ Sentence nobodyYetSentence()
     return {say("Nobody has used the code yet."), {}};
 }
 
+Sentence codeTakenSentence()
+{
+    return {say("Another phone has used this code. Ask for a new one."), {}};
+}
+
 } // namespace lidlark::sync

@@ -34,5 +34,7 @@ wording::Sentence outSentence();
 wording::Sentence noCodeSentence();
 /// The code waits.
 wording::Sentence nobodyYetSentence();
+/// Somebody else came in by the code.
+wording::Sentence codeTakenSentence();
 
 } // namespace lidlark::sync
