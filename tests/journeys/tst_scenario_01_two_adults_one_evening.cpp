@@ -1,14 +1,10 @@
 #include <QtTest>
 
-#include "core/box/question_look.h"
 #include "core/store/event_repository.h"
 #include "core/store/projector.h"
 #include "core/usecase/box_items.h"
-#include "core/usecase/box_questions.h"
-#include "core/usecase/play_activity.h"
-#include "core/wording/question_words.h"
 
-#include "tests/support/phone.h"
+#include "tests/support/one_evening.h"
 
 using namespace lidlark;
 using namespace lidlark::test;
@@ -23,31 +19,10 @@ private:
     std::unique_ptr<Phone> m_ruth;
     std::unique_ptr<Phone> m_gran;
 
-    static PlayId play(Phone &phone, const char *activity,
-                       const std::vector<usecase::NamedException> &exceptions)
-    {
-        usecase::Workplace workplace = phone.workplace();
-        const auto begun = usecase::startPlay(workplace, {"Fin", {activity}, {}, std::nullopt});
-        phone.clock.moveTo(phone.clock.nowMs() + 7 * msPerMinute);
-        const Outcome done = usecase::putBack(workplace, *begun, {}, exceptions);
-        return begun && done ? *begun : PlayId{};
-    }
-
     static usecase::Family familyOn(Phone &phone)
     {
         usecase::Workplace workplace = phone.workplace();
         return *usecase::loadFamily(workplace, "Fin");
-    }
-
-    static std::vector<box::Question> questionsOn(Phone &phone)
-    {
-        return itemOf(phone, "Fin", "eyes").questions;
-    }
-
-    static std::pair<int, int> eyesOn(Phone &phone)
-    {
-        const store::ItemRow row = itemOf(phone, "Fin", "eyes");
-        return {row.low, row.high};
     }
 
     /// 20:00 on both: the home network.
@@ -71,11 +46,9 @@ private slots:
         QVERIFY(m_ruth->meet(*m_morven) > 0);
         QVERIFY(m_gran->meet(*m_morven) > 0);
         m_ruth->clock.moveTo(islandTime(11, 18, 10));
-        QVERIFY(!play(*m_ruth, "hidden-harbour-lights", {{{"eyes"}, box::ExceptionKind::UsedUp, 1}})
-                     .empty());
+        QVERIFY(!playWithAnEyeUsedUp(*m_ruth, "hidden-harbour-lights").empty());
         m_gran->clock.moveTo(islandTime(11, 18, 25 + 40));
-        QVERIFY(
-            !play(*m_gran, "dough-forecast", {{{"eyes"}, box::ExceptionKind::UsedUp, 1}}).empty());
+        QVERIFY(!playWithAnEyeUsedUp(*m_gran, "dough-forecast").empty());
         meetAtEight();
     }
 
@@ -91,17 +64,11 @@ private slots:
 
     void oneQuestionToOneAdultInPlainWords()
     {
-        QCOMPARE(questionsOn(*m_ruth).size(), std::size_t{1});
-        QVERIFY(questionsOn(*m_ruth) == questionsOn(*m_gran));
-        const box::Question question = questionsOn(*m_ruth).front();
+        QCOMPARE(eyeQuestionsOn(*m_ruth).size(), std::size_t{1});
+        QVERIFY(eyeQuestionsOn(*m_ruth) == eyeQuestionsOn(*m_gran));
+        const box::Question question = eyeQuestionsOn(*m_ruth).front();
         QCOMPARE(question.askedOf, std::string("Gran"));
-        std::string words;
-        for (const auto &part :
-             wording::questionWords(question, {"stick-on eye", "stick-on eyes"},
-                                    {*dayFrom({2027, 1, 11}), PartOfDay::Evening}))
-            words += wording::fill(part) + " ";
-        QCOMPARE(words, std::string("Ruth and Gran each noted one stick-on eye used up this "
-                                    "evening. Same one, or two? "));
+        QCOMPARE(wordsOfEyeQuestion(question), std::string(eyeQuestionWords));
         using box::QuestionLook;
         const Day day = *dayFrom({2027, 1, 11});
         QVERIFY(box::lookOf(question, "Gran", m_gran->device.id, day) == QuestionLook::Asks);
@@ -121,13 +88,13 @@ private slots:
         QFETCH(QByteArray, answer);
         QFETCH(int, eyes);
         usecase::Workplace workplace = m_gran->workplace();
-        const std::string id = questionsOn(*m_gran).front().id;
+        const std::string id = eyeQuestionsOn(*m_gran).front().id;
         QVERIFY(usecase::answerQuestion(workplace, "Fin", "Gran", id, answer.toStdString()).ok());
         QCOMPARE(eyesOn(*m_gran), std::pair(eyes, eyes));
         QVERIFY(m_ruth->meet(*m_gran) > 0);
         QCOMPARE(eyesOn(*m_ruth), std::pair(eyes, eyes));
-        QCOMPARE(questionsOn(*m_ruth).front().answer, answer.toStdString());
-        QCOMPARE(questionsOn(*m_ruth).front().answeredBy, std::string("Gran"));
+        QCOMPARE(eyeQuestionsOn(*m_ruth).front().answer, answer.toStdString());
+        QCOMPARE(eyeQuestionsOn(*m_ruth).front().answeredBy, std::string("Gran"));
         QCOMPARE(m_ruth->meet(*m_gran), 0); // sending again changes nothing
         QCOMPARE(eyesOn(*m_ruth), std::pair(eyes, eyes));
         for (Phone *phone : {m_ruth.get(), m_gran.get()}) {
@@ -139,7 +106,7 @@ private slots:
     void theSameAnswerAgainChangesNothingAndAnotherIsRefused()
     {
         usecase::Workplace workplace = m_gran->workplace();
-        const std::string id = questionsOn(*m_gran).front().id;
+        const std::string id = eyeQuestionsOn(*m_gran).front().id;
         QVERIFY(usecase::answerQuestion(workplace, "Fin", "Gran", id, "two").ok());
         const auto events = *store::EventRepository(m_gran->database).count();
         QVERIFY(usecase::answerQuestion(workplace, "Fin", "Gran", id, "two").ok());
