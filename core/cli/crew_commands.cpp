@@ -5,7 +5,6 @@
 #include "core/store/recording.h"
 #include "core/sync/found_crew.h"
 #include "core/sync/invite.h"
-#include "core/sync/knock.h"
 #include "core/sync/let_in.h"
 #include "core/sync/secret_file.h"
 #include "core/sync/share.h"
@@ -27,18 +26,13 @@ std::string joinedWords(const sync::JoinSecret &secret)
     return text;
 }
 
-std::string joined(const std::array<std::string, 3> &words)
+/// Prints why a store must not write. @returns whether it must not.
+bool mustNotWrite(sync::Match match)
 {
-    return words[0] + " " + words[1] + " " + words[2];
-}
-
-Result<sync::Opened> postOf(Desk &desk, sync::SecretKeeper &keeper)
-{
-    usecase::Workplace &place = desk.workplace();
-    auto opened = sync::openPost(place.database, place.clock, place.entropy, keeper);
-    if (opened && opened->match != sync::Match::Well)
-        return Error{ErrorCode::NotAllowed, "member"};
-    return opened;
+    const auto sentence = sync::sentenceFor(match);
+    if (sentence)
+        (void)failWith(*sentence);
+    return sentence.has_value();
 }
 
 /// Whom the options ask in. A guest for seven days where no other end is said.
@@ -109,9 +103,9 @@ int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::Sec
     const Json told{{"joined", knock->newcomer.device.value},
                     {"person", knock->newcomer.person},
                     {"role", crew::roleNames.of(knock->newcomer.role)},
-                    {"same", joined(knock->same)}};
+                    {"same", sameText(knock->same)}};
     std::cout << told.dump(2) << '\n';
-    return allWell;
+    return statusOf(*shared);
 }
 
 int removeDevice(Desk &desk, const JoinOptions &join, sync::Post &post)
@@ -125,45 +119,22 @@ int removeDevice(Desk &desk, const JoinOptions &join, sync::Post &post)
     return allWell;
 }
 
-/// A phone that has the code: a store that is nobody's yet.
-int useCode(const Options &options, const JoinOptions &join, sync::Storage &storage)
+} // namespace
+
+std::string sameText(const std::array<std::string, 3> &words)
 {
-    const auto secret = sync::secretFromWords(join.code);
-    if (const auto *problem = std::get_if<sync::WordProblem>(&secret))
-        return failWith(sync::sentenceFor(*problem));
-    const auto clock = clockFrom(options);
-    auto database = store::Database::open(options.store);
-    if (!clock || !database)
-        return fail(clock ? database.error() : clock.error());
-    sync::SecretFile keeper(secretsBeside(options.store));
-    SystemEntropy entropy;
-    const auto joining = sync::beginJoining(*database, **clock, entropy, keeper,
-                                            std::get<sync::JoinSecret>(secret), join.person);
-    if (!joining)
-        return fail(joining.error());
-    const auto step = sync::goOnJoining(*database, **clock, entropy, keeper, storage);
-    if (!step)
-        return fail(step.error());
-    if (const auto trouble = sync::troubleIn(*step))
-        return failWith(sync::sentenceFor(*trouble));
-    if (std::get<sync::Step>(*step) == sync::Step::Waiting) {
-        std::cout << Json{{"waiting", true}, {"same", joined(joining->same)}}.dump(2) << '\n';
-        return allWell;
-    }
-    auto opened = sync::openPost(*database, **clock, entropy, keeper);
-    const auto shared = opened ? sync::shareAll(opened->post, opened->match, keeper, storage)
-                               : Result<sync::Shared>(opened.error());
-    if (!shared)
-        return fail(shared.error());
-    const auto boxes = store::BoxRepository(*database).boxes();
-    Json told{{"waiting", false}, {"device", opened->post.device.id.value}};
-    if (boxes && !boxes->empty())
-        told["child"] = boxes->front().alias;
-    std::cout << told.dump(2) << '\n';
-    return allWell;
+    return words[0] + " " + words[1] + " " + words[2];
 }
 
-} // namespace
+int statusOf(const sync::Shared &shared)
+{
+    int status = allWell;
+    for (const auto &[box, exchanged] : shared.boxes) {
+        if (exchanged.trouble)
+            status = failWith(sync::sentenceFor(*exchanged.trouble));
+    }
+    return status;
+}
 
 int failWith(const wording::Sentence &sentence)
 {
@@ -189,28 +160,34 @@ Result<std::string> boxOf(Desk &desk, const std::string &child)
 
 int runJoin(const Options &options, const JoinOptions &join)
 {
+    const int ways = (join.makeCode ? 1 : 0) + (join.code.empty() ? 0 : 1) +
+                     (join.accept ? 1 : 0) + (join.remove.empty() ? 0 : 1);
+    if (ways != 1) {
+        std::cerr << "join: one of --make-code, --code, --accept and --remove\n";
+        return wrongUse;
+    }
     const bool needsPlace = !join.code.empty() || join.accept;
-    auto storage =
-        needsPlace ? storageAt(join.place) : Result<std::unique_ptr<sync::Storage>>(nullptr);
+    auto storage = needsPlace ? storageAt(join.place)
+                              : Result<std::unique_ptr<sync::Storage>>(nullptr);
     if (!storage)
         return fail(storage.error());
     if (!join.code.empty())
-        return useCode(options, join, **storage);
+        return comeIn(options, join, **storage);
     auto desk = Desk::open(options);
     if (!desk)
         return fail(desk.error());
     sync::SecretFile keeper(secretsBeside(options.store));
-    auto opened = postOf(**desk, keeper);
+    usecase::Workplace &place = (*desk)->workplace();
+    auto opened = sync::openPost(place.database, place.clock, place.entropy, keeper);
     if (!opened)
         return fail(opened.error());
+    if (mustNotWrite(opened->match))
+        return problemInData;
     if (join.makeCode)
         return makeCode(**desk, join, opened->post);
     if (join.accept)
         return acceptKnock(**desk, join, opened->post, keeper, **storage);
-    if (!join.remove.empty())
-        return removeDevice(**desk, join, opened->post);
-    std::cerr << "join: --make-code, --code, --accept or --remove?\n";
-    return wrongUse;
+    return removeDevice(**desk, join, opened->post);
 }
 
 } // namespace lidlark::cli

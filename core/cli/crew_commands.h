@@ -2,8 +2,10 @@
 
 #include "core/cli/crew_storage.h"
 #include "core/cli/options.h"
+#include "core/sync/share.h"
 #include "core/wording/sentence.h"
 
+#include <array>
 #include <string>
 
 namespace lidlark::cli {
@@ -16,6 +18,7 @@ struct JoinOptions {
     std::string until; ///< A guest's last day; empty: the seventh.
     std::string code;  ///< Nine words.
     std::string person;
+    bool anew = false; ///< The store is a copy of another phone's: it comes in as a new one.
     bool accept = false;
     std::string remove; ///< A device.
     std::string child;  ///< Whose crew; empty: the only one.
@@ -39,6 +42,15 @@ struct EraseOptions {
 int runJoin(const Options &options, const JoinOptions &join);
 int runSync(const Options &options, const SyncOptions &sync);
 int runErase(const Options &options, const EraseOptions &erase);
+
+/// The way in of a phone that has the code: a store that is nobody's yet, or one that was set back or
+/// copied.
+int comeIn(const Options &options, const JoinOptions &join, sync::Storage &storage);
+
+/// Three words that both phones show.
+std::string sameText(const std::array<std::string, 3> &words);
+/// Prints what cut an exchange short; the next one goes on. @returns the exit status.
+int statusOf(const sync::Shared &shared);
 
 /// Prints one sentence to standard error. @returns problemInData.
 int failWith(const wording::Sentence &sentence);

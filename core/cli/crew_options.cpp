@@ -25,6 +25,7 @@ void addJoin(CLI::App &app, const Options &options, JoinOptions &join, std::func
     command->add_option("--until", join.until, "A guest's last day (default: the seventh)");
     command->add_option("--code", join.code, "The nine words; again, to see whether one is in");
     command->add_option("--person", join.person, "Who writes on the new phone");
+    command->add_flag("--anew", join.anew, "With --code: this store is a copy of another phone's");
     command->add_flag("--accept", join.accept, "Let in whoever used the code");
     command->add_option("--remove", join.remove, "A device to remove");
     command->add_option("--child", join.child, "Alias of the child (default: the only one)");

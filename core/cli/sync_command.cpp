@@ -9,7 +9,7 @@
 #include "core/sync/secret_file.h"
 #include "core/sync/share.h"
 #include "core/sync/sync_words.h"
-#include "core/wording/error_words.h"
+#include "core/usecase/keep_limits.h"
 
 #include <iostream>
 
@@ -108,6 +108,8 @@ int runSync(const Options &options, const SyncOptions &sync)
     auto opened = sync::openPost(place.database, place.clock, place.entropy, keeper);
     if (!opened)
         return fail(opened.error());
+    if (const Outcome kept = usecase::keepLimits(place); !kept)
+        return fail(kept.error());
     if (!sync.handOver.empty() || !sync.takeIn.empty()) {
         if (const auto sentence = sync::sentenceFor(opened->match))
             return failWith(*sentence);
