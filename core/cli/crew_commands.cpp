@@ -19,14 +19,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string joinedWords(const sync::JoinSecret &secret)
-{
-    std::string text;
-    for (const std::string_view word : sync::wordsOf(secret))
-        text.append(text.empty() ? "" : " ").append(word);
-    return text;
-}
-
 std::string joined(const std::array<std::string, 3> &words)
 {
     return words[0] + " " + words[1] + " " + words[2];
@@ -165,6 +157,14 @@ int useCode(const Options &options, const JoinOptions &join, sync::Storage &stor
 
 } // namespace
 
+std::string joinedWords(const sync::JoinSecret &secret)
+{
+    std::string text;
+    for (const std::string_view word : sync::wordsOf(secret))
+        text.append(text.empty() ? "" : " ").append(word);
+    return text;
+}
+
 int failWith(const wording::Sentence &sentence)
 {
     std::cerr << wording::fill(sentence) << '\n';
@@ -189,13 +189,15 @@ Result<std::string> boxOf(Desk &desk, const std::string &child)
 
 int runJoin(const Options &options, const JoinOptions &join)
 {
-    const bool needsPlace = !join.code.empty() || join.accept;
+    const bool needsPlace = !join.code.empty() || !join.sheet.empty() || join.accept;
     auto storage =
         needsPlace ? storageAt(join.place) : Result<std::unique_ptr<sync::Storage>>(nullptr);
     if (!storage)
         return fail(storage.error());
     if (!join.code.empty())
         return useCode(options, join, **storage);
+    if (!join.sheet.empty())
+        return useSheet(options, join, **storage);
     auto desk = Desk::open(options);
     if (!desk)
         return fail(desk.error());
@@ -207,9 +209,11 @@ int runJoin(const Options &options, const JoinOptions &join)
         return makeCode(**desk, join, opened->post);
     if (join.accept)
         return acceptKnock(**desk, join, opened->post, keeper, **storage);
+    if (join.makeSheet)
+        return makeSheet(**desk, join, opened->post);
     if (!join.remove.empty())
         return removeDevice(**desk, join, opened->post);
-    std::cerr << "join: --make-code, --code, --accept or --remove?\n";
+    std::cerr << "join: --make-code, --code, --accept, --remove, --make-sheet or --sheet?\n";
     return wrongUse;
 }
 

@@ -2,13 +2,15 @@
 
 #include "core/cli/crew_storage.h"
 #include "core/cli/options.h"
+#include "core/sync/join_code.h"
+#include "core/sync/post.h"
 #include "core/wording/sentence.h"
 
 #include <string>
 
 namespace lidlark::cli {
 
-/// What `join` is asked: one of makeCode, code, accept, remove.
+/// What `join` is asked: one of makeCode, code, accept, remove, makeSheet, sheet.
 struct JoinOptions {
     bool makeCode = false;
     std::string role;  ///< Of whoever is asked in.
@@ -17,8 +19,10 @@ struct JoinOptions {
     std::string code;  ///< Nine words.
     std::string person;
     bool accept = false;
-    std::string remove; ///< A device.
-    std::string child;  ///< Whose crew; empty: the only one.
+    bool makeSheet = false; ///< A recovery sheet.
+    std::string sheet;      ///< Its twice nine words.
+    std::string remove;     ///< A device.
+    std::string child;      ///< Whose crew; empty: the only one.
     PlaceOptions place;
 };
 
@@ -39,6 +43,13 @@ struct EraseOptions {
 int runJoin(const Options &options, const JoinOptions &join);
 int runSync(const Options &options, const SyncOptions &sync);
 int runErase(const Options &options, const EraseOptions &erase);
+
+int makeSheet(Desk &desk, const JoinOptions &join, sync::Post &post);
+/// A fresh store comes back by the words of a sheet.
+int useSheet(const Options &options, const JoinOptions &join, sync::Storage &storage);
+
+/// "chess buzz polka ...".
+std::string joinedWords(const sync::JoinSecret &secret);
 
 /// Prints one sentence to standard error. @returns problemInData.
 int failWith(const wording::Sentence &sentence);
