@@ -24,9 +24,8 @@ std::vector<Written> writtenIn(std::span<const Event> events)
         if (auto revision = readRevision(event))
             all.push_back({&event, *std::move(revision)});
     }
-    std::ranges::sort(all, [](const Written &a, const Written &b) {
-        return writtenEarlier(*a.event, *b.event);
-    });
+    std::ranges::sort(
+        all, [](const Written &a, const Written &b) { return writtenEarlier(*a.event, *b.event); });
     return all;
 }
 

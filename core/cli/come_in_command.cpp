@@ -55,8 +55,6 @@ int comeIn(const Options &options, const JoinOptions &join, sync::Storage &stora
     const auto secret = sync::secretFromWords(join.code);
     if (const auto *problem = std::get_if<sync::WordProblem>(&secret))
         return failWith(sync::sentenceFor(*problem));
-    if (options.store.empty())
-        return fail({ErrorCode::Invalid, "--store: which store? Give a file"});
     const auto clock = clockFrom(options);
     auto database = store::Database::open(options.store);
     if (!clock || !database)
@@ -67,9 +65,8 @@ int comeIn(const Options &options, const JoinOptions &join, sync::Storage &stora
     SystemEntropy entropy;
     if (const Outcome done = beginAnew(*database, **clock, entropy, keeper, join.anew); !done)
         return fail(done.error());
-    const auto joining =
-        sync::beginJoining(*database, **clock, entropy, keeper,
-                           std::get<sync::JoinSecret>(secret), join.person);
+    const auto joining = sync::beginJoining(*database, **clock, entropy, keeper,
+                                            std::get<sync::JoinSecret>(secret), join.person);
     if (!joining)
         return fail(joining.error());
     const auto step = sync::goOnJoining(*database, **clock, entropy, keeper, storage);

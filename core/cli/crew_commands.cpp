@@ -18,14 +18,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-std::string joinedWords(const sync::JoinSecret &secret)
-{
-    std::string text;
-    for (const std::string_view word : sync::wordsOf(secret))
-        text.append(text.empty() ? "" : " ").append(word);
-    return text;
-}
-
 /// Prints why a store must not write. @returns whether it must not.
 bool mustNotWrite(sync::Match match)
 {
@@ -136,6 +128,14 @@ int statusOf(const sync::Shared &shared)
     return status;
 }
 
+std::string joinedWords(const sync::JoinSecret &secret)
+{
+    std::string text;
+    for (const std::string_view word : sync::wordsOf(secret))
+        text.append(text.empty() ? "" : " ").append(word);
+    return text;
+}
+
 int failWith(const wording::Sentence &sentence)
 {
     std::cerr << wording::fill(sentence) << '\n';
@@ -160,19 +160,25 @@ Result<std::string> boxOf(Desk &desk, const std::string &child)
 
 int runJoin(const Options &options, const JoinOptions &join)
 {
-    const int ways = (join.makeCode ? 1 : 0) + (join.code.empty() ? 0 : 1) +
-                     (join.accept ? 1 : 0) + (join.remove.empty() ? 0 : 1);
+    const int ways = (join.makeCode ? 1 : 0) + (join.code.empty() ? 0 : 1) + (join.accept ? 1 : 0) +
+                     (join.remove.empty() ? 0 : 1) + (join.makeSheet ? 1 : 0) +
+                     (join.sheet.empty() ? 0 : 1);
     if (ways != 1) {
-        std::cerr << "join: one of --make-code, --code, --accept and --remove\n";
+        std::cerr << "join: one of --make-code, --code, --accept, --remove, --make-sheet and "
+                     "--sheet\n";
         return wrongUse;
     }
-    const bool needsPlace = !join.code.empty() || join.accept;
-    auto storage = needsPlace ? storageAt(join.place)
-                              : Result<std::unique_ptr<sync::Storage>>(nullptr);
+    const bool needsPlace = !join.code.empty() || !join.sheet.empty() || join.accept;
+    auto storage =
+        needsPlace ? storageAt(join.place) : Result<std::unique_ptr<sync::Storage>>(nullptr);
     if (!storage)
         return fail(storage.error());
+    if (options.store.empty())
+        return fail({ErrorCode::Invalid, "--store: which store? Give a file"});
     if (!join.code.empty())
         return comeIn(options, join, **storage);
+    if (!join.sheet.empty())
+        return useSheet(options, join, **storage);
     auto desk = Desk::open(options);
     if (!desk)
         return fail(desk.error());
@@ -187,6 +193,8 @@ int runJoin(const Options &options, const JoinOptions &join)
         return makeCode(**desk, join, opened->post);
     if (join.accept)
         return acceptKnock(**desk, join, opened->post, keeper, **storage);
+    if (join.makeSheet)
+        return makeSheet(**desk, join, opened->post);
     return removeDevice(**desk, join, opened->post);
 }
 

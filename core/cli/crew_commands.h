@@ -2,6 +2,7 @@
 
 #include "core/cli/crew_storage.h"
 #include "core/cli/options.h"
+#include "core/sync/join_code.h"
 #include "core/sync/share.h"
 #include "core/wording/sentence.h"
 
@@ -10,7 +11,7 @@
 
 namespace lidlark::cli {
 
-/// What `join` is asked: one of makeCode, code, accept, remove.
+/// What `join` is asked: one of makeCode, code, accept, remove, makeSheet, sheet.
 struct JoinOptions {
     bool makeCode = false;
     std::string role;  ///< Of whoever is asked in.
@@ -20,8 +21,10 @@ struct JoinOptions {
     std::string person;
     bool anew = false; ///< The store is a copy of another phone's: it comes in as a new one.
     bool accept = false;
-    std::string remove; ///< A device.
-    std::string child;  ///< Whose crew; empty: the only one.
+    bool makeSheet = false; ///< A recovery sheet.
+    std::string sheet;      ///< Its twice nine words.
+    std::string remove;     ///< A device.
+    std::string child;      ///< Whose crew; empty: the only one.
     PlaceOptions place;
 };
 
@@ -43,14 +46,20 @@ int runJoin(const Options &options, const JoinOptions &join);
 int runSync(const Options &options, const SyncOptions &sync);
 int runErase(const Options &options, const EraseOptions &erase);
 
-/// The way in of a phone that has the code: a store that is nobody's yet, or one that was set back or
-/// copied.
+/// The way in of a phone that has the code: a store that is nobody's yet, or one that was set back
+/// or copied.
 int comeIn(const Options &options, const JoinOptions &join, sync::Storage &storage);
 
 /// Three words that both phones show.
 std::string sameText(const std::array<std::string, 3> &words);
 /// Prints what cut an exchange short; the next one goes on. @returns the exit status.
 int statusOf(const sync::Shared &shared);
+int makeSheet(Desk &desk, const JoinOptions &join, sync::Post &post);
+/// A fresh store comes back by the words of a sheet.
+int useSheet(const Options &options, const JoinOptions &join, sync::Storage &storage);
+
+/// "chess buzz polka ...".
+std::string joinedWords(const sync::JoinSecret &secret);
 
 /// Prints one sentence to standard error. @returns problemInData.
 int failWith(const wording::Sentence &sentence);

@@ -27,6 +27,10 @@ void addJoin(CLI::App &app, const Options &options, JoinOptions &join, std::func
     command->add_option("--person", join.person, "Who writes on the new phone");
     command->add_flag("--anew", join.anew, "With --code: this store is a copy of another phone's");
     command->add_flag("--accept", join.accept, "Let in whoever used the code");
+    command->add_flag("--make-sheet", join.makeSheet,
+                      "A recovery sheet: twice nine words, to be kept on paper");
+    command->add_option("--sheet", join.sheet,
+                        "The words of a recovery sheet, the two rows parted by a slash");
     command->add_option("--remove", join.remove, "A device to remove");
     command->add_option("--child", join.child, "Alias of the child (default: the only one)");
     addPlace(command, join.place);

@@ -11,6 +11,7 @@
 #include "core/sync/sync_words.h"
 #include "core/usecase/keep_limits.h"
 
+#include <algorithm>
 #include <iostream>
 
 namespace lidlark::cli {
@@ -28,10 +29,13 @@ std::string personOf(Desk &desk, const std::string &box, const DeviceId &device)
 
 Json reportOf(Desk &desk, const std::string &box, const sync::Exchanged &exchanged)
 {
-    Json findings = Json::array();
-    for (const sync::Finding &finding : exchanged.findings)
-        findings.push_back(
-            wording::fill(sync::sentenceFor(finding, personOf(desk, box, finding.device))));
+    Json findings = Json::array(); // of several lanes alike: said once
+    for (const sync::Finding &finding : exchanged.findings) {
+        const std::string sentence =
+            wording::fill(sync::sentenceFor(finding, personOf(desk, box, finding.device)));
+        if (std::find(findings.begin(), findings.end(), sentence) == findings.end())
+            findings.push_back(sentence);
+    }
     Json report{{"box", box},
                 {"received", exchanged.received},
                 {"shared", exchanged.shared},

@@ -16,8 +16,10 @@ std::string fieldsOf(const Member &member)
                           {"signer", hexOf(member.signer)},    {"letters", hexOf(member.letters)}};
     if (member.until)
         fields["until"] = toText(*member.until);
-    if (member.paper)
+    if (member.paper) {
         fields["paper"] = true;
+        fields["folder"] = member.folder;
+    }
     if (!member.was.empty())
         fields["was"] = member.was.value;
     return fields.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
@@ -50,6 +52,7 @@ std::optional<Member> readMember(const Event &event)
                   *letters,
                   std::nullopt,
                   fields.isTrue("paper"),
+                  fields.text("folder").value_or(""),
                   {fields.text("was").value_or("")}};
     if (const auto until = fields.text("until"))
         member.until = dayFromText(*until);

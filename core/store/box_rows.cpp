@@ -8,9 +8,9 @@ namespace {
 
 constexpr std::string_view replaceBox =
     "INSERT OR REPLACE INTO box (id, child, alias) VALUES (?1, ?2, ?3)";
-constexpr std::string_view replaceRevision =
-    "INSERT OR REPLACE INTO box_revision "
-    "(box, number, issued_day, packed, heads, began, begun_day) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
+constexpr std::string_view replaceRevision = "INSERT OR REPLACE INTO box_revision "
+                                             "(box, number, issued_day, packed, heads, began, "
+                                             "begun_day) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
 constexpr std::string_view placeColumns =
     " (box, place, words, author, day, part) VALUES (?1, ?2, ?3, ?4, ?5, ?6)";
 

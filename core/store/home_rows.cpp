@@ -94,21 +94,18 @@ Outcome writeOffered(Database &database, const LaneSubject &subject,
                      const std::optional<play::Offered> &offered)
 {
     const SubjectParts parts = partsOf(subject);
-    if (!offered)
-        return Done{};
-    const auto before =
-        offered->before ? std::optional<std::int64_t>(offered->before->number) : std::nullopt;
-    Result<Statement> query =
-        database.prepare("INSERT OR REPLACE INTO offered (home, child, activity, day, day_before) "
-                         "VALUES (?1, ?2, ?3, ?4, ?5)");
+    Result<Statement> query = database.prepare(
+        offered ? "INSERT OR REPLACE INTO offered (home, child, activity, day, day_before) "
+                  "VALUES (?1, ?2, ?3, ?4, ?5)"
+                : "DELETE FROM offered WHERE home = ?1 AND child = ?2 AND activity = ?3");
     if (!query)
         return query.error();
-    return query->bind(1, subject.lane.scope)
-        .bind(2, parts.first)
-        .bind(3, parts.second)
-        .bind(4, std::int64_t{offered->last.number})
-        .bind(5, before)
-        .run();
+    query->bind(1, subject.lane.scope).bind(2, parts.first).bind(3, parts.second);
+    if (offered)
+        query->bind(4, std::int64_t{offered->last.number})
+            .bind(5, offered->before ? std::optional<std::int64_t>(offered->before->number)
+                                     : std::nullopt);
+    return query->run();
 }
 
 Outcome writeCheckIn(Database &database, const LaneSubject &subject,

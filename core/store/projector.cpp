@@ -44,10 +44,10 @@ Result<std::optional<Listed>> listedOf(Database &database, const std::string &bo
         return row.error();
     if (!*row || (query->isNull(0) && query->isNull(1)))
         return std::optional<Listed>();
-    return std::optional(Listed{static_cast<int>(query->number(0)),
-                                {static_cast<int>(query->number(1)),
-                                 Day{static_cast<std::int32_t>(query->number(2))},
-                                 query->number(3) != 0}});
+    return std::optional(
+        Listed{static_cast<int>(query->number(0)),
+               {static_cast<int>(query->number(1)),
+                Day{static_cast<std::int32_t>(query->number(2))}, query->number(3) != 0}});
 }
 
 } // namespace

@@ -10,6 +10,7 @@
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
 #include "core/sync/publish.h"
+#include "core/sync/recovery_sheet.h"
 #include "core/sync/tell_once.h"
 #include "core/sync/turn_keys.h"
 
@@ -182,9 +183,12 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
     if (Outcome done = bring(post, *book, storage, goOn, report); !done || report.trouble)
         return done;
     const auto cleared = clearAway(post, *book, storage);
-    if (cleared)
-        report.trouble = *cleared;
-    return cleared ? Outcome(Done{}) : Outcome(cleared.error());
+    if (!cleared || (report.trouble = *cleared) || !*isDay)
+        return cleared ? Outcome(Done{}) : Outcome(cleared.error());
+    const auto left = leaveForSheets(post, box, storage);
+    if (left)
+        report.trouble = *left;
+    return left ? Outcome(Done{}) : Outcome(left.error());
 }
 
 /// What has not arrived, and what of the findings is new.

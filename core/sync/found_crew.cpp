@@ -19,6 +19,7 @@ Outcome letItselfIn(Post &post, const std::string &box, store::Recording &record
                           crypto::letterKeyOf(crypto::letterSeedOf(post.secret)),
                           std::nullopt,
                           false,
+                          {},
                           {}};
     return recording.say({journal::LaneKind::Box, box}, journal::Kind::Member, crew::fieldsOf(me));
 }

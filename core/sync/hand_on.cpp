@@ -27,8 +27,8 @@ Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
         return Done{};
     const DeviceId former = book.me()->was;
     // Nobody takes the words of others from a phone that may not vouch for them (fetch.cpp).
-    const bool vouches = book.me()->role == crew::Role::Parent ||
-                         book.me()->role == crew::Role::Therapist;
+    const bool vouches =
+        book.me()->role == crew::Role::Parent || book.me()->role == crew::Role::Therapist;
     const auto shared =
         store::SegmentRepository(post.database).lastCounter(book.box(), held.epoch.lane, former);
     if (!shared)

@@ -67,6 +67,7 @@ std::optional<crew::Member> newcomerIn(const std::string &fields, const Asked &a
     member->home = asked.home;
     member->until = asked.until;
     member->paper = false;
+    member->folder.clear();
     return member;
 }
 

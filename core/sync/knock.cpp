@@ -14,7 +14,6 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr auto joiningKey = "sync.joining";
-constexpr std::size_t longestAlias = 40;
 
 /// What is kept while a phone waits: also the sealed answer, which is brought as it is.
 struct Kept {
@@ -61,6 +60,7 @@ crew::Member memberOf(const store::Device &device, const crypto::DeviceSecret &s
             crypto::letterKeyOf(crypto::letterSeedOf(secret)),
             today,
             false,
+            {},
             was};
 }
 

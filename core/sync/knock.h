@@ -8,6 +8,9 @@
 
 namespace lidlark::sync {
 
+/// Bytes of a person's alias at most.
+inline constexpr std::size_t longestAlias = 40;
+
 /// A phone on its way into a crew: it has the code and waits to be let in.
 struct Joining {
     JoinSecret secret;

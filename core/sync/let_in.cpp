@@ -5,6 +5,7 @@
 #include "core/store/recording.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/guest_copy.h"
+#include "core/sync/look_through.h"
 #include "core/sync/outbox.h"
 #include "core/sync/turn_keys.h"
 
@@ -125,14 +126,25 @@ Result<Welcome> letIn(Post &post, const std::string &box, const Member &newcomer
             done = handToGuest(post, box, newcomer, {LaneKind::Safety, newcomer.home.value},
                                *recording);
     }
-    book = CrewBook::open(post, box);
-    const auto trust = eventsOfTrust(post, box);
-    if (!done || !book || !trust)
-        return !done ? done.error() : book ? trust.error() : book.error();
-    Welcome welcome{box, newcomer, *trust, keysFor(*book, newcomer)};
-    if (done = recording->commit(); !done)
+    if (!done)
+        return done.error();
+    auto welcome = welcomeFor(post, box, newcomer);
+    if (welcome)
+        done = lookThroughNext(post, box);
+    if (welcome && done)
+        done = recording->commit();
+    if (!done)
         return done.error();
     return welcome;
+}
+
+Result<Welcome> welcomeFor(Post &post, const std::string &box, const Member &member)
+{
+    const auto book = CrewBook::open(post, box);
+    const auto trust = eventsOfTrust(post, box);
+    if (!book || !trust)
+        return book ? trust.error() : book.error();
+    return Welcome{box, member, *trust, keysFor(*book, member)};
 }
 
 Outcome removeMember(Post &post, const std::string &box, const DeviceId &device)
@@ -167,6 +179,8 @@ Outcome removeMember(Post &post, const std::string &box, const DeviceId &device)
         return Error{ErrorCode::NotAllowed, "member"}; // it would have had no effect
     if (const auto opened = turnKeys(post, *after, *recording, today->day); !opened)
         return opened.error();
+    if (done = lookThroughNext(post, box); !done)
+        return done;
     return recording->commit();
 }
 

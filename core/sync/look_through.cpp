@@ -34,6 +34,11 @@ Outcome lookedThrough(Post &post, const std::string &box)
         .setLocalState(lookedKey(box), std::to_string(post.clock.nowMs()));
 }
 
+Outcome lookThroughNext(Post &post, const std::string &box)
+{
+    return store::DeviceRepository(post.database).clearLocalState(lookedKey(box));
+}
+
 Result<std::optional<Trouble>> lookForOwn(Post &post, const CrewBook &book, Storage &storage,
                                           Findings &findings)
 {

@@ -12,6 +12,8 @@ namespace lidlark::sync {
 /// hundred times as much (platform.md).
 Result<bool> isDayToLookThrough(Post &post, const std::string &box);
 Outcome lookedThrough(Post &post, const std::string &box);
+/// The next exchange does: keys have changed, and who is on paper needs to know.
+Outcome lookThroughNext(Post &post, const std::string &box);
 
 /// What this phone had brought and the storage has lost waits to be brought again, and is named.
 /// @returns the trouble that cut it short.

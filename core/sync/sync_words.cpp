@@ -161,6 +161,13 @@ Sentence noCodeSentence()
     return {say("No code is waiting, or its ten minutes are over. Make a new one."), {}};
 }
 
+Sentence nothingForSheetSentence()
+{
+    return {say("There is nothing for this sheet at that place. Check the address; an older sheet "
+                "ends when a new one is made."),
+            {}};
+}
+
 Sentence nobodyYetSentence()
 {
     return {say("Nobody has used the code yet."), {}};

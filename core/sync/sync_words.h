@@ -32,6 +32,8 @@ wording::Sentence copiedSentence();
 wording::Sentence outSentence();
 /// There is no code to let anybody in by.
 wording::Sentence noCodeSentence();
+/// The storage has nothing for a recovery sheet.
+wording::Sentence nothingForSheetSentence();
 /// The code waits.
 wording::Sentence nobodyYetSentence();
 /// Somebody else came in by the code.

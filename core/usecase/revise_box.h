@@ -12,8 +12,8 @@ namespace lidlark::usecase {
 /// it adds is on its way, and in the box when somebody has counted it in. A list that was written
 /// without knowing of another is joined with it by the next.
 /// @param packed the whole new list, pieces by item.
-/// Errors: NotAllowed (a therapist's phone only), NotFound (child, item), Invalid (a number of pieces
-/// that is none; the list as it is).
+/// Errors: NotAllowed (a therapist's phone only), NotFound (child, item), Invalid (a number of
+/// pieces that is none; the list as it is).
 Outcome reviseBox(Workplace &therapist, const std::string &childAlias, const std::string &author,
                   const std::map<ItemId, int> &packed);
 

@@ -43,8 +43,8 @@ struct TakeOut {
 Result<std::vector<TakeOut>> takeOutsOf(Workplace &workplace, const Family &family);
 
 /// An adult says that all pieces of an item have left the house: of what the home must avoid, or of
-/// what a new lid list removes (revision_state.h). Errors: NotFound (child), Invalid (an item nobody
-/// has to take out).
+/// what a new lid list removes (revision_state.h). Errors: NotFound (child), Invalid (an item
+/// nobody has to take out).
 Outcome confirmTakenOut(Workplace &workplace, const std::string &childAlias,
                         const std::string &author, const ItemId &item);
 

@@ -109,11 +109,17 @@ std::vector<Shown> everyWay(const QString &language)
 {
     if (!isLookedAtWhole(language))
         return {{smallest, 2.0, 0}, {ordinary, 1.0, 0}};
+    // A scheme changes colours and moves nothing: where the others are looked at, two pages do.
+    const bool all = qEnvironmentVariableIsSet("LIDLARK_LONG");
     std::vector<Shown> ways;
     for (const QSize size : {smallest, ordinary, QSize(768, 1024), QSize(740, 360)}) {
         for (const double scale : {1.0, 2.0}) {
-            for (const int scheme : {0, 1, 2})
-                ways.push_back({size, scale, scheme});
+            const bool coloured =
+                all || (size == smallest && scale > 1.5) || (size == ordinary && scale < 1.5);
+            for (const int scheme : {0, 1, 2}) {
+                if (scheme == 0 || coloured)
+                    ways.push_back({size, scale, scheme});
+            }
         }
     }
     return ways;

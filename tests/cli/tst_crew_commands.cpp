@@ -9,6 +9,7 @@
 
 #include "tests/support/dav_server.h"
 
+#include <filesystem>
 #include <memory>
 
 namespace {
@@ -56,7 +57,9 @@ class TestCrewCommands : public QObject
     Q_OBJECT
 
 private:
-    QTemporaryDir m_island; ///< Written once; each test has a copy.
+    QTemporaryDir m_island;   ///< Ruth's store, written once; each test has a copy.
+    QTemporaryDir m_together; ///< The same, and Aunt's, let in over a folder.
+    QString m_aunt;           ///< Her device there.
     std::unique_ptr<QTemporaryDir> m_folder;
     std::unique_ptr<lidlark::test::DavServer> m_server;
     int m_story = 0;
@@ -72,16 +75,19 @@ private:
             file.write(password.isEmpty() ? QByteArray::fromStdString(address.password)
                                           : password.toUtf8());
         const QString url = QString::fromStdString(address.url) + "crew" + QString::number(m_story);
-        return {"--to",      url + "/",
-                "--user",    QString::fromStdString(address.user),
-                "--ca-file", QString::fromStdString(address.caFile),
-                "--password-file", path("password")};
+        return {"--to",
+                url + "/",
+                "--user",
+                QString::fromStdString(address.user),
+                "--ca-file",
+                QString::fromStdString(address.caFile),
+                "--password-file",
+                path("password")};
     }
     [[nodiscard]] Answer on(const QString &store, const QStringList &arguments,
                             const char *clock = monday) const
     {
-        return run(arguments +
-                   QStringList{"--json", "--clock", clock, "--store", path(store)});
+        return run(arguments + QStringList{"--json", "--clock", clock, "--store", path(store)});
     }
     [[nodiscard]] Answer ruths(const QStringList &arguments, const char *clock = monday) const
     {
@@ -145,10 +151,31 @@ private:
         file.write(bytes);
     }
 
+    /// A copy of these files, over those that are here.
+    void startFrom(const QTemporaryDir &from) const
+    {
+        namespace fs = std::filesystem;
+        fs::copy(from.path().toStdString(), m_folder->path().toStdString(),
+                 fs::copy_options::recursive | fs::copy_options::overwrite_existing);
+    }
+
 private slots:
     void initTestCase()
     {
         QCOMPARE(run({"demo", m_island.path(), "--json"}).status, 0);
+        const auto stores = QDir(m_island.path()).entryList(QDir::Files);
+        for (const QString &name : stores) {
+            if (name != "fin-ruth.lidlark")
+                QFile::remove(m_island.filePath(name));
+        }
+        QVERIFY(QDir(m_island.path()).mkdir("shared"));
+        m_folder = std::make_unique<QTemporaryDir>();
+        startFrom(m_island);
+        m_aunt = letIn("aunt", folder());
+        QVERIFY2(!m_aunt.contains(' '), qPrintable(m_aunt));
+        std::filesystem::copy(m_folder->path().toStdString(), m_together.path().toStdString(),
+                              std::filesystem::copy_options::recursive |
+                                  std::filesystem::copy_options::overwrite_existing);
         m_server = std::make_unique<lidlark::test::DavServer>(lidlark::test::DavKind::Apache);
         QVERIFY2(m_server->start(), qPrintable(m_server->problem()));
     }
@@ -156,8 +183,7 @@ private slots:
     {
         ++m_story;
         m_folder = std::make_unique<QTemporaryDir>();
-        QVERIFY(QFile::copy(m_island.filePath("fin-ruth.lidlark"), path("fin-ruth.lidlark")));
-        QVERIFY(QDir(m_folder->path()).mkdir("shared"));
+        startFrom(m_island);
     }
 
     void aPhoneComesInAndHoldsTheBox_data()
@@ -254,7 +280,8 @@ private slots:
 
     void whoIsRemovedIsOut()
     {
-        const QString device = letIn("aunt", folder());
+        startFrom(m_together);
+        const QString device = m_aunt;
         says(ruths({"join", "--remove", "nobody"}), "cannot find");
         says(on("aunt", {"join", "--remove", device, "--child", "Finn"}), "cannot find");
         const Answer removed = ruths({"join", "--remove", device});
@@ -274,7 +301,7 @@ private slots:
 
     void aFileHandedOver()
     {
-        letIn("aunt", folder());
+        startFrom(m_together);
         ruthUsesAnEyeUp();
         const Answer handed = ruths({"sync", "--hand-over", path("handed")});
         QCOMPARE(handed.status, 0);
@@ -341,7 +368,8 @@ private slots:
     /// anew; what it had not shared comes along.
     void aStoreThatWasSetBackIsLetInAnew()
     {
-        const QString before = letIn("aunt", folder());
+        startFrom(m_together);
+        const QString before = m_aunt;
         QVERIFY(QFile::copy(path("aunt"), path("backup")));
         QCOMPARE(on("aunt", {"count", R"({"child":"Fin","counts":{"pegs":5}})"}).status, 0);
         QCOMPARE(on("aunt", QStringList{"sync"} + folder()).status, 0);
@@ -364,18 +392,39 @@ private slots:
         holdsTogether("fin-ruth.lidlark");
     }
 
+    /// A phone that drowned comes back by the words on paper, with what its home had shared.
+    void aHomeComesBackByItsSheet()
+    {
+        startFrom(m_together);
+        const Answer made = ruths({"join", "--make-sheet"});
+        QCOMPARE(made.status, 0);
+        const QJsonArray rows = made.json["sheet"].toArray();
+        QCOMPARE(rows.size(), 2);
+        const QString words = rows[0].toString() + " / " + rows[1].toString();
+        ruthUsesAnEyeUp();
+        QCOMPARE(ruths(QStringList{"sync"} + folder(), "2027-01-13T18:00:00Z").status, 0);
+        const Answer box = ruths({"box"});
+        const QStringList sheet{"join", "--person", "Ruth", "--sheet"};
+        says(on("new", sheet + QStringList{words.left(30)} + folder()), "A code has nine words");
+        const Answer back = on("new", sheet + QStringList{words} + folder());
+        QVERIFY2(back.status == 0, qPrintable(back.problem));
+        QCOMPARE(back.json["child"].toString(), QStringLiteral("Fin"));
+        QVERIFY(on("new", {"box"}).json["items"] == box.json["items"]);
+        QVERIFY(!on("new", {"notebook"}).json["plays"].toArray().isEmpty());
+        holdsTogether("new");
+    }
+
     /// A store that was carried to another phone, without what lies in the first one's keychain.
     void aStoreOfAnotherPhoneSharesNothing()
     {
-        letIn("aunt", folder());
+        startFrom(m_together);
         QVERIFY(QFile::copy(path("aunt"), path("carried")));
         says(on("carried", QStringList{"sync"} + folder()), "comes from another phone");
     }
 
     void whatIsErasedGoesOnEveryPhoneOfTheHome()
     {
-        ruthUsesAnEyeUp();
-        letIn("aunt", folder());
+        startFrom(m_together);
         QVERIFY(!on("aunt", {"notebook"}).json["plays"].toArray().isEmpty());
         says(on("aunt", {"erase", "--what", "plays"}), "That is for the family to say");
         const Answer erased = ruths({"erase", "--what", "plays"});

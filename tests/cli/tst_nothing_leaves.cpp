@@ -29,11 +29,10 @@ private:
         const QString record = m_folder.filePath("strace.txt");
         QFile::remove(record);
         QProcess process;
-        process.start("strace",
-                      QStringList{"-f", "-e", "trace=network", "-o", record, "--",
-                                  qEnvironmentVariable("LIDLARK_CLI"), "--store", store(), "--clock",
-                                  "2027-01-11T18:25:00Z", "--json"} +
-                          arguments);
+        process.start("strace", QStringList{"-f", "-e", "trace=network", "-o", record, "--",
+                                            qEnvironmentVariable("LIDLARK_CLI"), "--store", store(),
+                                            "--clock", "2027-01-11T18:25:00Z", "--json"} +
+                                    arguments);
         process.closeWriteChannel();
         process.waitForFinished(60'000);
         Watched watched{process.exitCode(), process.readAllStandardOutput(), {}, false};

@@ -17,8 +17,8 @@ const std::string finsBox = "b-fin";
 
 } // namespace
 
-/// job.md D7 with the clock moved on, over a whole crew: what has had its time goes from every phone
-/// of the home and from the server (events.md 9).
+/// job.md D7 with the clock moved on, over a whole crew: what has had its time goes from every
+/// phone of the home and from the server (events.md 9).
 class TestKeepLimitsOverWebdav : public QObject
 {
     Q_OBJECT

@@ -74,10 +74,7 @@ private:
     std::unique_ptr<CrewPhone> m_dad;
     int m_story = 0;
 
-    bool visit(CrewPhone &phone)
-    {
-        return m_place->everybodyVisits({&phone}, maireadsBox, 1);
-    }
+    bool visit(CrewPhone &phone) { return m_place->everybodyVisits({&phone}, maireadsBox, 1); }
     Outcome revise(std::map<ItemId, int> packed)
     {
         usecase::Workplace workplace = m_morven->workplace();
@@ -126,8 +123,8 @@ private slots:
             phone->clock.moveTo(islandTime(24, 12, 0));
             QVERIFY(m_morven->letIn(*phone, maireadsBox).ok());
         }
-        QVERIFY(m_place->everybodyVisits({m_morven.get(), m_peigi.get(), m_dad.get()},
-                                         maireadsBox));
+        QVERIFY(
+            m_place->everybodyVisits({m_morven.get(), m_peigi.get(), m_dad.get()}, maireadsBox));
         QVERIFY(playableWith(*m_peigi, bands) > 0);
         m_morven->clock.moveTo(islandTime(25, 10, 20)); // during the call
         QVERIFY(revise(secondList()).ok());
@@ -168,8 +165,8 @@ private slots:
         QVERIFY(usecase::countIn(workplace, "Mairead", {}, loops, 6).ok());
         QVERIFY(stateOn(*m_peigi).onTheWay == std::vector<ItemId>{scarf});
         QVERIFY(playableWith(*m_peigi, loops) > 0); // not hidden for ever
-        QVERIFY(m_place->everybodyVisits({m_peigi.get(), m_morven.get(), m_dad.get()},
-                                         maireadsBox));
+        QVERIFY(
+            m_place->everybodyVisits({m_peigi.get(), m_morven.get(), m_dad.get()}, maireadsBox));
         QCOMPARE(itemOf(*m_morven, "Mairead", "loops").low, 6);
         // Dad, who did not know, says the same: it is one parcel.
         m_dad->clock.moveTo(islandTime(27, 9, 0));
@@ -232,8 +229,8 @@ private slots:
         usecase::Workplace dads = m_dad->workplace();
         QVERIFY(usecase::countBox(dads, "Mairead", {}, {{bands, 6}}).ok());
         QVERIFY(playableWith(*m_dad, bands) > 0); // nobody has told this phone
-        QVERIFY(m_place->everybodyVisits({m_dad.get(), m_morven.get(), m_peigi.get()},
-                                         maireadsBox));
+        QVERIFY(
+            m_place->everybodyVisits({m_dad.get(), m_morven.get(), m_peigi.get()}, maireadsBox));
         for (CrewPhone *phone : {m_dad.get(), m_morven.get(), m_peigi.get()}) {
             QCOMPARE(itemOf(*phone, "Mairead", "bands").high, 0);
             QVERIFY(thingOf(stateOn(*phone), bands)->out);

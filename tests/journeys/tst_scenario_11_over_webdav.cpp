@@ -113,9 +113,8 @@ private:
         usecase::Workplace workplace = m_archie->workplace();
         const auto play = usecase::startPlay(workplace, {"Skye", {"two-hand-tides"}, {}, {}});
         QVERIFY(play.ok());
-        QVERIFY(
-            usecase::putBack(workplace, *play, {}, {{crayons, box::ExceptionKind::Broken, 1}})
-                .ok());
+        QVERIFY(usecase::putBack(workplace, *play, {}, {{crayons, box::ExceptionKind::Broken, 1}})
+                    .ok());
     }
     std::optional<sync::Knock> m_knock;
 
@@ -142,8 +141,8 @@ private slots:
         liveBefore();
         QVERIFY(m_place->everybodyVisits({m_lorna.get()}, skyesBox, 1));
         sync::Post post = m_lorna->post();
-        const auto invited = sync::invite(
-            post, skyesBox, {crew::Role::Guest, {"h-skye"}, *dayFrom({2027, 1, 21})});
+        const auto invited =
+            sync::invite(post, skyesBox, {crew::Role::Guest, {"h-skye"}, *dayFrom({2027, 1, 21})});
         QVERIFY(invited.ok());
         m_invited = *invited;
         m_archie = std::make_unique<NewPhone>("Archie", islandTime(15, 16, 2));
@@ -221,8 +220,8 @@ private slots:
         QCOMPARE(again.error().code, ErrorCode::AccessEnded);
         usecase::Workplace lornas = m_lorna->workplace();
         const auto play = usecase::startPlay(lornas, {"Skye", {"two-hand-tides"}, {}, {}});
-        QVERIFY(usecase::putBack(lornas, *play, {}, {{crayons, box::ExceptionKind::Broken, 1}})
-                    .ok());
+        QVERIFY(
+            usecase::putBack(lornas, *play, {}, {{crayons, box::ExceptionKind::Broken, 1}}).ok());
         QVERIFY(m_place->everybodyVisits({m_lorna.get(), m_morven.get()}, skyesBox));
         const auto storage = line();
         (void)m_archie->share(*storage);
@@ -235,8 +234,8 @@ private slots:
         QCOMPARE(itemOf(*m_lorna, "Skye", "crayons").low, 2); // his, and hers
         usecase::Workplace workplace = m_lorna->workplace();
         const auto family = usecase::loadFamily(workplace, "Skye");
-        const auto outcome = std::ranges::find(family->outcomes, "Grandad",
-                                               &store::OutcomeRow::author);
+        const auto outcome =
+            std::ranges::find(family->outcomes, "Grandad", &store::OutcomeRow::author);
         QVERIFY(outcome != family->outcomes.end());
         QVERIFY(eventsIn(m_lorna->database, Home).find("Grandad") != std::string::npos);
     }

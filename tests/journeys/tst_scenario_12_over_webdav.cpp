@@ -32,8 +32,7 @@ private:
 
     bool everybodyVisits()
     {
-        return m_place->everybodyVisits({m_aaron.get(), m_kirsty.get(), m_morven.get()},
-                                        effiesBox);
+        return m_place->everybodyVisits({m_aaron.get(), m_kirsty.get(), m_morven.get()}, effiesBox);
     }
     /// Sunday at Kirsty's; Monday at Aaron's, and no box in the bag.
     void startStory()
@@ -69,9 +68,9 @@ private:
             return;
         usecase::Workplace workplace = m_aaron->workplace();
         QVERIFY(usecase::keepNote(workplace, "Effie", "Only with me she laughs").ok());
-        QVERIFY(usecase::checkIn(workplace, "Effie", checkin::Kite::Whirling,
-                                 checkin::ShownBy::Child)
-                    .ok());
+        QVERIFY(
+            usecase::checkIn(workplace, "Effie", checkin::Kite::Whirling, checkin::ShownBy::Child)
+                .ok());
     }
     /// What Kirsty's phone holds that Aaron's wrote, as far as it can tell anything: lane and kind.
     std::vector<std::string> aaronsOnKirstys()

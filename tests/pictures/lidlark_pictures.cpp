@@ -37,11 +37,13 @@ struct Reading {
     std::vector<Look> looks;
 };
 
-std::vector<Reading> readings()
+std::vector<Reading> readings(bool everyLook)
 {
-    return {{"left-to-right",
-             QStringLiteral("en"),
-             {{"light", 1.0, 0}, {"dark", 1.0, 1}, {"large", 2.0, 0}}},
+    std::vector<Look> looks{{"light", 1.0, 0}, {"large", 2.0, 0}};
+    // The dark one has other colours, which the audit reads, and nothing in another place.
+    if (everyLook)
+        looks.push_back({"dark", 1.0, 1});
+    return {{"left-to-right", QStringLiteral("en"), looks},
             {"right-to-left", QStringLiteral("ur"), {{"right-to-left", 1.0, 0}}}};
 }
 
@@ -165,7 +167,10 @@ int main(int argc, char **argv)
     Session session(album, parser.isSet(QStringLiteral("renew")),
                     look.isEmpty() ? QString() : QDir(look).absolutePath());
     const QString only = parser.value(QStringLiteral("only"));
-    const auto wanted = language.isEmpty() ? readings() : std::vector{everyLookIn(language)};
+    const bool everyLook =
+        parser.isSet(QStringLiteral("renew")) || qEnvironmentVariableIsSet("LIDLARK_LONG");
+    const auto wanted =
+        language.isEmpty() ? readings(everyLook) : std::vector{everyLookIn(language)};
     for (const Reading &reading : wanted) {
         if (only.isEmpty() || only == QString::fromUtf8(reading.name))
             session.walk(reading);

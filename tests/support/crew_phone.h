@@ -32,6 +32,7 @@ struct CrewPhone : Phone {
                 crypto::letterKeyOf(crypto::letterSeedOf(secret)),
                 until,
                 false,
+                {},
                 {}};
     }
 

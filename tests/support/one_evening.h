@@ -38,9 +38,8 @@ inline std::pair<int, int> eyesOn(Phone &phone)
 inline std::string wordsOfEyeQuestion(const box::Question &question)
 {
     std::string words;
-    for (const auto &part :
-         wording::questionWords(question, {"stick-on eye", "stick-on eyes"},
-                                {*dayFrom({2027, 1, 11}), PartOfDay::Evening}))
+    for (const auto &part : wording::questionWords(question, {"stick-on eye", "stick-on eyes"},
+                                                   {*dayFrom({2027, 1, 11}), PartOfDay::Evening}))
         words += wording::fill(part) + " ";
     return words;
 }

@@ -57,8 +57,8 @@ private slots:
         QVERIFY(matches(ruth));
     }
 
-    /// A new lid list reaches items that nobody has spoken of: what belongs in the box changes, what
-    /// lies in it does not (events.md 5, box revision).
+    /// A new lid list reaches items that nobody has spoken of: what belongs in the box changes,
+    /// what lies in it does not (events.md 5, box revision).
     void aNewLidListReachesItemsNobodySpokeOf()
     {
         auto morven = therapistWith({"Fin"});

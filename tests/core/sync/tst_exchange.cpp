@@ -190,7 +190,8 @@ private slots:
         QVERIFY(m_ruth->exchange(finsBox, *m_storage).findings.empty());
     }
 
-    /// Erased in the morning, gone in the afternoon: not only on the day on which folders are listed.
+    /// Erased in the morning, gone in the afternoon: not only on the day on which folders are
+    /// listed.
     void whatIsErasedGoesWithTheNextExchange()
     {
         usecase::Workplace workplace = m_ruth->workplace();
@@ -200,18 +201,17 @@ private slots:
         const auto files = m_storage->files;
         QVERIFY(eventsIn(*m_gran, journal::LaneKind::Home).find("dough-forecast") !=
                 std::string::npos);
-        QVERIFY(usecase::erase(workplace, usecase::Erasable::Plays,
-                               store::todayOf(m_ruth->clock)->day)
-                    .ok());
+        QVERIFY(
+            usecase::erase(workplace, usecase::Erasable::Plays, store::todayOf(m_ruth->clock)->day)
+                .ok());
         (void)m_ruth->exchange(finsBox, *m_storage);
         const auto report = m_gran->exchange(finsBox, *m_storage);
         QVERIFY(report.findings.empty());
         QCOMPARE(eventsIn(*m_gran, journal::LaneKind::Home).find("dough-forecast"),
                  std::string::npos);
         QVERIFY(matchesRefold(*m_gran));
-        const auto gone = std::ranges::count_if(files, [this](const auto &file) {
-            return !m_storage->files.contains(file.first);
-        });
+        const auto gone = std::ranges::count_if(
+            files, [this](const auto &file) { return !m_storage->files.contains(file.first); });
         QVERIFY(gone > 0); // from the storage too
     }
 
