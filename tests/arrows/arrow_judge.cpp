@@ -29,6 +29,8 @@ const std::vector<Keeper> &keepers()
         {"yaml-cpp/", {"core/base/"}},
         {"CLI/", {"core/cli/"}},
         {"glpk", {"tests/"}},
+        {"qrencode", {"mobile/platform/qr/"}},
+        {"ZXing/", {"mobile/platform/qr/", "tests/mobile/platform/"}},
     };
     return all;
 }

@@ -48,7 +48,7 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["core/sync"] = together({stored, in("core", {"crypto", "wording"})});
     table["core/cli"] = used;
 
-    table["mobile/design"] = {};
+    table["mobile/design"] = in("mobile", {"platform"});
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
     const Folders screens =

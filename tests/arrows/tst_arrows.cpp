@@ -127,6 +127,10 @@ void TestArrows::aWrongArrowIsCaught_data()
     QTest::newRow("tests of the core do not know the app")
         << "tests/core/tst_a.cpp"
         << "#include \"mobile/bridge/household.h\"";
+    QTest::newRow("the reader of squares outside its folder") << "mobile/crew/a.cpp"
+                                                              << "#include <ZXing/ReadBarcode.h>";
+    QTest::newRow("the writer of squares outside its folder") << "mobile/design/a.cpp"
+                                                              << "#include <qrencode.h>";
     QTest::newRow("a screen imports no screen") << "mobile/box/A.qml"
                                                 << "import Lidlark.Today";
     QTest::newRow("a screen imports no screen with a version") << "mobile/box/A.qml"
@@ -183,6 +187,10 @@ void TestArrows::aRightArrowIsLetThrough_data()
                                                            << "#include \"household.h\"";
     QTest::newRow("a screen on the design") << "mobile/today/A.qml"
                                             << "import Lidlark.Design";
+    QTest::newRow("the design on what the phone offers") << "mobile/design/a.cpp"
+                                                         << "#include \"mobile/platform/share.h\"";
+    QTest::newRow("squares are read where they are kept") << "mobile/platform/qr/a.cpp"
+                                                          << "#include <ZXing/ReadBarcode.h>";
     QTest::newRow("a screen on its own module") << "mobile/putback/A.qml"
                                                 << "import Lidlark.PutBack";
     QTest::newRow("a screen on Qt Quick") << "mobile/today/A.qml"

@@ -3,7 +3,11 @@
 #include "core/usecase/whole_folder.h"
 
 #include <fstream>
+#include <memory>
+#include <optional>
+#include <set>
 #include <sstream>
+#include <vector>
 
 #include <sys/resource.h>
 #include <sys/stat.h>
