@@ -154,6 +154,13 @@ Sentence noCodeSentence()
     return {say("No code is waiting, or its ten minutes are over. Make a new one."), {}};
 }
 
+Sentence noPictureSentence()
+{
+    return {say("No code can be read in this picture. Take it again, nearer and straight on, or type "
+                "the nine words."),
+            {}};
+}
+
 Sentence nobodyYetSentence()
 {
     return {say("Nobody has used the code yet."), {}};

@@ -32,6 +32,8 @@ wording::Sentence copiedSentence();
 wording::Sentence outSentence();
 /// There is no code to let anybody in by.
 wording::Sentence noCodeSentence();
+/// A picture in which no code of ours can be read.
+wording::Sentence noPictureSentence();
 /// The code waits.
 wording::Sentence nobodyYetSentence();
 

@@ -2,6 +2,7 @@
 
 #include "core/sync/invite.h"
 #include "core/sync/knock.h"
+#include "core/wording/sentence.h"
 #include "mobile/bridge/crew_desk.h"
 
 #include <optional>

@@ -33,6 +33,7 @@ CrewDeskPlace CrewLife::deskPlace() const
 void CrewLife::look()
 {
     m_inCrew = false;
+    m_joining = false;
     m_place.clear();
     m_agreement.clear();
     if (m_household->isOpen())
@@ -49,6 +50,8 @@ void CrewLife::lookAt(store::Database &database)
     m_inCrew = crew && crew->has(m_household->device());
     if (const auto address = sync::addressIn(database))
         m_place = fromCore(*address);
+    const auto joining = sync::joiningIn(database);
+    m_joining = joining && joining->has_value();
     m_keysInFile = keysLieInAFile(database);
     if (const auto consent = sync::consentIn(database); consent && *consent)
         m_agreement = tr("%1 said yes to sharing on %2.")
@@ -118,6 +121,11 @@ void CrewLife::shareByItself()
     if (m_sparing && m_sparing(isOnServer(toCore(m_place))))
         return;
     shareNow();
+}
+
+bool CrewLife::isOwn(const QString &device) const
+{
+    return toCore(device) == m_household->device().value;
 }
 
 void CrewLife::remove(const QString &device)

@@ -4,9 +4,10 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/bridge/crew_errands.h"
 #include "mobile/bridge/crew_members.h"
 #include "mobile/bridge/crew_runner.h"
+
+#include "mobile/bridge/crew_errands.h"
 #include "mobile/bridge/household.h"
 
 #include <functional>
@@ -37,6 +38,8 @@ class CrewLife : public QObject
     Q_PROPERTY(QString agreement READ agreement NOTIFY changed FINAL)
     /// This phone's person may let others in.
     Q_PROPERTY(bool mayLetIn READ mayLetIn NOTIFY changed FINAL)
+    /// This phone has a code and waits to be let in.
+    Q_PROPERTY(bool joining READ joining NOTIFY changed FINAL)
     /// The keys lie in a file, for want of a keychain.
     Q_PROPERTY(bool keysInFile READ keysInFile NOTIFY changed FINAL)
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
@@ -53,6 +56,7 @@ public:
     [[nodiscard]] bool agreed() const { return !m_agreement.isEmpty(); }
     [[nodiscard]] QString agreement() const { return m_agreement; }
     [[nodiscard]] bool mayLetIn() const;
+    [[nodiscard]] bool joining() const { return m_joining; }
     [[nodiscard]] bool keysInFile() const { return m_keysInFile; }
     [[nodiscard]] bool busy() const { return m_runner.busy(); }
     [[nodiscard]] Household *household() const { return m_household; }
@@ -77,6 +81,7 @@ public:
     /// True: nothing is shared by itself now (an empty battery, a network that is paid for).
     void spareWhile(std::function<bool(bool onServer)> sparing) { m_sparing = std::move(sparing); }
 
+    Q_INVOKABLE bool isOwn(const QString &device) const;
     /// Takes another's phone out.
     Q_INVOKABLE void remove(const QString &device);
     /// This phone's own way out. What it holds stays on it.
@@ -106,6 +111,7 @@ private:
     std::function<bool(bool)> m_sparing;
     std::int64_t m_triedMs = 0;
     bool m_inCrew = false;
+    bool m_joining = false;
     bool m_keysInFile = false;
     QString m_state;
     QString m_place;

@@ -1,7 +1,8 @@
 #pragma once
 
-#include "core/crew/crew.h"
 #include "mobile/bridge/kept_rows.h"
+
+#include "core/crew/crew.h"
 
 #include <vector>
 

@@ -1,6 +1,7 @@
 #include "mobile/bridge/crew_storage.h"
 
 #include "core/sync/folder_storage.h"
+#include "core/sync/sync_words.h"
 
 #include <filesystem>
 
@@ -19,6 +20,23 @@ Result<std::unique_ptr<sync::Storage>> storageFor(const sync::CrewPlace &place)
     if (!std::filesystem::is_directory(place.address, ignored))
         return Error{ErrorCode::NotFound, "the folder " + place.address};
     return std::unique_ptr<sync::Storage>(std::make_unique<sync::FolderStorage>(place.address));
+}
+
+std::optional<wording::Sentence> whatBars(sync::Storage &storage, Entropy &entropy)
+{
+    const std::string name = entropy.freshId();
+    const sync::Place part{"try", name + ".part"};
+    const auto told = [](auto answer) -> std::optional<wording::Sentence> {
+        const auto trouble = sync::troubleIn(answer);
+        return trouble ? std::optional(sync::sentenceFor(*trouble)) : std::nullopt;
+    };
+    if (auto bar = told(storage.makeFolder(part.folder)))
+        return bar;
+    if (auto bar = told(storage.put(part, "lidlark")))
+        return bar;
+    if (auto bar = told(storage.move(part, name)))
+        return bar;
+    return told(storage.remove({part.folder, name}));
 }
 
 } // namespace lidlark::mobile
