@@ -12,6 +12,8 @@ namespace lidlark::sync {
 /// Why a storage did not do what it was asked.
 enum class Trouble {
     Unreachable, ///< No answer, or one that was cut short: try again later.
+    NotTrusted,  ///< The server's certificate is not trusted: nothing was sent, and it may be
+                 ///< another.
     Refused,     ///< It does not let this phone in.
     Full,        ///< There is no room left.
     Locked,      ///< Somebody holds the file for now: try again later.

@@ -27,6 +27,8 @@ const std::vector<Keeper> &keepers()
         {"sqlite3", {"core/store/", "tests/core/store/", "tests/bench/"}},
         {"sodium", {"core/base/digest.cpp", "core/base/entropy.cpp", "core/crypto/", "core/sync/"}},
         {"yaml-cpp/", {"core/base/"}},
+        {"curl/", {"core/sync/http_client.cpp", "core/sync/web_url.cpp"}},
+        {"pugixml", {"core/sync/webdav_listing.cpp"}},
         {"CLI/", {"core/cli/"}},
         {"glpk", {"tests/"}},
         {"qrencode", {"mobile/platform/qr/"}},

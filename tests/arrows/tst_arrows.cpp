@@ -109,6 +109,10 @@ void TestArrows::aWrongArrowIsCaught_data()
                                                 << "#include <sodium.h>";
     QTest::newRow("sodium in another file of base") << "core/base/day.cpp"
                                                     << "#include <sodium/randombytes.h>";
+    QTest::newRow("curl in another file of the exchange") << "core/sync/publish.cpp"
+                                                          << "#include <curl/curl.h>";
+    QTest::newRow("pugixml outside the listing") << "core/sync/webdav_storage.cpp"
+                                                 << "#include <pugixml.hpp>";
     QTest::newRow("a screen does not know a screen") << "mobile/box/a.cpp"
                                                      << "#include \"mobile/today/today.h\"";
     QTest::newRow("a screen does not know a screen by a bare name") << "mobile/box/a.cpp"
@@ -177,6 +181,8 @@ void TestArrows::aRightArrowIsLetThrough_data()
                                                  << "#include <sqlite3.h>";
     QTest::newRow("sealing on sodium") << "core/crypto/a.cpp"
                                        << "#include <sodium.h>";
+    QTest::newRow("the line to a server on curl") << "core/sync/http_client.cpp"
+                                                  << "#include <curl/curl.h>";
     QTest::newRow("the exchange on store") << "core/sync/a.cpp"
                                            << "#include \"core/store/database.h\"";
     QTest::newRow("the standard library") << "core/box/a.cpp"
