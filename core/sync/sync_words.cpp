@@ -37,6 +37,10 @@ Sentence sentenceFor(Trouble trouble)
     case Trouble::Refused:
         return {say("The shared place does not let this phone in. Check the name and the password."),
                 {}};
+    case Trouble::NotTrusted:
+        return {say("The shared place cannot show that it is the one it says it is. Nothing was sent. "
+                    "Ask whoever looks after it."),
+                {}};
     case Trouble::Full:
         return {say("The shared place is full. What you noted stays on this phone until there is "
                     "room."),
@@ -152,6 +156,17 @@ Sentence outSentence()
 Sentence noCodeSentence()
 {
     return {say("No code is waiting, or its ten minutes are over. Make a new one."), {}};
+}
+
+Sentence noPlaceSentence()
+{
+    return {say("There is no shared place yet. Choose one under \"Shared place\"."), {}};
+}
+
+Sentence noFolderSentence()
+{
+    return {say("This folder is not there. Check how it is written, or put in the stick it lies on."),
+            {}};
 }
 
 Sentence noPictureSentence()

@@ -32,6 +32,10 @@ wording::Sentence copiedSentence();
 wording::Sentence outSentence();
 /// There is no code to let anybody in by.
 wording::Sentence noCodeSentence();
+/// Nobody has said where the crew meets.
+wording::Sentence noPlaceSentence();
+/// The folder in which the crew meets is not there now.
+wording::Sentence noFolderSentence();
 /// A picture in which no code of ours can be read.
 wording::Sentence noPictureSentence();
 /// The code waits.

@@ -1,8 +1,8 @@
 #include "mobile/bridge/crew_desk.h"
 
 #include "core/store/box_repository.h"
+#include "core/sync/sync_words.h"
 #include "mobile/bridge/crew_keeper.h"
-#include "mobile/bridge/crew_storage.h"
 
 namespace lidlark::mobile {
 
@@ -28,13 +28,13 @@ Result<sync::Post> CrewDesk::post()
     return opened->post;
 }
 
-Result<std::unique_ptr<sync::Storage>> CrewDesk::storage()
+Result<StorageOrWhy> CrewDesk::storage()
 {
     const auto place = sync::placeIn(m_database, *m_keeper);
     if (!place)
         return place.error();
     if (!*place)
-        return Error{ErrorCode::NotFound, "the shared place"};
+        return StorageOrWhy(sync::noPlaceSentence());
     return storageFor(**place);
 }
 

@@ -5,9 +5,8 @@
 #include "core/store/database.h"
 #include "core/sync/secret_keeper.h"
 #include "core/sync/share.h"
-#include "core/sync/storage.h"
+#include "mobile/bridge/crew_storage.h"
 
-#include <functional>
 #include <memory>
 #include <string>
 
@@ -38,8 +37,8 @@ public:
 
     /// Errors: NotFound (a store that is nobody's), NotAllowed (one that must not write).
     Result<sync::Post> post();
-    /// The crew's. Errors: NotFound (none was chosen, or it is not there).
-    Result<std::unique_ptr<sync::Storage>> storage();
+    /// The crew's, or why there is none. Errors: of the store and the keeper.
+    Result<StorageOrWhy> storage();
     Result<std::string> boxOf(const std::string &child);
 
 private:

@@ -35,6 +35,11 @@ void addTo(ShareReport &report, CrewDesk &desk, const std::string &box,
             sync::sentenceFor(finding, personOf(desk, box, finding.device)));
 }
 
+sync::Storage &storageIn(const StorageOrWhy &found)
+{
+    return *std::get<std::unique_ptr<sync::Storage>>(found);
+}
+
 Outcome checkConsent(CrewDesk &desk)
 {
     const auto consent = sync::consentIn(desk.database());
@@ -61,11 +66,13 @@ Result<ShareReport> share(CrewDesk &desk)
     auto opened = sync::openPost(desk.database(), desk.clock(), desk.entropy(), desk.keeper());
     if (!opened)
         return opened.error();
-    const auto storage = desk.storage();
-    if (!storage)
-        return ShareReport{sync::sentenceFor(sync::Trouble::Unreachable), {}, 0};
+    const auto found = desk.storage();
+    if (!found)
+        return found.error();
+    if (const auto *why = std::get_if<wording::Sentence>(&*found))
+        return ShareReport{*why, {}, 0};
     const auto shared =
-        sync::shareAll(opened->post, opened->match, desk.keeper(), **storage, desk.goOn());
+        sync::shareAll(opened->post, opened->match, desk.keeper(), storageIn(*found), desk.goOn());
     if (!shared)
         return shared.error();
     ShareReport report;
@@ -100,10 +107,12 @@ Result<sync::Invited> makeCode(CrewDesk &desk, const std::string &child, sync::A
 
 Result<Heard> listen(CrewDesk &desk, const sync::Invited &invited)
 {
-    const auto storage = desk.storage();
-    if (!storage)
-        return Heard{std::nullopt, sync::sentenceFor(sync::Trouble::Unreachable)};
-    const auto answer = sync::lookForKnock(invited, **storage);
+    const auto found = desk.storage();
+    if (!found)
+        return found.error();
+    if (const auto *why = std::get_if<wording::Sentence>(&*found))
+        return Heard{std::nullopt, *why};
+    const auto answer = sync::lookForKnock(invited, storageIn(*found));
     if (const auto trouble = sync::troubleIn(answer))
         return Heard{std::nullopt, sync::sentenceFor(*trouble)};
     return Heard{std::get<std::optional<sync::Knock>>(answer), std::nullopt};
@@ -133,15 +142,17 @@ Result<std::array<std::string, 3>> beginToJoin(CrewDesk &desk, const sync::JoinS
 
 Result<JoinReport> knock(CrewDesk &desk)
 {
-    const auto storage = desk.storage();
-    if (!storage)
-        return JoinReport{false, sync::sentenceFor(sync::Trouble::Unreachable)};
+    const auto found = desk.storage();
+    if (!found)
+        return found.error();
+    if (const auto *why = std::get_if<wording::Sentence>(&*found))
+        return JoinReport{false, *why};
     const auto begun = sync::joiningIn(desk.database());
     if (!begun)
         return begun.error();
     if (*begun) {
         const auto step = sync::goOnJoining(desk.database(), desk.clock(), desk.entropy(),
-                                            desk.keeper(), **storage);
+                                            desk.keeper(), storageIn(*found));
         if (!step)
             return step.error();
         if (const auto trouble = sync::troubleIn(*step))

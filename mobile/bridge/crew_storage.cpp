@@ -1,42 +1,56 @@
 #include "mobile/bridge/crew_storage.h"
 
+#include "core/sync/connection_words.h"
 #include "core/sync/folder_storage.h"
 #include "core/sync/sync_words.h"
+#include "core/sync/webdav_storage.h"
 
 #include <filesystem>
 
 namespace lidlark::mobile {
+
+namespace {
+
+std::variant<sync::ServerAddress, sync::AddressFault> serverIn(const sync::CrewPlace &place)
+{
+    return sync::checkedAddress({place.address, place.user, place.password, {}, {}});
+}
+
+} // namespace
 
 bool isOnServer(const std::string &address)
 {
     return !address.empty() && !std::filesystem::path(address).is_absolute();
 }
 
-Result<std::unique_ptr<sync::Storage>> storageFor(const sync::CrewPlace &place)
+sync::CrewPlace tidied(const sync::CrewPlace &typed)
 {
-    if (isOnServer(place.address))
-        return Error{ErrorCode::Invalid, "the shared place: no folder of this phone"};
-    std::error_code ignored;
-    if (!std::filesystem::is_directory(place.address, ignored))
-        return Error{ErrorCode::NotFound, "the folder " + place.address};
-    return std::unique_ptr<sync::Storage>(std::make_unique<sync::FolderStorage>(place.address));
+    if (!isOnServer(typed.address))
+        return {typed.address, {}, {}};
+    const auto server = serverIn(typed);
+    const auto *address = std::get_if<sync::ServerAddress>(&server);
+    return address == nullptr ? typed
+                              : sync::CrewPlace{address->url, address->user, address->password};
 }
 
-std::optional<wording::Sentence> whatBars(sync::Storage &storage, Entropy &entropy)
+StorageOrWhy storageFor(const sync::CrewPlace &place)
 {
-    const std::string name = entropy.freshId();
-    const sync::Place part{"try", name + ".part"};
-    const auto told = [](auto answer) -> std::optional<wording::Sentence> {
-        const auto trouble = sync::troubleIn(answer);
-        return trouble ? std::optional(sync::sentenceFor(*trouble)) : std::nullopt;
-    };
-    if (auto bar = told(storage.makeFolder(part.folder)))
-        return bar;
-    if (auto bar = told(storage.put(part, "lidlark")))
-        return bar;
-    if (auto bar = told(storage.move(part, name)))
-        return bar;
-    return told(storage.remove({part.folder, name}));
+    if (isOnServer(place.address)) {
+        const auto server = serverIn(place);
+        if (const auto *fault = std::get_if<sync::AddressFault>(&server))
+            return sync::sentenceFor(*fault);
+        return std::make_unique<sync::WebdavStorage>(std::get<sync::ServerAddress>(server));
+    }
+    std::error_code ignored;
+    if (!std::filesystem::is_directory(place.address, ignored))
+        return sync::noFolderSentence();
+    return std::make_unique<sync::FolderStorage>(place.address);
+}
+
+std::pair<bool, wording::Sentence> triedOut(sync::Storage &storage, Entropy &entropy)
+{
+    const sync::Connection connection = sync::checkConnection(storage, entropy);
+    return {connection == sync::Connection::Works, sync::sentenceFor(connection)};
 }
 
 } // namespace lidlark::mobile

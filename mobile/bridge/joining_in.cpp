@@ -92,13 +92,18 @@ void JoiningIn::next()
     if (m_stage == Code && m_secret) {
         go(Where);
     } else if (m_stage == Where && !m_place.trimmed().isEmpty()) {
-        const auto storage = storageFor({toCore(m_place.trimmed()), toCore(m_user), toCore(m_password)});
-        if (!storage)
-            m_problem = m_crew->household()->sentenceFor(storage.error());
-        go(storage ? Who : Where);
+        const auto storage = storageFor(typedPlace());
+        if (const auto *why = std::get_if<wording::Sentence>(&storage))
+            m_problem = translated(*why);
+        go(m_problem.isEmpty() ? Who : Where);
     } else if (m_stage == Who && !m_person.trimmed().isEmpty()) {
         begin();
     }
+}
+
+sync::CrewPlace JoiningIn::typedPlace() const
+{
+    return {toCore(m_place.trimmed()), toCore(m_user.trimmed()), toCore(m_password)};
 }
 
 void JoiningIn::back()
@@ -115,8 +120,7 @@ void JoiningIn::begin()
     (void)m_crew->agreeAs(m_person.trimmed());
     m_crew->run<std::array<std::string, 3>>(
         this,
-        [place = sync::CrewPlace{toCore(m_place.trimmed()), toCore(m_user), toCore(m_password)},
-         secret = *m_secret,
+        [place = tidied(typedPlace()), secret = *m_secret,
          person = toCore(m_person.trimmed())](CrewDesk &desk) -> Result<std::array<std::string, 3>> {
             const auto known = sync::placeIn(desk.database(), desk.keeper());
             if (!known || !*known || (*known)->address != place.address) {

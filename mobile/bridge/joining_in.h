@@ -7,6 +7,8 @@
 
 #include "mobile/bridge/crew_life.h"
 
+#include "core/sync/kept_place.h"
+
 #include <optional>
 
 namespace lidlark::mobile {
@@ -74,6 +76,7 @@ private:
     void goOnWaiting();
     void knock();
     void take(const Result<JoinReport> &report);
+    [[nodiscard]] sync::CrewPlace typedPlace() const;
     [[nodiscard]] QString spaced(const std::array<std::string, 3> &words) const;
 
     static constexpr int knockEveryMs = 2000;

@@ -9,18 +9,26 @@ namespace lidlark::mobile {
 
 namespace {
 
-/// Kept only where it can be used. @returns what bars it, nothing where it works.
-Result<std::optional<wording::Sentence>> tryAndKeep(CrewDesk &desk, const sync::CrewPlace &place)
+/// What a trial came to.
+struct Trial {
+    bool works = false;
+    wording::Sentence found;
+};
+
+/// Kept only where it can be used.
+Result<Trial> tryAndKeep(CrewDesk &desk, const sync::CrewPlace &typed)
 {
-    const auto storage = storageFor(place);
-    if (!storage)
-        return storage.error();
-    const auto bar = whatBars(**storage, desk.entropy());
-    if (bar)
-        return std::optional(*bar);
-    if (const Outcome kept = sync::keepPlace(desk.database(), desk.keeper(), place); !kept)
-        return kept.error();
-    return std::optional<wording::Sentence>();
+    const sync::CrewPlace place = tidied(typed);
+    const StorageOrWhy storage = storageFor(place);
+    if (const auto *why = std::get_if<wording::Sentence>(&storage))
+        return Trial{false, *why};
+    const auto [works, found] =
+        triedOut(*std::get<std::unique_ptr<sync::Storage>>(storage), desk.entropy());
+    if (works) {
+        if (const Outcome kept = sync::keepPlace(desk.database(), desk.keeper(), place); !kept)
+            return kept.error();
+    }
+    return Trial{works, found};
 }
 
 } // namespace
@@ -36,21 +44,19 @@ void SharedPlace::tryOut()
 {
     m_busy = true;
     say({}, false);
-    m_crew->run<std::optional<wording::Sentence>>(
+    m_crew->run<Trial>(
         this,
         [place = sync::CrewPlace{toCore(m_address.trimmed()), toCore(m_user.trimmed()),
                                  toCore(m_password)}](CrewDesk &desk) {
             return tryAndKeep(desk, place);
         },
-        [this](const Result<std::optional<wording::Sentence>> &barred) {
+        [this](const Result<Trial> &trial) {
             m_busy = false;
             m_crew->look();
-            if (!barred)
-                say(m_crew->household()->sentenceFor(barred.error()), false);
-            else if (*barred)
-                say(translated(**barred), false);
+            if (trial)
+                say(translated(trial->found), trial->works);
             else
-                say(tr("It works. Lidlark can leave and fetch what the crew shares there."), true);
+                say(m_crew->household()->sentenceFor(trial.error()), false);
         });
 }
 
