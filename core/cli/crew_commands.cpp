@@ -89,8 +89,8 @@ int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::Sec
                 sync::Storage &storage)
 {
     const auto box = boxOf(desk, join.child);
-    const auto invited = box ? sync::invited(post, *box)
-                             : Result<std::optional<sync::Invited>>(box.error());
+    const auto invited =
+        box ? sync::invited(post, *box) : Result<std::optional<sync::Invited>>(box.error());
     if (!invited)
         return fail(invited.error());
     if (!*invited)
@@ -137,9 +137,8 @@ int useCode(const Options &options, const JoinOptions &join, sync::Storage &stor
         return fail(clock ? database.error() : clock.error());
     sync::SecretFile keeper(secretsBeside(options.store));
     SystemEntropy entropy;
-    const auto joining =
-        sync::beginJoining(*database, **clock, entropy, keeper,
-                           std::get<sync::JoinSecret>(secret), join.person);
+    const auto joining = sync::beginJoining(*database, **clock, entropy, keeper,
+                                            std::get<sync::JoinSecret>(secret), join.person);
     if (!joining)
         return fail(joining.error());
     const auto step = sync::goOnJoining(*database, **clock, entropy, keeper, storage);
@@ -183,16 +182,16 @@ Result<std::string> boxOf(Desk &desk, const std::string &child)
     if (!all)
         return all.error();
     if (all->size() != 1)
-        return Error{ErrorCode::Invalid, "--child: whose box? There are " +
-                                             std::to_string(all->size())};
+        return Error{ErrorCode::Invalid,
+                     "--child: whose box? There are " + std::to_string(all->size())};
     return all->front().id.value;
 }
 
 int runJoin(const Options &options, const JoinOptions &join)
 {
     const bool needsPlace = !join.code.empty() || join.accept;
-    auto storage = needsPlace ? storageAt(join.place)
-                              : Result<std::unique_ptr<sync::Storage>>(nullptr);
+    auto storage =
+        needsPlace ? storageAt(join.place) : Result<std::unique_ptr<sync::Storage>>(nullptr);
     if (!storage)
         return fail(storage.error());
     if (!join.code.empty())

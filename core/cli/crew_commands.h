@@ -30,8 +30,15 @@ struct SyncOptions {
     std::string child;
 };
 
+/// What `erase` is asked.
+struct EraseOptions {
+    std::string what; ///< check-ins or plays.
+    std::string upTo; ///< Day; empty: today.
+};
+
 int runJoin(const Options &options, const JoinOptions &join);
 int runSync(const Options &options, const SyncOptions &sync);
+int runErase(const Options &options, const EraseOptions &erase);
 
 /// Prints one sentence to standard error. @returns problemInData.
 int failWith(const wording::Sentence &sentence);

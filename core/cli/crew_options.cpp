@@ -44,6 +44,17 @@ void addSync(CLI::App &app, const Options &options, SyncOptions &sync, std::func
         [&options, &sync, &run] { run = [&options, &sync] { return runSync(options, sync); }; });
 }
 
+void addErase(CLI::App &app, const Options &options, EraseOptions &erase, std::function<int()> &run)
+{
+    CLI::App *command =
+        app.add_subcommand("erase", "Erase on every phone of the home; it cannot be brought back");
+    command->add_option("--what", erase.what, "check-ins or plays")->required();
+    command->add_option("--up-to", erase.upTo, "Last day, such as 2027-01-11 (default: today)");
+    command->callback([&options, &erase, &run] {
+        run = [&options, &erase] { return runErase(options, erase); };
+    });
+}
+
 } // namespace
 
 void addCrewCommands(CLI::App &app, const Options &options, CrewOptions &crew,
@@ -51,6 +62,7 @@ void addCrewCommands(CLI::App &app, const Options &options, CrewOptions &crew,
 {
     addJoin(app, options, crew.join, run);
     addSync(app, options, crew.sync, run);
+    addErase(app, options, crew.erase, run);
 }
 
 } // namespace lidlark::cli

@@ -14,9 +14,10 @@ namespace lidlark::cli {
 struct CrewOptions {
     JoinOptions join;
     SyncOptions sync;
+    EraseOptions erase;
 };
 
-/// Adds `join` and `sync`. @param run becomes the one that was named.
+/// Adds `join`, `sync` and `erase`. @param run becomes the one that was named.
 void addCrewCommands(CLI::App &app, const Options &options, CrewOptions &crew,
                      std::function<int()> &run);
 

@@ -30,8 +30,8 @@ Json reportOf(Desk &desk, const std::string &box, const sync::Exchanged &exchang
 {
     Json findings = Json::array();
     for (const sync::Finding &finding : exchanged.findings)
-        findings.push_back(wording::fill(
-            sync::sentenceFor(finding, personOf(desk, box, finding.device))));
+        findings.push_back(
+            wording::fill(sync::sentenceFor(finding, personOf(desk, box, finding.device))));
     Json report{{"box", box},
                 {"received", exchanged.received},
                 {"shared", exchanged.shared},

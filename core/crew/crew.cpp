@@ -153,9 +153,8 @@ std::vector<Member> Crew::present() const
 
 bool Crew::hasTherapist() const
 {
-    return std::ranges::any_of(m_members, [](const auto &entry) {
-        return entry.second.role == Role::Therapist;
-    });
+    return std::ranges::any_of(
+        m_members, [](const auto &entry) { return entry.second.role == Role::Therapist; });
 }
 
 void Crew::put(Member member)

@@ -11,12 +11,9 @@ using journal::Kind;
 
 std::string fieldsOf(const Member &member)
 {
-    nlohmann::json fields{{"device", member.device.value},
-                          {"person", member.person},
-                          {"role", roleNames.of(member.role)},
-                          {"home", member.home.value},
-                          {"signer", hexOf(member.signer)},
-                          {"letters", hexOf(member.letters)}};
+    nlohmann::json fields{{"device", member.device.value},     {"person", member.person},
+                          {"role", roleNames.of(member.role)}, {"home", member.home.value},
+                          {"signer", hexOf(member.signer)},    {"letters", hexOf(member.letters)}};
     if (member.until)
         fields["until"] = toText(*member.until);
     if (member.paper)

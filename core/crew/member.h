@@ -23,8 +23,8 @@ struct Member {
     crypto::PublicKey signer{}; ///< What it signs with.
     crypto::LetterKey letters{};
     std::optional<Day> until = std::nullopt; ///< A guest's last day.
-    bool paper = false;    ///< No phone: a recovery sheet, to which every key of the home goes.
-    DeviceId was = {};     ///< The id under which this phone was known before it was copied.
+    bool paper = false; ///< No phone: a recovery sheet, to which every key of the home goes.
+    DeviceId was = {};  ///< The id under which this phone was known before it was copied.
 
     bool operator==(const Member &) const = default;
 };

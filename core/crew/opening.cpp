@@ -28,8 +28,7 @@ std::string fieldsOf(const Opening &opening)
     nlohmann::json after = nlohmann::json::array();
     for (const Digest &id : opening.after)
         after.push_back(hexOf(id));
-    nlohmann::json fields{
-        {"lane", toText(opening.lane)}, {"letters", letters}, {"after", after}};
+    nlohmann::json fields{{"lane", toText(opening.lane)}, {"letters", letters}, {"after", after}};
     if (!opening.writer.empty())
         fields["writer"] = opening.writer.value;
     return fields.dump();
@@ -44,14 +43,11 @@ std::optional<Opening> readOpening(const Event &event)
     const auto letters = fields.json().find("letters");
     if (!lane || letters == fields.json().end() || !letters->is_object())
         return std::nullopt;
-    Opening opening{blake2b(journal::canonicalText(event)),
-                    *lane,
-                    event.device,
-                    {fields.text("writer").value_or("")},
-                    {},
-                    {}};
+    Opening opening{blake2b(journal::canonicalText(event)), *lane, event.device,
+                    {fields.text("writer").value_or("")},   {},    {}};
     for (const auto &[device, letter] : letters->items()) {
-        const auto bytes = letter.is_string() ? bytesFromHex(letter.get<std::string>()) : std::nullopt;
+        const auto bytes =
+            letter.is_string() ? bytesFromHex(letter.get<std::string>()) : std::nullopt;
         if (!bytes)
             return std::nullopt;
         opening.letters[{device}] = *bytes;

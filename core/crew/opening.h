@@ -56,8 +56,9 @@ bool follows(const Digest &later, const Digest &earlier, const std::vector<Openi
 /// Those of a strand that no other follows.
 std::vector<const Opening *> headsOf(const Strand &strand, const std::vector<Opening> &openings);
 
-/// @param openings of all lanes. @param entitled who may hold the key now. Concurrent openings with equal holders: the smaller
-/// hash; with different ones nobody goes on until another is opened (events.md 10).
+/// @param openings of all lanes. @param entitled who may hold the key now. Concurrent openings with
+/// equal holders: the smaller hash; with different ones nobody goes on until another is opened
+/// (events.md 10).
 InForce inForce(const Strand &strand, const std::vector<Opening> &openings,
                 const std::set<DeviceId> &entitled);
 

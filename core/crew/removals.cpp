@@ -22,8 +22,7 @@ bool voids(const WrittenRemoval &other, const WrittenRemoval &removal, const jou
     const journal::Event &event = *removal.event;
     if (&other == &removal || other.removal.device != event.device)
         return false;
-    return seen.saw(event, *other.event) ||
-           event.counter > acceptedBy(other.removal, event.lane);
+    return seen.saw(event, *other.event) || event.counter > acceptedBy(other.removal, event.lane);
 }
 
 Verdict verdictOn(std::size_t index, const std::vector<WrittenRemoval> &removals,

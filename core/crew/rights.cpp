@@ -40,6 +40,14 @@ bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
     }
 }
 
+/// The home's own is the parents' to erase; in the box's lane and the goals the therapist's too.
+bool mayErase(const Member &member, const Lane &lane)
+{
+    if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals)
+        return member.role == Role::Parent || member.role == Role::Therapist;
+    return member.role == Role::Parent;
+}
+
 } // namespace
 
 bool guestMaySay(Kind kind)
@@ -73,6 +81,8 @@ bool mayRead(const Member &member, const Lane &lane)
 
 bool mayWrite(const Member &member, const Lane &lane, Kind kind, bool hasTherapist)
 {
+    if (kind == Kind::Erased)
+        return mayRead(member, lane) && mayErase(member, lane);
     const bool guest = member.role == Role::Guest;
     switch (lane.kind) {
     case LaneKind::Box:

@@ -14,41 +14,41 @@ namespace lidlark::journal {
 /// Every kind of fact that can be written. A received event picks a function by its kind; it never
 /// names a table or a column.
 enum class Kind {
-    Met,          ///< What this device holds of the lane (events.md 2, "seen").
-    Child,        ///< box: whose box it is.
-    Member,       ///< box: a device was let into the crew.
-    Revision,     ///< box: the lid list.
-    Outcome,      ///< box: what came of one item in one play.
-    Exception,    ///< box: used up, lost ... outside a play.
-    Found,        ///< box: a lost piece turned up.
-    Count,        ///< box: a full count of one item.
-    FloorChecked, ///< box: the floor was looked over for one loss.
-    Opened,       ///< box: a perishable was opened.
-    LeftOpen,     ///< box: a perishable was found left open.
-    Checked,      ///< box: an item was looked over, and is good.
-    Limit,        ///< box: how long a perishable keeps once opened, as this family says.
-    Hygiene,      ///< box: an item was in a mouth, was washed, or was replaced.
-    TakenOut,     ///< box: an item was taken out of the house.
-    Place,        ///< box: where the box is.
-    Request,      ///< box: an item was asked for, or the request went a step on.
-    CountedIn,    ///< box: what was sent has arrived and lies in the box.
-    Answer,       ///< box: an answer to a question about an item.
-    Fact,         ///< safety: one statement of the home sheet.
-    Permission,   ///< safety: the therapist's yes, or its withdrawal.
-    PlayStarted,  ///< home
-    PlayEnded,    ///< home: all back, something different, or stopped.
-    Reaction,     ///< home: what was noticed.
-    Offered,      ///< home: last day an entry stood in a menu; never shown, never shared.
-    CheckIn,      ///< check-ins
-    Goal,         ///< goals
-    Grading,      ///< home: how a child played an activity last, easier or harder.
-    GradingPin,   ///< box: how the therapist asks for it to be played.
-    Planned,      ///< home: what an adult has said about one day of the week plan.
-    Reads,        ///< home: the language in which a person reads.
-    OurWay,       ///< home: a family's own way of playing an activity.
-    Note,         ///< notes: a note to oneself.
-    NoteSent,     ///< notes: a note may go to the therapist.
-    TakenBack,    ///< any lane: an event of the same person and day counts no more.
+    Met,           ///< What this device holds of the lane (events.md 2, "seen").
+    Child,         ///< box: whose box it is.
+    Member,        ///< box: a device was let into the crew.
+    Revision,      ///< box: the lid list.
+    Outcome,       ///< box: what came of one item in one play.
+    Exception,     ///< box: used up, lost ... outside a play.
+    Found,         ///< box: a lost piece turned up.
+    Count,         ///< box: a full count of one item.
+    FloorChecked,  ///< box: the floor was looked over for one loss.
+    Opened,        ///< box: a perishable was opened.
+    LeftOpen,      ///< box: a perishable was found left open.
+    Checked,       ///< box: an item was looked over, and is good.
+    Limit,         ///< box: how long a perishable keeps once opened, as this family says.
+    Hygiene,       ///< box: an item was in a mouth, was washed, or was replaced.
+    TakenOut,      ///< box: an item was taken out of the house.
+    Place,         ///< box: where the box is.
+    Request,       ///< box: an item was asked for, or the request went a step on.
+    CountedIn,     ///< box: what was sent has arrived and lies in the box.
+    Answer,        ///< box: an answer to a question about an item.
+    Fact,          ///< safety: one statement of the home sheet.
+    Permission,    ///< safety: the therapist's yes, or its withdrawal.
+    PlayStarted,   ///< home
+    PlayEnded,     ///< home: all back, something different, or stopped.
+    Reaction,      ///< home: what was noticed.
+    Offered,       ///< home: last day an entry stood in a menu; never shown, never shared.
+    CheckIn,       ///< check-ins
+    Goal,          ///< goals
+    Grading,       ///< home: how a child played an activity last, easier or harder.
+    GradingPin,    ///< box: how the therapist asks for it to be played.
+    Planned,       ///< home: what an adult has said about one day of the week plan.
+    Reads,         ///< home: the language in which a person reads.
+    OurWay,        ///< home: a family's own way of playing an activity.
+    Note,          ///< notes: a note to oneself.
+    NoteSent,      ///< notes: a note may go to the therapist.
+    TakenBack,     ///< any lane: an event of the same person and day counts no more.
     MemberRemoved, ///< box: a device of the crew was removed, or left.
     Epoch,         ///< box: a new key for one of the lanes.
     Erased         ///< any lane: what was said up to a day, or of one subject, is gone.
@@ -60,8 +60,8 @@ inline constexpr EnumNames<Kind, 38> kindNames{
      "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
      "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
      "offered", "check-in", "goal",          "grading",      "grading-pin", "planned",
-     "reads",   "our-way",  "note",          "note-sent",    "taken-back",
-     "member-removed", "epoch", "erased"}};
+     "reads",   "our-way",  "note",          "note-sent",    "taken-back",  "member-removed",
+     "epoch",   "erased"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

@@ -41,6 +41,43 @@ Outcome takeSegments(store::Database &database, const journal::Lane &lane, Cover
     return row ? Outcome(Done{}) : Outcome(row.error());
 }
 
+/// What this device said last that it holds.
+Result<Covered> saidLast(Database &database, const journal::Lane &lane, const DeviceId &device)
+{
+    const auto mets = EventRepository(database).ofSubject({lane, "met"});
+    if (!mets)
+        return mets.error();
+    const journal::Event *last = nullptr;
+    for (const journal::Event &met : *mets) {
+        const bool own = met.device == device && met.kind == journal::Kind::Met;
+        if (own && (last == nullptr || met.counter > last->counter))
+            last = &met;
+    }
+    return last != nullptr ? journal::coveredBy(*last) : Covered();
+}
+
+/// Whether it now holds more, and more than others' `met`s.
+Result<bool> bringsNews(Database &database, const journal::Lane &lane, const DeviceId &device,
+                        const Covered &covered)
+{
+    auto said = saidLast(database, lane, device);
+    auto query = database.prepare("SELECT 1 FROM event WHERE lane = ?1 AND device = ?2 AND "
+                                  "counter > ?3 AND counter <= ?4 AND kind <> 'met' LIMIT 1");
+    if (!said || !query)
+        return said ? query.error() : said.error();
+    for (const auto &[other, upTo] : covered) {
+        query->bind(1, toText(lane))
+            .bind(2, other)
+            .bind(3, static_cast<std::int64_t>((*said)[other]))
+            .bind(4, static_cast<std::int64_t>(upTo));
+        const Result<bool> row = query->step();
+        if (!row || *row)
+            return row;
+        query->reset();
+    }
+    return false;
+}
+
 } // namespace
 
 Result<Covered> coverageOf(store::Database &database, const journal::Lane &lane)
@@ -56,17 +93,24 @@ Result<Covered> coverageOf(store::Database &database, const journal::Lane &lane)
 }
 
 Outcome sayMets(Recording &recording, Database &database, const Device &device,
-                const std::map<journal::Lane, journal::Ahead> &grew)
+                const std::set<journal::Lane> &lanes, const AheadByLane &ahead)
 {
-    for (const auto &[lane, ahead] : grew) {
+    for (const journal::Lane &lane : lanes) {
         if (lane.kind == journal::LaneKind::CheckIns)
             continue;
         auto covered = coverageOf(database, lane);
         if (!covered)
             return covered.error();
         covered->erase(device.id.value);
-        Outcome done =
-            recording.say(lane, journal::Kind::Met, journal::metFields(*covered, ahead));
+        const auto news = bringsNews(database, lane, device.id, *covered);
+        if (!news)
+            return news.error();
+        if (!*news)
+            continue;
+        const auto seen = ahead.find(lane);
+        Outcome done = recording.say(
+            lane, journal::Kind::Met,
+            journal::metFields(*covered, seen == ahead.end() ? journal::Ahead() : seen->second));
         if (!done)
             return done;
     }

@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <map>
+#include <set>
 #include <string>
 
 namespace lidlark::store {
@@ -15,11 +16,14 @@ namespace lidlark::store {
 Result<std::map<std::string, std::uint64_t>> coverageOf(store::Database &database,
                                                         const journal::Lane &lane);
 
-/// Writes what this phone holds of each lane that brought something, and whose clocks it saw ahead
-/// (events.md 3.4). Not among check-ins, where it would date those around it.
-/// @param grew by lane: the clocks seen ahead in it.
+/// Clocks seen ahead, by lane.
+using AheadByLane = std::map<journal::Lane, journal::Ahead>;
+
+/// Writes what this phone holds of each of @p lanes that has brought more than `met`s since it last
+/// said so, and whose clocks it saw ahead (events.md 3.4). Not among check-ins, where it would date
+/// those around it.
 Outcome sayMets(Recording &recording, Database &database, const Device &device,
-                const std::map<journal::Lane, journal::Ahead> &grew);
+                const std::set<journal::Lane> &lanes, const AheadByLane &ahead);
 
 /// Notes a clock that is further ahead than a phone's own mistake.
 void lookAtClock(journal::Ahead &ahead, const journal::Event &event, std::int64_t nowMs);

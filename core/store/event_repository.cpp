@@ -12,22 +12,9 @@ constexpr std::string_view insertEvent = R"sql(
                                  offset_minutes, author, kind, subject, fields)
     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13) RETURNING 1)sql";
 
-constexpr std::string_view columns =
-    "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, kind, "
-    "fields FROM event ";
-
-/// The same, where the kind of an erased event says no more than that it was.
-constexpr std::string_view emptyPlaces =
-    "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, "
-    "CASE erased WHEN 1 THEN 'erased' ELSE kind END, fields FROM event ";
-
 /// Lanes are written "kind:scope", so those of one kind stand together: ';' follows ':'.
 constexpr std::string_view oldInLanes =
     "WHERE lane >= ?1 || ':' AND lane < ?1 || ';' AND day < ?2 AND erased = 0";
-
-constexpr std::string_view emptyEvents =
-    "UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0, "
-    "instant_ms = 0, logical = 0, offset_minutes = 0 ";
 
 void bindLanes(Statement &query, journal::LaneKind lanes, Day day)
 {
@@ -105,7 +92,7 @@ Result<std::vector<journal::Event>> EventRepository::collect(Statement &query)
 
 Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject &subject)
 {
-    Result<Statement> query = m_database.prepare(std::string(columns) +
+    Result<Statement> query = m_database.prepare(std::string(eventColumns) +
                                                  "WHERE lane = ?1 AND subject = ?2 AND erased = 0");
     if (!query)
         return query.error();
@@ -132,15 +119,15 @@ Result<std::vector<journal::Event>> EventRepository::counting(std::vector<journa
         m_crews = *std::move(crews);
     }
     if (!m_crews->empty())
-        std::erase_if(events,
-                      [this](const journal::Event &event) { return !countsInAny(*m_crews, event); });
+        std::erase_if(
+            events, [this](const journal::Event &event) { return !countsInAny(*m_crews, event); });
     return events;
 }
 
 Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
 {
-    Result<Statement> query =
-        m_database.prepare(std::string(columns) + "WHERE lane = ?1 AND day = ?2 AND erased = 0");
+    Result<Statement> query = m_database.prepare(std::string(eventColumns) +
+                                                 "WHERE lane = ?1 AND day = ?2 AND erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(lane)).bind(2, std::int64_t{day.number});
@@ -149,7 +136,7 @@ Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &
 
 Result<std::vector<journal::Event>> EventRepository::all()
 {
-    Result<Statement> query = m_database.prepare(std::string(columns) + "WHERE erased = 0");
+    Result<Statement> query = m_database.prepare(std::string(eventColumns) + "WHERE erased = 0");
     if (!query)
         return query.error();
     return collect(*query);
@@ -172,21 +159,6 @@ Result<std::vector<LaneSubject>> EventRepository::subjectsOf(const journal::Lane
         return query.error();
     query->bind(1, journal::toText(lane));
     return readSubjects(*query);
-}
-
-Result<std::vector<journal::Event>> EventRepository::ofDeviceAfter(const journal::Lane &lane,
-                                                                   const DeviceId &device,
-                                                                   std::uint64_t counter)
-{
-    Result<Statement> query = m_database.prepare(
-        std::string(emptyPlaces) +
-        "WHERE lane = ?1 AND device = ?2 AND counter > ?3 ORDER BY counter, identity");
-    if (!query)
-        return query.error();
-    query->bind(1, journal::toText(lane))
-        .bind(2, device.value)
-        .bind(3, static_cast<std::int64_t>(counter));
-    return collect(*query);
 }
 
 Result<std::uint64_t> EventRepository::lastCounter(const journal::Lane &lane,

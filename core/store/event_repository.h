@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/journal/erasure.h"
 #include "core/journal/event.h"
 #include "core/store/crew_repository.h"
 #include "core/store/database.h"
@@ -7,6 +8,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lidlark::store {
@@ -16,6 +18,12 @@ struct LaneSubject {
     journal::Lane lane;
     std::string subject;
     auto operator<=>(const LaneSubject &) const = default;
+};
+
+/// What one device has written, part by part: events, and what is gone.
+struct OwnRun {
+    std::vector<journal::Event> events;
+    std::vector<journal::Gone> gone;
 };
 
 /// The events of a store. Erased ones are counted, and given to nobody.
@@ -40,11 +48,22 @@ public:
     Result<std::vector<journal::Event>> all();
     Result<std::vector<LaneSubject>> subjects();
     Result<std::vector<LaneSubject>> subjectsOf(const journal::Lane &lane);
-    /// What one device has written in a lane from a counter on, in its order. What was erased
-    /// since is an empty place, so that no counter is missing.
-    Result<std::vector<journal::Event>> ofDeviceAfter(const journal::Lane &lane,
-                                                      const DeviceId &device,
-                                                      std::uint64_t counter);
+    /// What one device has written in a lane after a counter, in its order, and what is left of
+    /// the rest.
+    Result<OwnRun> ofDeviceAfter(const journal::Lane &lane, const DeviceId &device,
+                                 std::uint64_t counter);
+    /// Keeps that an event was, and that it is gone. @returns false where anything of it is here.
+    Result<bool> insertGone(const journal::Lane &lane, const DeviceId &device,
+                            const journal::Gone &gone);
+    /// How many events of a lane are gone.
+    Result<std::int64_t> goneIn(const journal::Lane &lane);
+    /// How many events of a device up to a counter are gone.
+    Result<std::int64_t> goneUpTo(const journal::Lane &lane, const DeviceId &device,
+                                  std::uint64_t counter);
+    /// Takes the payload of what an erasure in @p lane covers (core/journal/erasure.h).
+    /// @returns the subjects whose state has changed.
+    Result<std::vector<LaneSubject>> eraseCovered(const journal::Lane &lane,
+                                                  const journal::Erasure &erasure);
     /// Highest counter this device has used in the lane; 0 for none.
     Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
     Result<std::int64_t> count();
@@ -61,6 +80,12 @@ public:
     Outcome eraseSubject(const LaneSubject &subject);
 
 private:
+    static constexpr std::string_view eventColumns =
+        "SELECT lane, device, counter, instant_ms, logical, day, part, offset_minutes, author, "
+        "kind, fields FROM event ";
+    static constexpr std::string_view emptyEvents =
+        "UPDATE event SET erased = 1, fields = '{}', subject = '', author = '', day = 0, part = 0, "
+        "instant_ms = 0, logical = 0, offset_minutes = 0 ";
     Result<std::vector<journal::Event>> collect(Statement &query);
     Database &m_database;
     std::optional<std::map<std::string, crew::Crew>> m_crews; ///< By box, once they were needed.

@@ -15,11 +15,11 @@ using journal::Seen;
 
 constexpr std::string_view itemPrefix = "item:";
 constexpr const char *projectionTables[] = {
-    "box",     "box_revision", "box_place", "box_place_too", "box_item", "loss",
-    "outcome", "item_arrival", "item_use",  "piece",         "request",  "question",
-    "fact",    "permission",   "play",      "offered",       "check_in", "goal",
-    "grading", "grading_pin",  "planned",   "reads",         "our_way",  "own_note",
-    "crew_member"};
+    "box",     "box_revision", "box_place",    "box_place_too", "box_item",
+    "loss",    "outcome",      "item_arrival", "item_use",      "piece",
+    "request", "question",     "fact",         "permission",    "play",
+    "offered", "check_in",     "goal",         "grading",       "grading_pin",
+    "planned", "reads",        "our_way",      "own_note",      "crew_member"};
 
 /// The pieces of an item by the lid list in force, and since when; nothing where it is not on it.
 Result<std::optional<box::Packed>> packedOf(Database &database, const std::string &box,

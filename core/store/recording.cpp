@@ -128,6 +128,12 @@ Result<bool> Recording::receive(const journal::Event &event)
     return true;
 }
 
+Result<bool> Recording::receiveGone(const journal::Lane &lane, const DeviceId &device,
+                                    const journal::Gone &gone)
+{
+    return m_events.insertGone(lane, device, gone);
+}
+
 Outcome Recording::erase(journal::LaneKind lanes, Day day)
 {
     const auto subjects = m_events.erase(lanes, day);
@@ -143,8 +149,34 @@ Outcome Recording::eraseSubject(const LaneSubject &subject)
     return m_events.eraseSubject(subject);
 }
 
+Outcome Recording::applyErasures()
+{
+    std::set<journal::Lane> lanes;
+    for (const LaneSubject &subject : m_changed)
+        lanes.insert(subject.lane);
+    for (const journal::Lane &lane : lanes) {
+        auto said = m_events.ofSubject({lane, "erased"});
+        if (said)
+            said = m_events.counting(*std::move(said));
+        if (!said)
+            return said.error();
+        for (const journal::Event &event : *said) {
+            const auto erasure = journal::readErasure(event);
+            const auto changed = erasure
+                                     ? m_events.eraseCovered(lane, *erasure)
+                                     : Result<std::vector<LaneSubject>>(std::vector<LaneSubject>());
+            if (!changed)
+                return changed.error();
+            m_changed.insert(changed->begin(), changed->end());
+        }
+    }
+    return Done{};
+}
+
 Outcome Recording::project()
 {
+    if (Outcome done = applyErasures(); !done)
+        return done;
     Outcome done = Projector(m_database).project(m_changed);
     if (done)
         m_changed.clear();

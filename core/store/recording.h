@@ -29,6 +29,9 @@ public:
     Outcome sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields);
     /// Takes in an event written elsewhere. @returns whether it is new: repeating changes nothing.
     Result<bool> receive(const journal::Event &event);
+    /// Takes in that an event was, and is gone. @returns whether nothing of it was here.
+    Result<bool> receiveGone(const journal::Lane &lane, const DeviceId &device,
+                             const journal::Gone &gone);
     /// Takes the payload of the events in lanes of one kind dated earlier than @p day (events.md
     /// 9).
     Outcome erase(journal::LaneKind lanes, Day day);
@@ -42,6 +45,8 @@ public:
 private:
     Recording(Database &database, Device device, const Clock &clock, Transaction transaction);
     Outcome write(journal::Event event);
+    /// What was erased goes again, as soon as it arrives.
+    Outcome applyErasures();
     std::string inOneBreath(const journal::Lane &lane, journal::Kind kind,
                             std::string fields) const;
 

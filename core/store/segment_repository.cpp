@@ -4,12 +4,7 @@
 
 namespace lidlark::store {
 
-namespace {
-
-constexpr std::string_view columns =
-    "SELECT epoch, device, sequence, box, lane, hash, last_counter, shared_ms, ";
-
-SegmentRow readRow(const Statement &row)
+SegmentRow SegmentRepository::readRow(const Statement &row)
 {
     SegmentRow segment;
     segment.epoch = arrayFromHex<32>(row.text(0)).value_or(Digest{});
@@ -24,8 +19,6 @@ SegmentRow readRow(const Statement &row)
     segment.bytes = row.bytes(8);
     return segment;
 }
-
-} // namespace
 
 Outcome SegmentRepository::keep(const SegmentRow &row)
 {
@@ -58,9 +51,8 @@ Result<std::vector<SegmentRow>> SegmentRepository::chainOf(const Digest &epoch,
     return collectRows<SegmentRow>(*query, readRow);
 }
 
-Result<std::optional<std::string>> SegmentRepository::bytesOf(const Digest &epoch,
-                                                              const DeviceId &device,
-                                                              std::uint64_t sequence)
+Result<std::optional<std::string>>
+SegmentRepository::bytesOf(const Digest &epoch, const DeviceId &device, std::uint64_t sequence)
 {
     Result<Statement> query = m_database.prepare(
         "SELECT bytes FROM segment WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
@@ -88,8 +80,9 @@ Result<std::vector<SegmentRow>> SegmentRepository::waiting(const std::string &bo
 
 Result<std::vector<SegmentRow>> SegmentRepository::all(const std::string &box)
 {
-    Result<Statement> query = m_database.prepare(
-        std::string(columns) + "bytes FROM segment WHERE box = ?1 ORDER BY epoch, device, sequence");
+    Result<Statement> query =
+        m_database.prepare(std::string(columns) +
+                           "bytes FROM segment WHERE box = ?1 ORDER BY epoch, device, sequence");
     if (!query)
         return query.error();
     query->bind(1, box);
@@ -115,6 +108,18 @@ Outcome SegmentRepository::markShared(const SegmentRow &row, std::int64_t ms)
         .bind(2, hexOf(row.epoch))
         .bind(3, row.device.value)
         .bind(4, static_cast<std::int64_t>(row.sequence))
+        .run();
+}
+
+Outcome SegmentRepository::markWaiting(const SegmentRow &row)
+{
+    Result<Statement> query = m_database.prepare(
+        "UPDATE segment SET shared_ms = NULL WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
+    if (!query)
+        return query.error();
+    return query->bind(1, hexOf(row.epoch))
+        .bind(2, row.device.value)
+        .bind(3, static_cast<std::int64_t>(row.sequence))
         .run();
 }
 
@@ -149,10 +154,10 @@ Result<std::uint64_t> SegmentRepository::lastSharedCounter(const std::string &bo
 }
 
 Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::string &box,
-                                                                      const DeviceId &device)
+                                                                    const DeviceId &device)
 {
-    Result<Statement> query = m_database.prepare(
-        "SELECT max(shared_ms) FROM segment WHERE box = ?1 AND device = ?2");
+    Result<Statement> query =
+        m_database.prepare("SELECT max(shared_ms) FROM segment WHERE box = ?1 AND device = ?2");
     if (!query)
         return query.error();
     query->bind(1, box).bind(2, device.value);
@@ -163,9 +168,9 @@ Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::s
 
 Outcome SegmentRepository::keepKey(const HandedKey &key)
 {
-    Result<Statement> query = m_database.prepare(
-        "INSERT OR REPLACE INTO handed_key (epoch, box, lane, writer, letter) "
-        "VALUES (?1, ?2, ?3, ?4, ?5)");
+    Result<Statement> query =
+        m_database.prepare("INSERT OR REPLACE INTO handed_key (epoch, box, lane, writer, letter) "
+                           "VALUES (?1, ?2, ?3, ?4, ?5)");
     if (!query)
         return query.error();
     return query->bind(1, hexOf(key.epoch))

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace lidlark::store {
@@ -20,7 +21,7 @@ struct SegmentRow {
     std::string box; ///< Whose crew.
     journal::Lane lane;
     Digest hash{};
-    std::uint64_t lastCounter = 0; ///< Of its events.
+    std::uint64_t lastCounter = 0;        ///< Of its events.
     std::optional<std::int64_t> sharedMs; ///< When it was seen on a storage; absent: not yet.
     std::string bytes;
 };
@@ -46,13 +47,26 @@ public:
     Result<std::vector<SegmentRow>> chainOf(const Digest &epoch, const DeviceId &device);
     Result<std::optional<std::string>> bytesOf(const Digest &epoch, const DeviceId &device,
                                                std::uint64_t sequence);
-    /// Of this device, still to be brought to the storage of a crew, in the order in which they were
-    /// sealed: the box's lane first, where who is in it and the keys are.
+    /// Of this device, still to be brought to the storage of a crew, in the order in which they
+    /// were sealed: the box's lane first, where who is in it and the keys are.
     Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
     /// All of a crew, with their bytes.
     Result<std::vector<SegmentRow>> all(const std::string &box);
+    /// They are to be brought once more: the storage has lost them.
+    Outcome markWaiting(const SegmentRow &row);
+    /// All that @p device has sealed of a lane so far is told again, or told to nobody any more.
+    Outcome supersede(const std::string &box, const journal::Lane &lane, const DeviceId &device);
+    Outcome supersede(const Digest &epoch, const DeviceId &device);
+    /// Of this device, to be taken off the storage; without the bytes.
+    Result<std::vector<SegmentRow>> toTakeOff(const std::string &box, const DeviceId &device);
+    /// It is off: what was in it is nowhere any more.
+    Outcome takenOff(const SegmentRow &row);
+    /// The bytes of what others have sealed of a lane go: something in it was erased.
+    Outcome forgetBytes(const std::string &box, const journal::Lane &lane, const DeviceId &but);
     /// Those of @p device that wait go: they are sealed anew, or handed on by another.
     Outcome forgetWaiting(const DeviceId &device);
+    /// Of @p device, brought and still to be found on the storage; without the bytes.
+    Result<std::vector<SegmentRow>> onStorage(const Digest &epoch, const DeviceId &device);
     Outcome markShared(const SegmentRow &row, std::int64_t ms);
     /// Highest counter of a device's events that lies in a segment of a crew; 0: none.
     Result<std::uint64_t> lastCounter(const std::string &box, const journal::Lane &lane,
@@ -68,6 +82,10 @@ public:
     Result<std::vector<HandedKey>> handedKeys();
 
 private:
+    static constexpr std::string_view columns =
+        "SELECT epoch, device, sequence, box, lane, hash, last_counter, shared_ms, ";
+    static SegmentRow readRow(const Statement &row);
+
     Database &m_database;
 };
 

@@ -108,9 +108,9 @@ std::string Statement::bytes(int column) const
 {
     const void *bytes = sqlite3_column_blob(m_handle.get(), column);
     const int size = sqlite3_column_bytes(m_handle.get(), column);
-    return bytes == nullptr ? std::string()
-                            : std::string(static_cast<const char *>(bytes),
-                                          static_cast<std::size_t>(size));
+    return bytes == nullptr
+               ? std::string()
+               : std::string(static_cast<const char *>(bytes), static_cast<std::size_t>(size));
 }
 
 std::int64_t Statement::number(int column) const

@@ -35,7 +35,7 @@ std::map<ItemId, Day> firstDays(std::span<const Event> events)
 } // namespace
 
 Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
-                       std::span<const Event> events, const Meetings &meetings)
+                        std::span<const Event> events, const Meetings &meetings)
 {
     const Seen &seen = meetings.seen;
     const std::string &box = subject.lane.scope;
@@ -56,8 +56,8 @@ Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
     return Done{};
 }
 
-Outcome writeHomeSubject(Database &database, const LaneSubject &subject, std::span<const Event> events,
-                    const Seen &seen)
+Outcome writeHomeSubject(Database &database, const LaneSubject &subject,
+                         std::span<const Event> events, const Seen &seen)
 {
     const std::string_view text = subject.subject;
     if (text.starts_with("fact:"))

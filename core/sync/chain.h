@@ -8,9 +8,10 @@
 
 namespace lidlark::sync {
 
-/// What is known of one device's segments in one lane and epoch: their hashes, from the first on
-/// without a gap, and the last counter among their events.
+/// What is known of one device's segments in one lane and epoch: their hashes, without a gap, and
+/// the last counter among their events.
 struct Chain {
+    std::uint64_t before = 0; ///< So many were gone when this one was met: it told them again.
     std::vector<Digest> hashes;
     std::uint64_t lastCounter = 0; ///< Of the device in the lane, over all epochs; 0: none yet.
 };

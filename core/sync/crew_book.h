@@ -13,7 +13,7 @@ namespace lidlark::sync {
 /// An epoch whose key this phone holds.
 struct HeldEpoch {
     Epoch epoch;
-    DeviceId writer; ///< The one device that writes under it; empty: all who hold it.
+    DeviceId writer;            ///< The one device that writes under it; empty: all who hold it.
     std::set<DeviceId> writers; ///< Whose segments there may be.
 };
 
@@ -40,6 +40,9 @@ public:
     /// The epoch of @p lane in which @p writer alone writes, or, where that is empty, everybody.
     [[nodiscard]] crew::InForce inForce(const journal::Lane &lane, const DeviceId &writer,
                                         Day today) const;
+    /// Folders are listed this time, and not only asked for the next file.
+    [[nodiscard]] bool looksThrough() const { return m_looksThrough; }
+    void lookThrough() { m_looksThrough = true; }
     /// The epochs held just before this one, in the lane: of one that all write in.
     [[nodiscard]] std::vector<const HeldEpoch *> before(const Digest &epoch) const;
     /// Those held that follow it.
@@ -60,6 +63,7 @@ private:
     std::string m_box;
     DeviceId m_device;
     crew::Crew m_crew;
+    bool m_looksThrough = false;
     std::vector<crew::Opening> m_openings;
     std::vector<HeldEpoch> m_held;
 };

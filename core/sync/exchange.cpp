@@ -1,9 +1,12 @@
 #include "core/sync/exchange.h"
 
+#include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/clear_away.h"
 #include "core/sync/fetch.h"
 #include "core/sync/hand_on.h"
+#include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
 #include "core/sync/publish.h"
@@ -15,11 +18,9 @@ namespace lidlark::sync {
 
 namespace {
 
-using Grew = std::map<journal::Lane, journal::Ahead>;
-
 /// What an exchange has brought, and how far this phone had written before.
 struct Learned {
-    Grew grew;
+    store::AheadByLane grew;
     Before before;
 };
 
@@ -29,7 +30,8 @@ bool goesOn(const GoOn &goOn, Exchanged &report)
     return !report.stopped;
 }
 
-Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exchanged &report)
+Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLane &grew,
+              Exchanged &report)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
@@ -46,9 +48,13 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exch
             if (*fresh && event.kind != journal::Kind::Met)
                 store::lookAtClock(grew[event.lane], event, now);
         }
-        Outcome kept = rows.keep({fetched.epoch.id, fetched.device,
-                                  fetched.segment.header.sequence, fetched.epoch.crew,
-                                  fetched.epoch.lane, fetched.segment.hash,
+        for (const journal::Gone &gone : fetched.segment.gone) {
+            const auto fresh = recording->receiveGone(fetched.epoch.lane, fetched.device, gone);
+            if (!fresh)
+                return fresh.error();
+        }
+        Outcome kept = rows.keep({fetched.epoch.id, fetched.device, fetched.segment.header.sequence,
+                                  fetched.epoch.crew, fetched.epoch.lane, fetched.segment.hash,
                                   fetched.lastCounter, now, fetched.bytes});
         if (!kept)
             return kept;
@@ -58,12 +64,17 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, Grew &grew, Exch
 
 /// Round after round, since who is in and which keys there are come the same way.
 Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const GoOn &goOn,
-                  Grew &grew, Exchanged &report, Whose whose = Whose::Others)
+                  store::AheadByLane &grew, Exchanged &report, Whose whose = Whose::Others)
 {
+    const auto isDay = isDayToLookThrough(post, box);
+    if (!isDay)
+        return isDay.error();
     while (goesOn(goOn, report)) {
-        const auto book = CrewBook::open(post, box);
+        auto book = CrewBook::open(post, box);
         if (!book)
             return book.error();
+        if (*isDay)
+            book->lookThrough();
         auto caught = fetchNew(post, *book, storage, whose);
         if (!caught)
             return caught.error();
@@ -80,14 +91,20 @@ Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const Go
 }
 
 /// What this phone now knows, and the keys that have to change.
-Outcome sayWhatFollows(Post &post, const CrewBook &book, const Grew &grew, Day today)
+Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLane &grew, Day today)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
     if (!recording)
         return recording.error();
-    if (Outcome done = store::sayMets(*recording, post.database, post.device, grew); !done)
-        return done;
+    std::set<journal::Lane> lanes;
+    for (const journal::Lane &lane : book.lanes()) {
+        if (book.me() != nullptr && crew::mayWrite(*book.me(), lane, journal::Kind::Met, true))
+            lanes.insert(lane);
+    }
+    Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
+    if (!met)
+        return met;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();
     return recording->commit();
@@ -146,7 +163,26 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         return done;
     if (const auto sealedCount = sealWaiting(post, *book, today->day, learned.before); !sealedCount)
         return sealedCount.error();
-    return bring(post, *book, storage, goOn, report);
+    const auto isDay = isDayToLookThrough(post, box);
+    if (!isDay)
+        return isDay.error();
+    if (*isDay) {
+        const auto looked = lookForOwn(post, *book, storage, report.findings);
+        if (!looked)
+            return looked.error();
+        if ((report.trouble = *looked))
+            return Done{};
+        if (Outcome done = lookedThrough(post, box); !done)
+            return done;
+    }
+    if (Outcome done = tellErasedAgain(post, *book, today->day); !done)
+        return done;
+    if (Outcome done = bring(post, *book, storage, goOn, report); !done || report.trouble)
+        return done;
+    const auto cleared = clearAway(post, *book, storage);
+    if (cleared)
+        report.trouble = *cleared;
+    return cleared ? Outcome(Done{}) : Outcome(cleared.error());
 }
 
 } // namespace
@@ -176,7 +212,7 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
 Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
 {
     Exchanged report;
-    Grew grew;
+    store::AheadByLane grew;
     Outcome done = takeAllIn(post, box, storage, {}, grew, report);
     if (done)
         done = lookForMissing(post, box, report.findings);
@@ -188,7 +224,7 @@ Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
 Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage)
 {
     Exchanged report;
-    Grew grew;
+    store::AheadByLane grew;
     if (const Outcome done = takeAllIn(post, box, storage, {}, grew, report, Whose::Own); !done)
         return done.error();
     return report;

@@ -4,12 +4,14 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace lidlark::sync {
 
 namespace {
 
-constexpr std::size_t segmentsAtOnce = 100; ///< At most 100 MB in memory, usually 3.
+constexpr std::uint64_t furthestAhead = 10'000; ///< Numbers that are tried against a listing.
+constexpr std::size_t segmentsAtOnce = 100;     ///< At most 100 MB in memory, usually 3.
 
 FindingKind kindOf(SegmentFault fault)
 {
@@ -88,8 +90,12 @@ private:
         if (!rows || !last)
             return rows ? last.error() : rows.error();
         Chain chain;
-        for (const store::SegmentRow &row : *rows)
+        for (const store::SegmentRow &row : *rows) {
+            // Where it was told again, what was before it is no part of the chain any more.
+            if (row.sequence != chain.before + chain.hashes.size() + 1)
+                chain = {row.sequence - 1, {}, 0};
             chain.hashes.push_back(row.hash);
+        }
         // What was caught in this look under another epoch goes before.
         chain.lastCounter = std::max(*last, m_last[{epoch.lane, device}]);
         return chain;
@@ -105,16 +111,15 @@ private:
                                   const crew::Member &member) const
     {
         // Events of its own come in any way; those of others only from who may vouch for them.
-        const bool handedOn = std::ranges::any_of(
-            segment.events, [&member](const journal::Event &event) {
+        const bool handedOn =
+            std::ranges::any_of(segment.events, [&member](const journal::Event &event) {
                 return event.device != member.device && event.device != member.was;
             });
         const bool vouches =
             member.role == crew::Role::Parent || member.role == crew::Role::Therapist;
         if (handedOn && !vouches)
             return false;
-        return segment.header.firstCounter <=
-               m_book.crew().acceptedUpTo(member.device, epoch.lane);
+        return segment.header.firstCounter <= m_book.crew().acceptedUpTo(member.device, epoch.lane);
     }
 
     [[nodiscard]] Standing standing(const Segment &segment, const Epoch &epoch,
@@ -131,21 +136,57 @@ private:
     /// @returns whether there may be another one after it.
     bool takeNext(const Epoch &epoch, const crew::Member &member, Chain &chain)
     {
-        const std::uint64_t sequence = chain.hashes.size() + 1;
-        const Place place{folderName(epoch, member.device),
-                          segmentName(epoch, member.device, sequence)};
-        auto answer = m_storage.get(place);
-        if (const auto trouble = troubleIn(answer)) {
-            m_caught.trouble = trouble;
-            return false;
-        }
-        auto &bytes = std::get<std::optional<std::string>>(answer);
-        return bytes && take(epoch, member, chain, *std::move(bytes));
+        const std::uint64_t sequence = chain.before + chain.hashes.size() + 1;
+        auto bytes = get(epoch, member, sequence);
+        if (bytes)
+            return take(epoch, member, chain, sequence, *std::move(bytes));
+        return !m_caught.trouble && m_whose == Whose::Others && takeToldAgain(epoch, member, chain);
     }
 
-    bool take(const Epoch &epoch, const crew::Member &member, Chain &chain, std::string bytes)
+    std::optional<std::string> get(const Epoch &epoch, const crew::Member &member,
+                                   std::uint64_t sequence)
     {
-        const std::uint64_t sequence = chain.hashes.size() + 1;
+        auto answer = m_storage.get(
+            {folderName(epoch, member.device), segmentName(epoch, member.device, sequence)});
+        m_caught.trouble = troubleIn(answer);
+        return m_caught.trouble ? std::nullopt
+                                : std::get<std::optional<std::string>>(std::move(answer));
+    }
+
+    /// On the day to look through, and on the first of all: what is there under later numbers,
+    /// because what was before it is gone?
+    bool takeToldAgain(const Epoch &epoch, const crew::Member &member, Chain &chain)
+    {
+        if (!m_book.looksThrough())
+            return false;
+        const auto answer = m_storage.list(folderName(epoch, member.device));
+        if ((m_caught.trouble = troubleIn(answer)))
+            return false;
+        const auto &listed = std::get<std::vector<std::string>>(answer);
+        const std::set<std::string> names(listed.begin(), listed.end());
+        const std::uint64_t next = chain.before + chain.hashes.size() + 2;
+        for (std::uint64_t later = next; !names.empty() && later < next + furthestAhead; ++later) {
+            if (!names.contains(segmentName(epoch, member.device, later)))
+                continue;
+            Chain anew;
+            anew.lastCounter = chain.lastCounter;
+            auto bytes = get(epoch, member, later);
+            const auto opened =
+                openSegment(bytes.value_or(""), epoch, member.device, member.signer);
+            const auto *segment = std::get_if<Segment>(&opened);
+            if (segment == nullptr || segment->header.content != toldAgain)
+                continue;
+            if (!take(epoch, member, anew, later, *std::move(bytes)))
+                return false;
+            chain = anew;
+            return true;
+        }
+        return false;
+    }
+
+    bool take(const Epoch &epoch, const crew::Member &member, Chain &chain, std::uint64_t sequence,
+              std::string bytes)
+    {
         auto opened = openSegment(bytes, epoch, member.device, member.signer);
         if (const auto *fault = std::get_if<SegmentFault>(&opened)) {
             find(kindOf(*fault), epoch, member.device, sequence);
@@ -165,8 +206,8 @@ private:
             return false;
         }
         extend(chain, segment);
-        m_caught.segments.push_back({epoch, member.device, std::move(segment),
-                                     std::move(bytes), chain.lastCounter});
+        m_caught.segments.push_back(
+            {epoch, member.device, std::move(segment), std::move(bytes), chain.lastCounter});
         return true;
     }
 

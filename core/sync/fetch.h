@@ -18,10 +18,10 @@ struct Fetched {
 
 /// What one look at a storage brought.
 struct Catch {
-    std::vector<Fetched> segments; ///< In an order in which they can be applied.
-    Findings findings;             ///< What cannot be applied, for now or ever.
+    std::vector<Fetched> segments;  ///< In an order in which they can be applied.
+    Findings findings;              ///< What cannot be applied, for now or ever.
     std::optional<Trouble> trouble; ///< The look was cut short.
-    bool more = false; ///< There may be more than was taken at once.
+    bool more = false;              ///< There may be more than was taken at once.
 };
 
 /// Whose segments are looked for.

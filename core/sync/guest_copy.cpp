@@ -32,8 +32,15 @@ public:
     void say(Kind kind, std::string fields)
     {
         const std::uint64_t counter = ++m_counter;
-        m_events.push_back({m_lane, {m_device}, counter, {m_now, 0}, dayPartAt(m_now, m_offset),
-                            m_offset, m_author, kind, std::move(fields)});
+        m_events.push_back({m_lane,
+                            {m_device},
+                            counter,
+                            {m_now, 0},
+                            dayPartAt(m_now, m_offset),
+                            m_offset,
+                            m_author,
+                            kind,
+                            std::move(fields)});
     }
     void handOn(const Event &event) { m_events.push_back(event); }
     std::vector<Event> takeAll() { return std::move(m_events); }
@@ -78,8 +85,9 @@ Result<int> handLossesOn(Post &post, const Lane &lane, const store::ItemRow &ite
             copyist.handOn(*original);
             pieces += piecesOf(*original);
         } else {
-            copyist.say(Kind::Exception, box::fieldsOf(box::LooseException{
-                                             item.item, box::ExceptionKind::Lost, loss.pieces, {}}));
+            copyist.say(Kind::Exception,
+                        box::fieldsOf(box::LooseException{
+                            item.item, box::ExceptionKind::Lost, loss.pieces, {}}));
             pieces += loss.pieces;
         }
     }
@@ -93,12 +101,11 @@ void sayCare(const store::ItemRow &item, Copyist &copyist)
             continue;
         copyist.say(Kind::Opened, box::fieldsOf(box::Opened{item.item, piece.id, piece.opened}));
         for (int time = 0; time < piece.timesLeftOpen; ++time)
-            copyist.say(Kind::LeftOpen, box::fieldsOf(box::LeftOpen{item.item, piece.id,
-                                                                    *piece.opened + time}));
+            copyist.say(Kind::LeftOpen,
+                        box::fieldsOf(box::LeftOpen{item.item, piece.id, *piece.opened + time}));
     }
     if (item.care.keepsDays)
-        copyist.say(Kind::Limit,
-                    box::fieldsOf(box::KeepingLimit{item.item, item.care.keepsDays}));
+        copyist.say(Kind::Limit, box::fieldsOf(box::KeepingLimit{item.item, item.care.keepsDays}));
     if (item.care.mouthed)
         copyist.say(Kind::Hygiene,
                     box::fieldsOf(box::HygieneSaid{item.item, box::HygieneMark::Mouthed}));

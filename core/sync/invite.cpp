@@ -46,7 +46,8 @@ std::optional<Invited> invitedFrom(const std::string &text)
     const auto role = crew::roleNames.parse(json.value("role", ""));
     if (!secret || !role)
         return std::nullopt;
-    Invited invited{JoinSecret(*secret), {*role, {json.value("home", "")}, {}},
+    Invited invited{JoinSecret(*secret),
+                    {*role, {json.value("home", "")}, {}},
                     json.value("ends", std::int64_t{0})};
     if (json.contains("until"))
         invited.asked.until = dayFromText(json.value("until", ""));
@@ -73,8 +74,8 @@ std::optional<crew::Member> newcomerIn(const std::string &fields, const Asked &a
 
 std::array<std::string, 3> sameWords(const crew::Member &newcomer, const JoinSecret &secret)
 {
-    const std::string keys = newcomer.device.value + "\n" + hexOf(newcomer.signer) + "\n" +
-                             hexOf(newcomer.letters);
+    const std::string keys =
+        newcomer.device.value + "\n" + hexOf(newcomer.signer) + "\n" + hexOf(newcomer.letters);
     const Digest digest = crypto::keyedHash(joinSealKey(secret), "lidlark join same 1\n" + keys);
     std::array<std::string, 3> words;
     for (std::size_t i = 0; i < words.size(); ++i) {
@@ -94,12 +95,12 @@ Result<Invited> invite(Post &post, const std::string &box, const Asked &asked)
     if (me == nullptr || (me->role != crew::Role::Parent && me->role != crew::Role::Therapist))
         return Error{ErrorCode::NotAllowed, "member"};
     const bool guest = asked.role == crew::Role::Guest;
-    if (guest && (!asked.until || *asked.until < today->day ||
-                  *asked.until > today->day + (guestDays - 1)))
+    if (guest &&
+        (!asked.until || *asked.until < today->day || *asked.until > today->day + (guestDays - 1)))
         return Error{ErrorCode::Invalid, "until: a guest stays for seven days at most"};
     const Invited invited{freshJoinSecret(post.entropy), asked, post.clock.nowMs() + inviteMs};
-    Outcome kept = store::DeviceRepository(post.database)
-                       .setLocalState(inviteKey(box), textOf(invited));
+    Outcome kept =
+        store::DeviceRepository(post.database).setLocalState(inviteKey(box), textOf(invited));
     if (!kept)
         return kept.error();
     return invited;
@@ -139,13 +140,13 @@ Outcome accept(Post &post, const std::string &box, const Invited &invited, const
     const auto welcome = letIn(post, box, knock.newcomer);
     if (!welcome)
         return welcome.error();
-    const std::string bytes = JoinRoom::seal(invited.secret, "welcome",
-                                             letterOf(*welcome, post.entropy), post.entropy);
+    const std::string bytes =
+        JoinRoom::seal(invited.secret, "welcome", letterOf(*welcome, post.entropy), post.entropy);
     const Json waiting{
         {"secret", hexOf(invited.secret.bytes())},
         {"bytes", hexOf({reinterpret_cast<const std::uint8_t *>(bytes.data()), bytes.size()})}};
-    Outcome kept = store::DeviceRepository(post.database)
-                       .setLocalState(welcomeKey(box), waiting.dump());
+    Outcome kept =
+        store::DeviceRepository(post.database).setLocalState(welcomeKey(box), waiting.dump());
     return kept ? endInvitation(post, box) : kept;
 }
 
@@ -162,8 +163,7 @@ Result<Answer<bool>> bringWelcome(Post &post, const std::string &box, Storage &s
     const auto bytes = bytesFromHex(json.value("bytes", ""));
     if (!secret || !bytes)
         return Error{ErrorCode::Unreadable, "welcome"};
-    const auto left =
-        JoinRoom(JoinSecret(*secret), storage).leave("welcome", *bytes, post.entropy);
+    const auto left = JoinRoom(JoinSecret(*secret), storage).leave("welcome", *bytes, post.entropy);
     if (troubleIn(left))
         return left;
     if (const Outcome done = local.clearLocalState(welcomeKey(box)); !done)

@@ -17,7 +17,7 @@ inline constexpr std::int64_t inviteMs = 10 * msPerMinute;
 /// Whom a code lets in.
 struct Asked {
     crew::Role role = crew::Role::Guest;
-    HomeId home; ///< Empty for a therapist.
+    HomeId home;                             ///< Empty for a therapist.
     std::optional<Day> until = std::nullopt; ///< A guest's last day.
 };
 

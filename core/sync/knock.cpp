@@ -35,8 +35,8 @@ Result<std::optional<Kept>> keptIn(store::Database &database)
     const auto answer = bytesFromHex(json.value("answer", ""));
     if (!secret || !answer)
         return Error{ErrorCode::Unreadable, "joining"};
-    store::Device device{{json.value("device", "")}, json.value("person", ""),
-                         store::Role::Guest, {}, std::nullopt};
+    store::Device device{
+        {json.value("device", "")}, json.value("person", ""), store::Role::Guest, {}, std::nullopt};
     return std::optional(Kept{JoinSecret(*secret), std::move(device), *answer});
 }
 
@@ -98,8 +98,8 @@ Result<Joining> beginJoining(store::Database &database, const Clock &clock, Entr
     if (!before || !today || !former)
         return !before ? before.error() : today ? former.error() : today.error();
     const bool same = *before && (*before)->secret.equals(secret);
-    const auto device = same ? Result<store::Device>((*before)->device)
-                             : deviceFor(database, entropy, person);
+    const auto device =
+        same ? Result<store::Device>((*before)->device) : deviceFor(database, entropy, person);
     if (!device)
         return device.error();
     const auto own = ownSecret(database, device->id, keeper, entropy);

@@ -11,7 +11,7 @@ namespace lidlark::sync {
 /// A phone on its way into a crew: it has the code and waits to be let in.
 struct Joining {
     JoinSecret secret;
-    store::Device device; ///< Its new id, and who writes on it.
+    store::Device device;            ///< Its new id, and who writes on it.
     std::array<std::string, 3> same; ///< Words that the other phone shows too.
 };
 

@@ -54,12 +54,12 @@ Outcome handToGuest(Post &post, const std::string &box, const Member &guest, con
     auto book = CrewBook::open(post, box);
     if (!book)
         return book.error();
-    const auto opening = freshOpening(*book, {lane, post.device.id},
-                                      {post.device.id, guest.device}, post.entropy);
+    const auto opening =
+        freshOpening(*book, {lane, post.device.id}, {post.device.id, guest.device}, post.entropy);
     if (!opening)
         return Error{ErrorCode::NotFound, "device: " + guest.device.value};
-    Outcome said = recording.say({LaneKind::Box, box}, journal::Kind::Epoch,
-                                 crew::fieldsOf(*opening));
+    Outcome said =
+        recording.say({LaneKind::Box, box}, journal::Kind::Epoch, crew::fieldsOf(*opening));
     if (!said)
         return said;
     book = CrewBook::open(post, box);
@@ -68,7 +68,8 @@ Outcome handToGuest(Post &post, const std::string &box, const Member &guest, con
     if (!book || !copy)
         return book ? copy.error() : book.error();
     const auto held = std::ranges::find_if(book->held(), [&](const HeldEpoch &epoch) {
-        const auto holders = std::ranges::find(book->openings(), epoch.epoch.id, &crew::Opening::id);
+        const auto holders =
+            std::ranges::find(book->openings(), epoch.epoch.id, &crew::Opening::id);
         return epoch.epoch.lane == lane && epoch.writer == post.device.id &&
                holders != book->openings().end() && holders->letters.contains(guest.device);
     });
@@ -82,8 +83,7 @@ std::vector<Welcome::Key> keysFor(const CrewBook &book, const Member &newcomer)
 {
     std::vector<Welcome::Key> keys;
     for (const HeldEpoch &held : book.held()) {
-        const auto opening =
-            std::ranges::find(book.openings(), held.epoch.id, &crew::Opening::id);
+        const auto opening = std::ranges::find(book.openings(), held.epoch.id, &crew::Opening::id);
         const bool named =
             opening != book.openings().end() && opening->letters.contains(newcomer.device);
         const bool past = newcomer.role != Role::Guest && crew::mayRead(newcomer, held.epoch.lane);
@@ -110,8 +110,8 @@ Result<Welcome> letIn(Post &post, const std::string &box, const Member &newcomer
         store::Recording::begin(post.database, post.device, post.clock);
     if (!recording)
         return recording.error();
-    Outcome done = recording->say({LaneKind::Box, box}, journal::Kind::Member,
-                                  crew::fieldsOf(newcomer));
+    Outcome done =
+        recording->say({LaneKind::Box, box}, journal::Kind::Member, crew::fieldsOf(newcomer));
     if (done)
         done = recording->project(); // who is in decides who gets which key
     book = CrewBook::open(post, box);
@@ -156,8 +156,8 @@ Outcome removeMember(Post &post, const std::string &box, const DeviceId &device)
         store::Recording::begin(post.database, post.device, post.clock);
     if (!recording)
         return recording.error();
-    Outcome done = recording->say({LaneKind::Box, box}, journal::Kind::MemberRemoved,
-                                  crew::fieldsOf(removal));
+    Outcome done =
+        recording->say({LaneKind::Box, box}, journal::Kind::MemberRemoved, crew::fieldsOf(removal));
     if (done)
         done = recording->project();
     const auto after = CrewBook::open(post, box);
@@ -179,8 +179,7 @@ Outcome settleIn(Post &post, const Welcome &welcome)
     device.role = welcome.member.role;
     device.home = welcome.member.home;
     device.until = welcome.member.until;
-    Result<store::Recording> recording =
-        store::Recording::begin(post.database, device, post.clock);
+    Result<store::Recording> recording = store::Recording::begin(post.database, device, post.clock);
     if (!recording)
         return recording.error();
     if (Outcome done = store::DeviceRepository(post.database).setDevice(device); !done)

@@ -49,8 +49,8 @@ Outcome lookForMissing(Post &post, const std::string &box, Findings &findings)
             if (here || book->crew().member({device}) == nullptr)
                 continue;
             const bool own = device == post.device.id.value;
-            findings.push_back({own ? FindingKind::OwnAhead : FindingKind::Missing, {device}, lane,
-                                0});
+            findings.push_back(
+                {own ? FindingKind::OwnAhead : FindingKind::Missing, {device}, lane, 0});
         }
     }
     return Done{};

@@ -31,31 +31,51 @@ Outcome keep(Post &post, const Epoch &epoch, const Link &link, std::uint64_t las
 {
     const Digest hash = blake2b(bytes);
     return store::SegmentRepository(post.database)
-        .keep({epoch.id, post.device.id, link.sequence, epoch.crew, epoch.lane, hash, lastCounter, std::nullopt,
-               std::move(bytes)});
+        .keep({epoch.id, post.device.id, link.sequence, epoch.crew, epoch.lane, hash, lastCounter,
+               std::nullopt, std::move(bytes)});
 }
 
-/// One run, in as many segments as it takes. @returns how many.
-Result<int> sealRun(Post &post, const Epoch &epoch, std::span<const Event> events)
+/// The part of a run with counters in [first, first + most).
+Run partOf(const store::OwnRun &own, const DeviceId &device, std::uint64_t first,
+           std::uint64_t most, bool again)
+{
+    const auto within = [first, most](const auto &all) {
+        using Entry = typename std::decay_t<decltype(all)>::value_type;
+        const auto from = std::ranges::lower_bound(all, first, {}, &Entry::counter);
+        const auto to = std::ranges::lower_bound(all, first + most, {}, &Entry::counter);
+        return std::span<const Entry>(from, to);
+    };
+    return {device, within(own.events), within(own.gone), again};
+}
+
+std::uint64_t lastOf(const store::OwnRun &own)
+{
+    const std::uint64_t event = own.events.empty() ? 0 : own.events.back().counter;
+    return std::max(event, own.gone.empty() ? 0 : own.gone.back().counter);
+}
+
+/// Counters from @p first to @p last, in as many segments as it takes. @returns how many.
+Result<int> sealRun(Post &post, const Epoch &epoch, const store::OwnRun &own, std::uint64_t first,
+                    std::uint64_t last, bool again)
 {
     int sealedCount = 0;
-    std::size_t most = eventsInSegment;
-    while (!events.empty()) {
+    std::uint64_t most = eventsInSegment;
+    while (first <= last) {
         const auto link = linkAfter(post, epoch.id);
         if (!link)
             return link.error();
-        const auto part = events.first(std::min(most, events.size()));
-        auto bytes = sealSegment(epoch, *link, part, crypto::signingSeedOf(post.secret),
-                                 freshNonce(post.entropy));
-        if (!bytes && part.size() == 1)
+        const std::uint64_t size = std::min(most, last - first + 1);
+        auto bytes = sealSegment(epoch, *link, partOf(own, post.device.id, first, size, again),
+                                 crypto::signingSeedOf(post.secret), freshNonce(post.entropy));
+        if (!bytes && size == 1)
             return Error{ErrorCode::Invalid, "event: too large to be shared"};
         if (!bytes) {
-            most = part.size() / 2;
+            most = size / 2;
             continue;
         }
-        if (Outcome done = keep(post, epoch, *link, part.back().counter, *std::move(bytes)); !done)
+        if (Outcome done = keep(post, epoch, *link, first + size - 1, *std::move(bytes)); !done)
             return done.error();
-        events = events.subspan(part.size());
+        first += size;
         ++sealedCount;
     }
     return sealedCount;
@@ -85,23 +105,13 @@ Outcome leadOver(Post &post, const CrewBook &book, const HeldEpoch &held,
     return Done{};
 }
 
-/// The epoch this phone writes @p lane under; null where it must wait, or has no part in it.
-const HeldEpoch *epochFor(const Post &post, const CrewBook &book, const Lane &lane, Day today)
-{
-    for (const DeviceId &writer : {DeviceId{}, post.device.id}) {
-        const crew::InForce found = book.inForce(lane, writer, today);
-        if (found.opening != nullptr && !found.renew && book.held(found.opening->id) != nullptr)
-            return book.held(found.opening->id);
-    }
-    return nullptr;
-}
-
 /// The key before this one, if all who hold it may still read the lane.
 const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, Day today)
 {
     const auto entitled = book.entitledTo(held.epoch.lane, held.writer, today);
     for (const HeldEpoch *before : book.before(held.epoch.id)) {
-        const auto opening = std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
+        const auto opening =
+            std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
         const auto holders = opening->holders();
         if (std::ranges::includes(entitled, holders))
             return before;
@@ -113,24 +123,24 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
                      Day today)
 {
     const Lane &lane = held.epoch.lane;
-    const auto last =
+    const auto sealedUpTo =
         store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
-    const auto own = last ? store::EventRepository(post.database)
-                                .ofDeviceAfter(lane, post.device.id, *last)
-                          : Result<std::vector<Event>>(last.error());
+    if (!sealedUpTo)
+        return sealedUpTo.error();
+    const auto own =
+        store::EventRepository(post.database).ofDeviceAfter(lane, post.device.id, *sealedUpTo);
     if (!own)
         return own.error();
-    if (const Outcome done = leadOver(post, book, held, *own); !done)
+    if (const Outcome done = leadOver(post, book, held, own->events); !done)
         return done.error();
+    const std::uint64_t last = lastOf(*own);
     const HeldEpoch *older = stillSafe(book, held, today);
-    const auto split = std::ranges::find_if(*own, [&](const Event &event) {
-        return older == nullptr || event.counter > before;
-    });
-    const std::span all(*own);
-    const auto early = static_cast<std::size_t>(split - own->begin());
-    const auto first = older != nullptr ? sealRun(post, older->epoch, all.first(early))
-                                        : Result<int>(0);
-    const auto second = sealRun(post, held.epoch, all.subspan(early));
+    const std::uint64_t early = older != nullptr ? std::min(before, last) : 0;
+    const auto first = older != nullptr
+                           ? sealRun(post, older->epoch, *own, *sealedUpTo + 1, early, false)
+                           : Result<int>(0);
+    const auto second =
+        sealRun(post, held.epoch, *own, std::max(early, *sealedUpTo) + 1, last, false);
     if (!first || !second)
         return first ? second.error() : first.error();
     return *first + *second;
@@ -160,7 +170,7 @@ Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Befor
     if (!transaction)
         return transaction.error();
     for (const Lane &lane : book.lanes()) {
-        const HeldEpoch *held = epochFor(post, book, lane, today);
+        const HeldEpoch *held = writingEpoch(post, book, lane, today);
         if (held == nullptr)
             continue;
         const auto upTo = before.find(lane);
@@ -192,6 +202,27 @@ Outcome sealOnHand(Post &post, const HeldEpoch &held, std::span<const Event> eve
         return done ? sealOnHand(post, held, events.subspan(events.size() / 2)) : done;
     }
     return keep(post, held.epoch, *link, *last, *std::move(bytes));
+}
+
+Result<int> tellAgain(Post &post, const CrewBook &book, const HeldEpoch &held)
+{
+    const Lane &lane = held.epoch.lane;
+    const auto own = store::EventRepository(post.database).ofDeviceAfter(lane, post.device.id, 0);
+    const auto sealedUpTo =
+        store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
+    if (!own || !sealedUpTo)
+        return own ? sealedUpTo.error() : own.error();
+    return sealRun(post, held.epoch, *own, 1, std::min(*sealedUpTo, lastOf(*own)), true);
+}
+
+const HeldEpoch *writingEpoch(const Post &post, const CrewBook &book, const Lane &lane, Day today)
+{
+    for (const DeviceId &writer : {DeviceId{}, post.device.id}) {
+        const crew::InForce found = book.inForce(lane, writer, today);
+        if (found.opening != nullptr && !found.renew && book.held(found.opening->id) != nullptr)
+            return book.held(found.opening->id);
+    }
+    return nullptr;
 }
 
 } // namespace lidlark::sync

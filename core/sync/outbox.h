@@ -23,6 +23,14 @@ Result<Before> writtenUpToNow(Post &post, const CrewBook &book);
 /// @returns how many segments were sealed.
 Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Before &before = {});
 
+/// The epoch this phone writes @p lane under; null where it must wait, or has no part in it.
+const HeldEpoch *writingEpoch(const Post &post, const CrewBook &book, const journal::Lane &lane,
+                              Day today);
+
+/// Seals all that this phone has shared of a lane once more, without what was erased since; inside
+/// a transaction of the caller's. @returns how many segments were sealed.
+Result<int> tellAgain(Post &post, const CrewBook &book, const HeldEpoch &held);
+
 /// Seals events of anybody, as they are, under one epoch; inside a transaction of the caller's.
 Outcome sealOnHand(Post &post, const HeldEpoch &held, std::span<const journal::Event> events);
 

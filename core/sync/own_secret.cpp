@@ -50,8 +50,8 @@ Result<OwnSecret> freshOne(const DeviceId &device, SecretKeeper &keeper, Entropy
 
 } // namespace
 
-Result<OwnSecret> ownSecret(store::Database &database, const DeviceId &device,
-                            SecretKeeper &keeper, Entropy &entropy)
+Result<OwnSecret> ownSecret(store::Database &database, const DeviceId &device, SecretKeeper &keeper,
+                            Entropy &entropy)
 {
     const auto kept = keeper.read(secretName(device));
     const auto mark = keeper.read(markName(device));

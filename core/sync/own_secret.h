@@ -22,8 +22,8 @@ struct OwnSecret {
 };
 
 /// The secret of this phone; a fresh one, kept, where it has never had any.
-Result<OwnSecret> ownSecret(store::Database &database, const DeviceId &device,
-                            SecretKeeper &keeper, Entropy &entropy);
+Result<OwnSecret> ownSecret(store::Database &database, const DeviceId &device, SecretKeeper &keeper,
+                            Entropy &entropy);
 
 /// Moves the mark on in the store and then in the keychain: before each exchange. A store that
 /// comes back from a backup is found by it before it writes.

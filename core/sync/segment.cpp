@@ -2,6 +2,7 @@
 
 #include "core/crypto/seal.h"
 #include "core/crypto/signature.h"
+#include "core/sync/lines.h"
 #include "core/sync/squeeze.h"
 
 #include <algorithm>
@@ -17,23 +18,14 @@ constexpr std::string_view signedUse = "lidlark segment 1\n";
 constexpr std::size_t signatureSize = std::tuple_size_v<crypto::Signature>;
 constexpr std::size_t smallest = headerSize + crypto::sealGrowth + signatureSize;
 
-bool isOneRun(std::span<const Event> events)
+/// Rising by one.
+bool isOneRun(std::span<const std::uint64_t> counters)
 {
-    const Event &first = events.front();
-    for (std::size_t i = 0; i < events.size(); ++i) {
-        if (events[i].device != first.device || events[i].lane != first.lane ||
-            events[i].counter != first.counter + i)
+    for (std::size_t i = 0; i < counters.size(); ++i) {
+        if (counters[i] != counters.front() + i)
             return false;
     }
     return true;
-}
-
-std::string linesOf(std::span<const Event> events)
-{
-    std::string text;
-    for (const Event &event : events)
-        text.append(journal::canonicalText(event)).push_back('\n');
-    return text;
 }
 
 std::string signedText(std::string_view headerAndSeal)
@@ -55,42 +47,25 @@ std::optional<SegmentFault> strangerIn(const SegmentHeader &header, const Epoch 
     return std::nullopt;
 }
 
-/// Each line an event in just the form it was hashed in: another spelling would be another event.
-std::variant<std::vector<Event>, SegmentFault> eventsIn(std::string_view text)
-{
-    std::vector<Event> events;
-    while (!text.empty()) {
-        const std::size_t end = text.find('\n');
-        if (end == std::string_view::npos)
-            return SegmentFault::NotEvents;
-        const std::string line(text.substr(0, end));
-        auto event = journal::eventFromText(line);
-        if (!event || journal::canonicalText(*event) != line)
-            return SegmentFault::NotEvents;
-        events.push_back(std::move(*event));
-        text.remove_prefix(end + 1);
-    }
-    return events;
-}
-
-bool isInLane(const std::vector<Event> &events, const Epoch &epoch)
+bool isInLane(std::span<const Event> events, const Epoch &epoch)
 {
     return std::ranges::all_of(events,
                                [&epoch](const Event &event) { return event.lane == epoch.lane; });
 }
 
-std::optional<SegmentFault> astray(const std::vector<Event> &events, const SegmentHeader &header,
+std::optional<SegmentFault> astray(const Lines &lines, const SegmentHeader &header,
                                    const Epoch &epoch, const DeviceId &device)
 {
-    const bool own = header.content == ownEvents;
-    const bool mine = !own || std::ranges::all_of(events, [&device](const Event &event) {
-        return event.device == device;
-    });
-    if (!mine || !isInLane(events, epoch))
+    const bool handedOn = header.content == handedOnEvents;
+    const bool mine = handedOn || std::ranges::all_of(lines.events, [&device](const Event &event) {
+                          return event.device == device;
+                      });
+    if (!mine || !isInLane(lines.events, epoch))
         return SegmentFault::OthersEvents;
-    const bool counted = !events.empty() && events.size() == header.events;
-    const bool inOrder = !own || (counted && events.front().counter == header.firstCounter &&
-                                  isOneRun(events));
+    const bool counted = !lines.counters.empty() && lines.counters.size() == header.events;
+    const bool inOrder = handedOn ? lines.gone.empty()
+                                  : counted && lines.counters.front() == header.firstCounter &&
+                                        isOneRun(lines.counters);
     return counted && inOrder ? std::nullopt : std::optional(SegmentFault::CountersAstray);
 }
 
@@ -102,7 +77,7 @@ std::optional<SegmentFault> unfit(std::string_view bytes)
     if (beginning == Beginning::Foreign || bytes.size() < smallest)
         return SegmentFault::Foreign;
     const std::uint8_t content = headerOf(bytes)->content;
-    if (content != ownEvents && content != handedOnEvents)
+    if (content < ownEvents || content > toldAgain)
         return SegmentFault::Foreign;
     if (bytes.size() > largestSegment || headerOf(bytes)->textSize > largestText)
         return SegmentFault::TooLarge;
@@ -117,9 +92,9 @@ bool isSigned(std::string_view bytes, const crypto::PublicKey &signer)
                               signature);
 }
 
-/// The events of a segment whose signature holds.
-std::variant<std::vector<Event>, SegmentFault>
-unsealed(std::string_view bytes, const SegmentHeader &header, const Epoch &epoch)
+/// The lines of a segment whose signature holds.
+std::variant<Lines, SegmentFault> unsealed(std::string_view bytes, const SegmentHeader &header,
+                                           const Epoch &epoch)
 {
     const auto bytesOpened =
         crypto::opened(bytes.substr(headerSize, bytes.size() - headerSize - signatureSize),
@@ -129,21 +104,24 @@ unsealed(std::string_view bytes, const SegmentHeader &header, const Epoch &epoch
     const auto text = unsqueezed(*bytesOpened, header.textSize);
     if (!text)
         return SegmentFault::NotCompressed;
-    return eventsIn(*text);
+    auto lines = linesIn(*text);
+    if (!lines)
+        return SegmentFault::NotEvents;
+    return *std::move(lines);
 }
 
 /// Whose a segment is, and what.
 struct Writing {
     DeviceId device;
     std::uint64_t firstCounter;
+    std::size_t lines;
     std::uint8_t content;
 };
 
 std::optional<std::string> sealed(const Epoch &epoch, const Writing &writing, const Link &link,
-                                  std::span<const Event> events, const crypto::SigningSeed &seed,
+                                  const std::string &text, const crypto::SigningSeed &seed,
                                   const crypto::Nonce &nonce)
 {
-    const std::string text = linesOf(events);
     if (text.size() > largestText)
         return std::nullopt;
     const SegmentHeader header{crewTag(epoch),
@@ -153,7 +131,7 @@ std::optional<std::string> sealed(const Epoch &epoch, const Writing &writing, co
                                link.sequence,
                                writing.firstCounter,
                                link.previous,
-                               static_cast<std::uint32_t>(events.size()),
+                               static_cast<std::uint32_t>(writing.lines),
                                static_cast<std::uint32_t>(text.size()),
                                nonce,
                                writing.content};
@@ -165,14 +143,31 @@ std::optional<std::string> sealed(const Epoch &epoch, const Writing &writing, co
 
 } // namespace
 
+std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link, const Run &run,
+                                       const crypto::SigningSeed &seed, const crypto::Nonce &nonce)
+{
+    std::vector<std::uint64_t> counters;
+    for (const Event &event : run.events)
+        counters.push_back(event.counter);
+    for (const journal::Gone &gone : run.gone)
+        counters.push_back(gone.counter);
+    std::ranges::sort(counters);
+    const bool mine = std::ranges::all_of(
+        run.events, [&run](const Event &event) { return event.device == run.device; });
+    if (counters.empty() || !isOneRun(counters) || !mine || !isInLane(run.events, epoch))
+        return std::nullopt;
+    const Writing writing{run.device, counters.front(), counters.size(),
+                          run.again ? toldAgain : ownEvents};
+    return sealed(epoch, writing, link, textOf(run.events, run.gone), seed, nonce);
+}
+
 std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link,
                                        std::span<const Event> events,
                                        const crypto::SigningSeed &seed, const crypto::Nonce &nonce)
 {
-    if (events.empty() || !isOneRun(events) || events.front().lane != epoch.lane)
+    if (events.empty())
         return std::nullopt;
-    const Event &first = events.front();
-    return sealed(epoch, {first.device, first.counter, ownEvents}, link, events, seed, nonce);
+    return sealSegment(epoch, link, Run{events.front().device, events, {}, false}, seed, nonce);
 }
 
 std::optional<std::string> sealHandedOn(const Epoch &epoch, const Link &link,
@@ -180,11 +175,13 @@ std::optional<std::string> sealHandedOn(const Epoch &epoch, const Link &link,
                                         std::span<const Event> events,
                                         const crypto::SigningSeed &seed, const crypto::Nonce &nonce)
 {
-    const bool inLane = std::ranges::all_of(
-        events, [&epoch](const Event &event) { return event.lane == epoch.lane; });
-    if (events.empty() || !inLane || nextCounter == 0)
+    if (events.empty() || !isInLane(events, epoch) || nextCounter == 0)
         return std::nullopt;
-    return sealed(epoch, {device, nextCounter, handedOnEvents}, link, events, seed, nonce);
+    std::string text;
+    for (const Event &event : events)
+        text.append(journal::canonicalText(event)).push_back('\n');
+    return sealed(epoch, {device, nextCounter, events.size(), handedOnEvents}, link, text, seed,
+                  nonce);
 }
 
 std::variant<Segment, SegmentFault> openSegment(std::string_view bytes, const Epoch &epoch,
@@ -198,13 +195,13 @@ std::variant<Segment, SegmentFault> openSegment(std::string_view bytes, const Ep
         return *fault;
     if (!isSigned(bytes, signer))
         return SegmentFault::NotSigned;
-    auto events = unsealed(bytes, header, epoch);
-    if (const auto *fault = std::get_if<SegmentFault>(&events))
+    auto text = unsealed(bytes, header, epoch);
+    if (const auto *fault = std::get_if<SegmentFault>(&text))
         return *fault;
-    auto &read = std::get<std::vector<Event>>(events);
-    if (const auto fault = astray(read, header, epoch, device))
+    auto &lines = std::get<Lines>(text);
+    if (const auto fault = astray(lines, header, epoch, device))
         return *fault;
-    return Segment{header, blake2b(bytes), std::move(read)};
+    return Segment{header, blake2b(bytes), std::move(lines.events), std::move(lines.gone)};
 }
 
 } // namespace lidlark::sync

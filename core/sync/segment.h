@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/journal/erasure.h"
 #include "core/journal/event.h"
 #include "core/sync/epoch.h"
 
@@ -45,6 +46,15 @@ struct Segment {
     SegmentHeader header;
     Digest hash{}; ///< Of all its bytes: what the next one names as its previous.
     std::vector<journal::Event> events;
+    std::vector<journal::Gone> gone; ///< Of its device: what was erased since it was written.
+};
+
+/// What one device has written, part by part, in the order of its counters and without a gap.
+struct Run {
+    DeviceId device;
+    std::span<const journal::Event> events;
+    std::span<const journal::Gone> gone;
+    bool again = false; ///< It was shared before: told anew without what was erased since.
 };
 
 /// @p events sealed for @p epoch and signed: the bytes that go to a storage. All are of one device
@@ -53,6 +63,9 @@ struct Segment {
 /// @returns nothing when there are none, or they are too many for one segment.
 std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link,
                                        std::span<const journal::Event> events,
+                                       const crypto::SigningSeed &seed, const crypto::Nonce &nonce);
+
+std::optional<std::string> sealSegment(const Epoch &epoch, const Link &link, const Run &run,
                                        const crypto::SigningSeed &seed, const crypto::Nonce &nonce);
 
 /// The same for events of anybody in the lane, handed on as they are.

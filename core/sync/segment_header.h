@@ -17,9 +17,12 @@ using Tag = std::array<std::uint8_t, 16>;
 
 /// What a segment holds: events of the device that seals it, one run of counters ...
 inline constexpr std::uint8_t ownEvents = 1;
-/// ... or events of anybody in the lane, handed on as they are: a box as it stands for a guest, what
-/// was written before there was a crew, what a copied phone had not shared.
+/// ... or events of anybody in the lane, handed on as they are: a box as it stands for a guest,
+/// what was written before there was a crew, what a copied phone had not shared.
 inline constexpr std::uint8_t handedOnEvents = 2;
+/// ... or own events once more, from the first on: what was erased since is an empty place, and the
+/// segments before may be gone.
+inline constexpr std::uint8_t toldAgain = 3;
 
 /// What stands before the sealed events of a segment, in the open. Signed and authenticated with
 /// them; it tells a storage no more than that some device went on writing (FORMAT.md, 3).
@@ -28,11 +31,11 @@ struct SegmentHeader {
     Tag lane{};
     Digest epoch{}; ///< The hash of the event that opened it.
     Tag device{};
-    std::uint64_t sequence = 0;     ///< From 1, rising by one per lane, device and epoch.
+    std::uint64_t sequence = 0; ///< From 1, rising by one per lane, device and epoch.
     /// Of the first event in it; the others follow without a gap. Where they are handed on: of the
     /// next own one.
     std::uint64_t firstCounter = 0;
-    Digest previous{};              ///< The hash of the segment before; zeros before the first.
+    Digest previous{}; ///< The hash of the segment before; zeros before the first.
     std::uint32_t events = 0;
     std::uint32_t textSize = 0; ///< Bytes of the events before they were compressed.
     crypto::Nonce nonce{};

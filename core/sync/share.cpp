@@ -13,8 +13,8 @@ namespace {
 bool isAlone(const crew::Crew &crew, const DeviceId &own)
 {
     return crew.has(own) && std::ranges::all_of(crew.present(), [&own](const crew::Member &member) {
-        return member.device == own || member.paper;
-    });
+               return member.device == own || member.paper;
+           });
 }
 
 /// What a phone by itself had shared before its store was set back.

@@ -23,9 +23,9 @@ struct Shared {
     std::map<std::string, Exchanged> boxes; ///< By box that has a crew.
 };
 
-/// Exchanges every crew of the store: welcomes that wait, what is new, what was written. A store that
-/// was set back to a backup writes nothing; if its phone is the only one of the crew, it first reads
-/// what it had shared itself, and goes on from there.
+/// Exchanges every crew of the store: welcomes that wait, what is new, what was written. A store
+/// that was set back to a backup writes nothing; if its phone is the only one of the crew, it first
+/// reads what it had shared itself, and goes on from there.
 Result<Shared> shareAll(Post &post, Match match, SecretKeeper &keeper, Storage &storage,
                         const GoOn &goOn = {});
 

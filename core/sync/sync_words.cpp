@@ -35,18 +35,19 @@ Sentence sentenceFor(Trouble trouble)
                     "later."),
                 {}};
     case Trouble::Refused:
-        return {say("The shared place does not let this phone in. Check the name and the password."),
-                {}};
-    case Trouble::NotTrusted:
-        return {say("The shared place cannot show that it is the one it says it is. Nothing was sent. "
-                    "Ask whoever looks after it."),
-                {}};
+        return {
+            say("The shared place does not let this phone in. Check the name and the password."),
+            {}};
     case Trouble::Full:
         return {say("The shared place is full. What you noted stays on this phone until there is "
                     "room."),
                 {}};
     case Trouble::Locked:
         return {say("The shared place is busy. Lidlark tries again later."), {}};
+    case Trouble::NotTrusted:
+        return {say("The shared place cannot show that it is the one it says. Nothing was sent. "
+                    "Check the address, or ask whoever runs it."),
+                {}};
     case Trouble::Odd:
         break;
     }
@@ -63,16 +64,18 @@ Sentence sentenceFor(const Finding &finding, const std::string &who)
                     "else. It was not taken in."),
                 {someone(who)}};
     case FindingKind::Newer:
-        return {say("%1 uses a newer Lidlark. Bring this phone up to date to see what they shared."),
-                {wording::withCapital(someone(who))}};
+        return {
+            say("%1 uses a newer Lidlark. Bring this phone up to date to see what they shared."),
+            {wording::withCapital(someone(who))}};
     case FindingKind::Forked:
     case FindingKind::OwnAhead:
         return {say("The phone of %1 was copied or set back to a backup. It has to be let in "
                     "again."),
                 {someone(who)}};
     case FindingKind::Broken:
-        return {say("What %1 shared does not follow on what was there before. It was not taken in."),
-                {someone(who)}};
+        return {
+            say("What %1 shared does not follow on what was there before. It was not taken in."),
+            {someone(who)}};
     case FindingKind::Missing:
         return {say("Something that %1 shared has not arrived here yet."), {someone(who)}};
     case FindingKind::Intruder:

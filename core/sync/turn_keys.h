@@ -14,6 +14,7 @@ std::optional<crew::Opening> freshOpening(const CrewBook &book, const crew::Stra
 /// Opens an epoch wherever the one in force is not for just those who may read the lane today, as
 /// far as this phone has the right: for newcomers, and without whoever was removed or whose week is
 /// over. @returns how many were opened.
-Result<int> turnKeys(const Post &post, const CrewBook &book, store::Recording &recording, Day today);
+Result<int> turnKeys(const Post &post, const CrewBook &book, store::Recording &recording,
+                     Day today);
 
 } // namespace lidlark::sync

@@ -14,7 +14,8 @@ namespace lidlark::sync {
 struct Welcome {
     std::string box;
     crew::Member member; ///< The newcomer, as it was let in.
-    std::vector<journal::Event> events; ///< Of members and openings, so that it knows whom to trust.
+    std::vector<journal::Event>
+        events; ///< Of members and openings, so that it knows whom to trust.
     struct Key {
         Digest epoch{};
         journal::Lane lane;

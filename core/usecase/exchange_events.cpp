@@ -2,7 +2,7 @@
 
 #include "core/store/coverage.h"
 
-#include <map>
+#include <set>
 
 namespace lidlark::usecase {
 
@@ -15,7 +15,8 @@ Result<int> takeEventsFrom(store::Database &from, Workplace &to,
     Result<store::Recording> recording = store::Recording::begin(to.database, to.device, to.clock);
     if (!recording)
         return recording.error();
-    std::map<journal::Lane, journal::Ahead> grew;
+    store::AheadByLane ahead;
+    std::set<journal::Lane> lanes;
     int taken = 0;
     for (const journal::Event &event : *events) {
         if (!wanted(event.lane))
@@ -25,9 +26,10 @@ Result<int> takeEventsFrom(store::Database &from, Workplace &to,
             return fresh.error();
         taken += *fresh ? 1 : 0;
         if (*fresh && event.kind != journal::Kind::Met)
-            store::lookAtClock(grew[event.lane], event, to.clock.nowMs());
+            store::lookAtClock(ahead[event.lane], event, to.clock.nowMs());
+        lanes.insert(event.lane);
     }
-    if (Outcome done = store::sayMets(*recording, to.database, to.device, grew); !done)
+    if (Outcome done = store::sayMets(*recording, to.database, to.device, lanes, ahead); !done)
         return done.error();
     if (const Outcome done = recording->commit(); !done)
         return done.error();

@@ -48,8 +48,7 @@ struct CrewPhone : Phone {
         const auto welcome = sync::letIn(mine, box, other.asMember(until));
         if (!welcome)
             return welcome.error();
-        const auto read =
-            sync::welcomeIn(sync::letterOf(*welcome, entropy), other.secret);
+        const auto read = sync::welcomeIn(sync::letterOf(*welcome, entropy), other.secret);
         if (!read)
             return Error{ErrorCode::Unreadable, "welcome"};
         sync::Post theirs = other.post();

@@ -29,6 +29,8 @@ CREATE TABLE segment (
     last_counter INTEGER NOT NULL CHECK (last_counter >= 0),
     shared_ms INTEGER,       -- when it was seen on the storage; NULL: still to be brought there
     bytes BLOB NOT NULL,
+    -- What was erased since has been told again without it: to be taken off the storage.
+    superseded INTEGER NOT NULL DEFAULT 0 CHECK (superseded IN (0, 1)),
     PRIMARY KEY (epoch, device, sequence)
 ) STRICT, WITHOUT ROWID;
 

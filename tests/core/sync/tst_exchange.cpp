@@ -182,7 +182,8 @@ private slots:
         (void)m_ruth->exchange(finsBox, *m_storage);
         const auto report = archie.exchange(finsBox, *m_storage);
         for (const auto &f : report.findings)
-            qInfo("  finding %d %s %s %d", (int)f.kind, f.device.value.c_str(), toText(f.lane).c_str(), (int)f.sequence);
+            qInfo("  finding %d %s %s %d", (int)f.kind, f.device.value.c_str(),
+                  toText(f.lane).c_str(), (int)f.sequence);
         QVERIFY(report.findings.empty());
         using enum journal::LaneKind;
         QCOMPARE(itemOf(archie, "Fin", "eyes").low, 4);
@@ -199,9 +200,9 @@ private slots:
         usecase::Workplace his = archie.workplace();
         const auto guestPlay = usecase::startPlay(his, {"Fin", {"dough-forecast"}, {}, {}});
         QVERIFY(guestPlay.ok());
-        QVERIFY(usecase::putBack(his, *guestPlay, {},
-                                 {{{"crayons"}, box::ExceptionKind::Broken, 1}})
-                    .ok());
+        QVERIFY(
+            usecase::putBack(his, *guestPlay, {}, {{{"crayons"}, box::ExceptionKind::Broken, 1}})
+                .ok());
         (void)archie.exchange(finsBox, *m_storage);
         everybodyExchanges();
         (void)archie.exchange(finsBox, *m_storage);
@@ -217,8 +218,8 @@ private slots:
             phone->clock.moveTo(phone->clock.nowMs() + 8 * msPerDay);
         usecase::Workplace later = m_ruth->workplace();
         const auto after = usecase::startPlay(later, {"Fin", {"dough-forecast"}, {}, {}});
-        QVERIFY(usecase::putBack(later, *after, {}, {{{"pegs"}, box::ExceptionKind::Broken, 1}})
-                    .ok());
+        QVERIFY(
+            usecase::putBack(later, *after, {}, {{{"pegs"}, box::ExceptionKind::Broken, 1}}).ok());
         everybodyExchanges();
         const int pegs = itemOf(archie, "Fin", "pegs").low;
         (void)archie.exchange(finsBox, *m_storage);

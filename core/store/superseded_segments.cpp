@@ -1,0 +1,75 @@
+#include "core/store/segment_repository.h"
+
+#include "core/store/rows.h"
+
+namespace lidlark::store {
+
+Outcome SegmentRepository::supersede(const std::string &box, const journal::Lane &lane,
+                                     const DeviceId &device)
+{
+    Result<Statement> query = m_database.prepare(
+        "UPDATE segment SET superseded = 1 WHERE box = ?1 AND lane = ?2 AND device = ?3 AND "
+        "length(bytes) > 0");
+    if (!query)
+        return query.error();
+    return query->bind(1, box).bind(2, toText(lane)).bind(3, device.value).run();
+}
+
+Outcome SegmentRepository::supersede(const Digest &epoch, const DeviceId &device)
+{
+    Result<Statement> query = m_database.prepare(
+        "UPDATE segment SET superseded = 1 WHERE epoch = ?1 AND device = ?2 AND length(bytes) > 0");
+    if (!query)
+        return query.error();
+    return query->bind(1, hexOf(epoch)).bind(2, device.value).run();
+}
+
+Result<std::vector<SegmentRow>> SegmentRepository::toTakeOff(const std::string &box,
+                                                             const DeviceId &device)
+{
+    Result<Statement> query =
+        m_database.prepare(std::string(columns) + "x'' FROM segment WHERE box = ?1 AND device = ?2 "
+                                                  "AND superseded = 1 ORDER BY epoch, sequence");
+    if (!query)
+        return query.error();
+    query->bind(1, box).bind(2, device.value);
+    return collectRows<SegmentRow>(*query, readRow);
+}
+
+Result<std::vector<SegmentRow>> SegmentRepository::onStorage(const Digest &epoch,
+                                                             const DeviceId &device)
+{
+    Result<Statement> query = m_database.prepare(
+        std::string(columns) + "x'' FROM segment WHERE epoch = ?1 AND device = ?2 AND "
+                               "shared_ms IS NOT NULL AND superseded = 0 AND length(bytes) > 0 "
+                               "ORDER BY sequence");
+    if (!query)
+        return query.error();
+    query->bind(1, hexOf(epoch)).bind(2, device.value);
+    return collectRows<SegmentRow>(*query, readRow);
+}
+
+Outcome SegmentRepository::takenOff(const SegmentRow &row)
+{
+    Result<Statement> query =
+        m_database.prepare("UPDATE segment SET superseded = 0, bytes = x'' WHERE epoch = ?1 AND "
+                           "device = ?2 AND sequence = ?3");
+    if (!query)
+        return query.error();
+    return query->bind(1, hexOf(row.epoch))
+        .bind(2, row.device.value)
+        .bind(3, static_cast<std::int64_t>(row.sequence))
+        .run();
+}
+
+Outcome SegmentRepository::forgetBytes(const std::string &box, const journal::Lane &lane,
+                                       const DeviceId &but)
+{
+    Result<Statement> query = m_database.prepare(
+        "UPDATE segment SET bytes = x'' WHERE box = ?1 AND lane = ?2 AND device <> ?3");
+    if (!query)
+        return query.error();
+    return query->bind(1, box).bind(2, toText(lane)).bind(3, but.value).run();
+}
+
+} // namespace lidlark::store

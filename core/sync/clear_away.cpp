@@ -1,0 +1,119 @@
+#include "core/sync/clear_away.h"
+
+#include "core/store/event_repository.h"
+#include "core/store/segment_repository.h"
+#include "core/sync/outbox.h"
+
+#include <algorithm>
+
+namespace lidlark::sync {
+
+namespace {
+
+using journal::Lane;
+
+std::string toldKey(const std::string &box, const Lane &lane)
+{
+    return "sync.gone." + box + "." + toText(lane);
+}
+
+/// Whether anything in a lane has gone since this was asked last; and keeps that it was asked.
+Result<bool> somethingWent(Post &post, const CrewBook &book, const Lane &lane)
+{
+    const auto gone = store::EventRepository(post.database).goneIn(lane);
+    store::DeviceRepository local(post.database);
+    const auto told = local.localState(toldKey(book.box(), lane));
+    if (!gone || !told)
+        return gone ? told.error() : gone.error();
+    const std::string now = std::to_string(*gone);
+    if (now == told->value_or("0"))
+        return false;
+    if (const Outcome kept = local.setLocalState(toldKey(book.box(), lane), now); !kept)
+        return kept.error();
+    return true;
+}
+
+Outcome tellLane(Post &post, const CrewBook &book, const HeldEpoch &held)
+{
+    const Lane &lane = held.epoch.lane;
+    const auto went = somethingWent(post, book, lane);
+    if (!went || !*went)
+        return went ? Outcome(Done{}) : Outcome(went.error());
+    store::SegmentRepository segments(post.database);
+    if (Outcome done = segments.forgetBytes(book.box(), lane, post.device.id); !done)
+        return done;
+    const auto sealedUpTo = segments.lastCounter(book.box(), lane, post.device.id);
+    const auto own =
+        sealedUpTo
+            ? store::EventRepository(post.database).goneUpTo(lane, post.device.id, *sealedUpTo)
+            : Result<std::int64_t>(sealedUpTo.error());
+    if (!own || *own == 0)
+        return own ? Outcome(Done{}) : Outcome(own.error());
+    if (Outcome done = segments.supersede(book.box(), lane, post.device.id); !done)
+        return done;
+    const auto told = tellAgain(post, book, held);
+    return told ? Outcome(Done{}) : Outcome(told.error());
+}
+
+/// What was handed to a guest whose time is over is for nobody any more.
+Outcome endCopies(Post &post, const CrewBook &book, Day today)
+{
+    for (const crew::Opening &opening : book.openings()) {
+        if (opening.writer != post.device.id || opening.by != post.device.id)
+            continue;
+        const auto still = book.entitledTo({journal::LaneKind::Box, book.box()}, {}, today);
+        const auto holders = opening.holders();
+        if (std::ranges::includes(still, holders))
+            continue;
+        Outcome done =
+            store::SegmentRepository(post.database).supersede(opening.id, post.device.id);
+        if (!done)
+            return done;
+    }
+    return Done{};
+}
+
+} // namespace
+
+Outcome tellErasedAgain(Post &post, const CrewBook &book, Day today)
+{
+    Result<store::Transaction> transaction = store::Transaction::begin(post.database);
+    if (!transaction)
+        return transaction.error();
+    for (const Lane &lane : book.lanes()) {
+        const HeldEpoch *held = writingEpoch(post, book, lane, today);
+        if (held == nullptr)
+            continue;
+        if (Outcome done = tellLane(post, book, *held); !done)
+            return done;
+    }
+    if (Outcome done = endCopies(post, book, today); !done)
+        return done;
+    return transaction->commit();
+}
+
+Result<std::optional<Trouble>> clearAway(Post &post, const CrewBook &book, Storage &storage)
+{
+    std::optional<Trouble> trouble;
+    store::SegmentRepository segments(post.database);
+    const auto waiting = segments.waiting(book.box(), post.device.id);
+    const auto old = segments.toTakeOff(book.box(), post.device.id);
+    if (!waiting || !old)
+        return waiting ? old.error() : waiting.error();
+    if (!waiting->empty())
+        return trouble; // first what replaces it
+    for (const store::SegmentRow &row : *old) {
+        const HeldEpoch *held = book.held(row.epoch);
+        if (held == nullptr)
+            continue;
+        trouble = troubleIn(storage.remove({folderName(held->epoch, row.device),
+                                            segmentName(held->epoch, row.device, row.sequence)}));
+        if (trouble)
+            break;
+        if (const Outcome done = segments.takenOff(row); !done)
+            return done.error();
+    }
+    return trouble;
+}
+
+} // namespace lidlark::sync

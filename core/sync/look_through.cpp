@@ -1,0 +1,65 @@
+#include "core/sync/look_through.h"
+
+#include "core/store/segment_repository.h"
+
+#include <charconv>
+#include <set>
+
+namespace lidlark::sync {
+
+namespace {
+
+std::string lookedKey(const std::string &box)
+{
+    return "sync.looked." + box;
+}
+
+} // namespace
+
+Result<bool> isDayToLookThrough(Post &post, const std::string &box)
+{
+    const auto text = store::DeviceRepository(post.database).localState(lookedKey(box));
+    if (!text)
+        return text.error();
+    std::int64_t then = 0;
+    if (*text)
+        std::from_chars((*text)->data(), (*text)->data() + (*text)->size(), then);
+    const std::int64_t since = post.clock.nowMs() - then;
+    return since < 0 || since >= msPerDay;
+}
+
+Outcome lookedThrough(Post &post, const std::string &box)
+{
+    return store::DeviceRepository(post.database)
+        .setLocalState(lookedKey(box), std::to_string(post.clock.nowMs()));
+}
+
+Result<std::optional<Trouble>> lookForOwn(Post &post, const CrewBook &book, Storage &storage,
+                                          Findings &findings)
+{
+    std::optional<Trouble> trouble;
+    store::SegmentRepository segments(post.database);
+    for (const HeldEpoch &held : book.held()) {
+        const auto rows = segments.onStorage(held.epoch.id, post.device.id);
+        if (!rows)
+            return rows.error();
+        if (rows->empty())
+            continue;
+        const auto answer = storage.list(folderName(held.epoch, post.device.id));
+        if ((trouble = troubleIn(answer)))
+            return trouble;
+        const auto &listed = std::get<std::vector<std::string>>(answer);
+        const std::set<std::string> names(listed.begin(), listed.end());
+        for (const store::SegmentRow &row : *rows) {
+            if (names.contains(segmentName(held.epoch, post.device.id, row.sequence)))
+                continue;
+            if (const Outcome done = segments.markWaiting(row); !done)
+                return done.error();
+            findings.push_back(
+                {FindingKind::WentBack, post.device.id, held.epoch.lane, row.sequence});
+        }
+    }
+    return trouble;
+}
+
+} // namespace lidlark::sync
