@@ -14,7 +14,7 @@ inline constexpr int guestDays = 7;
 /// (a guest without an end, or for too long; a device that is in it, or was).
 Result<Welcome> letIn(Post &post, const std::string &box, const crew::Member &newcomer);
 
-/// Removes a device, accepting what is here of it, and turns the keys. In one transaction.
+/// Removes another's device, accepting what is here of it, and turns the keys. In one transaction.
 /// Errors: NotAllowed, NotFound.
 Outcome removeMember(Post &post, const std::string &box, const DeviceId &device);
 

@@ -39,10 +39,10 @@ Result<int> waitingOf(store::Database &database, const std::string &box, const c
         const auto shared =
             store::SegmentRepository(database).lastSharedCounter(box, lane, device);
         const auto since = shared ? store::EventRepository(database).ofDeviceAfter(lane, device, *shared)
-                                  : Result<std::vector<journal::Event>>(shared.error());
+                                  : Result<store::OwnRun>(shared.error());
         if (!since)
             return since.error();
-        waiting += static_cast<int>(std::ranges::count_if(*since, isNote));
+        waiting += static_cast<int>(std::ranges::count_if(since->events, isNote));
     }
     return waiting;
 }
@@ -87,6 +87,8 @@ Sentence sentenceFor(const SharingState &state, std::int64_t nowMs, int offsetMi
 {
     if (!state.inCrew || !state.agreed)
         return {say("On this phone only"), {}};
+    if (state.waiting == 1)
+        return {say("One note waits on this phone"), {}};
     if (state.waiting > 0)
         return {sayCounted("%1 notes wait on this phone"), {inDigits(state.waiting)}};
     if (!state.sharedMs)

@@ -172,6 +172,12 @@ Sentence noFolderSentence()
             {}};
 }
 
+Sentence noFileSentence()
+{
+    return {say("This file cannot be opened. Check how it is written, or put in the stick it lies on."),
+            {}};
+}
+
 Sentence noPictureSentence()
 {
     return {say("No code can be read in this picture. Take it again, nearer and straight on, or type "

@@ -36,6 +36,8 @@ wording::Sentence noCodeSentence();
 wording::Sentence noPlaceSentence();
 /// The folder in which the crew meets is not there now.
 wording::Sentence noFolderSentence();
+/// A file that was to be taken in cannot be opened.
+wording::Sentence noFileSentence();
 /// A picture in which no code of ours can be read.
 wording::Sentence noPictureSentence();
 /// The code waits.

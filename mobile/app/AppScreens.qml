@@ -190,7 +190,13 @@ FocusScope {
     BackWays {
         id: ways
 
-        screens: screens
+        item: screens.itemBack
+        noted: screens.notedBack
+        driedOut: screens.driedOutBack
+        emergency: screens.emergencyBack
+        takeOut: screens.takeOutBack
+        place: screens.placeBack
+        puttingBack: screens.playInHand.puttingBack
     }
 
     Keys.onEscapePressed: screens.goBack()

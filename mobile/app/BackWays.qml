@@ -1,14 +1,19 @@
 pragma ComponentBehavior: Bound
 
 import QtQml
-import Lidlark.App
 
 /// Where the phone's own back key leads, from page to page. Empty: nowhere. A play ends by putting
 /// back, and a child's view by the held control alone.
 QtObject {
     id: ways
 
-    required property AppScreens screens
+    required property string item
+    required property string noted
+    required property string driedOut
+    required property string emergency
+    required property string takeOut
+    required property string place
+    required property bool puttingBack
 
     function backFrom(where: string): string {
         switch (where) {
@@ -21,24 +26,24 @@ QtObject {
         case "remove":
             return "crew"
         case "shared-place":
-            return ways.screens.placeBack
+            return ways.place
         case "whose":
-            return ways.screens.playInHand.puttingBack ? "putback" : "play"
+            return ways.puttingBack ? "putback" : "play"
         case "count":
         case "requests":
             return "box"
         case "item":
-            return ways.screens.itemBack
+            return ways.item
         case "noted":
-            return ways.screens.notedBack
+            return ways.noted
         case "own-notes":
             return "notebook"
         case "dried-out":
-            return ways.screens.driedOutBack
+            return ways.driedOut
         case "emergency":
-            return ways.screens.emergencyBack
+            return ways.emergency
         case "take-out":
-            return ways.screens.takeOutBack
+            return ways.takeOut
         case "breaths":
             return "together"
         case "room":

@@ -14,13 +14,15 @@ Result<std::unique_ptr<CrewDesk>> CrewDesk::open(const CrewDeskPlace &place, syn
     auto keeper = keeperFor(*database, place.keychain);
     if (!keeper)
         return keeper.error();
+    auto chance = place.chance ? place.chance : std::make_shared<SystemEntropy>();
     return std::unique_ptr<CrewDesk>(new CrewDesk(*std::move(database), *place.clock,
-                                                  *std::move(keeper), std::move(goOn)));
+                                                  std::move(chance), *std::move(keeper),
+                                                  std::move(goOn)));
 }
 
 Result<sync::Post> CrewDesk::post()
 {
-    auto opened = sync::openPost(m_database, m_clock, m_entropy, *m_keeper);
+    auto opened = sync::openPost(m_database, m_clock, *m_entropy, *m_keeper);
     if (!opened)
         return opened.error();
     if (opened->match != sync::Match::Well)

@@ -19,6 +19,7 @@ struct CrewDeskPlace {
     std::string store;
     const Clock *clock = nullptr;       ///< Only asked for the time; outlives every errand.
     std::shared_ptr<Keychain> keychain; ///< Null: the phone has none.
+    std::shared_ptr<Entropy> chance;    ///< Null: the system's own.
 };
 
 /// What an errand of the crew works with, on a thread of its own: the store opened once more,
@@ -31,7 +32,7 @@ public:
 
     [[nodiscard]] store::Database &database() { return m_database; }
     [[nodiscard]] const Clock &clock() const { return m_clock; }
-    [[nodiscard]] Entropy &entropy() { return m_entropy; }
+    [[nodiscard]] Entropy &entropy() { return *m_entropy; }
     [[nodiscard]] sync::SecretKeeper &keeper() { return *m_keeper; }
     [[nodiscard]] const sync::GoOn &goOn() const { return m_goOn; }
 
@@ -43,15 +44,16 @@ public:
 
 private:
     CrewDesk(store::Database database, const Clock &clock,
-             std::unique_ptr<sync::SecretKeeper> keeper, sync::GoOn goOn)
-        : m_database(std::move(database)), m_clock(clock), m_keeper(std::move(keeper)),
-          m_goOn(std::move(goOn))
+             std::shared_ptr<Entropy> entropy, std::unique_ptr<sync::SecretKeeper> keeper,
+             sync::GoOn goOn)
+        : m_database(std::move(database)), m_clock(clock), m_entropy(std::move(entropy)),
+          m_keeper(std::move(keeper)), m_goOn(std::move(goOn))
     {
     }
 
     store::Database m_database;
     const Clock &m_clock;
-    SystemEntropy m_entropy;
+    std::shared_ptr<Entropy> m_entropy;
     std::unique_ptr<sync::SecretKeeper> m_keeper;
     sync::GoOn m_goOn;
 };

@@ -5,6 +5,7 @@
 #include "core/sync/consent.h"
 #include "core/sync/found_crew.h"
 #include "core/sync/home_asked_into.h"
+#include "core/sync/leave.h"
 #include "core/sync/let_in.h"
 #include "core/sync/sharing_state.h"
 #include "core/sync/sync_words.h"
@@ -58,6 +59,13 @@ Result<ShareReport> shareIfAgreed(CrewDesk &desk)
 }
 
 } // namespace
+
+ShareReport reportOf(CrewDesk &desk, const std::string &box, const sync::Exchanged &exchanged)
+{
+    ShareReport report;
+    addTo(report, desk, box, exchanged);
+    return report;
+}
 
 Result<ShareReport> share(CrewDesk &desk)
 {
@@ -174,7 +182,9 @@ Result<ShareReport> removeDevice(CrewDesk &desk, const std::string &child, const
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();
-    if (const Outcome done = sync::removeMember(*post, *box, device); !done)
+    const Outcome done = device == post->device.id ? sync::leave(*post, *box)
+                                                   : sync::removeMember(*post, *box, device);
+    if (!done)
         return done.error();
     return shareIfAgreed(desk);
 }

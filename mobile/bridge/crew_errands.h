@@ -18,6 +18,9 @@ struct ShareReport {
     int received = 0;
 };
 
+/// The same of one exchange, in words.
+ShareReport reportOf(CrewDesk &desk, const std::string &box, const sync::Exchanged &exchanged);
+
 /// Exchanges with every crew of the store. Errors: NotAllowed (nobody has said yes), and of the
 /// store.
 Result<ShareReport> share(CrewDesk &desk);
@@ -49,7 +52,7 @@ struct JoinReport {
 /// Knocks, and, once it is let in, fetches what is there for it.
 Result<JoinReport> knock(CrewDesk &desk);
 
-/// Takes a device out of the crew of @p child's box, and tells the others.
+/// Takes a device out, this one or another's: out of the crew of @p child's box, and tells the others.
 Result<ShareReport> removeDevice(CrewDesk &desk, const std::string &child, const DeviceId &device);
 
 } // namespace lidlark::mobile

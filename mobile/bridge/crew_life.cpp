@@ -25,9 +25,11 @@ CrewLife::CrewLife(Household *household, std::shared_ptr<Keychain> keychain, QOb
     look();
 }
 
-CrewDeskPlace CrewLife::deskPlace() const
+CrewDeskPlace CrewLife::deskPlace()
 {
-    return {m_household->storeFile(), &m_household->clock(), m_keychain};
+    ++m_errands;
+    return {m_household->storeFile(), &m_household->clock(), m_keychain,
+            m_chance ? m_chance(m_errands) : nullptr};
 }
 
 void CrewLife::look()

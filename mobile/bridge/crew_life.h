@@ -87,6 +87,11 @@ public:
     /// This phone's own way out. What it holds stays on it.
     Q_INVOKABLE void leave();
 
+    /// Each errand's chance in place of the system's, so that a test can repeat a history.
+    void takeChanceFrom(std::function<std::shared_ptr<Entropy>(int errand)> chance)
+    {
+        m_chance = std::move(chance);
+    }
     /// Takes in what an errand said about sharing.
     void take(const Result<ShareReport> &report);
     /// Reads everything anew.
@@ -98,7 +103,7 @@ signals:
     void failed(const QString &problem);
 
 private:
-    [[nodiscard]] CrewDeskPlace deskPlace() const;
+    [[nodiscard]] CrewDeskPlace deskPlace();
     void lookAt(store::Database &database);
     void readState(store::Database &database);
 
@@ -109,6 +114,8 @@ private:
     CrewMembers m_members;
     CrewRunner m_runner;
     std::function<bool(bool)> m_sparing;
+    std::function<std::shared_ptr<Entropy>(int)> m_chance;
+    int m_errands = 0;
     std::int64_t m_triedMs = 0;
     bool m_inCrew = false;
     bool m_joining = false;

@@ -36,13 +36,13 @@ QStringList LettingIn::parts() const
             otherParent, QStringLiteral("therapist")};
 }
 
-QString LettingIn::nameOf(const QString &part)
+QString LettingIn::nameOf(const QString &part) const
 {
     return part == otherParent ? tr("Parent in another home")
                                : translated(wording::roleWord(roleOf(part)));
 }
 
-QString LettingIn::seenBy(const QString &part)
+QString LettingIn::seenBy(const QString &part) const
 {
     if (part == otherParent)
         return tr("Sees the box and the goals, and keeps a home sheet, plays and kites of their "

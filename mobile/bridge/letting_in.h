@@ -57,8 +57,8 @@ public:
     [[nodiscard]] bool busy() const { return m_busy; }
 
     /// "Parent" and what such a one can see.
-    Q_INVOKABLE static QString nameOf(const QString &part);
-    Q_INVOKABLE static QString seenBy(const QString &part);
+    Q_INVOKABLE QString nameOf(const QString &part) const;
+    Q_INVOKABLE QString seenBy(const QString &part) const;
 
     /// A code for whom was chosen; the one before ends.
     Q_INVOKABLE void makeCode();

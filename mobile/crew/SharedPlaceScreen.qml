@@ -40,6 +40,7 @@ Sheet {
     }
 
     ProblemNote {
+        objectName: "placeBars"
         width: screen.contentWidth
         text: place.works ? "" : place.found
     }

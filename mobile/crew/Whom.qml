@@ -28,8 +28,8 @@ Column {
             objectName: "part-" + part.modelData
             width: whom.width
             exclusive: true
-            text: LettingIn.nameOf(part.modelData)
-            note: LettingIn.seenBy(part.modelData)
+            text: whom.letting.nameOf(part.modelData)
+            note: whom.letting.seenBy(part.modelData)
             checked: whom.letting.part === part.modelData
             onToggled: whom.letting.part = part.modelData
         }

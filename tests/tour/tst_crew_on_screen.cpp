@@ -1,9 +1,12 @@
 #include <QtTest>
 
+#include <QDirIterator>
 #include <QTemporaryDir>
 #include <QtQml/qqmlextensionplugin.h>
 
+#include "core/store/event_repository.h"
 #include "mobile/bridge/crew_life.h"
+#include "mobile/bridge/sitting.h"
 #include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -110,6 +113,41 @@ private:
                  app.graph.crewLife().troubles().join(u'|').toUtf8().constData());
     }
 
+    static void loseOne(const OpenApp &app)
+    {
+        QVERIFY(tap(app, "Something is gone"));
+        QVERIFY(tap(app, "What became of it?: lost"));
+        QVERIFY(tap(app, "Note it"));
+    }
+    static void playOnce(OpenApp &app)
+    {
+        const auto menu = app.graph.sitting().menu();
+        QVERIFY(menu && !menu->gated.admitted.empty());
+        QVERIFY(app.graph.playInHand().begin(menu->gated.admitted.front()));
+        QVERIFY(app.graph.playInHand().stop());
+        QVERIFY(!app.graph.playInHand().active() || app.graph.playInHand().allBack());
+    }
+    static QStringList filesIn(const QString &folder)
+    {
+        QStringList files;
+        for (QDirIterator each(folder, QDir::Files, QDirIterator::Subdirectories); each.hasNext();)
+            files.append(each.next());
+        files.sort();
+        return files;
+    }
+    /// What lies in a phone's store that others wrote.
+    static int eventsOfOthers(OpenApp &app, journal::LaneKind kind)
+    {
+        const auto events =
+            store::EventRepository(app.graph.household().workplace().database).all();
+        int found = 0;
+        for (const journal::Event &event : *events) {
+            if (event.lane.kind == kind && event.device != app.graph.household().device())
+                ++found;
+        }
+        return found;
+    }
+
 private slots:
     void initTestCase()
     {
@@ -143,6 +181,96 @@ private slots:
         QVERIFY2(!code.isEmpty(), page(*m_ruth).constData());
         knock(code, "Gran");
         letIn("Gran");
+        QVERIFY(tap(*m_ruth, "Done"));
+        QVERIFY(m_ruth->hand().reads(text("Gran")));
+        QVERIFY(tap(*m_ruth, "Box"));
+        QVERIFY2(tap(*m_ruth, "pegs, 6"), page(*m_ruth).constData());
+        loseOne(*m_ruth);
+        everybodyShares(*m_ruth);
+        QVERIFY2(m_ruth->hand().reads(text("Shared at 18:2")), page(*m_ruth).constData());
+        everybodyShares(*m_other);
+        QVERIFY(m_other->hand().reads(text("Ruth")));
+        QVERIFY(tap(*m_other, "Box"));
+        QVERIFY2(comes(*m_other, "pegs, 5"), page(*m_other).constData());
+    }
+
+    /// A guest: the box and today's offers, and no goals, no kites, no plays of others (job.md
+    /// scenario 11).
+    void aGuestSeesTheBoxAndNoHistory()
+    {
+        playOnce(*m_ruth);
+        chooseAPlace();
+        sayYes();
+        const QString code = codeFor("Guest for a few days");
+        QVERIFY2(!code.isEmpty(), page(*m_ruth).constData());
+        knock(code, "Archie");
+        letIn("Archie");
+        QVERIFY(!m_other->hand().names().contains(text("Notebook")));
+        QVERIFY(tap(*m_other, "Crew"));
+        QVERIFY2(m_other->hand().reads(text("A guest until 17 January")), page(*m_other).constData());
+        QVERIFY(!m_other->hand().reads(text("Let somebody in")));
+        for (const journal::LaneKind kind :
+             {journal::LaneKind::Home, journal::LaneKind::CheckIns, journal::LaneKind::Goals,
+              journal::LaneKind::Notes})
+            QCOMPARE(eventsOfOthers(*m_other, kind), 0);
+        QVERIFY(tap(*m_other, "Box"));
+        QVERIFY2(tap(*m_other, "pegs, 6"), page(*m_other).constData());
+        loseOne(*m_other);
+        everybodyShares(*m_other);
+        everybodyShares(*m_ruth);
+        QVERIFY(tap(*m_ruth, "Box"));
+        QVERIFY2(comes(*m_ruth, "pegs, 5"), page(*m_ruth).constData());
+    }
+
+    /// "Not this phone": the words differ, or nobody knows who it is.
+    void whoIsRefusedStaysOutside()
+    {
+        chooseAPlace();
+        sayYes();
+        const QString code = codeFor("Family or carer");
+        knock(code, "Gran");
+        QVERIFY2(comes(*m_ruth, "Somebody is here"), page(*m_ruth).constData());
+        QVERIFY(tap(*m_ruth, "Not this phone"));
+        QVERIFY2(m_ruth->hand().reads(text("Who is it?")), page(*m_ruth).constData());
+        Hand::settle(2500);
+        QVERIFY(m_other->hand().reads(text("Waiting to be let in")));
+        QCOMPARE(m_ruth->graph.crewLife().members()->rowCount(), 1);
+    }
+
+    /// Off with one tap, without asking anybody (job.md D4).
+    void afterANoNothingGoesOut()
+    {
+        chooseAPlace();
+        sayYes();
+        QVERIFY(!codeFor("Family or carer").isEmpty());
+        everybodyShares(*m_ruth);
+        QVERIFY(tap(*m_ruth, "Shared place"));
+        QVERIFY2(tap(*m_ruth, "Stop sharing"), page(*m_ruth).constData());
+        const QStringList before = filesIn(m_place);
+        QVERIFY(tap(*m_ruth, "Back to the crew"));
+        QVERIFY2(m_ruth->hand().reads(text("On this phone only")), page(*m_ruth).constData());
+        QVERIFY(m_ruth->hand().reads(text("Nothing leaves it")));
+        QVERIFY(!m_ruth->hand().reads(text("Share now")));
+        m_ruth->graph.crewLife().shareNow();
+        playOnce(*m_ruth);
+        Hand::settle(500);
+        QCOMPARE(filesIn(m_place), before);
+    }
+
+    void whoLeavesIsMissedByTheOthers()
+    {
+        chooseAPlace();
+        sayYes();
+        knock(codeFor("Family or carer"), "Gran");
+        letIn("Gran");
+        QVERIFY(tap(*m_other, "Crew"));
+        QVERIFY2(tap(*m_other, "Leave the crew"), page(*m_other).constData());
+        QVERIFY(m_other->hand().hold(text("hold to leave")));
+        for (int waits = 0; waits < 100 && m_other->graph.crewLife().busy(); ++waits)
+            Hand::settle(100);
+        QVERIFY(!m_other->graph.crewLife().inCrew());
+        everybodyShares(*m_ruth);
+        QCOMPARE(m_ruth->graph.crewLife().members()->rowCount(), 1);
     }
 };
 
