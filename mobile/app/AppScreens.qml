@@ -45,7 +45,7 @@ FocusScope {
     readonly property alias slip: justNoted
     /// What was just noted is told there: never in a child's view, and not while there is play.
     readonly property list<string> adultPages: ["today", "box", "item", "count", "requests", "dried-out", "notebook",
-        "crew", "shared-place", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
+        "crew", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
 
@@ -222,6 +222,7 @@ FocusScope {
         household: screens.household
         sitting: screens.sitting
         playInHand: screens.playInHand
+        crewLife: screens.crewLife
         onFailed: problem => screens.problem = problem
     }
 

@@ -53,6 +53,8 @@ void SharedPlace::tryOut()
         [this](const Result<Trial> &trial) {
             m_busy = false;
             m_crew->look();
+            if (trial && trial->works)
+                m_address = m_crew->place(); // as it is kept
             if (trial)
                 say(translated(trial->found), trial->works);
             else
@@ -75,9 +77,12 @@ void SharedPlace::forget()
 
 void SharedPlace::say(const QString &found, bool works)
 {
+    const bool turned = works != m_works;
     m_found = found;
     m_works = works;
     emit changed();
+    if (turned)
+        emit worksChanged();
 }
 
 } // namespace lidlark::mobile

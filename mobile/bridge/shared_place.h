@@ -19,7 +19,7 @@ class SharedPlace : public QObject
     /// What the trial came to, in a sentence; empty: not tried.
     Q_PROPERTY(QString found READ found NOTIFY changed FINAL)
     /// It can be used, and is kept.
-    Q_PROPERTY(bool works READ works NOTIFY changed FINAL)
+    Q_PROPERTY(bool works READ works NOTIFY worksChanged FINAL)
     Q_PROPERTY(bool busy READ busy NOTIFY changed FINAL)
 
 public:
@@ -38,6 +38,7 @@ public:
 
 signals:
     void changed();
+    void worksChanged();
 
 private:
     void say(const QString &found, bool works);

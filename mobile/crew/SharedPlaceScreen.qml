@@ -12,6 +12,8 @@ Sheet {
     required property CrewLife crewLife
     property string backName: qsTr("Back to the crew")
     readonly property bool kept: screen.crewLife.place.length > 0
+    /// The place is known and the yes to it is all that is missing.
+    readonly property bool asks: screen.kept && !screen.crewLife.agreed && place.address === screen.crewLife.place
 
     signal back()
 
@@ -21,6 +23,10 @@ Sheet {
         id: place
 
         crew: screen.crewLife
+        onWorksChanged: {
+            if (place.works && screen.asks)
+                Qt.callLater(screen.showItem, asked)
+        }
     }
 
     header: TitleBar {
@@ -54,8 +60,10 @@ Sheet {
     }
 
     WhatGoesOut {
+        id: asked
+
         width: screen.contentWidth
-        visible: screen.kept && !screen.crewLife.agreed
+        visible: screen.asks
         question: qsTr("Share in this way?")
         yes: qsTr("Share")
         onAgreed: {
@@ -93,6 +101,8 @@ Sheet {
     }
 
     foot: ActionFoot {
+        visible: !screen.asks
+        height: visible ? implicitHeight : 0
         text: qsTr("Try it out")
         notNowReason: place.busy ? qsTr("Trying it out.") : place.address.trim().length === 0 ? qsTr("An address first.") : ""
         onClicked: place.tryOut()
