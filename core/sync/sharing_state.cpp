@@ -6,7 +6,6 @@
 #include "core/store/segment_repository.h"
 #include "core/sync/consent.h"
 #include "core/sync/crew_lanes.h"
-#include "core/wording/day_words.h"
 
 #include <algorithm>
 #include <charconv>
@@ -16,13 +15,8 @@ namespace lidlark::sync {
 namespace {
 
 using journal::Kind;
-using wording::inDigits;
-using wording::say;
-using wording::sayCounted;
-using wording::Sentence;
 
 constexpr auto sharedKey = "crew.shared";
-constexpr std::int64_t minutesOfDay = msPerDay / msPerMinute;
 
 /// What people say; the rest is written by the phone for its own order.
 bool isNote(const journal::Event &event)
@@ -81,30 +75,6 @@ Result<SharingState> sharingState(store::Database &database)
 Outcome noteShared(store::Database &database, std::int64_t nowMs)
 {
     return store::DeviceRepository(database).setLocalState(sharedKey, std::to_string(nowMs));
-}
-
-Sentence sentenceFor(const SharingState &state, std::int64_t nowMs, int offsetMinutes)
-{
-    if (!state.inCrew || !state.agreed)
-        return {say("On this phone only"), {}};
-    if (state.waiting == 1)
-        return {say("One note waits on this phone"), {}};
-    if (state.waiting > 0)
-        return {sayCounted("%1 notes wait on this phone"), {inDigits(state.waiting)}};
-    if (!state.sharedMs)
-        return {say("On this phone only so far"), {}};
-    const DayPart then = dayPartAt(*state.sharedMs, offsetMinutes);
-    const Day today = dayPartAt(nowMs, offsetMinutes).day;
-    if (then.day == today) {
-        const std::int64_t minute = (*state.sharedMs / msPerMinute) + offsetMinutes;
-        const auto ofDay = static_cast<int>(((minute % minutesOfDay) + minutesOfDay) % minutesOfDay);
-        return {say("Shared at %1"), {wording::TimeOfDay{ofDay}}};
-    }
-    if (then.day == today - 1)
-        return {say("Shared yesterday"), {}};
-    if (then.day < today && today - then.day < 7)
-        return {say("Shared %1"), {wording::onWeekdayWords(then.day)}};
-    return {say("Shared on %1"), {wording::dateWords(then.day)}};
 }
 
 } // namespace lidlark::sync

@@ -1,8 +1,6 @@
 #pragma once
 
-#include "core/base/part_of_day.h"
 #include "core/store/database.h"
-#include "core/wording/sentence.h"
 
 #include <cstdint>
 #include <optional>
@@ -23,8 +21,5 @@ Result<SharingState> sharingState(store::Database &database);
 
 /// Remembers that everything was exchanged.
 Outcome noteShared(store::Database &database, std::int64_t nowMs);
-
-/// "On this phone only", "3 notes wait on this phone", "Shared at 16:10", "Shared yesterday".
-wording::Sentence sentenceFor(const SharingState &state, std::int64_t nowMs, int offsetMinutes);
 
 } // namespace lidlark::sync

@@ -4,7 +4,7 @@
 #include "core/store/crew_repository.h"
 #include "core/sync/consent.h"
 #include "core/sync/kept_place.h"
-#include "core/sync/sharing_state.h"
+#include "core/sync/sharing_words.h"
 #include "core/wording/day_words.h"
 #include "mobile/bridge/crew_keeper.h"
 #include "mobile/bridge/crew_storage.h"

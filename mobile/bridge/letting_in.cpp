@@ -32,8 +32,8 @@ LettingIn::LettingIn(QObject *parent) : QObject(parent)
 
 QStringList LettingIn::parts() const
 {
-    return {QStringLiteral("guest"), QStringLiteral("caregiver"), QStringLiteral("parent"),
-            otherParent, QStringLiteral("therapist")};
+    return {QStringLiteral("caregiver"), QStringLiteral("parent"), otherParent,
+            QStringLiteral("therapist"), QStringLiteral("guest")};
 }
 
 QString LettingIn::nameOf(const QString &part) const

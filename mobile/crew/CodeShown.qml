@@ -40,13 +40,20 @@ Column {
     Words {
         objectName: "codeEnds"
         width: shown.width
-        text: qsTr("For one phone, until %1. There is no hurry: a new code takes one tap.").arg(shown.letting.ends)
+        text: qsTr("For one phone, until %1. After that a new code takes one tap.").arg(shown.letting.ends)
     }
 
     Words {
         width: shown.width
         role: Theme.Label
         text: qsTr("Waiting for the other phone.")
+    }
+
+    StitchedLink {
+        objectName: "anotherCode"
+        anchors.left: parent.left
+        text: qsTr("A new code")
+        onClicked: shown.letting.makeCode()
     }
 
     SectionWords {

@@ -18,8 +18,8 @@ Sheet {
     function footText(): string {
         switch (letting.stage) {
         case LettingIn.Whom: return qsTr("Make a code")
-        case LettingIn.In: return qsTr("Done")
-        default: return qsTr("A new code")
+        case LettingIn.Over: return qsTr("A new code")
+        default: return qsTr("Done")
         }
     }
 
@@ -68,6 +68,7 @@ Sheet {
         width: screen.contentWidth
         visible: screen.ready && letting.stage === LettingIn.Whom
         letting: letting
+        onShown: item => Qt.callLater(screen.showItem, item)
     }
 
     CodeShown {
@@ -98,7 +99,7 @@ Sheet {
     }
 
     foot: ActionFoot {
-        visible: screen.ready && letting.stage !== LettingIn.Knocked
+        visible: screen.ready && letting.stage !== LettingIn.Knocked && letting.stage !== LettingIn.Shown
         height: visible ? implicitHeight : 0
         text: screen.footText()
         notNowReason: letting.busy ? qsTr("One moment.")

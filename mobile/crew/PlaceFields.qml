@@ -19,11 +19,6 @@ Column {
 
     spacing: Theme.gap
 
-    Words {
-        width: place.width
-        text: qsTr("Any folder that all your phones reach: on a server of yours (WebDAV), or one that another program keeps the same everywhere. What lies there is sealed.")
-    }
-
     PaperField {
         objectName: "placeAddress"
         width: place.width
@@ -32,6 +27,11 @@ Column {
         inputMethodHints: Qt.ImhUrlCharactersOnly | Qt.ImhNoAutoUppercase
         text: place.address
         onEdited: place.addressEdited(text)
+    }
+
+    Words {
+        width: place.width
+        text: qsTr("A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.")
     }
 
     PaperField {

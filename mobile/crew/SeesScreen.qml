@@ -20,37 +20,37 @@ Sheet {
     Sees {
         width: screen.contentWidth
         part: qsTr("Parent")
-        can: [qsTr("Box and counts"), qsTr("Home sheet"), qsTr("Plays"), qsTr("Kites"), qsTr("Goals")]
-        cannot: [qsTr("Notes of others")]
+        can: [qsTr("box and counts"), qsTr("home sheet"), qsTr("plays"), qsTr("kites"), qsTr("goals")]
+        cannot: [qsTr("notes of others")]
         note: qsTr("A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Family or carer")
-        can: [qsTr("Box and counts"), qsTr("Home sheet"), qsTr("Plays"), qsTr("Kites")]
-        cannot: [qsTr("Goals"), qsTr("Notes of others")]
+        can: [qsTr("box and counts"), qsTr("home sheet"), qsTr("plays"), qsTr("kites")]
+        cannot: [qsTr("goals"), qsTr("notes of others")]
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Guest for a few days")
-        can: [qsTr("Box and counts"), qsTr("Home sheet"), qsTr("Own plays")]
-        cannot: [qsTr("Plays of others"), qsTr("Kites"), qsTr("Goals"), qsTr("Notes of others")]
+        can: [qsTr("box and counts"), qsTr("home sheet"), qsTr("own plays")]
+        cannot: [qsTr("plays of others"), qsTr("kites"), qsTr("goals"), qsTr("notes of others")]
         note: qsTr("As they stand on the day of the invitation, and on until its end.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Therapist")
-        can: [qsTr("Box and counts"), qsTr("Home sheet"), qsTr("Goals")]
-        cannot: [qsTr("Plays"), qsTr("Kites"), qsTr("Notes of others")]
+        can: [qsTr("box and counts"), qsTr("home sheet"), qsTr("goals")]
+        cannot: [qsTr("plays"), qsTr("kites"), qsTr("notes of others")]
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("The place where it lies")
-        can: [qsTr("That something is there, how large it is, and when it came")]
-        cannot: [qsTr("Anything that is written in it")]
+        can: [qsTr("that something is there, how large it is, and when it came")]
+        cannot: [qsTr("anything that is written in it")]
     }
 }

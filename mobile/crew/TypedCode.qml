@@ -13,17 +13,12 @@ Column {
 
     spacing: Theme.gap
 
-    Words {
-        width: code.width
-        text: qsTr("Type the nine words that the other phone shows. Small letters are enough, and so are the first four of each.")
-    }
-
     PaperArea {
         id: words
 
         objectName: "codeTyped"
         width: code.width
-        label: qsTr("The nine words")
+        label: qsTr("The nine words on the other phone")
         problem: code.joining.help
         onEdited: code.joining.typed = words.text
     }
@@ -35,6 +30,11 @@ Column {
         soft: true
         visible: text.length > 0
         text: code.joining.soFar
+    }
+
+    Words {
+        width: code.width
+        text: qsTr("Small letters are enough, and so are the first four of each word.")
     }
 
     StitchedLink {

@@ -10,6 +10,9 @@ Column {
 
     required property LettingIn letting
 
+    /// Something more is asked, and should be seen.
+    signal shown(item: Item)
+
     spacing: Theme.gap
 
     Words {
@@ -31,11 +34,17 @@ Column {
             text: whom.letting.nameOf(part.modelData)
             note: whom.letting.seenBy(part.modelData)
             checked: whom.letting.part === part.modelData
-            onToggled: whom.letting.part = part.modelData
+            onToggled: {
+                whom.letting.part = part.modelData
+                if (days.visible)
+                    whom.shown(days)
+            }
         }
     }
 
     Stepper {
+        id: days
+
         objectName: "guestDays"
         width: whom.width
         visible: whom.letting.part === "guest"
