@@ -5512,6 +5512,10 @@
             <translation>Nie ma jeszcze wspólnego miejsca. Wybierz je pod „Wspólne miejsce”.</translation>
         </message>
         <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>W tym miejscu nie ma nic dla tej kartki. Sprawdź adres; starsza kartka traci ważność, gdy powstaje nowa.</translation>
+        </message>
+        <message>
             <source>There were clouds in the way.</source>
             <translation>Zasłaniały chmury.</translation>
         </message>

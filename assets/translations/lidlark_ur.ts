@@ -5482,6 +5482,10 @@
             <translation>ابھی کوئی مشترک جگہ نہیں۔ “مشترک جگہ” میں ایک چنیں۔</translation>
         </message>
         <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>اس جگہ پر اس پرچے کے لیے کچھ نہیں ہے۔ پتا دیکھ لیں؛ نیا پرچہ بنتے ہی پرانا ختم ہو جاتا ہے۔</translation>
+        </message>
+        <message>
             <source>There were clouds in the way.</source>
             <translation>راستے میں بادل تھے۔</translation>
         </message>
