@@ -2430,10 +2430,6 @@
     <context>
         <name>Sees</name>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>Does not see: %1.</source>
             <translation>Nie widzi: %1.</translation>
         </message>
@@ -2444,6 +2440,10 @@
     </context>
     <context>
         <name>SeesScreen</name>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
             <translation>Rodzic w innym domu widzi pudełko i cele oraz zabawy, latawce i kartę własnego domu.</translation>

@@ -2429,10 +2429,6 @@
     <context>
         <name>Sees</name>
         <message>
-            <source>, </source>
-            <translation>، </translation>
-        </message>
-        <message>
             <source>Does not see: %1.</source>
             <translation>نہیں دیکھتے: %1۔</translation>
         </message>
@@ -2443,6 +2439,10 @@
     </context>
     <context>
         <name>SeesScreen</name>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
+        </message>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
             <translation>دوسرے گھر کے ماں یا باپ ڈبا اور مقصد دیکھتے ہیں، اور اپنے گھر کے کھیل، پتنگیں اور پرچہ۔</translation>

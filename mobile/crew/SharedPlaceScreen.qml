@@ -25,7 +25,7 @@ Sheet {
         crew: screen.crewLife
         onWorksChanged: {
             if (place.works && screen.asks)
-                Qt.callLater(screen.showItem, asked)
+                screen.held = asked
         }
     }
 
