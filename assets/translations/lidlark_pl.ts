@@ -2441,10 +2441,6 @@
     <context>
         <name>SeesScreen</name>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
             <translation>Rodzic w innym domu widzi pudełko i cele oraz zabawy, latawce i kartę własnego domu.</translation>
         </message>
@@ -2485,36 +2481,36 @@
             <translation>niczego, co jest w tym napisane</translation>
         </message>
         <message>
-            <source>box and counts</source>
-            <translation>pudełko i liczby</translation>
+            <source>box and counts, home sheet, goals</source>
+            <translation>pudełko i liczby, karta domu, cele</translation>
         </message>
         <message>
-            <source>goals</source>
-            <translation>cele</translation>
+            <source>box and counts, home sheet, own plays</source>
+            <translation>pudełko i liczby, karta domu, własne zabawy</translation>
         </message>
         <message>
-            <source>home sheet</source>
-            <translation>karta domu</translation>
+            <source>box and counts, home sheet, plays, kites</source>
+            <translation>pudełko i liczby, karta domu, zabawy, latawce</translation>
         </message>
         <message>
-            <source>kites</source>
-            <translation>latawce</translation>
+            <source>box and counts, home sheet, plays, kites, goals</source>
+            <translation>pudełko i liczby, karta domu, zabawy, latawce, cele</translation>
+        </message>
+        <message>
+            <source>goals, notes of others</source>
+            <translation>cele, notatki innych</translation>
         </message>
         <message>
             <source>notes of others</source>
             <translation>notatki innych</translation>
         </message>
         <message>
-            <source>own plays</source>
-            <translation>własne zabawy</translation>
+            <source>plays of others, kites, goals, notes of others</source>
+            <translation>zabawy innych, latawce, cele, notatki innych</translation>
         </message>
         <message>
-            <source>plays</source>
-            <translation>zabawy</translation>
-        </message>
-        <message>
-            <source>plays of others</source>
-            <translation>zabawy innych</translation>
+            <source>plays, kites, notes of others</source>
+            <translation>zabawy, latawce, notatki innych</translation>
         </message>
         <message>
             <source>that something is there, how large it is, and when it came</source>

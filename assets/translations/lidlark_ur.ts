@@ -2440,10 +2440,6 @@
     <context>
         <name>SeesScreen</name>
         <message>
-            <source>, </source>
-            <translation>، </translation>
-        </message>
-        <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
             <translation>دوسرے گھر کے ماں یا باپ ڈبا اور مقصد دیکھتے ہیں، اور اپنے گھر کے کھیل، پتنگیں اور پرچہ۔</translation>
         </message>
@@ -2484,36 +2480,36 @@
             <translation>اس میں لکھا ہوا کچھ بھی</translation>
         </message>
         <message>
-            <source>box and counts</source>
-            <translation>ڈبا اور گنتی</translation>
+            <source>box and counts, home sheet, goals</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، مقصد</translation>
         </message>
         <message>
-            <source>goals</source>
-            <translation>مقصد</translation>
+            <source>box and counts, home sheet, own plays</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، اپنے کھیل</translation>
         </message>
         <message>
-            <source>home sheet</source>
-            <translation>گھر کا پرچہ</translation>
+            <source>box and counts, home sheet, plays, kites</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں</translation>
         </message>
         <message>
-            <source>kites</source>
-            <translation>پتنگیں</translation>
+            <source>box and counts, home sheet, plays, kites, goals</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں، مقصد</translation>
+        </message>
+        <message>
+            <source>goals, notes of others</source>
+            <translation>مقصد، دوسروں کے نوٹ</translation>
         </message>
         <message>
             <source>notes of others</source>
             <translation>دوسروں کے نوٹ</translation>
         </message>
         <message>
-            <source>own plays</source>
-            <translation>اپنے کھیل</translation>
+            <source>plays of others, kites, goals, notes of others</source>
+            <translation>دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ</translation>
         </message>
         <message>
-            <source>plays</source>
-            <translation>کھیل</translation>
-        </message>
-        <message>
-            <source>plays of others</source>
-            <translation>دوسروں کے کھیل</translation>
+            <source>plays, kites, notes of others</source>
+            <translation>کھیل، پتنگیں، دوسروں کے نوٹ</translation>
         </message>
         <message>
             <source>that something is there, how large it is, and when it came</source>
