@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="pl" sourcelanguage="en">
     <context>
+        <name>AboutMeScreen</name>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>It forgets what you played after a year.</source>
+            <translation>Po roku zapomina, w co się bawisz.</translation>
+        </message>
+        <message>
+            <source>It has no photo of you. It does not listen. It does not know where you are.</source>
+            <translation>Nie ma twojego zdjęcia. Nie podsłuchuje. Nie wie, gdzie jesteś.</translation>
+        </message>
+        <message>
+            <source>It knows what is in your box, and what got lost or used up.</source>
+            <translation>Wie, co jest w twoim pudełku i co zginęło albo się skończyło.</translation>
+        </message>
+        <message>
+            <source>It knows what you played, and on which day.</source>
+            <translation>Wie, w co się bawisz i którego dnia.</translation>
+        </message>
+        <message>
+            <source>It knows which kite you tapped. After 90 days it forgets.</source>
+            <translation>Wie, którego latawca dotykasz. Po 90 dniach zapomina.</translation>
+        </message>
+        <message>
+            <source>Only the grown-ups with this phone can see it.</source>
+            <translation>Widzą to tylko dorośli z tym telefonem.</translation>
+        </message>
+        <message>
+            <source>Read this to me</source>
+            <translation>Przeczytaj mi to</translation>
+        </message>
+        <message>
+            <source>Stop reading</source>
+            <translation>Przestań czytać</translation>
+        </message>
+        <message>
+            <source>This phone knows the name %1, and how old you are.</source>
+            <translation>Ten telefon zna imię %1 i wie, ile masz lat.</translation>
+        </message>
+        <message>
+            <source>What this keeps about me</source>
+            <translation>Co to o mnie pamięta</translation>
+        </message>
+        <message>
+            <source>You can ask a grown-up to show you. You can ask them to take something out.</source>
+            <translation>Możesz poprosić dorosłego, żeby ci to pokazał. Możesz poprosić, żeby coś usunął.</translation>
+        </message>
+        <message>
+            <source>You never have to tap a kite.</source>
+            <translation>Nigdy nie musisz dotykać latawca.</translation>
+        </message>
+        <message>
+            <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
+            <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
+        </message>
+    </context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -184,6 +243,37 @@
         </message>
     </context>
     <context>
+        <name>CodeShown</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>A new code</source>
+            <translation>Nowy kod</translation>
+        </message>
+        <message>
+            <source>For one phone, until %1. After that a new code takes one tap.</source>
+            <translation>Dla jednego telefonu, do %1. Potem nowy kod to jedno dotknięcie.</translation>
+        </message>
+        <message>
+            <source>On the other phone: open Lidlark, tap &quot;I have a code&quot;, and type these nine words, in this order.</source>
+            <translation>Na drugim telefonie otwórz Lidlark, dotknij „Mam kod” i wpisz te dziewięć słów w tej kolejności.</translation>
+        </message>
+        <message>
+            <source>The code in squares, for another phone's camera</source>
+            <translation>Kod w kratkach, dla aparatu drugiego telefonu</translation>
+        </message>
+        <message>
+            <source>The same in squares, for its camera</source>
+            <translation>To samo w kratkach, dla jego aparatu</translation>
+        </message>
+        <message>
+            <source>Waiting for the other phone.</source>
+            <translation>Czekamy na drugi telefon.</translation>
+        </message>
+    </context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -277,15 +367,50 @@
         </message>
     </context>
     <context>
+        <name>CrewLinks</name>
+        <message>
+            <source>Another parent, family, a guest, the therapist</source>
+            <translation>Drugi rodzic, rodzina, gość, terapeuta</translation>
+        </message>
+        <message>
+            <source>For %1 to read, or to have read aloud</source>
+            <translation>Do czytania, samemu albo na głos: %1</translation>
+        </message>
+        <message>
+            <source>Hand over a file</source>
+            <translation>Przekaż plik</translation>
+        </message>
+        <message>
+            <source>Let somebody in</source>
+            <translation>Wpuść kogoś</translation>
+        </message>
+        <message>
+            <source>None. Sharing is off.</source>
+            <translation>Brak. Udostępnianie jest wyłączone.</translation>
+        </message>
+        <message>
+            <source>Shared place</source>
+            <translation>Wspólne miejsce</translation>
+        </message>
+        <message>
+            <source>Sharing with others</source>
+            <translation>Udostępnianie innym</translation>
+        </message>
+        <message>
+            <source>What each can see</source>
+            <translation>Co kto widzi</translation>
+        </message>
+        <message>
+            <source>What this keeps about me</source>
+            <translation>Co to o mnie pamięta</translation>
+        </message>
+        <message>
+            <source>Where there is no network: on a stick, or from phone to phone</source>
+            <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
+        </message>
+    </context>
+    <context>
         <name>CrewScreen</name>
-        <message>
-            <source>%1 writes on this phone</source>
-            <translation>Na tym telefonie pisze %1</translation>
-        </message>
-        <message>
-            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
-            <translation>Gość do %1: bawi się i odkłada, nie widzi celów, notatek ani latawców.</translation>
-        </message>
         <message>
             <source>Crew</source>
             <translation>Załoga</translation>
@@ -299,14 +424,6 @@
             <translation>Karta domu</translation>
         </message>
         <message>
-            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
-            <translation>Nic stąd nie wychodzi. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
-        </message>
-        <message>
-            <source>On this phone only</source>
-            <translation>Tylko na tym telefonie</translation>
-        </message>
-        <message>
             <source>Settings</source>
             <translation>Ustawienia</translation>
         </message>
@@ -317,6 +434,10 @@
         <message>
             <source>Text size, light and dark, the kite</source>
             <translation>Wielkość tekstu, jasno i ciemno, latawiec</translation>
+        </message>
+        <message>
+            <source>This phone</source>
+            <translation>Ten telefon</translation>
         </message>
         <message>
             <source>What Lidlark is not</source>
@@ -599,6 +720,49 @@
         </message>
     </context>
     <context>
+        <name>HandOverScreen</name>
+        <message>
+            <source>/home/ruth/Documents/lidlark-crew.bundle</source>
+            <translation>/home/ruth/Documents/lidlark-crew.bundle</translation>
+        </message>
+        <message>
+            <source>A file holds all that the crew shares, sealed. Give it to somebody of the crew on a stick, or send it from phone to phone.</source>
+            <translation>Plik zawiera wszystko, co załoga ma wspólne, zapieczętowane. Daj go komuś z załogi na pamięci albo wyślij z telefonu na telefon.</translation>
+        </message>
+        <message>
+            <source>A file that somebody has given you</source>
+            <translation>Plik, który ktoś ci dał</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>Hand over a file</source>
+            <translation>Przekaż plik</translation>
+        </message>
+        <message>
+            <source>Make a file</source>
+            <translation>Zrób plik</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>Chwileczkę.</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>Otwórz</translation>
+        </message>
+        <message>
+            <source>Where it lies first.</source>
+            <translation>Najpierw podaj, gdzie leży.</translation>
+        </message>
+        <message>
+            <source>Where it lies on this phone</source>
+            <translation>Gdzie leży na tym telefonie</translation>
+        </message>
+    </context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -849,6 +1013,57 @@
         </message>
     </context>
     <context>
+        <name>JoinScreen</name>
+        <message>
+            <source>Begin</source>
+            <translation>Zacznij</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation>Mam kod</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>Chwileczkę.</translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation>Strona wstecz</translation>
+        </message>
+        <message>
+            <source>The nine words first.</source>
+            <translation>Najpierw dziewięć słów.</translation>
+        </message>
+        <message>
+            <source>The place first.</source>
+            <translation>Najpierw miejsce.</translation>
+        </message>
+        <message>
+            <source>Waiting to be let in</source>
+            <translation>Czekamy na wpuszczenie</translation>
+        </message>
+        <message>
+            <source>What you may see has come to this phone. What you note goes to the crew.</source>
+            <translation>To, co możesz widzieć, jest już na tym telefonie. To, co zapiszesz, idzie do załogi.</translation>
+        </message>
+        <message>
+            <source>Where do the phones meet?</source>
+            <translation>Gdzie spotykają się telefony?</translation>
+        </message>
+        <message>
+            <source>Who are you?</source>
+            <translation>Kim jesteś?</translation>
+        </message>
+        <message>
+            <source>You are in</source>
+            <translation>Jesteś w załodze</translation>
+        </message>
+    </context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1092,6 +1307,65 @@
         </message>
     </context>
     <context>
+        <name>LetInScreen</name>
+        <message>
+            <source>%1 is in</source>
+            <translation>%1 już w załodze</translation>
+        </message>
+        <message>
+            <source>%1 is in. What they may see is on its way to that phone.</source>
+            <translation>%1 już w załodze. To, co może widzieć, jest w drodze na tamten telefon.</translation>
+        </message>
+        <message>
+            <source>A new code</source>
+            <translation>Nowy kod</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>Choose a shared place</source>
+            <translation>Wybierz wspólne miejsce</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>First the phones need a place where they leave what they share, and your yes to it.</source>
+            <translation>Najpierw telefony potrzebują miejsca na to, co wspólne, i twojej zgody.</translation>
+        </message>
+        <message>
+            <source>Let somebody in</source>
+            <translation>Wpuść kogoś</translation>
+        </message>
+        <message>
+            <source>Make a code</source>
+            <translation>Zrób kod</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>Chwileczkę.</translation>
+        </message>
+        <message>
+            <source>Somebody is here: %1</source>
+            <translation>Ktoś tu jest: %1</translation>
+        </message>
+        <message>
+            <source>The code has ended</source>
+            <translation>Kod wygasł</translation>
+        </message>
+        <message>
+            <source>The code has ended, and nobody came in by it. A new one takes one tap.</source>
+            <translation>Kod wygasł i nikt z niego nie skorzystał. Nowy to jedno dotknięcie.</translation>
+        </message>
+        <message>
+            <source>Whom first.</source>
+            <translation>Najpierw wybierz kogo.</translation>
+        </message>
+    </context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1199,6 +1473,36 @@
         <message>
             <source>Today</source>
             <translation>Dziś</translation>
+        </message>
+    </context>
+    <context>
+        <name>Member</name>
+        <message>
+            <source>%1, this phone</source>
+            <translation>%1, ten telefon</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>%1, do %2</translation>
+        </message>
+        <message>
+            <source>Leave the crew</source>
+            <translation>Opuść załogę</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>Wyłącz z załogi</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>Wyłącz z załogi: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>Members</name>
+        <message>
+            <source>In the crew</source>
+            <translation>W załodze</translation>
         </message>
     </context>
     <context>
@@ -1534,6 +1838,33 @@
         </message>
     </context>
     <context>
+        <name>PlaceFields</name>
+        <message>
+            <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
+            <translation>Folder, do którego sięgają wszystkie wasze telefony: na waszym serwerze (WebDAV) albo taki, który inny program trzyma wszędzie jednakowy. To, co tam leży, jest zapieczętowane.</translation>
+        </message>
+        <message>
+            <source>Address of the place</source>
+            <translation>Adres miejsca</translation>
+        </message>
+        <message>
+            <source>Name there, if it asks for one</source>
+            <translation>Nazwa tam, jeśli o nią pyta</translation>
+        </message>
+        <message>
+            <source>Password there</source>
+            <translation>Hasło tam</translation>
+        </message>
+        <message>
+            <source>Show the password</source>
+            <translation>Pokaż hasło</translation>
+        </message>
+        <message>
+            <source>https://example.org/dav/crew</source>
+            <translation>https://example.org/dav/crew</translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1747,6 +2078,57 @@
         <message>
             <source>Without a sound, and not on a day when somebody has played.</source>
             <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RemoveScreen</name>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>From now on nothing new reaches that phone. What is on it already cannot be fetched back.</source>
+            <translation>Odtąd nic nowego nie dociera na tamten telefon. Tego, co już na nim jest, nie da się odebrać.</translation>
+        </message>
+        <message>
+            <source>Keep in the crew</source>
+            <translation>Zostaw w załodze</translation>
+        </message>
+        <message>
+            <source>Leave the crew</source>
+            <translation>Opuść załogę</translation>
+        </message>
+        <message>
+            <source>Stay in</source>
+            <translation>Zostań</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>Wyłącz z załogi: %1</translation>
+        </message>
+        <message>
+            <source>To come back takes a new code.</source>
+            <translation>Powrót wymaga nowego kodu.</translation>
+        </message>
+        <message>
+            <source>What %1 noted stays, under that name.</source>
+            <translation>Zapisy pod imieniem %1 zostają.</translation>
+        </message>
+        <message>
+            <source>What is on this phone stays on it. From now on nothing new comes or goes.</source>
+            <translation>To, co jest na tym telefonie, zostaje. Odtąd nic nowego nie przychodzi ani nie wychodzi.</translation>
+        </message>
+        <message>
+            <source>What you noted stays with the crew, under your name.</source>
+            <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
+        </message>
+        <message>
+            <source>hold to leave</source>
+            <translation>przytrzymaj, aby wyjść</translation>
+        </message>
+        <message>
+            <source>hold to take out</source>
+            <translation>przytrzymaj, aby wyłączyć</translation>
         </message>
     </context>
     <context>
@@ -2046,6 +2428,96 @@
         </message>
     </context>
     <context>
+        <name>Sees</name>
+        <message>
+            <source>Does not see: %1.</source>
+            <translation>Nie widzi: %1.</translation>
+        </message>
+        <message>
+            <source>Sees: %1.</source>
+            <translation>Widzi: %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SeesScreen</name>
+        <message>
+            <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
+            <translation>Rodzic w innym domu widzi pudełko i cele oraz zabawy, latawce i kartę własnego domu.</translation>
+        </message>
+        <message>
+            <source>As they stand on the day of the invitation, and on until its end.</source>
+            <translation>Tak, jak jest w dniu zaproszenia, i dalej aż do jego końca.</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>Family or carer</source>
+            <translation>Rodzina lub opiekun</translation>
+        </message>
+        <message>
+            <source>Guest for a few days</source>
+            <translation>Gość na kilka dni</translation>
+        </message>
+        <message>
+            <source>Parent</source>
+            <translation>Rodzic</translation>
+        </message>
+        <message>
+            <source>The place where it lies</source>
+            <translation>Miejsce, gdzie to leży</translation>
+        </message>
+        <message>
+            <source>Therapist</source>
+            <translation>Terapeuta</translation>
+        </message>
+        <message>
+            <source>What each can see</source>
+            <translation>Co kto widzi</translation>
+        </message>
+        <message>
+            <source>anything that is written in it</source>
+            <translation>niczego, co jest w tym napisane</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, goals</source>
+            <translation>pudełko i liczby, karta domu, cele</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, own plays</source>
+            <translation>pudełko i liczby, karta domu, własne zabawy</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, plays, kites</source>
+            <translation>pudełko i liczby, karta domu, zabawy, latawce</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, plays, kites, goals</source>
+            <translation>pudełko i liczby, karta domu, zabawy, latawce, cele</translation>
+        </message>
+        <message>
+            <source>goals, notes of others</source>
+            <translation>cele, notatki innych</translation>
+        </message>
+        <message>
+            <source>notes of others</source>
+            <translation>notatki innych</translation>
+        </message>
+        <message>
+            <source>plays of others, kites, goals, notes of others</source>
+            <translation>zabawy innych, latawce, cele, notatki innych</translation>
+        </message>
+        <message>
+            <source>plays, kites, notes of others</source>
+            <translation>zabawy, latawce, notatki innych</translation>
+        </message>
+        <message>
+            <source>that something is there, how large it is, and when it came</source>
+            <translation>że coś tam jest, jakie jest duże i kiedy przyszło</translation>
+        </message>
+    </context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -2146,6 +2618,83 @@
         <message>
             <source>Words</source>
             <translation>Słowa</translation>
+        </message>
+    </context>
+    <context>
+        <name>SharedPlaceRoute</name>
+        <message>
+            <source>Back to letting in</source>
+            <translation>Wróć do wpuszczania</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+    </context>
+    <context>
+        <name>SharedPlaceScreen</name>
+        <message>
+            <source>An address first.</source>
+            <translation>Najpierw adres.</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>Wróć do załogi</translation>
+        </message>
+        <message>
+            <source>Forget this place</source>
+            <translation>Zapomnij to miejsce</translation>
+        </message>
+        <message>
+            <source>Share</source>
+            <translation>Udostępniaj</translation>
+        </message>
+        <message>
+            <source>Share in this way?</source>
+            <translation>Udostępniać w ten sposób?</translation>
+        </message>
+        <message>
+            <source>Shared place</source>
+            <translation>Wspólne miejsce</translation>
+        </message>
+        <message>
+            <source>Stop sharing</source>
+            <translation>Przestań udostępniać</translation>
+        </message>
+        <message>
+            <source>Try it out</source>
+            <translation>Wypróbuj</translation>
+        </message>
+        <message>
+            <source>Trying it out.</source>
+            <translation>Trwa próba.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SomebodyKnocks</name>
+        <message>
+            <source>Do both phones show these three words?</source>
+            <translation>Czy oba telefony pokazują te trzy słowa?</translation>
+        </message>
+        <message>
+            <source>Not this phone</source>
+            <translation>Nie ten telefon</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>Chwileczkę.</translation>
+        </message>
+        <message>
+            <source>Somebody is here: %1</source>
+            <translation>Ktoś tu jest: %1</translation>
+        </message>
+        <message>
+            <source>Yes, let %1 in</source>
+            <translation>Tak, wpuść: %1</translation>
+        </message>
+        <message>
+            <source>Yes, let in</source>
+            <translation>Tak, wpuść</translation>
         </message>
     </context>
     <context>
@@ -2379,10 +2928,52 @@
         </message>
     </context>
     <context>
+        <name>TypedCode</name>
+        <message>
+            <source>/home/ruth/Pictures/code.png</source>
+            <translation>/home/ruth/Pictures/code.png</translation>
+        </message>
+        <message>
+            <source>Read a picture of the squares</source>
+            <translation>Odczytaj zdjęcie kratek</translation>
+        </message>
+        <message>
+            <source>Read this picture</source>
+            <translation>Odczytaj to zdjęcie</translation>
+        </message>
+        <message>
+            <source>Small letters are enough, and so are the first four of each word.</source>
+            <translation>Wystarczą małe litery i po cztery pierwsze z każdego słowa.</translation>
+        </message>
+        <message>
+            <source>The nine words on the other phone</source>
+            <translation>Dziewięć słów z drugiego telefonu</translation>
+        </message>
+        <message>
+            <source>Where the picture lies on this phone</source>
+            <translation>Gdzie leży zdjęcie na tym telefonie</translation>
+        </message>
+    </context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>Schowaj to</translation>
+        </message>
+    </context>
+    <context>
+        <name>WaitingToBeLetIn</name>
+        <message>
+            <source>Stop waiting</source>
+            <translation>Przestań czekać</translation>
+        </message>
+        <message>
+            <source>The other phone asks whether both show these three words:</source>
+            <translation>Drugi telefon pyta, czy na obu są te trzy słowa:</translation>
+        </message>
+        <message>
+            <source>When it has said yes, this phone goes on by itself. You can put it down meanwhile.</source>
+            <translation>Gdy tam padnie „tak”, ten telefon sam pójdzie dalej. Możesz go tymczasem odłożyć.</translation>
         </message>
     </context>
     <context>
@@ -2473,8 +3064,16 @@
             <translation>Zacznij</translation>
         </message>
         <message>
+            <source>From somebody who has this box on their phone</source>
+            <translation>Od kogoś, kto ma to pudełko na telefonie</translation>
+        </message>
+        <message>
             <source>Go on</source>
             <translation>Dalej</translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation>Mam kod</translation>
         </message>
         <message>
             <source>One page back</source>
@@ -2502,10 +3101,110 @@
         </message>
     </context>
     <context>
+        <name>WhatGoesOut</name>
+        <message>
+            <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
+            <translation>Pieczętuje się to na tym telefonie. Otworzyć to mogą tylko telefony wpuszczone przez rodzica lub terapeutę, każdy tylko swoją część. Własne notatki zostają tutaj.</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>Nie teraz</translation>
+        </message>
+        <message>
+            <source>What is noted about the box, the home and the play, under the names used here. No surname, no photo, no place on a map.</source>
+            <translation>Zapisy o pudełku, domu i zabawie, pod używanymi tu imionami. Bez nazwiska, bez zdjęcia, bez miejsca na mapie.</translation>
+        </message>
+        <message>
+            <source>What leaves this phone</source>
+            <translation>Co wychodzi z tego telefonu</translation>
+        </message>
+        <message>
+            <source>You can stop at any time with one tap. What others have by then stays with them.</source>
+            <translation>W każdej chwili możesz przestać jednym dotknięciem. To, co inni już mają, u nich zostaje.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhereItGoes</name>
+        <message>
+            <source>%1 writes on this phone</source>
+            <translation>Na tym telefonie pisze %1</translation>
+        </message>
+        <message>
+            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
+            <translation>Gość do %1: bawi się i odkłada, nie widzi celów, notatek ani latawców.</translation>
+        </message>
+        <message>
+            <source>At work with the shared place.</source>
+            <translation>Trwa praca ze wspólnym miejscem.</translation>
+        </message>
+        <message>
+            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
+            <translation>Nic stąd nie wychodzi. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
+        </message>
+        <message>
+            <source>Share now</source>
+            <translation>Udostępnij teraz</translation>
+        </message>
+        <message>
+            <source>This phone has no keychain, so its keys lie in a file: who can read the phone's files can read them.</source>
+            <translation>Ten telefon nie ma pęku kluczy, więc jego klucze leżą w pliku: kto może czytać pliki telefonu, może je przeczytać.</translation>
+        </message>
+        <message>
+            <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>
+            <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoJoins</name>
+        <message>
+            <source>Join</source>
+            <translation>Dołącz</translation>
+        </message>
+        <message>
+            <source>Join, and share in this way?</source>
+            <translation>Dołączyć i udostępniać w ten sposób?</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>Chwileczkę.</translation>
+        </message>
+        <message>
+            <source>What are you called here?</source>
+            <translation>Jak się tu do ciebie mówi?</translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation>Najpierw twoje imię; wystarczy litera.</translation>
+        </message>
+    </context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>Kto teraz pisze</translation>
+        </message>
+    </context>
+    <context>
+        <name>Whom</name>
+        <message>
+            <source>A day less</source>
+            <translation>Dzień mniej</translation>
+        </message>
+        <message>
+            <source>A day more</source>
+            <translation>Dzień więcej</translation>
+        </message>
+        <message>
+            <source>For how many days</source>
+            <translation>Na ile dni</translation>
+        </message>
+        <message>
+            <source>Until %1, that day too</source>
+            <translation>Do %1, ten dzień też</translation>
+        </message>
+        <message>
+            <source>Who is it? This decides what they can see. Whoever is let in writes under their own name.</source>
+            <translation>Kto to? Od tego zależy, co będzie widać. Każdy wpuszczony pisze pod własnym imieniem.</translation>
         </message>
     </context>
     <context>
@@ -2536,6 +3235,14 @@
     </context>
     <context>
         <name>core</name>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
+            <translation>„%1” nie należy do słów kodu. Czy było tam „%2”?</translation>
+        </message>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
+            <translation>„%1” nie należy do słów kodu. Spójrz jeszcze raz na drugi telefon.</translation>
+        </message>
         <message>
             <source>%1</source>
             <translation>%1</translation>
@@ -2729,6 +3436,10 @@
             <translation>Pytanie do: %1.</translation>
         </message>
         <message>
+            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
+            <translation>%1 nie jest już w załodze. To, co przyszło stamtąd później, nie zostało przyjęte.</translation>
+        </message>
+        <message>
             <source>%1 is under three and is here: no %2.</source>
             <translation>%1 ma poniżej trzech lat i jest tu: bez %2.</translation>
         </message>
@@ -2763,6 +3474,14 @@
         <message>
             <source>%1 noted %2 %3.</source>
             <translation>%1, %3: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 notes wait on this phone</source>
+            <translation>
+                <numerusform>Na tym telefonie czeka %1 zapis</numerusform>
+                <numerusform>Na tym telefonie czekają %1 zapisy</numerusform>
+                <numerusform>Na tym telefonie czeka %1 zapisów</numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -2843,6 +3562,10 @@
         <message>
             <source>%1 used up</source>
             <translation>zużyte: %1</translation>
+        </message>
+        <message>
+            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
+            <translation>%1 ma nowszy Lidlark. Zaktualizuj ten telefon, żeby zobaczyć, co przysłano.</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -3149,12 +3872,36 @@
             <translation>Specjalista medyczny sprawdził %1 z %2 zabaw; pozostałe napisano starannie i na to czekają. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
         </message>
         <message>
+            <source>A code has nine words; here are more.</source>
+            <translation>Kod ma dziewięć słów; tu jest ich więcej.</translation>
+        </message>
+        <message numerus="yes">
+            <source>A code has nine words; here is only %1.</source>
+            <translation>
+                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
+                <numerusform>Kod ma dziewięć słów; tu są tylko %1.</numerusform>
+                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
+            </translation>
+        </message>
+        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
         <message>
+            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
+            <translation>Plik nie może tam dostać innej nazwy: coś stoi przed serwerem na drodze. Wybierz inne miejsce albo zapytaj jego opiekuna.</translation>
+        </message>
+        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
+        </message>
+        <message>
+            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
+            <translation>Nazwa albo hasło jest i w adresie, i pod nim. Pomiń jedno z nich.</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
+            <translation>Ten plik zrobił nowszy Lidlark. Zaktualizuj ten telefon, potem otwórz plik znowu.</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -3175,6 +3922,10 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>Własna notatka usunięta</translation>
+        </message>
+        <message>
+            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
+            <translation>Część tego, co udostępnia %1, jest uszkodzona albo podłożył ją ktoś inny. Nie została przyjęta.</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -3231,6 +3982,18 @@
         <message>
             <source>All that this phone held about %1 on %2.</source>
             <translation>Wszystko, co było na tym telefonie dnia %2 (dotyczy: %1).</translation>
+        </message>
+        <message>
+            <source>An address begins with https. Copy the one for WebDAV.</source>
+            <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
+        </message>
+        <message>
+            <source>Another phone has used this code. Ask for a new one.</source>
+            <translation>Tego kodu użył już inny telefon. Poproś o nowy.</translation>
+        </message>
+        <message>
+            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
+            <translation>Inny telefon pisze pod nazwą tego: jeden z nich jest kopią. Ten nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -3437,6 +4200,10 @@
             <translation>„Wszystko” pokazuje każdą zabawę i to, czego która potrzebuje.</translation>
         </message>
         <message>
+            <source>Family or carer</source>
+            <translation>Rodzina lub opiekun</translation>
+        </message>
+        <message>
             <source>February</source>
             <translation>luty</translation>
         </message>
@@ -3547,6 +4314,10 @@
         <message>
             <source>Good until %1.</source>
             <translation>Dobre do: %1.</translation>
+        </message>
+        <message>
+            <source>Guest for a few days</source>
+            <translation>Gość na kilka dni</translation>
         </message>
         <message>
             <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
@@ -3761,6 +4532,10 @@
             <translation>Było w buzi. Najpierw umyj: %1.</translation>
         </message>
         <message>
+            <source>It works: the phones can leave and fetch there what they share.</source>
+            <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
+        </message>
+        <message>
             <source>January</source>
             <translation>styczeń</translation>
         </message>
@@ -3973,8 +4748,28 @@
             <translation>Bez zmiany: %1.</translation>
         </message>
         <message>
+            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
+            <translation>Na tym zdjęciu nie da się odczytać kodu. Zrób je znowu, z bliska i na wprost, albo wpisz dziewięć słów.</translation>
+        </message>
+        <message>
+            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
+            <translation>Żaden kod nie czeka albo minęło jego dziesięć minut. Zrób nowy.</translation>
+        </message>
+        <message>
+            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
+            <translation>Nie można tam założyć folderu. Poproś opiekuna tego miejsca o prawo zapisu.</translation>
+        </message>
+        <message>
+            <source>Nobody answers there now. Check the address and the network, then try again.</source>
+            <translation>Nikt tam teraz nie odpowiada. Sprawdź adres i sieć, potem spróbuj znowu.</translation>
+        </message>
+        <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>Nikt nie powiedział, ile lat ma twoje dziecko, więc propozycji jest niewiele.</translation>
+        </message>
+        <message>
+            <source>Nobody has used the code yet.</source>
+            <translation>Nikt jeszcze nie użył kodu.</translation>
         </message>
         <message>
             <source>Noise</source>
@@ -4031,6 +4826,14 @@
         <message>
             <source>Not while skin is sore or broken.</source>
             <translation>Nie wtedy, gdy skóra jest obolała lub uszkodzona.</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken away from the place again. Choose another.</source>
+            <translation>Nic nie da się stamtąd usunąć. Wybierz inne miejsce.</translation>
+        </message>
+        <message>
+            <source>Nothing can be written there: perhaps only reading is allowed.</source>
+            <translation>Nic nie da się tam zapisać: może wolno tylko czytać.</translation>
         </message>
         <message>
             <source>November</source>
@@ -4093,6 +4896,14 @@
             <translation>W drodze</translation>
         </message>
         <message>
+            <source>On this phone only</source>
+            <translation>Tylko na tym telefonie</translation>
+        </message>
+        <message>
+            <source>On this phone only so far</source>
+            <translation>Na razie tylko na tym telefonie</translation>
+        </message>
+        <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
             <translation>Tego, kiedy zabawa była ostatnio proponowana. Lidlark pamięta to, żeby na każdą przyszła kolej, i nikomu tego nie pokazuje.</translation>
         </message>
@@ -4113,8 +4924,16 @@
             <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
         </message>
         <message>
+            <source>One note waits on this phone</source>
+            <translation>Na tym telefonie czeka jeden zapis</translation>
+        </message>
+        <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
             <translation>Jednej strony katalogu nie da się odczytać i jest pominięta: %1. Wszystko inne jest.</translation>
+        </message>
+        <message>
+            <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
+            <translation>Może to zrobić tylko telefon rodzica albo terapeuty, który jest w załodze. Nic się nie zmieniło.</translation>
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
@@ -4183,6 +5002,10 @@
         <message>
             <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
             <translation>Tam, gdzie ktoś bierze rzeczy do buzi, kawałki papieru mają ponad 6 cm.</translation>
+        </message>
+        <message>
+            <source>Parent</source>
+            <translation>Rodzic</translation>
         </message>
         <message>
             <source>Past its date. Throw it away.</source>
@@ -4325,6 +5148,22 @@
             <translation>Widziane</translation>
         </message>
         <message>
+            <source>Sees the box and the home sheet. No plays of others, no kites, no goals.</source>
+            <translation>Widzi pudełko i kartę domu. Bez zabaw innych, bez latawców, bez celów.</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet and the goals. No plays, no kites.</source>
+            <translation>Widzi pudełko, kartę domu i cele. Bez zabaw, bez latawców.</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet, the plays and the kites. No goals.</source>
+            <translation>Widzi pudełko, kartę domu, zabawy i latawce. Bez celów.</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet, the plays, the kites and the goals. Lets others in.</source>
+            <translation>Widzi pudełko, kartę domu, zabawy, latawce i cele. Wpuszcza innych.</translation>
+        </message>
+        <message>
             <source>September</source>
             <translation>wrzesień</translation>
         </message>
@@ -4335,6 +5174,22 @@
         <message>
             <source>Shall we look together: floppy, steady or wiggly? Or just start.</source>
             <translation>Popatrzymy razem: miękki, równy czy wiercipięta? Albo po prostu zacznijmy.</translation>
+        </message>
+        <message>
+            <source>Shared %1</source>
+            <translation>Udostępnione %1</translation>
+        </message>
+        <message>
+            <source>Shared at %1</source>
+            <translation>Udostępnione o %1</translation>
+        </message>
+        <message>
+            <source>Shared on %1</source>
+            <translation>Udostępnione %1</translation>
+        </message>
+        <message>
+            <source>Shared yesterday</source>
+            <translation>Udostępnione wczoraj</translation>
         </message>
         <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
@@ -4413,6 +5268,10 @@
             <translation>Może tu być ktoś poniżej trzech lat: bez %1.</translation>
         </message>
         <message>
+            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
+            <translation>Coś odpowiada, ale nie można tam trzymać plików. Sprawdź adres: ma to być adres WebDAV, a nie strony.</translation>
+        </message>
+        <message>
             <source>Something different this week</source>
             <translation>Coś innego w tym tygodniu</translation>
         </message>
@@ -4435,6 +5294,10 @@
         <message>
             <source>Something splashed in an eye</source>
             <translation>Coś chlapnęło do oka</translation>
+        </message>
+        <message>
+            <source>Something that %1 shared has not arrived here yet.</source>
+            <translation>Coś, co udostępnia %1, jeszcze tu nie dotarło.</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -4533,12 +5396,32 @@
             <translation>Karta domu, pudełko oraz to, co przyszło i ubyło, zabawy, latawce, cele, nasze sposoby, własne notatki i każda zapisana rzecz.</translation>
         </message>
         <message>
+            <source>The name or the password holds a sign that cannot be sent.</source>
+            <translation>W nazwie albo haśle jest znak, którego nie da się wysłać.</translation>
+        </message>
+        <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>Własne notatki są tej osoby: %1. Przeczytaj je, zanim dasz komuś ten folder.</translation>
         </message>
         <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>Telefon nie mógł zapisać: pamięć jest pełna albo nie wolno w niej zapisywać. Nic, co było zapisane wcześniej, nie zginęło. Zrób trochę miejsca i spróbuj znowu.</translation>
+        </message>
+        <message>
+            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
+            <translation>Ten telefon został skopiowany albo cofnięty do kopii (%1). Trzeba go wpuścić od nowa.</translation>
+        </message>
+        <message>
+            <source>The place does not open: check the name and the password.</source>
+            <translation>Miejsce się nie otwiera: sprawdź nazwę i hasło.</translation>
+        </message>
+        <message>
+            <source>The place is full. Make some room there, or choose another.</source>
+            <translation>Miejsce jest pełne. Zrób tam trochę wolnego albo wybierz inne.</translation>
+        </message>
+        <message>
+            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
+            <translation>W tym miejscu jeden plik może wyprzeć drugi, więc coś mogłoby zginąć. Wybierz inne.</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -4573,8 +5456,40 @@
             <translation>Te same sztuki czy razem %1?</translation>
         </message>
         <message>
+            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
+            <translation>Serwer nie umie dowieść, że jest tym, za kogo się podaje. Nic do niego nie wysłano. Poproś jego opiekuna o ważny certyfikat.</translation>
+        </message>
+        <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>Ustawień tego telefonu i innych rodzin na nim.</translation>
+        </message>
+        <message>
+            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
+            <translation>Wspólne miejsce odpowiedziało w sposób, którego Lidlark nie rozumie. Sprawdź adres.</translation>
+        </message>
+        <message>
+            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
+            <translation>Wspólne miejsce jest teraz nieosiągalne. Nic nie zginęło; Lidlark spróbuje później.</translation>
+        </message>
+        <message>
+            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
+            <translation>Wspólne miejsce nie umie dowieść, że jest tym, za co się podaje. Nic nie wysłano. Sprawdź adres albo zapytaj jego opiekuna.</translation>
+        </message>
+        <message>
+            <source>The shared place does not let this phone in. Check the name and the password.</source>
+            <translation>Wspólne miejsce nie wpuszcza tego telefonu. Sprawdź nazwę i hasło.</translation>
+        </message>
+        <message>
+            <source>The shared place has lost something that was there. This phone brings its part again.</source>
+            <translation>We wspólnym miejscu coś zginęło. Ten telefon przynosi swoją część znowu.</translation>
+        </message>
+        <message>
+            <source>The shared place is busy. Lidlark tries again later.</source>
+            <translation>Wspólne miejsce jest zajęte. Lidlark spróbuje później.</translation>
+        </message>
+        <message>
+            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
+            <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -4585,16 +5500,36 @@
             <translation>Potem dzwoń pod numer przy zatruciu.</translation>
         </message>
         <message>
+            <source>Therapist</source>
+            <translation>Terapeuta</translation>
+        </message>
+        <message>
             <source>There are still clouds in the way.</source>
             <translation>Dalej zasłaniają chmury.</translation>
+        </message>
+        <message>
+            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
+            <translation>Nie ma jeszcze wspólnego miejsca. Wybierz je pod „Wspólne miejsce”.</translation>
+        </message>
+        <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>W tym miejscu nie ma nic dla tej kartki. Sprawdź adres; starsza kartka traci ważność, gdy powstaje nowa.</translation>
         </message>
         <message>
             <source>There were clouds in the way.</source>
             <translation>Zasłaniały chmury.</translation>
         </message>
         <message>
+            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
+            <translation>To dziewięć dobrych słów, ale jedno z nich jest inne niż pokazane. Porównaj je z drugim telefonem.</translation>
+        </message>
+        <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
+        </message>
+        <message>
+            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
+            <translation>Ten adres zaczyna się od http: każdy po drodze mógłby przeczytać hasło. Użyj adresu z https.</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -4609,8 +5544,24 @@
             <translation>Dziś wieczorem</translation>
         </message>
         <message>
+            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
+            <translation>Tego pliku nie da się otworzyć. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
+        </message>
+        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>Ten plik jest uszkodzony albo nie jest plikiem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
+        </message>
+        <message>
+            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
+            <translation>Ten plik jest uszkodzony albo niepełny. Poproś o niego jeszcze raz. Nic nie zostało przyjęte.</translation>
+        </message>
+        <message>
+            <source>This file is too large to be one that Lidlark hands over.</source>
+            <translation>Ten plik jest za duży na plik przekazywany przez Lidlark.</translation>
+        </message>
+        <message>
+            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
+            <translation>Nie ma takiego folderu. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -4629,8 +5580,28 @@
             <translation>To jest teraz dom, w którym bawimy się bez pszenicy.</translation>
         </message>
         <message>
+            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
+            <translation>To nie jest adres miejsca. Wygląda on tak: https://example.org/crew albo jak folder tego telefonu: /home/crew.</translation>
+        </message>
+        <message>
+            <source>This is no file that Lidlark hands over. It was left as it is.</source>
+            <translation>Takich plików Lidlark nie przekazuje. Plik zostaje taki, jaki był.</translation>
+        </message>
+        <message>
+            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
+            <translation>To adres strony dla ludzi. Skopiuj adres WebDAV.</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>Dziś rano</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
+            <translation>Ten telefon nie jest już w załodze. To, co na nim jest, zostaje; nic nowego nie przychodzi ani nie wychodzi.</translation>
+        </message>
+        <message>
+            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
+            <translation>Ten telefon cofnięto do starszej kopii. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -4639,6 +5610,10 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>Zegar tego telefonu pokazuje: %1. Ustaw datę, potem otwórz Lidlark znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
+            <translation>Ten zbiór pochodzi z innego telefonu. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści tego telefonu.</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -4777,6 +5752,10 @@
             <translation>środa</translation>
         </message>
         <message>
+            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
+            <translation>To, co udostępnia %1, nie pasuje do tego, co było wcześniej. Nie zostało przyjęte.</translation>
+        </message>
+        <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
         </message>
@@ -4789,12 +5768,20 @@
             <translation>Czego w nim nie ma</translation>
         </message>
         <message>
+            <source>What is read there is not what was written. Choose another place.</source>
+            <translation>Odczytuje się tam coś innego, niż zapisano. Wybierz inne miejsce.</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>Co teraz robi twój latawiec?</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>Co robi twój latawiec?</translation>
+        </message>
+        <message>
+            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
+            <translation>Nie widać, co tam leży, albo widać dopiero później. Wybierz inne miejsce.</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -5245,6 +6232,10 @@
             <translation>małych części</translation>
         </message>
         <message>
+            <source>somebody in the crew</source>
+            <translation>ktoś z załogi</translation>
+        </message>
+        <message>
             <source>something</source>
             <translation>coś</translation>
         </message>
@@ -5476,6 +6467,20 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::CrewLife</name>
+        <message>
+            <source>%1 said yes to sharing on %2.</source>
+            <translation>Zgoda na udostępnianie: %1, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::CrewMembers</name>
+        <message>
+            <source>A recovery sheet on paper</source>
+            <translation>Karta zapasowa na papierze</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -5503,6 +6508,21 @@
         <message>
             <source>Look for every bit.</source>
             <translation>Szukaj każdego kawałka.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::HandedFile</name>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
+            <translation>Zapisane jako „%1” w %2. Otworzą to tylko telefony załogi.</translation>
+        </message>
+        <message>
+            <source>There was nothing new in it.</source>
+            <translation>Nie było w nim nic nowego.</translation>
+        </message>
+        <message>
+            <source>What was new in it has been taken in.</source>
+            <translation>To, co było w nim nowe, zostało przyjęte.</translation>
         </message>
     </context>
     <context>
@@ -5556,6 +6576,21 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::JoiningIn</name>
+        <message>
+            <source>%1 of 9 words</source>
+            <translation>Słów: %1 z 9</translation>
+        </message>
+        <message>
+            <source>All nine words are right.</source>
+            <translation>Wszystkie dziewięć słów jest dobrych.</translation>
+        </message>
+        <message>
+            <source>The code was read from the picture.</source>
+            <translation>Kod odczytano ze zdjęcia.</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -5568,6 +6603,21 @@
         <message>
             <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
             <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::LettingIn</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Parent in another home</source>
+            <translation>Rodzic w innym domu</translation>
+        </message>
+        <message>
+            <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
+            <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
     </context>
     <context>

@@ -2,6 +2,65 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ur" sourcelanguage="en">
     <context>
+        <name>AboutMeScreen</name>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>It forgets what you played after a year.</source>
+            <translation>ایک سال بعد بھول جاتا ہے کہ آپ نے کیا کھیلا۔</translation>
+        </message>
+        <message>
+            <source>It has no photo of you. It does not listen. It does not know where you are.</source>
+            <translation>اس کے پاس آپ کی تصویر نہیں۔ یہ سنتا نہیں۔ یہ نہیں جانتا کہ آپ کہاں ہیں۔</translation>
+        </message>
+        <message>
+            <source>It knows what is in your box, and what got lost or used up.</source>
+            <translation>یہ جانتا ہے کہ آپ کے ڈبے میں کیا ہے، اور کیا کھویا یا ختم ہوا۔</translation>
+        </message>
+        <message>
+            <source>It knows what you played, and on which day.</source>
+            <translation>یہ جانتا ہے کہ آپ نے کیا کھیلا، اور کس دن۔</translation>
+        </message>
+        <message>
+            <source>It knows which kite you tapped. After 90 days it forgets.</source>
+            <translation>یہ جانتا ہے کہ آپ نے کون سی پتنگ چھوئی۔ ۹۰ دن بعد بھول جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Only the grown-ups with this phone can see it.</source>
+            <translation>یہ صرف وہ بڑے دیکھ سکتے ہیں جن کے پاس یہ فون ہے۔</translation>
+        </message>
+        <message>
+            <source>Read this to me</source>
+            <translation>یہ مجھے پڑھ کر سنائیں</translation>
+        </message>
+        <message>
+            <source>Stop reading</source>
+            <translation>پڑھنا روکیں</translation>
+        </message>
+        <message>
+            <source>This phone knows the name %1, and how old you are.</source>
+            <translation>یہ فون %1 کا نام جانتا ہے، اور یہ کہ آپ کی عمر کیا ہے۔</translation>
+        </message>
+        <message>
+            <source>What this keeps about me</source>
+            <translation>یہ میرے بارے میں کیا رکھتا ہے</translation>
+        </message>
+        <message>
+            <source>You can ask a grown-up to show you. You can ask them to take something out.</source>
+            <translation>آپ کسی بڑے سے کہہ سکتے ہیں کہ آپ کو دکھائے۔ آپ کہہ سکتے ہیں کہ کچھ نکال دے۔</translation>
+        </message>
+        <message>
+            <source>You never have to tap a kite.</source>
+            <translation>آپ کو کبھی پتنگ چھونا لازم نہیں۔</translation>
+        </message>
+        <message>
+            <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
+            <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
+        </message>
+    </context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -184,6 +243,37 @@
         </message>
     </context>
     <context>
+        <name>CodeShown</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>‏%1. %2</translation>
+        </message>
+        <message>
+            <source>A new code</source>
+            <translation>نیا کوڈ</translation>
+        </message>
+        <message>
+            <source>For one phone, until %1. After that a new code takes one tap.</source>
+            <translation>ایک فون کے لیے، %1 تک۔ اس کے بعد نیا کوڈ ایک بار چھونے سے بنتا ہے۔</translation>
+        </message>
+        <message>
+            <source>On the other phone: open Lidlark, tap &quot;I have a code&quot;, and type these nine words, in this order.</source>
+            <translation>دوسرے فون پر: Lidlark کھولیں، “میرے پاس کوڈ ہے” چھوئیں، اور یہ نو لفظ اسی ترتیب میں لکھیں۔</translation>
+        </message>
+        <message>
+            <source>The code in squares, for another phone's camera</source>
+            <translation>خانوں میں کوڈ، دوسرے فون کے کیمرے کے لیے</translation>
+        </message>
+        <message>
+            <source>The same in squares, for its camera</source>
+            <translation>یہی خانوں میں، اس کے کیمرے کے لیے</translation>
+        </message>
+        <message>
+            <source>Waiting for the other phone.</source>
+            <translation>دوسرے فون کا انتظار ہے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -277,15 +367,50 @@
         </message>
     </context>
     <context>
+        <name>CrewLinks</name>
+        <message>
+            <source>Another parent, family, a guest, the therapist</source>
+            <translation>دوسرے والدین، خاندان، مہمان، تھراپسٹ</translation>
+        </message>
+        <message>
+            <source>For %1 to read, or to have read aloud</source>
+            <translation>‏%1 کے پڑھنے کے لیے، یا پڑھ کر سنانے کے لیے</translation>
+        </message>
+        <message>
+            <source>Hand over a file</source>
+            <translation>فائل دیں</translation>
+        </message>
+        <message>
+            <source>Let somebody in</source>
+            <translation>کسی کو اندر آنے دیں</translation>
+        </message>
+        <message>
+            <source>None. Sharing is off.</source>
+            <translation>کوئی نہیں۔ بانٹنا بند ہے۔</translation>
+        </message>
+        <message>
+            <source>Shared place</source>
+            <translation>مشترک جگہ</translation>
+        </message>
+        <message>
+            <source>Sharing with others</source>
+            <translation>دوسروں کے ساتھ بانٹنا</translation>
+        </message>
+        <message>
+            <source>What each can see</source>
+            <translation>کون کیا دیکھ سکتا ہے</translation>
+        </message>
+        <message>
+            <source>What this keeps about me</source>
+            <translation>یہ میرے بارے میں کیا رکھتا ہے</translation>
+        </message>
+        <message>
+            <source>Where there is no network: on a stick, or from phone to phone</source>
+            <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
+        </message>
+    </context>
+    <context>
         <name>CrewScreen</name>
-        <message>
-            <source>%1 writes on this phone</source>
-            <translation>اس فون پر نام: %1</translation>
-        </message>
-        <message>
-            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
-            <translation>‏%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
-        </message>
         <message>
             <source>Crew</source>
             <translation>ساتھی</translation>
@@ -299,14 +424,6 @@
             <translation>گھر کا پرچہ</translation>
         </message>
         <message>
-            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
-            <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
-        </message>
-        <message>
-            <source>On this phone only</source>
-            <translation>صرف اس فون پر</translation>
-        </message>
-        <message>
             <source>Settings</source>
             <translation>ترتیبات</translation>
         </message>
@@ -317,6 +434,10 @@
         <message>
             <source>Text size, light and dark, the kite</source>
             <translation>حروف کا سائز، روشن اور گہرا، پتنگ</translation>
+        </message>
+        <message>
+            <source>This phone</source>
+            <translation>یہ فون</translation>
         </message>
         <message>
             <source>What Lidlark is not</source>
@@ -599,6 +720,49 @@
         </message>
     </context>
     <context>
+        <name>HandOverScreen</name>
+        <message>
+            <source>/home/ruth/Documents/lidlark-crew.bundle</source>
+            <translation>/home/ruth/Documents/lidlark-crew.bundle</translation>
+        </message>
+        <message>
+            <source>A file holds all that the crew shares, sealed. Give it to somebody of the crew on a stick, or send it from phone to phone.</source>
+            <translation>فائل میں ساتھیوں کا سب مشترک ہے، مہر بند۔ اسے اسٹک پر کسی ساتھی کو دیں، یا فون سے فون پر بھیجیں۔</translation>
+        </message>
+        <message>
+            <source>A file that somebody has given you</source>
+            <translation>وہ فائل جو کسی نے آپ کو دی</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Hand over a file</source>
+            <translation>فائل دیں</translation>
+        </message>
+        <message>
+            <source>Make a file</source>
+            <translation>فائل بنائیں</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>ایک لمحہ۔</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>کھولیں</translation>
+        </message>
+        <message>
+            <source>Where it lies first.</source>
+            <translation>پہلے بتائیں کہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>Where it lies on this phone</source>
+            <translation>اس فون پر کہاں ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -848,6 +1012,57 @@
         </message>
     </context>
     <context>
+        <name>JoinScreen</name>
+        <message>
+            <source>Begin</source>
+            <translation>شروع</translation>
+        </message>
+        <message>
+            <source>Go on</source>
+            <translation>آگے</translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation>میرے پاس کوڈ ہے</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>ایک لمحہ۔</translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation>ایک صفحہ پیچھے</translation>
+        </message>
+        <message>
+            <source>The nine words first.</source>
+            <translation>پہلے نو لفظ۔</translation>
+        </message>
+        <message>
+            <source>The place first.</source>
+            <translation>پہلے جگہ۔</translation>
+        </message>
+        <message>
+            <source>Waiting to be let in</source>
+            <translation>اندر آنے کا انتظار</translation>
+        </message>
+        <message>
+            <source>What you may see has come to this phone. What you note goes to the crew.</source>
+            <translation>جو آپ دیکھ سکتے ہیں وہ اس فون پر آ گیا۔ آپ کا لکھا ساتھیوں کو جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Where do the phones meet?</source>
+            <translation>فون کہاں ملتے ہیں؟</translation>
+        </message>
+        <message>
+            <source>Who are you?</source>
+            <translation>آپ کون ہیں؟</translation>
+        </message>
+        <message>
+            <source>You are in</source>
+            <translation>آپ اندر ہیں</translation>
+        </message>
+    </context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1091,6 +1306,65 @@
         </message>
     </context>
     <context>
+        <name>LetInScreen</name>
+        <message>
+            <source>%1 is in</source>
+            <translation>‏%1 اندر آ گئے</translation>
+        </message>
+        <message>
+            <source>%1 is in. What they may see is on its way to that phone.</source>
+            <translation>‏%1 اندر آ گئے۔ جو وہ دیکھ سکتے ہیں وہ اس فون کی طرف جا رہا ہے۔</translation>
+        </message>
+        <message>
+            <source>A new code</source>
+            <translation>نیا کوڈ</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Choose a shared place</source>
+            <translation>مشترک جگہ چنیں</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>First the phones need a place where they leave what they share, and your yes to it.</source>
+            <translation>پہلے فونوں کو ایک جگہ چاہیے جہاں مشترک چیزیں رکھیں، اور آپ کی ہاں۔</translation>
+        </message>
+        <message>
+            <source>Let somebody in</source>
+            <translation>کسی کو اندر آنے دیں</translation>
+        </message>
+        <message>
+            <source>Make a code</source>
+            <translation>کوڈ بنائیں</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>ایک لمحہ۔</translation>
+        </message>
+        <message>
+            <source>Somebody is here: %1</source>
+            <translation>کوئی آیا ہے: %1</translation>
+        </message>
+        <message>
+            <source>The code has ended</source>
+            <translation>کوڈ ختم ہو گیا</translation>
+        </message>
+        <message>
+            <source>The code has ended, and nobody came in by it. A new one takes one tap.</source>
+            <translation>کوڈ ختم ہو گیا، اور اس سے کوئی اندر نہیں آیا۔ نیا ایک بار چھونے سے بنتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Whom first.</source>
+            <translation>پہلے چنیں کسے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1198,6 +1472,36 @@
         <message>
             <source>Today</source>
             <translation>آج</translation>
+        </message>
+    </context>
+    <context>
+        <name>Member</name>
+        <message>
+            <source>%1, this phone</source>
+            <translation>‏%1، یہ فون</translation>
+        </message>
+        <message>
+            <source>%1, until %2</source>
+            <translation>‏%1، %2 تک</translation>
+        </message>
+        <message>
+            <source>Leave the crew</source>
+            <translation>ساتھیوں سے نکلیں</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>نکالیں</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>نکالیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>Members</name>
+        <message>
+            <source>In the crew</source>
+            <translation>ساتھیوں میں</translation>
         </message>
     </context>
     <context>
@@ -1533,6 +1837,33 @@
         </message>
     </context>
     <context>
+        <name>PlaceFields</name>
+        <message>
+            <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
+            <translation>وہ فولڈر جس تک آپ کے سب فون پہنچیں: آپ کے سرور پر (WebDAV)، یا وہ جسے کوئی اور پروگرام ایک سا رکھتا ہے۔ وہاں جو ہے وہ مہر بند ہے۔</translation>
+        </message>
+        <message>
+            <source>Address of the place</source>
+            <translation>جگہ کا پتا</translation>
+        </message>
+        <message>
+            <source>Name there, if it asks for one</source>
+            <translation>وہاں کا نام، اگر پوچھے</translation>
+        </message>
+        <message>
+            <source>Password there</source>
+            <translation>وہاں کا پاس ورڈ</translation>
+        </message>
+        <message>
+            <source>Show the password</source>
+            <translation>پاس ورڈ دکھائیں</translation>
+        </message>
+        <message>
+            <source>https://example.org/dav/crew</source>
+            <translation>https://example.org/dav/crew</translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1746,6 +2077,57 @@
         <message>
             <source>Without a sound, and not on a day when somebody has played.</source>
             <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>RemoveScreen</name>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>From now on nothing new reaches that phone. What is on it already cannot be fetched back.</source>
+            <translation>اب سے اس فون تک نیا کچھ نہیں پہنچتا۔ جو اس پر پہلے سے ہے وہ واپس نہیں لیا جا سکتا۔</translation>
+        </message>
+        <message>
+            <source>Keep in the crew</source>
+            <translation>ساتھیوں میں رہنے دیں</translation>
+        </message>
+        <message>
+            <source>Leave the crew</source>
+            <translation>ساتھیوں سے نکلیں</translation>
+        </message>
+        <message>
+            <source>Stay in</source>
+            <translation>اندر رہیں</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>نکالیں: %1</translation>
+        </message>
+        <message>
+            <source>To come back takes a new code.</source>
+            <translation>واپس آنے کے لیے نیا کوڈ چاہیے۔</translation>
+        </message>
+        <message>
+            <source>What %1 noted stays, under that name.</source>
+            <translation>‏%1 کا لکھا رہتا ہے، اسی نام سے۔</translation>
+        </message>
+        <message>
+            <source>What is on this phone stays on it. From now on nothing new comes or goes.</source>
+            <translation>جو اس فون پر ہے وہ رہتا ہے۔ اب سے نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>What you noted stays with the crew, under your name.</source>
+            <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
+        </message>
+        <message>
+            <source>hold to leave</source>
+            <translation>نکلنے کے لیے دبائے رکھیں</translation>
+        </message>
+        <message>
+            <source>hold to take out</source>
+            <translation>نکالنے کے لیے دبائے رکھیں</translation>
         </message>
     </context>
     <context>
@@ -2045,6 +2427,96 @@
         </message>
     </context>
     <context>
+        <name>Sees</name>
+        <message>
+            <source>Does not see: %1.</source>
+            <translation>نہیں دیکھتے: %1۔</translation>
+        </message>
+        <message>
+            <source>Sees: %1.</source>
+            <translation>دیکھتے ہیں: %1۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>SeesScreen</name>
+        <message>
+            <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
+            <translation>دوسرے گھر کے ماں یا باپ ڈبا اور مقصد دیکھتے ہیں، اور اپنے گھر کے کھیل، پتنگیں اور پرچہ۔</translation>
+        </message>
+        <message>
+            <source>As they stand on the day of the invitation, and on until its end.</source>
+            <translation>جیسے دعوت کے دن ہیں، اور اس کے آخر تک۔</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Family or carer</source>
+            <translation>خاندان یا دیکھ بھال کرنے والے</translation>
+        </message>
+        <message>
+            <source>Guest for a few days</source>
+            <translation>چند دن کا مہمان</translation>
+        </message>
+        <message>
+            <source>Parent</source>
+            <translation>ماں یا باپ</translation>
+        </message>
+        <message>
+            <source>The place where it lies</source>
+            <translation>وہ جگہ جہاں یہ رکھا ہے</translation>
+        </message>
+        <message>
+            <source>Therapist</source>
+            <translation>تھراپسٹ</translation>
+        </message>
+        <message>
+            <source>What each can see</source>
+            <translation>کون کیا دیکھ سکتا ہے</translation>
+        </message>
+        <message>
+            <source>anything that is written in it</source>
+            <translation>اس میں لکھا ہوا کچھ بھی</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, goals</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، مقصد</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, own plays</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، اپنے کھیل</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, plays, kites</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں</translation>
+        </message>
+        <message>
+            <source>box and counts, home sheet, plays, kites, goals</source>
+            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں، مقصد</translation>
+        </message>
+        <message>
+            <source>goals, notes of others</source>
+            <translation>مقصد، دوسروں کے نوٹ</translation>
+        </message>
+        <message>
+            <source>notes of others</source>
+            <translation>دوسروں کے نوٹ</translation>
+        </message>
+        <message>
+            <source>plays of others, kites, goals, notes of others</source>
+            <translation>دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ</translation>
+        </message>
+        <message>
+            <source>plays, kites, notes of others</source>
+            <translation>کھیل، پتنگیں، دوسروں کے نوٹ</translation>
+        </message>
+        <message>
+            <source>that something is there, how large it is, and when it came</source>
+            <translation>کہ کچھ وہاں ہے، کتنا بڑا ہے، اور کب آیا</translation>
+        </message>
+    </context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -2145,6 +2617,83 @@
         <message>
             <source>Words</source>
             <translation>زبان</translation>
+        </message>
+    </context>
+    <context>
+        <name>SharedPlaceRoute</name>
+        <message>
+            <source>Back to letting in</source>
+            <translation>واپس اندر آنے دینے پر</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+    </context>
+    <context>
+        <name>SharedPlaceScreen</name>
+        <message>
+            <source>An address first.</source>
+            <translation>پہلے پتا۔</translation>
+        </message>
+        <message>
+            <source>Back to the crew</source>
+            <translation>واپس ساتھیوں پر</translation>
+        </message>
+        <message>
+            <source>Forget this place</source>
+            <translation>یہ جگہ بھول جائیں</translation>
+        </message>
+        <message>
+            <source>Share</source>
+            <translation>بانٹیں</translation>
+        </message>
+        <message>
+            <source>Share in this way?</source>
+            <translation>اس طرح بانٹیں؟</translation>
+        </message>
+        <message>
+            <source>Shared place</source>
+            <translation>مشترک جگہ</translation>
+        </message>
+        <message>
+            <source>Stop sharing</source>
+            <translation>بانٹنا بند کریں</translation>
+        </message>
+        <message>
+            <source>Try it out</source>
+            <translation>آزمائیں</translation>
+        </message>
+        <message>
+            <source>Trying it out.</source>
+            <translation>آزمایا جا رہا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>SomebodyKnocks</name>
+        <message>
+            <source>Do both phones show these three words?</source>
+            <translation>کیا دونوں فون یہ تین لفظ دکھاتے ہیں؟</translation>
+        </message>
+        <message>
+            <source>Not this phone</source>
+            <translation>یہ فون نہیں</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>ایک لمحہ۔</translation>
+        </message>
+        <message>
+            <source>Somebody is here: %1</source>
+            <translation>کوئی آیا ہے: %1</translation>
+        </message>
+        <message>
+            <source>Yes, let %1 in</source>
+            <translation>ہاں، آنے دیں: %1</translation>
+        </message>
+        <message>
+            <source>Yes, let in</source>
+            <translation>ہاں، آنے دیں</translation>
         </message>
     </context>
     <context>
@@ -2377,10 +2926,52 @@
         </message>
     </context>
     <context>
+        <name>TypedCode</name>
+        <message>
+            <source>/home/ruth/Pictures/code.png</source>
+            <translation>/home/ruth/Pictures/code.png</translation>
+        </message>
+        <message>
+            <source>Read a picture of the squares</source>
+            <translation>خانوں کی تصویر پڑھیں</translation>
+        </message>
+        <message>
+            <source>Read this picture</source>
+            <translation>یہ تصویر پڑھیں</translation>
+        </message>
+        <message>
+            <source>Small letters are enough, and so are the first four of each word.</source>
+            <translation>چھوٹے حروف کافی ہیں، اور ہر لفظ کے پہلے چار بھی۔</translation>
+        </message>
+        <message>
+            <source>The nine words on the other phone</source>
+            <translation>دوسرے فون کے نو لفظ</translation>
+        </message>
+        <message>
+            <source>Where the picture lies on this phone</source>
+            <translation>تصویر اس فون پر کہاں ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>یہ ہٹا دیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>WaitingToBeLetIn</name>
+        <message>
+            <source>Stop waiting</source>
+            <translation>انتظار چھوڑیں</translation>
+        </message>
+        <message>
+            <source>The other phone asks whether both show these three words:</source>
+            <translation>دوسرا فون پوچھتا ہے کہ کیا دونوں پر یہ تین لفظ ہیں:</translation>
+        </message>
+        <message>
+            <source>When it has said yes, this phone goes on by itself. You can put it down meanwhile.</source>
+            <translation>وہاں سے ہاں ہونے پر یہ فون خود آگے بڑھے گا۔ تب تک آپ اسے رکھ سکتے ہیں۔</translation>
         </message>
     </context>
     <context>
@@ -2471,8 +3062,16 @@
             <translation>شروع</translation>
         </message>
         <message>
+            <source>From somebody who has this box on their phone</source>
+            <translation>کسی ایسے سے جس کے فون پر یہ ڈبا ہے</translation>
+        </message>
+        <message>
             <source>Go on</source>
             <translation>آگے</translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation>میرے پاس کوڈ ہے</translation>
         </message>
         <message>
             <source>One page back</source>
@@ -2500,10 +3099,110 @@
         </message>
     </context>
     <context>
+        <name>WhatGoesOut</name>
+        <message>
+            <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
+            <translation>اس پر یہیں فون پر مہر لگتی ہے۔ صرف وہ فون کھول سکتے ہیں جنھیں ماں باپ یا تھراپسٹ نے آنے دیا، اور ہر ایک صرف اپنا حصہ۔ آپ کے اپنے نوٹ یہیں رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>ابھی نہیں</translation>
+        </message>
+        <message>
+            <source>What is noted about the box, the home and the play, under the names used here. No surname, no photo, no place on a map.</source>
+            <translation>ڈبے، گھر اور کھیل کے بارے میں لکھا ہوا، انہی ناموں سے جو یہاں ہیں۔ نہ خاندانی نام، نہ تصویر، نہ نقشے پر جگہ۔</translation>
+        </message>
+        <message>
+            <source>What leaves this phone</source>
+            <translation>اس فون سے کیا باہر جاتا ہے</translation>
+        </message>
+        <message>
+            <source>You can stop at any time with one tap. What others have by then stays with them.</source>
+            <translation>آپ کسی بھی وقت ایک بار چھو کر روک سکتے ہیں۔ تب تک جو دوسروں کے پاس ہے وہ ان کے پاس رہتا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhereItGoes</name>
+        <message>
+            <source>%1 writes on this phone</source>
+            <translation>اس فون پر نام: %1</translation>
+        </message>
+        <message>
+            <source>A guest until %1: plays and puts back, and sees no goals, notes or kites.</source>
+            <translation>‏%1 تک مہمان: کھیل سکتے ہیں اور چیزیں واپس رکھ سکتے ہیں؛ مقصد، نوٹ اور پتنگیں نظر نہیں آتیں۔</translation>
+        </message>
+        <message>
+            <source>At work with the shared place.</source>
+            <translation>مشترک جگہ کے ساتھ کام ہو رہا ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
+            <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Share now</source>
+            <translation>ابھی بانٹیں</translation>
+        </message>
+        <message>
+            <source>This phone has no keychain, so its keys lie in a file: who can read the phone's files can read them.</source>
+            <translation>اس فون میں کنجیوں کی جگہ نہیں، اس لیے اس کی کنجیاں ایک فائل میں ہیں: جو فون کی فائلیں پڑھ سکے وہ انھیں پڑھ سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>
+            <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>WhoJoins</name>
+        <message>
+            <source>Join</source>
+            <translation>شامل ہوں</translation>
+        </message>
+        <message>
+            <source>Join, and share in this way?</source>
+            <translation>شامل ہوں، اور اس طرح بانٹیں؟</translation>
+        </message>
+        <message>
+            <source>One moment.</source>
+            <translation>ایک لمحہ۔</translation>
+        </message>
+        <message>
+            <source>What are you called here?</source>
+            <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
+        </message>
+    </context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>ابھی کون لکھ رہا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>Whom</name>
+        <message>
+            <source>A day less</source>
+            <translation>ایک دن کم</translation>
+        </message>
+        <message>
+            <source>A day more</source>
+            <translation>ایک دن زیادہ</translation>
+        </message>
+        <message>
+            <source>For how many days</source>
+            <translation>کتنے دن کے لیے</translation>
+        </message>
+        <message>
+            <source>Until %1, that day too</source>
+            <translation>‏%1 تک، وہ دن بھی</translation>
+        </message>
+        <message>
+            <source>Who is it? This decides what they can see. Whoever is let in writes under their own name.</source>
+            <translation>یہ کون ہیں؟ اسی سے طے ہوتا ہے کہ وہ کیا دیکھیں گے۔ جو آئے وہ اپنے نام سے لکھتا ہے۔</translation>
         </message>
     </context>
     <context>
@@ -2534,6 +3233,14 @@
     </context>
     <context>
         <name>core</name>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
+            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ کیا وہاں “%2” تھا؟</translation>
+        </message>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
+            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ دوسرے فون پر پھر دیکھیں۔</translation>
+        </message>
         <message>
             <source>%1</source>
             <translation>‏%1</translation>
@@ -2723,6 +3430,10 @@
             <translation>سوال %1 سے ہے۔</translation>
         </message>
         <message>
+            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
+            <translation>‏%1 اب ساتھیوں میں نہیں۔ اس کے بعد وہاں سے جو آیا وہ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
             <source>%1 is under three and is here: no %2.</source>
             <translation>‏%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
         </message>
@@ -2756,6 +3467,13 @@
         <message>
             <source>%1 noted %2 %3.</source>
             <translation>‏%1 نے %3 لکھا: %2۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 notes wait on this phone</source>
+            <translation>
+                <numerusform>اس فون پر %1 نوٹ منتظر ہے</numerusform>
+                <numerusform>اس فون پر %1 نوٹ منتظر ہیں</numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -2830,6 +3548,10 @@
         <message>
             <source>%1 used up</source>
             <translation>ختم: %1</translation>
+        </message>
+        <message>
+            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
+            <translation>‏%1 کے پاس نیا Lidlark ہے۔ ان کا بانٹا ہوا دیکھنے کے لیے اس فون کو تازہ کریں۔</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -3134,12 +3856,35 @@
             <translation>طبی ماہر نے %2 میں سے %1 سرگرمیاں جانچ لی ہیں؛ باقی احتیاط سے لکھی گئی ہیں اور اس کے انتظار میں ہیں۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
         </message>
         <message>
+            <source>A code has nine words; here are more.</source>
+            <translation>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں زیادہ ہیں۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>A code has nine words; here is only %1.</source>
+            <translation>
+                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہے۔</numerusform>
+                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
         </message>
         <message>
+            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
+            <translation>وہاں فائل کا نام نہیں بدلا جا سکتا: سرور کے آگے کوئی چیز رکاوٹ ہے۔ کوئی اور جگہ چنیں، یا جو اسے دیکھتا ہے اس سے پوچھیں۔</translation>
+        </message>
+        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
+        </message>
+        <message>
+            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
+            <translation>نام یا پاس ورڈ پتے میں بھی ہے اور نیچے بھی۔ ایک جگہ سے ہٹا دیں۔</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
+            <translation>یہ فائل Lidlark کے نئے ورژن نے بنائی۔ اس فون کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -3160,6 +3905,10 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>آپ کا اپنا نوٹ ہٹایا گیا</translation>
+        </message>
+        <message>
+            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
+            <translation>‏%1 نے جو بانٹا اس کا ایک حصہ خراب ہے، یا کسی اور نے اس کی جگہ رکھا۔ وہ نہیں لیا گیا۔</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -3216,6 +3965,18 @@
         <message>
             <source>All that this phone held about %1 on %2.</source>
             <translation>‏%2 کو اس فون پر %1 کے بارے میں جو کچھ تھا، وہ سب۔</translation>
+        </message>
+        <message>
+            <source>An address begins with https. Copy the one for WebDAV.</source>
+            <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+        </message>
+        <message>
+            <source>Another phone has used this code. Ask for a new one.</source>
+            <translation>یہ کوڈ کسی اور فون نے استعمال کر لیا ہے۔ نیا کوڈ مانگیں۔</translation>
+        </message>
+        <message>
+            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
+            <translation>کوئی اور فون اس کے نام سے لکھتا ہے: ان میں سے ایک نقل ہے۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -3422,6 +4183,10 @@
             <translation>“سب کچھ” میں سب سرگرمیاں ہیں، اور ہر ایک کو کیا چاہیے۔</translation>
         </message>
         <message>
+            <source>Family or carer</source>
+            <translation>خاندان یا دیکھ بھال کرنے والے</translation>
+        </message>
+        <message>
             <source>February</source>
             <translation>فروری</translation>
         </message>
@@ -3532,6 +4297,10 @@
         <message>
             <source>Good until %1.</source>
             <translation>‏%1 تک ٹھیک۔</translation>
+        </message>
+        <message>
+            <source>Guest for a few days</source>
+            <translation>چند دن کا مہمان</translation>
         </message>
         <message>
             <source>Hands wiped before they touch eyes or mouth. The can stays with you.</source>
@@ -3746,6 +4515,10 @@
             <translation>یہ منہ میں گیا تھا۔ پہلے دھوئیں: %1۔</translation>
         </message>
         <message>
+            <source>It works: the phones can leave and fetch there what they share.</source>
+            <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
+        </message>
+        <message>
             <source>January</source>
             <translation>جنوری</translation>
         </message>
@@ -3957,8 +4730,28 @@
             <translation>کوئی تبدیلی نہیں: %1۔</translation>
         </message>
         <message>
+            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
+            <translation>اس تصویر میں کوڈ پڑھا نہیں جا سکتا۔ قریب سے اور سیدھی تصویر پھر لیں، یا نو لفظ لکھیں۔</translation>
+        </message>
+        <message>
+            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
+            <translation>کوئی کوڈ منتظر نہیں، یا اس کے دس منٹ پورے ہو گئے۔ نیا بنائیں۔</translation>
+        </message>
+        <message>
+            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
+            <translation>وہاں فولڈر نہیں بن سکتا۔ جو اس جگہ کو دیکھتا ہے اس سے لکھنے کی اجازت مانگیں۔</translation>
+        </message>
+        <message>
+            <source>Nobody answers there now. Check the address and the network, then try again.</source>
+            <translation>وہاں ابھی کوئی جواب نہیں دیتا۔ پتا اور نیٹ ورک دیکھیں، پھر کوشش کریں۔</translation>
+        </message>
+        <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>کسی نے بچے کی عمر نہیں بتائی، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Nobody has used the code yet.</source>
+            <translation>ابھی تک کسی نے کوڈ استعمال نہیں کیا۔</translation>
         </message>
         <message>
             <source>Noise</source>
@@ -4012,6 +4805,14 @@
         <message>
             <source>Not while skin is sore or broken.</source>
             <translation>جلد دُکھتی یا کٹی پھٹی ہو تو نہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing can be taken away from the place again. Choose another.</source>
+            <translation>اس جگہ سے کچھ ہٹایا نہیں جا سکتا۔ کوئی اور چنیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing can be written there: perhaps only reading is allowed.</source>
+            <translation>وہاں کچھ لکھا نہیں جا سکتا: شاید صرف پڑھنے کی اجازت ہے۔</translation>
         </message>
         <message>
             <source>November</source>
@@ -4072,6 +4873,14 @@
             <translation>راستے میں</translation>
         </message>
         <message>
+            <source>On this phone only</source>
+            <translation>صرف اس فون پر</translation>
+        </message>
+        <message>
+            <source>On this phone only so far</source>
+            <translation>ابھی تک صرف اس فون پر</translation>
+        </message>
+        <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
             <translation>یہ کہ کوئی سرگرمی آخری بار کس دن دکھائی گئی۔ Lidlark اسے اس لیے رکھتا ہے کہ ہر ایک کی باری آئے، اور کسی کو نہیں دکھاتا۔</translation>
         </message>
@@ -4092,8 +4901,16 @@
             <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
         </message>
         <message>
+            <source>One note waits on this phone</source>
+            <translation>اس فون پر ایک نوٹ منتظر ہے</translation>
+        </message>
+        <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
             <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
+            <translation>یہ صرف والدین یا تھراپسٹ کا فون کر سکتا ہے، اور وہ جو ساتھیوں میں ہو۔ کچھ نہیں بدلا۔</translation>
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
@@ -4159,6 +4976,10 @@
         <message>
             <source>Paper pieces stay over 6 cm where anyone mouths things.</source>
             <translation>جہاں کوئی چیزیں منہ میں ڈالتا ہو وہاں کاغذ کے ٹکڑے ۶ سینٹی میٹر سے بڑے رہیں۔</translation>
+        </message>
+        <message>
+            <source>Parent</source>
+            <translation>ماں یا باپ</translation>
         </message>
         <message>
             <source>Past its date. Throw it away.</source>
@@ -4297,6 +5118,22 @@
             <translation>دیکھ لیا</translation>
         </message>
         <message>
+            <source>Sees the box and the home sheet. No plays of others, no kites, no goals.</source>
+            <translation>ڈبا اور گھر کا پرچہ دیکھتے ہیں۔ دوسروں کے کھیل، پتنگیں اور مقصد نہیں۔</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet and the goals. No plays, no kites.</source>
+            <translation>ڈبا، گھر کا پرچہ اور مقصد دیکھتے ہیں۔ کھیل اور پتنگیں نہیں۔</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet, the plays and the kites. No goals.</source>
+            <translation>ڈبا، گھر کا پرچہ، کھیل اور پتنگیں دیکھتے ہیں۔ مقصد نہیں۔</translation>
+        </message>
+        <message>
+            <source>Sees the box, the home sheet, the plays, the kites and the goals. Lets others in.</source>
+            <translation>ڈبا، گھر کا پرچہ، کھیل، پتنگیں اور مقصد دیکھتے ہیں۔ دوسروں کو اندر آنے دیتے ہیں۔</translation>
+        </message>
+        <message>
             <source>September</source>
             <translation>ستمبر</translation>
         </message>
@@ -4307,6 +5144,22 @@
         <message>
             <source>Shall we look together: floppy, steady or wiggly? Or just start.</source>
             <translation>کیا مل کر دیکھیں: ڈھیلی، سیدھی یا مچلتی؟ یا بس شروع کریں۔</translation>
+        </message>
+        <message>
+            <source>Shared %1</source>
+            <translation>‏%1 بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared at %1</source>
+            <translation>‏%1 بجے بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared on %1</source>
+            <translation>‏%1 کو بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared yesterday</source>
+            <translation>کل بانٹا گیا</translation>
         </message>
         <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
@@ -4385,6 +5238,10 @@
             <translation>شاید یہاں کوئی تین سال سے چھوٹا ہو: %1 نہیں۔</translation>
         </message>
         <message>
+            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
+            <translation>کوئی جواب دیتا ہے، مگر وہاں فائلیں نہیں رکھی جا سکتیں۔ پتا دیکھیں: WebDAV کا چاہیے، کسی صفحے کا نہیں۔</translation>
+        </message>
+        <message>
             <source>Something different this week</source>
             <translation>اس ہفتے کچھ الگ</translation>
         </message>
@@ -4407,6 +5264,10 @@
         <message>
             <source>Something splashed in an eye</source>
             <translation>آنکھ میں کچھ چلا گیا</translation>
+        </message>
+        <message>
+            <source>Something that %1 shared has not arrived here yet.</source>
+            <translation>‏%1 نے جو بانٹا اس میں سے کچھ ابھی یہاں نہیں پہنچا۔</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -4505,12 +5366,32 @@
             <translation>گھر کا پرچہ، ڈبا اور جو آیا اور گیا، کھیل، پتنگیں، مقصد، ہمارے طریقے، اپنے نوٹ، اور ہر وہ بات جو لکھی گئی۔</translation>
         </message>
         <message>
+            <source>The name or the password holds a sign that cannot be sent.</source>
+            <translation>نام یا پاس ورڈ میں ایسی علامت ہے جو بھیجی نہیں جا سکتی۔</translation>
+        </message>
+        <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>اپنے نوٹ %1 کے ہیں۔ یہ فولڈر کسی کو دینے سے پہلے انہیں پڑھ لیں۔</translation>
         </message>
         <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
+            <translation>‏%1 کے فون کی نقل بنی یا اسے پرانی نقل پر لایا گیا۔ اسے پھر سے اندر آنے دینا ہوگا۔</translation>
+        </message>
+        <message>
+            <source>The place does not open: check the name and the password.</source>
+            <translation>جگہ نہیں کھلتی: نام اور پاس ورڈ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The place is full. Make some room there, or choose another.</source>
+            <translation>جگہ بھر گئی ہے۔ وہاں کچھ خالی کریں، یا کوئی اور چنیں۔</translation>
+        </message>
+        <message>
+            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
+            <translation>اس جگہ ایک فائل دوسری کو ہٹا دیتی ہے، کچھ کھو سکتا ہے۔ کوئی اور چنیں۔</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -4545,8 +5426,40 @@
             <translation>وہی، یا کل %1؟</translation>
         </message>
         <message>
+            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
+            <translation>سرور ثابت نہیں کر سکتا کہ وہ وہی ہے جو کہتا ہے۔ اسے کچھ نہیں بھیجا گیا۔ جو اسے دیکھتا ہے اس سے درست سرٹیفکیٹ مانگیں۔</translation>
+        </message>
+        <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>اس فون کی ترتیبات، اور اس پر موجود دوسرے خاندان۔</translation>
+        </message>
+        <message>
+            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
+            <translation>مشترک جگہ کا جواب Lidlark نہیں سمجھا۔ پتا دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
+            <translation>مشترک جگہ ابھی نہیں ملتی۔ کچھ نہیں کھویا؛ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
+        </message>
+        <message>
+            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
+            <translation>مشترک جگہ ثابت نہیں کر سکتی کہ وہ وہی ہے۔ کچھ نہیں بھیجا گیا۔ پتا دیکھیں، یا جو اسے چلاتا ہے اس سے پوچھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place does not let this phone in. Check the name and the password.</source>
+            <translation>مشترک جگہ اس فون کو اندر نہیں آنے دیتی۔ نام اور پاس ورڈ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place has lost something that was there. This phone brings its part again.</source>
+            <translation>مشترک جگہ سے کچھ کھو گیا جو وہاں تھا۔ یہ فون اپنا حصہ پھر لاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>The shared place is busy. Lidlark tries again later.</source>
+            <translation>مشترک جگہ مصروف ہے۔ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
+        </message>
+        <message>
+            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
+            <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -4557,16 +5470,36 @@
             <translation>پھر زہر کی ہیلپ لائن پر فون کریں۔</translation>
         </message>
         <message>
+            <source>Therapist</source>
+            <translation>تھراپسٹ</translation>
+        </message>
+        <message>
             <source>There are still clouds in the way.</source>
             <translation>راستے میں اب بھی بادل ہیں۔</translation>
+        </message>
+        <message>
+            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
+            <translation>ابھی کوئی مشترک جگہ نہیں۔ “مشترک جگہ” میں ایک چنیں۔</translation>
+        </message>
+        <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>اس جگہ پر اس پرچے کے لیے کچھ نہیں ہے۔ پتا دیکھ لیں؛ نیا پرچہ بنتے ہی پرانا ختم ہو جاتا ہے۔</translation>
         </message>
         <message>
             <source>There were clouds in the way.</source>
             <translation>راستے میں بادل تھے۔</translation>
         </message>
         <message>
+            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
+            <translation>یہ نو درست لفظ ہیں، مگر ان میں سے ایک وہ نہیں جو دکھایا گیا تھا۔ دوسرے فون سے ملائیں۔</translation>
+        </message>
+        <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>سوچیں کہ برتن میں پہلے کیا تھا: کیا یہاں کسی کو اس سے ری ایکشن ہوتا ہے؟</translation>
+        </message>
+        <message>
+            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
+            <translation>یہ پتا http سے شروع ہوتا ہے: راستے میں کوئی بھی پاس ورڈ پڑھ سکتا ہے۔ https والا استعمال کریں۔</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -4581,8 +5514,24 @@
             <translation>آج شام</translation>
         </message>
         <message>
+            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
+            <translation>یہ فائل نہیں کھلتی۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
+        </message>
+        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>یہ فائل خراب ہے یا Lidlark کا ذخیرہ نہیں: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ کوئی اور فائل لیں، یا اپنے کسی ساتھی کے فون سے نقل مانگیں۔</translation>
+        </message>
+        <message>
+            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
+            <translation>یہ فائل خراب یا ادھوری ہے۔ دوبارہ مانگیں۔ کچھ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
+            <source>This file is too large to be one that Lidlark hands over.</source>
+            <translation>یہ فائل Lidlark کی دی ہوئی فائل کے لیے بہت بڑی ہے۔</translation>
+        </message>
+        <message>
+            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
+            <translation>یہ فولڈر وہاں نہیں۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -4601,8 +5550,28 @@
             <translation>یہ گھر اب کھیل کے لیے گندم کے بغیر ہے۔</translation>
         </message>
         <message>
+            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
+            <translation>یہ کسی جگہ کا پتا نہیں۔ پتا ایسا ہوتا ہے: https://example.org/crew یا اس فون کا فولڈر: /home/crew۔</translation>
+        </message>
+        <message>
+            <source>This is no file that Lidlark hands over. It was left as it is.</source>
+            <translation>یہ وہ فائل نہیں جو Lidlark دیتا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
+            <translation>یہ لوگوں کے لیے صفحے کا پتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>آج صبح</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
+            <translation>یہ فون اب ساتھیوں میں نہیں۔ جو اس پر ہے وہ یہیں رہتا ہے؛ نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
+            <translation>یہ فون پرانی نقل پر لایا گیا۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -4611,6 +5580,10 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>اس فون کی گھڑی %1 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
+            <translation>یہ ذخیرہ کسی اور فون کا ہے۔ جب تک کوئی ساتھی اس فون کو اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -4749,6 +5722,10 @@
             <translation>بدھ</translation>
         </message>
         <message>
+            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
+            <translation>‏%1 نے جو بانٹا وہ پہلے سے جڑتا نہیں۔ وہ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
         </message>
@@ -4761,12 +5738,20 @@
             <translation>اس میں کیا نہیں ہے</translation>
         </message>
         <message>
+            <source>What is read there is not what was written. Choose another place.</source>
+            <translation>وہاں وہ نہیں پڑھا جاتا جو لکھا گیا تھا۔ کوئی اور جگہ چنیں۔</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
+            <translation>وہاں جو رکھا ہے وہ نظر نہیں آتا، یا فوراً نہیں آتا۔ کوئی اور جگہ چنیں۔</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -5217,6 +6202,10 @@
             <translation>چھوٹی چیزیں</translation>
         </message>
         <message>
+            <source>somebody in the crew</source>
+            <translation>ساتھیوں میں سے کوئی</translation>
+        </message>
+        <message>
             <source>something</source>
             <translation>کچھ</translation>
         </message>
@@ -5446,6 +6435,20 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::CrewLife</name>
+        <message>
+            <source>%1 said yes to sharing on %2.</source>
+            <translation>‏%1 نے %2 کو بانٹنے کے لیے ہاں کہی۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::CrewMembers</name>
+        <message>
+            <source>A recovery sheet on paper</source>
+            <translation>کاغذ پر بحالی کا پرچہ</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -5472,6 +6475,21 @@
         <message>
             <source>Look for every bit.</source>
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::HandedFile</name>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
+            <translation>‏“%1” کے نام سے %2 میں محفوظ۔ اسے صرف ساتھیوں کے فون کھول سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>There was nothing new in it.</source>
+            <translation>اس میں کچھ نیا نہیں تھا۔</translation>
+        </message>
+        <message>
+            <source>What was new in it has been taken in.</source>
+            <translation>اس میں جو نیا تھا وہ لے لیا گیا۔</translation>
         </message>
     </context>
     <context>
@@ -5523,6 +6541,21 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::JoiningIn</name>
+        <message>
+            <source>%1 of 9 words</source>
+            <translation>۹ میں سے %1 لفظ</translation>
+        </message>
+        <message>
+            <source>All nine words are right.</source>
+            <translation>نو کے نو لفظ درست ہیں۔</translation>
+        </message>
+        <message>
+            <source>The code was read from the picture.</source>
+            <translation>کوڈ تصویر سے پڑھ لیا گیا۔</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -5535,6 +6568,21 @@
         <message>
             <source>The card could not be saved in %1. Is the phone full, or may nothing be written there?</source>
             <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::LettingIn</name>
+        <message>
+            <source>%1, %2</source>
+            <translation>‏%1، %2</translation>
+        </message>
+        <message>
+            <source>Parent in another home</source>
+            <translation>دوسرے گھر میں ماں یا باپ</translation>
+        </message>
+        <message>
+            <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
+            <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
     </context>
     <context>

@@ -63,12 +63,6 @@ std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, 
     return in;
 }
 
-bool mayRemove(const Member &writer, const Member &target)
-{
-    return writer.device == target.device || writer.role == Role::Therapist ||
-           (writer.role == Role::Parent && !target.home.empty() && writer.home == target.home);
-}
-
 std::vector<WrittenRemoval> writtenRemovals(std::span<const Event> events,
                                             const std::map<DeviceId, Let> &in)
 {
@@ -101,6 +95,12 @@ std::map<DeviceId, Accepted> goneBy(const std::vector<WrittenRemoval> &removals)
 }
 
 } // namespace
+
+bool mayRemove(const Member &writer, const Member &target)
+{
+    return writer.device == target.device || writer.role == Role::Therapist ||
+           (writer.role == Role::Parent && !target.home.empty() && writer.home == target.home);
+}
 
 Crew Crew::fold(std::span<const Event> events, const Seen &seen)
 {

@@ -23,9 +23,9 @@ struct Member {
     crypto::PublicKey signer{}; ///< What it signs with.
     crypto::LetterKey letters{};
     std::optional<Day> until = std::nullopt; ///< A guest's last day.
-    bool paper = false; ///< No phone: a recovery sheet, to which every key of the home goes.
+    bool paper = false;      ///< No phone: a recovery sheet, to which every key of the home goes.
     std::string folder = {}; ///< Of a sheet: where on the storage its letters are left.
-    DeviceId was = {};  ///< The id under which this phone was known before it was copied.
+    DeviceId was = {};       ///< The id under which this phone was known before it was copied.
 
     bool operator==(const Member &) const = default;
 };

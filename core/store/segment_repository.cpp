@@ -138,6 +138,21 @@ Result<std::uint64_t> SegmentRepository::lastCounter(const std::string &box,
     return static_cast<std::uint64_t>(query->number(0));
 }
 
+Result<std::uint64_t> SegmentRepository::lastSharedCounter(const std::string &box,
+                                                           const journal::Lane &lane,
+                                                           const DeviceId &device)
+{
+    Result<Statement> query = m_database.prepare(
+        "SELECT coalesce(max(last_counter), 0) FROM segment "
+        "WHERE box = ?1 AND lane = ?2 AND device = ?3 AND shared_ms IS NOT NULL");
+    if (!query)
+        return query.error();
+    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
+    if (const Result<bool> row = query->step(); !row)
+        return row.error();
+    return static_cast<std::uint64_t>(query->number(0));
+}
+
 Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::string &box,
                                                                     const DeviceId &device)
 {

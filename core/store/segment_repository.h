@@ -71,6 +71,9 @@ public:
     /// Highest counter of a device's events that lies in a segment of a crew; 0: none.
     Result<std::uint64_t> lastCounter(const std::string &box, const journal::Lane &lane,
                                       const DeviceId &device);
+    /// The same, of what was seen on a storage.
+    Result<std::uint64_t> lastSharedCounter(const std::string &box, const journal::Lane &lane,
+                                            const DeviceId &device);
     /// When something of this device was last seen on a storage; absent: never.
     Result<std::optional<std::int64_t>> lastSharedMs(const std::string &box,
                                                      const DeviceId &device);

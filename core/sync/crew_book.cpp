@@ -4,6 +4,7 @@
 #include "core/store/crew_repository.h"
 #include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/crew_lanes.h"
 
 #include <algorithm>
 
@@ -97,14 +98,7 @@ const HeldEpoch *CrewBook::held(const Digest &epoch) const
 
 std::set<Lane> CrewBook::lanes() const
 {
-    std::set<Lane> lanes{{LaneKind::Box, m_box}, {LaneKind::Goals, m_box}};
-    for (const auto &[device, member] : m_crew.everMembers()) {
-        if (member.home.empty())
-            continue;
-        for (const LaneKind kind : {LaneKind::Safety, LaneKind::Home, LaneKind::CheckIns})
-            lanes.insert({kind, member.home.value});
-    }
-    return lanes;
+    return lanesOf(m_box, m_crew);
 }
 
 std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const

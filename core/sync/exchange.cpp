@@ -6,6 +6,7 @@
 #include "core/sync/clear_away.h"
 #include "core/sync/fetch.h"
 #include "core/sync/hand_on.h"
+#include "core/sync/leave.h"
 #include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
@@ -154,7 +155,10 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         return today ? book.error() : today.error();
     if (book->me() == nullptr) {
         report.out = true;
-        return Done{};
+        const auto left = hasLeft(post, box);
+        if (!left)
+            return left.error();
+        return *left ? bring(post, *book, storage, goOn, report) : Outcome(Done{});
     }
     if (Outcome done = sayWhatFollows(post, *book, learned.grew, today->day); !done)
         return done;

@@ -17,7 +17,7 @@ Result<Welcome> letIn(Post &post, const std::string &box, const crew::Member &ne
 /// What @p member may be given of what this phone holds: who is in the crew, and keys.
 Result<Welcome> welcomeFor(Post &post, const std::string &box, const crew::Member &member);
 
-/// Removes a device, accepting what is here of it, and turns the keys. In one transaction.
+/// Removes another's device, accepting what is here of it, and turns the keys. In one transaction.
 /// Errors: NotAllowed, NotFound.
 Outcome removeMember(Post &post, const std::string &box, const DeviceId &device);
 

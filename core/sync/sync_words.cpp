@@ -168,6 +168,33 @@ Sentence nothingForSheetSentence()
             {}};
 }
 
+Sentence noPlaceSentence()
+{
+    return {say("There is no shared place yet. Choose one under \"Shared place\"."), {}};
+}
+
+Sentence noFolderSentence()
+{
+    return {
+        say("This folder is not there. Check how it is written, or put in the stick it lies on."),
+        {}};
+}
+
+Sentence noFileSentence()
+{
+    return {
+        say("This file cannot be opened. Check how it is written, or put in the stick it lies on."),
+        {}};
+}
+
+Sentence noPictureSentence()
+{
+    return {
+        say("No code can be read in this picture. Take it again, nearer and straight on, or type "
+            "the nine words."),
+        {}};
+}
+
 Sentence nobodyYetSentence()
 {
     return {say("Nobody has used the code yet."), {}};

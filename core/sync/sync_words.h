@@ -34,6 +34,14 @@ wording::Sentence outSentence();
 wording::Sentence noCodeSentence();
 /// The storage has nothing for a recovery sheet.
 wording::Sentence nothingForSheetSentence();
+/// Nobody has said where the crew meets.
+wording::Sentence noPlaceSentence();
+/// The folder in which the crew meets is not there now.
+wording::Sentence noFolderSentence();
+/// A file that was to be taken in cannot be opened.
+wording::Sentence noFileSentence();
+/// A picture in which no code of ours can be read.
+wording::Sentence noPictureSentence();
 /// The code waits.
 wording::Sentence nobodyYetSentence();
 /// Somebody else came in by the code.

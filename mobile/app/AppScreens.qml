@@ -15,6 +15,7 @@ FocusScope {
     required property Appearance appearance
     required property Reminders reminders
     required property Voice voice
+    required property CrewLife crewLife
     property string route: ""
     /// What was just put back: for the after-kite.
     property string afterActivity: ""
@@ -35,6 +36,11 @@ FocusScope {
     property string problem: ""
     /// Where the list of what was noted today leads back to.
     property string notedBack: "box"
+    /// Whose phone is about to be taken out of the crew.
+    property string member: ""
+    property string memberName: ""
+    /// Where the page about the shared place leads back to.
+    property string placeBack: "crew"
     readonly property Item current: loader.item as Item
     readonly property alias slip: justNoted
     /// What was just noted is told there: never in a child's view, and not while there is play.
@@ -115,7 +121,7 @@ FocusScope {
         else if (screens.household.accessEnded())
             screens.go("ended")
         else if (screens.household.needsWelcome)
-            screens.go("welcome")
+            screens.go(screens.crewLife.joining ? "join" : "welcome")
         else if (screens.playInHand.active && screens.playInHand.fromBefore)
             screens.go("resume")
         else if (screens.playInHand.active)
@@ -155,50 +161,11 @@ FocusScope {
     }
 
     function goBack() {
-        const where = screens.backFrom(screens.route)
+        const where = ways.backFrom(screens.route)
         if (screens.route === "noted")
             screens.goOnAfterSecondThought(where)
         else if (where.length > 0)
             screens.go(where)
-    }
-
-    /// Where the phone's own back key leads. Empty: nowhere. A play ends by putting back, and a
-    /// child's view by the held control alone.
-    function backFrom(where: string): string {
-        switch (where) {
-        case "settings":
-        case "home-sheet":
-            return "crew"
-        case "whose":
-            return screens.playInHand.puttingBack ? "putback" : "play"
-        case "count":
-        case "requests":
-            return "box"
-        case "item":
-            return screens.itemBack
-        case "noted":
-            return screens.notedBack
-        case "own-notes":
-            return "notebook"
-        case "dried-out":
-            return screens.driedOutBack
-        case "emergency":
-            return screens.emergencyBack
-        case "take-out":
-            return screens.takeOutBack
-        case "breaths":
-            return "together"
-        case "room":
-        case "week":
-        case "everything":
-        case "together":
-        case "box":
-        case "notebook":
-        case "crew":
-            return "today"
-        default:
-            return ""
-        }
     }
 
     /// "home-sheet": HomeSheetRoute.qml.
@@ -219,6 +186,18 @@ FocusScope {
     Component.onCompleted: screens.begin()
 
     FocusPlace { id: place }
+
+    BackWays {
+        id: ways
+
+        item: screens.itemBack
+        noted: screens.notedBack
+        driedOut: screens.driedOutBack
+        emergency: screens.emergencyBack
+        takeOut: screens.takeOutBack
+        place: screens.placeBack
+        puttingBack: screens.playInHand.puttingBack
+    }
 
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {
@@ -243,6 +222,7 @@ FocusScope {
         household: screens.household
         sitting: screens.sitting
         playInHand: screens.playInHand
+        crewLife: screens.crewLife
         onFailed: problem => screens.problem = problem
     }
 

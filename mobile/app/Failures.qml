@@ -10,6 +10,7 @@ QtObject {
     required property Household household
     required property Sitting sitting
     required property PlayInHand playInHand
+    required property CrewLife crewLife
     property list<QtObject> heard: [
         Connections {
             target: failures.household
@@ -27,6 +28,13 @@ QtObject {
         },
         Connections {
             target: failures.playInHand
+
+            function onFailed(problem: string) {
+                failures.failed(problem)
+            }
+        },
+        Connections {
+            target: failures.crewLife
 
             function onFailed(problem: string) {
                 failures.failed(problem)

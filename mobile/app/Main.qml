@@ -15,6 +15,7 @@ PhoneWindow {
     required property Appearance appearance
     required property Reminders reminders
     required property Voice voice
+    required property CrewLife crewLife
 
     title: qsTr("Lidlark")
 
@@ -71,6 +72,7 @@ PhoneWindow {
         appearance: window.appearance
         reminders: window.reminders
         voice: window.voice
+        crewLife: window.crewLife
     }
 
     SwitchWalk {

@@ -10,5 +10,6 @@ WelcomeScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    onCodeWanted: route.screens.go("join")
     onFinished: route.screens.begin()
 }

@@ -5,6 +5,7 @@
 #include "app_clock.h"
 
 #include "mobile/bridge/appearance.h"
+#include "mobile/bridge/crew_life.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/play_in_hand.h"
 #include "mobile/bridge/reminders.h"
@@ -38,7 +39,7 @@ Household::Places placesFrom(const StartOptions &options)
 } // namespace
 
 Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
-             std::unique_ptr<Notifier> notifier)
+             std::unique_ptr<Notifier> notifier, std::shared_ptr<Keychain> keychain)
     : m_language(options.language),
       m_household(std::make_unique<Household>(placesFrom(options), clockFrom(options),
                                               std::make_unique<SystemEntropy>())),
@@ -48,6 +49,7 @@ Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
       m_notifier(notifier ? std::move(notifier) : std::make_unique<SilentNotifier>()),
       m_reminders(std::make_unique<Reminders>(m_household.get(), m_notifier.get())),
       m_voice(voice ? std::move(voice) : std::make_unique<Voice>()),
+      m_crewLife(std::make_unique<CrewLife>(m_household.get(), std::move(keychain))),
       m_engine(std::make_unique<QQmlApplicationEngine>())
 {
     if (options.textScale || options.scheme || options.reducedMotion)
@@ -57,6 +59,9 @@ Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
     m_language.speak(m_household->language());
     QObject::connect(m_household.get(), &Household::languageChanged, m_household.get(),
                      [this] { changeLanguage(); });
+    // What was put back is worth telling the others; what a screen does next comes first.
+    QObject::connect(m_playInHand.get(), &PlayInHand::ended, m_crewLife.get(),
+                     &CrewLife::shareByItself, Qt::QueuedConnection);
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->setInitialProperties({
         {QStringLiteral("household"), QVariant::fromValue(m_household.get())},
@@ -65,6 +70,7 @@ Graph::Graph(const StartOptions &options, std::unique_ptr<Voice> voice,
         {QStringLiteral("appearance"), QVariant::fromValue(m_appearance.get())},
         {QStringLiteral("reminders"), QVariant::fromValue(m_reminders.get())},
         {QStringLiteral("voice"), QVariant::fromValue(m_voice.get())},
+        {QStringLiteral("crewLife"), QVariant::fromValue(m_crewLife.get())},
     });
 }
 

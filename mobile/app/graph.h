@@ -5,6 +5,7 @@
 #include "language.h"
 
 #include "mobile/bridge/voice.h"
+#include "mobile/platform/keychain.h"
 #include "mobile/platform/notifier.h"
 
 #include <cstdint>
@@ -16,6 +17,7 @@ class QQmlApplicationEngine;
 namespace lidlark::mobile {
 
 class Appearance;
+class CrewLife;
 class Household;
 class PlayInHand;
 class Reminders;
@@ -35,14 +37,15 @@ struct StartOptions {
 };
 
 /// The whole app behind one window: household, sitting, play in hand, appearance, reminders, voice,
-/// screens.
+/// crew, screens.
 class Graph
 {
 public:
     /// @param voice reads aloud; none: the app is silent. @param notifier shows reminders; none:
-    /// nothing does.
+    /// nothing does. @param keychain keeps the crew's keys; none: a file beside the store does.
     explicit Graph(const StartOptions &options, std::unique_ptr<Voice> voice = nullptr,
-                   std::unique_ptr<Notifier> notifier = nullptr);
+                   std::unique_ptr<Notifier> notifier = nullptr,
+                   std::shared_ptr<Keychain> keychain = nullptr);
     ~Graph();
     Graph(const Graph &) = delete;
     Graph &operator=(const Graph &) = delete;
@@ -54,6 +57,7 @@ public:
     [[nodiscard]] PlayInHand &playInHand() { return *m_playInHand; }
     [[nodiscard]] Sitting &sitting() { return *m_sitting; }
     [[nodiscard]] Appearance &appearance() { return *m_appearance; }
+    [[nodiscard]] CrewLife &crewLife() { return *m_crewLife; }
     [[nodiscard]] Reminders &reminders() { return *m_reminders; }
 
 private:
@@ -67,6 +71,7 @@ private:
     std::unique_ptr<Notifier> m_notifier;
     std::unique_ptr<Reminders> m_reminders;
     std::unique_ptr<Voice> m_voice;
+    std::unique_ptr<CrewLife> m_crewLife;
     std::unique_ptr<QQmlApplicationEngine> m_engine;
 };
 

@@ -10,9 +10,12 @@
 #include "remind_once.h"
 
 #include "mobile/bridge/appearance.h"
+#include "mobile/bridge/crew_life.h"
 #include "mobile/bridge/phone_voice.h"
 #include "mobile/platform/battery.h"
 #include "mobile/platform/desktop_notifier.h"
+#include "mobile/platform/metered.h"
+#include "mobile/platform/system_keychain.h"
 
 #include <memory>
 #include <span>
@@ -61,11 +64,20 @@ int main(int argc, char **argv)
         DesktopNotifier notifier;
         return remindOnce(options, notifier);
     }
-    Graph graph(options, std::make_unique<PhoneVoice>(), std::make_unique<DesktopNotifier>());
+    Graph graph(options, std::make_unique<PhoneVoice>(), std::make_unique<DesktopNotifier>(),
+                std::make_shared<SystemKeychain>());
     const ReaderWatch reader(graph.appearance());
     BatteryWatch battery{QDir(QStringLiteral("/sys/class/power_supply"))};
     QObject::connect(&battery, &BatteryWatch::lowChanged, &graph.appearance(),
                      &Appearance::setBatteryLow);
     battery.look();
+    CrewLife &crew = graph.crewLife();
+    crew.spareWhile(
+        [&battery](bool onServer) { return battery.low() || (onServer && networkIsMetered()); });
+    QObject::connect(qGuiApp, &QGuiApplication::applicationStateChanged, &crew,
+                     [&crew](Qt::ApplicationState state) {
+                         if (state == Qt::ApplicationActive)
+                             crew.shareByItself();
+                     });
     return graph.show() ? QGuiApplication::exec() : 1;
 }

@@ -124,6 +124,8 @@ public:
     [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
     /// Where the phone keeps what belongs to it and to no family; null when it cannot be opened.
     [[nodiscard]] store::Database *phone() const { return m_phone.get(); }
+    /// The file of the family on the table.
+    [[nodiscard]] const std::string &storeFile() const { return m_family; }
     [[nodiscard]] const store::FamilyFolder &families() const { return m_folder; }
     [[nodiscard]] std::vector<std::string> namesOnPhone() const
     {
@@ -226,6 +228,8 @@ signals:
     void childrenChanged();
     void problemChanged();
     void failed(const QString &problem);
+    /// The family on the table leaves the phone: nobody may work in its store any more.
+    void leaving();
     /// Every word is another now.
     void languageChanged();
     /// Something was written: rows are to be read again.

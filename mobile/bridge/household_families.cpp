@@ -173,6 +173,7 @@ bool Household::takeOff()
         return false; // the last one's box is what the phone is for
     const QStringList names = m_children;
     const std::string file = m_family;
+    emit leaving();
     close();
     const auto aside = usecase::takeFamilyOff(m_folder, file);
     if (aside)

@@ -5,50 +5,76 @@ import Lidlark.Bridge
 import Lidlark.Crew
 import Lidlark.Design
 
-/// Who writes on this phone, and where what is written lies.
+/// Who is in the crew, how far what is written here has come, and who writes on this phone.
 Sheet {
     id: screen
 
     required property Household household
+    required property CrewLife crewLife
     required property bool kiteOff
 
     signal homeSheetWanted()
     signal settingsWanted()
     signal anotherFamilyWanted()
     signal takeOffWanted()
+    signal letInWanted()
+    signal placeWanted()
+    signal seesWanted()
+    signal aboutMeWanted()
+    signal handOverWanted()
+    signal removeWanted(string deviceId, string person)
+
+    news: screen.crewLife.state
 
     ScreenTitle {
         width: screen.contentWidth
         text: qsTr("Crew")
-        under: qsTr("On this phone only")
+        under: screen.crewLife.state
     }
 
-    Card {
+    Repeater {
+        model: screen.crewLife.troubles
+
+        ProblemNote {
+            required property string modelData
+
+            width: screen.contentWidth
+            text: modelData
+        }
+    }
+
+    WhereItGoes {
         width: screen.contentWidth
-
-        Words {
-            width: parent.width
-            role: Theme.Label
-            text: qsTr("%1 writes on this phone").arg(screen.household.person)
-        }
-
-        Words {
-            width: parent.width
-            role: Theme.Body
-            text: qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
-        }
-
-        Words {
-            objectName: "guestUntil"
-            width: parent.width
-            visible: screen.household.guestUntil.length > 0
-            text: qsTr("A guest until %1: plays and puts back, and sees no goals, notes or kites.").arg(screen.household.guestUntil)
-        }
+        household: screen.household
+        crewLife: screen.crewLife
     }
 
     WhoWrites {
         width: screen.contentWidth
         household: screen.household
+    }
+
+    Members {
+        width: screen.contentWidth
+        visible: screen.crewLife.inCrew
+        crewLife: screen.crewLife
+        onRemoveWanted: (deviceId, person) => screen.removeWanted(deviceId, person)
+    }
+
+    CrewLinks {
+        width: screen.contentWidth
+        household: screen.household
+        crewLife: screen.crewLife
+        onLetInWanted: screen.letInWanted()
+        onPlaceWanted: screen.placeWanted()
+        onSeesWanted: screen.seesWanted()
+        onAboutMeWanted: screen.aboutMeWanted()
+        onHandOverWanted: screen.handOverWanted()
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("This phone")
     }
 
     LinkRow {

@@ -24,7 +24,7 @@ FocusScope {
     readonly property real middleHeight: scroller.height - (sheet.footHeight > 0 ? sheet.teeth : 0)
     readonly property Item focused: Window.activeFocusItem
     /// Stays in view while what stands around it grows, until somebody scrolls.
-    property Item kept: null
+    property Item held: null
 
     function toTop() {
         scroller.contentY = 0
@@ -97,10 +97,10 @@ FocusScope {
         contentHeight: column.y + column.height + Theme.gap + sheet.teeth
         boundsBehavior: Flickable.StopAtBounds
         interactive: contentHeight > height
-        onMovementStarted: sheet.kept = null
+        onMovementStarted: sheet.held = null
         onContentHeightChanged: {
-            if (sheet.kept)
-                sheet.showItem(sheet.kept)
+            if (sheet.held)
+                sheet.showItem(sheet.held)
         }
 
         Column {

@@ -59,7 +59,7 @@ Sheet {
             text: size.modelData
             checked: screen.appearance.textScale === 1 + size.index / 2
             onToggled: {
-                screen.kept = size
+                screen.held = size
                 screen.appearance.textScale = 1 + size.index / 2
             }
         }

@@ -18,6 +18,8 @@ Sheet {
                                     : screen.page === 1 && welcome.adultName.length === 0 ? qsTr("Your name first; a letter will do.") : ""
 
     signal finished()
+    /// Somebody of a crew has shown a code.
+    signal codeWanted()
     /// Back from the first page, where there is something to go back to.
     signal wentBack()
 
@@ -81,6 +83,16 @@ Sheet {
     ProblemNote {
         width: screen.contentWidth
         text: welcome.problem
+    }
+
+    LinkRow {
+        objectName: "haveACode"
+        width: screen.contentWidth
+        visible: screen.page === 0 && !screen.another
+        sign: "sign-crew"
+        text: qsTr("I have a code")
+        note: qsTr("From somebody who has this box on their phone")
+        onClicked: screen.codeWanted()
     }
 
     ChildPage {

@@ -31,6 +31,7 @@ const std::vector<Keeper> &keepers()
         {"pugixml", {"core/sync/webdav_listing.cpp"}},
         {"CLI/", {"core/cli/"}},
         {"glpk", {"tests/"}},
+        {"qt6keychain/", {"mobile/platform/system_keychain.cpp"}},
         {"qrencode", {"mobile/platform/qr/"}},
         {"ZXing/", {"mobile/platform/qr/", "tests/mobile/platform/"}},
     };

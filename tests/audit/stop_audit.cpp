@@ -13,6 +13,8 @@ namespace {
 
 constexpr QSize ordinary{360, 800};
 constexpr QSize smallest{320, 568};
+constexpr QSize tablet{768, 1024};
+constexpr QSize lying{740, 360};
 /// The whole collection is much longer, of rows that are all alike.
 constexpr int mostPlaces = 8;
 
@@ -109,17 +111,17 @@ std::vector<Shown> everyWay(const QString &language)
 {
     if (!isLookedAtWhole(language))
         return {{smallest, 2.0, 0}, {ordinary, 1.0, 0}};
-    // A scheme changes colours and moves nothing: where the others are looked at, two pages do.
-    const bool all = qEnvironmentVariableIsSet("LIDLARK_LONG");
+    // Where words are tightest and where they are usual, in every scheme; a scheme changes colours
+    // and moves nothing, so the other sizes are looked at in one.
+    if (!qEnvironmentVariableIsSet("LIDLARK_LONG"))
+        return {{smallest, 2.0, 0}, {smallest, 2.0, 1}, {smallest, 2.0, 2},
+                {ordinary, 1.0, 0}, {ordinary, 1.0, 1}, {ordinary, 1.0, 2},
+                {tablet, 1.0, 0},   {lying, 1.0, 0},    {lying, 2.0, 0}};
     std::vector<Shown> ways;
-    for (const QSize size : {smallest, ordinary, QSize(768, 1024), QSize(740, 360)}) {
+    for (const QSize size : {smallest, ordinary, tablet, lying}) {
         for (const double scale : {1.0, 2.0}) {
-            const bool coloured =
-                all || (size == smallest && scale > 1.5) || (size == ordinary && scale < 1.5);
-            for (const int scheme : {0, 1, 2}) {
-                if (scheme == 0 || coloured)
-                    ways.push_back({size, scale, scheme});
-            }
+            for (const int scheme : {0, 1, 2})
+                ways.push_back({size, scale, scheme});
         }
     }
     return ways;

@@ -108,6 +108,7 @@ std::vector<Leg> everyLeg()
     addBoxLegs(legs);
     addFamiliesLegs(legs);
     addOwnLegs(legs);
+    addCrewLegs(legs);
     return legs;
 }
 

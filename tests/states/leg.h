@@ -36,5 +36,6 @@ void addBoxLegs(std::vector<Leg> &legs);
 void addHomeLegs(std::vector<Leg> &legs);
 void addFamiliesLegs(std::vector<Leg> &legs);
 void addOwnLegs(std::vector<Leg> &legs);
+void addCrewLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

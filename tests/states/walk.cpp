@@ -83,6 +83,12 @@ void Walk::tap(const char *name)
         (void)press(item, 0);
 }
 
+void Walk::waitFor(const char *name)
+{
+    if (m_failed.isEmpty())
+        (void)find(name);
+}
+
 void Walk::hold(const char *name)
 {
     if (!m_failed.isEmpty())

@@ -30,6 +30,8 @@ public:
     /// Taps the first control whose accessible name begins with @p name, or, with a leading #,
     /// whose objectName does.
     void tap(const char *name);
+    /// What comes by itself, a little later.
+    void waitFor(const char *name);
     /// Presses it for as long as a held control asks for.
     void hold(const char *name);
     /// Types into the field whose accessible name begins with @p field.

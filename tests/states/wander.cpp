@@ -2,6 +2,7 @@
 
 #include "core/base/instant.h"
 #include "mobile/bridge/appearance.h"
+#include "mobile/bridge/crew_life.h"
 #include "tests/support/phone.h"
 #include "tests/tour/listening_voice.h"
 
@@ -89,6 +90,9 @@ QString Wander::walk(const Leg &leg, const QString &language, Trail &trail,
         voice = std::make_unique<ListeningVoice>(std::make_shared<QStringList>());
     QDir::setCurrent(folder.path());
     mobile::Graph graph(startOn(leg, language), std::move(voice));
+    graph.crewLife().takeChanceFrom([](int errand) {
+        return std::make_unique<SeededEntropy>("errand " + std::to_string(errand));
+    });
     if (!graph.show())
         return QStringLiteral("the window could not be made");
     auto *window = qobject_cast<QQuickWindow *>(graph.engine().rootObjects().constFirst());

@@ -74,9 +74,13 @@ FoundKeys coreKeysOf(const QString &root)
 {
     FoundKeys all;
     const QDir core(root + QStringLiteral("/core"));
-    for (const QString &folder : {QStringLiteral("wording"), QStringLiteral("sync")}) {
+    // Elsewhere in sync it is events that are said.
+    const std::pair<QString, QString> places[] = {
+        {QStringLiteral("wording"), QStringLiteral("*.cpp")},
+        {QStringLiteral("sync"), QStringLiteral("*_words.cpp")}};
+    for (const auto &[folder, names] : places) {
         const QDir within(core.filePath(folder));
-        for (const QString &name : within.entryList({QStringLiteral("*.cpp")}, QDir::Files)) {
+        for (const QString &name : within.entryList({names}, QDir::Files)) {
             QFile file(within.filePath(name));
             if (!file.open(QIODevice::ReadOnly)) {
                 all.problems.append(name + QStringLiteral(": cannot be read"));

@@ -3,6 +3,7 @@
 #include "core/store/crew_repository.h"
 #include "core/store/projector.h"
 #include "core/store/recording.h"
+#include "core/sync/leave.h"
 #include "core/usecase/erase.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
@@ -213,6 +214,29 @@ private slots:
         const auto gone = std::ranges::count_if(
             files, [this](const auto &file) { return !m_storage->files.contains(file.first); });
         QVERIFY(gone > 0); // from the storage too
+    }
+
+    /// What it had written comes along; after that nothing of it does.
+    void whoLeavesTellsTheOthers()
+    {
+        usecase::Workplace workplace = m_gran->workplace();
+        QVERIFY(usecase::sayPlace(workplace, "Fin", "h-fin", "at Gran's").ok());
+        sync::Post gran = m_gran->post();
+        QVERIFY(sync::leave(gran, finsBox).ok());
+        QVERIFY(m_gran->exchange(finsBox, *m_storage).out);
+        everybodyExchanges();
+        for (CrewPhone *phone : {m_ruth.get(), m_morven.get()}) {
+            const auto crew = store::CrewRepository(phone->database).crewOf(finsBox);
+            QVERIFY(crew && crew->removed(m_gran->device.id));
+            QVERIFY(eventsIn(*phone, journal::LaneKind::Box).find("at Gran's") !=
+                    std::string::npos);
+        }
+        usecase::Workplace ruths = m_ruth->workplace();
+        QVERIFY(usecase::sayPlace(ruths, "Fin", "h-fin", "in the hall").ok());
+        everybodyExchanges();
+        QCOMPARE(eventsIn(*m_gran, journal::LaneKind::Box).find("in the hall"), std::string::npos);
+        QVERIFY(eventsIn(*m_morven, journal::LaneKind::Box).find("in the hall") !=
+                std::string::npos);
     }
 
     void aGuestSeesTheBoxAndNoHistory()

@@ -1,0 +1,16 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Crew
+
+AboutMeScreen {
+    id: route
+
+    required property AppScreens screens
+
+    voice: route.screens.voice
+    childName: route.screens.household.child
+    shared: route.screens.crewLife.inCrew && route.screens.crewLife.agreed
+    onBack: route.screens.go("crew")
+}

@@ -1,0 +1,61 @@
+pragma ComponentBehavior: Bound
+
+import QtQml
+
+/// Where the phone's own back key leads, from page to page. Empty: nowhere. A play ends by putting
+/// back, and a child's view by the held control alone.
+QtObject {
+    id: ways
+
+    required property string item
+    required property string noted
+    required property string driedOut
+    required property string emergency
+    required property string takeOut
+    required property string place
+    required property bool puttingBack
+
+    function backFrom(where: string): string {
+        switch (where) {
+        case "settings":
+        case "home-sheet":
+        case "let-in":
+        case "sees":
+        case "about-me":
+        case "hand-over":
+        case "remove":
+            return "crew"
+        case "shared-place":
+            return ways.place
+        case "whose":
+            return ways.puttingBack ? "putback" : "play"
+        case "count":
+        case "requests":
+            return "box"
+        case "item":
+            return ways.item
+        case "noted":
+            return ways.noted
+        case "own-notes":
+            return "notebook"
+        case "dried-out":
+            return ways.driedOut
+        case "emergency":
+            return ways.emergency
+        case "take-out":
+            return ways.takeOut
+        case "breaths":
+            return "together"
+        case "room":
+        case "week":
+        case "everything":
+        case "together":
+        case "box":
+        case "notebook":
+        case "crew":
+            return "today"
+        default:
+            return ""
+        }
+    }
+}

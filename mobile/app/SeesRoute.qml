@@ -1,0 +1,13 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Crew
+
+SeesScreen {
+    id: route
+
+    required property AppScreens screens
+
+    onBack: route.screens.go("crew")
+}

@@ -1,0 +1,163 @@
+#include "mobile/bridge/crew_life.h"
+
+#include "core/store/box_repository.h"
+#include "core/store/crew_repository.h"
+#include "core/sync/consent.h"
+#include "core/sync/kept_place.h"
+#include "core/sync/sharing_words.h"
+#include "core/wording/day_words.h"
+#include "mobile/bridge/crew_keeper.h"
+#include "mobile/bridge/crew_storage.h"
+#include "mobile/bridge/sentence.h"
+#include "mobile/bridge/text.h"
+
+namespace lidlark::mobile {
+
+CrewLife::CrewLife(Household *household, std::shared_ptr<Keychain> keychain, QObject *parent)
+    : QObject(parent), m_household(household), m_keychain(std::move(keychain))
+{
+    connect(household, &Household::changed, this, &CrewLife::look);
+    connect(household, &Household::childChanged, this, &CrewLife::look);
+    connect(household, &Household::childrenChanged, this, &CrewLife::look);
+    connect(household, &Household::languageChanged, this, &CrewLife::look);
+    connect(household, &Household::leaving, &m_runner, &CrewRunner::stop);
+    connect(&m_runner, &CrewRunner::ranOne, this, &CrewLife::busyChanged);
+    look();
+}
+
+CrewDeskPlace CrewLife::deskPlace()
+{
+    ++m_errands;
+    return {m_household->storeFile(), &m_household->clock(), m_keychain,
+            m_chance ? m_chance(m_errands) : nullptr};
+}
+
+void CrewLife::look()
+{
+    m_inCrew = false;
+    m_joining = false;
+    m_place.clear();
+    m_agreement.clear();
+    if (m_household->isOpen())
+        lookAt(m_household->workplace().database);
+    emit changed();
+}
+
+void CrewLife::lookAt(store::Database &database)
+{
+    const auto box = store::BoxRepository(database).boxOf(toCore(m_household->child()));
+    const auto crew = box ? store::CrewRepository(database).crewOf(box->id.value)
+                          : Result<crew::Crew>(crew::Crew{});
+    m_members.show(crew ? *crew : crew::Crew{}, m_household->device());
+    m_inCrew = crew && crew->has(m_household->device());
+    if (const auto address = sync::addressIn(database))
+        m_place = fromCore(*address);
+    const auto joining = sync::joiningIn(database);
+    m_joining = joining && joining->has_value();
+    m_keysInFile = keysLieInAFile(database);
+    if (const auto consent = sync::consentIn(database); consent && *consent)
+        m_agreement =
+            tr("%1 said yes to sharing on %2.")
+                .arg(fromCore((*consent)->person), translated(wording::dateWords((*consent)->day)));
+    readState(database);
+}
+
+void CrewLife::readState(store::Database &database)
+{
+    const auto state = sync::sharingState(database);
+    const Clock &clock = m_household->clock();
+    m_state = translated(sync::sentenceFor(state ? *state : sync::SharingState{}, clock.nowMs(),
+                                           clock.offsetMinutes()));
+}
+
+bool CrewLife::mayLetIn() const
+{
+    if (!m_household->isOpen() || m_household->needsWelcome())
+        return false;
+    const store::Role role = m_household->workplace().device.role;
+    return (role == store::Role::Parent || role == store::Role::Therapist) &&
+           (m_inCrew || m_members.rowCount() == 0);
+}
+
+bool CrewLife::agree()
+{
+    return agreeAs(m_household->person());
+}
+
+bool CrewLife::agreeAs(const QString &person)
+{
+    const Outcome done =
+        sync::consentToSharing(m_household->workplace().database,
+                               {toCore(person), m_household->today().day, sync::consentWording});
+    if (!done)
+        emit failed(m_household->sentenceFor(done.error()));
+    look();
+    return done.ok();
+}
+
+void CrewLife::withdraw()
+{
+    m_runner.stopSoon();
+    const Outcome done =
+        sync::withdrawConsent(m_household->workplace().database, m_household->today().day);
+    if (!done)
+        emit failed(m_household->sentenceFor(done.error()));
+    m_troubles.clear();
+    look();
+}
+
+void CrewLife::shareNow()
+{
+    m_triedMs = m_household->clock().nowMs();
+    run<ShareReport>(
+        this, [](CrewDesk &desk) { return share(desk); },
+        [this](const Result<ShareReport> &report) { take(report); });
+}
+
+void CrewLife::shareByItself()
+{
+    const std::int64_t since = m_household->clock().nowMs() - m_triedMs;
+    const bool lately = since >= 0 && since < shareEveryMs;
+    if (!m_inCrew || !agreed() || m_place.isEmpty() || lately || busy())
+        return;
+    if (m_sparing && m_sparing(isOnServer(toCore(m_place))))
+        return;
+    shareNow();
+}
+
+bool CrewLife::isOwn(const QString &device) const
+{
+    return toCore(device) == m_household->device().value;
+}
+
+void CrewLife::remove(const QString &device)
+{
+    run<ShareReport>(
+        this,
+        [child = toCore(m_household->child()), id = DeviceId{toCore(device)}](CrewDesk &desk) {
+            return removeDevice(desk, child, id);
+        },
+        [this](const Result<ShareReport> &report) { take(report); });
+}
+
+void CrewLife::leave()
+{
+    remove(fromCore(m_household->device().value));
+}
+
+void CrewLife::take(const Result<ShareReport> &report)
+{
+    m_troubles.clear();
+    if (report) {
+        if (report->trouble)
+            m_troubles.append(translated(*report->trouble));
+        for (const wording::Sentence &finding : report->findings)
+            m_troubles.append(translated(finding));
+        m_troubles.removeDuplicates();
+    } else {
+        m_troubles.append(m_household->sentenceFor(report.error()));
+    }
+    m_household->announce();
+}
+
+} // namespace lidlark::mobile
