@@ -195,15 +195,6 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
     return left ? Outcome(Done{}) : Outcome(left.error());
 }
 
-/// What has not arrived, and what of the findings is new.
-Outcome lookBack(Post &post, const std::string &box, Exchanged &report)
-{
-    if (Outcome done = lookForMissing(post, box, report.findings); !done)
-        return done;
-    const auto book = CrewBook::open(post, box);
-    return book ? tellOnce(post, *book, report.findings) : Outcome(book.error());
-}
-
 } // namespace
 
 Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage, const GoOn &goOn)
@@ -217,7 +208,9 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
     learned.before = *before;
     Outcome done = takeAllIn(post, box, storage, goOn, learned.grew, report);
     if (done)
-        done = lookBack(post, box, report);
+        done = lookForMissing(post, box, report.findings);
+    if (done)
+        done = tellOnce(post, box, report.findings);
     report.copied = std::ranges::any_of(report.findings, [](const Finding &finding) {
         return finding.kind == FindingKind::OwnAhead;
     });
@@ -234,7 +227,9 @@ Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
     store::AheadByLane grew;
     Outcome done = takeAllIn(post, box, storage, {}, grew, report);
     if (done)
-        done = lookBack(post, box, report);
+        done = lookForMissing(post, box, report.findings);
+    if (done)
+        done = tellOnce(post, box, report.findings);
     if (!done)
         return done.error();
     return report;
