@@ -2095,12 +2095,20 @@
             <translation>Zostaw w załodze</translation>
         </message>
         <message>
+            <source>Leave now</source>
+            <translation>Wyjdź teraz</translation>
+        </message>
+        <message>
             <source>Leave the crew</source>
             <translation>Opuść załogę</translation>
         </message>
         <message>
             <source>Stay in</source>
             <translation>Zostań</translation>
+        </message>
+        <message>
+            <source>Take out now</source>
+            <translation>Wyłącz teraz</translation>
         </message>
         <message>
             <source>Take out: %1</source>
@@ -2121,14 +2129,6 @@
         <message>
             <source>What you noted stays with the crew, under your name.</source>
             <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
-        </message>
-        <message>
-            <source>hold to leave</source>
-            <translation>przytrzymaj, aby wyjść</translation>
-        </message>
-        <message>
-            <source>hold to take out</source>
-            <translation>przytrzymaj, aby wyłączyć</translation>
         </message>
     </context>
     <context>

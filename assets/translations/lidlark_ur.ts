@@ -2094,12 +2094,20 @@
             <translation>ساتھیوں میں رہنے دیں</translation>
         </message>
         <message>
+            <source>Leave now</source>
+            <translation>ابھی نکلیں</translation>
+        </message>
+        <message>
             <source>Leave the crew</source>
             <translation>ساتھیوں سے نکلیں</translation>
         </message>
         <message>
             <source>Stay in</source>
             <translation>اندر رہیں</translation>
+        </message>
+        <message>
+            <source>Take out now</source>
+            <translation>ابھی نکال دیں</translation>
         </message>
         <message>
             <source>Take out: %1</source>
@@ -2120,14 +2128,6 @@
         <message>
             <source>What you noted stays with the crew, under your name.</source>
             <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
-        </message>
-        <message>
-            <source>hold to leave</source>
-            <translation>نکلنے کے لیے دبائے رکھیں</translation>
-        </message>
-        <message>
-            <source>hold to take out</source>
-            <translation>نکالنے کے لیے دبائے رکھیں</translation>
         </message>
     </context>
     <context>

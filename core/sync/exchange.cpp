@@ -179,7 +179,8 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
         const auto looked = lookForOwn(post, *book, storage, report.findings);
         if (!looked)
             return looked.error();
-        if ((report.trouble = *looked))
+        report.trouble = *looked;
+        if (report.trouble)
             return Done{};
         if (Outcome done = lookedThrough(post, box); !done)
             return done;
@@ -187,8 +188,11 @@ Outcome bringOwn(Post &post, const std::string &box, Storage &storage, const GoO
     if (Outcome done = bring(post, *book, storage, goOn, report); !done || report.trouble)
         return done;
     const auto cleared = clearAway(post, *book, storage);
-    if (!cleared || (report.trouble = *cleared) || !*isDay)
-        return cleared ? Outcome(Done{}) : Outcome(cleared.error());
+    if (!cleared)
+        return cleared.error();
+    report.trouble = *cleared;
+    if (report.trouble || !*isDay)
+        return Done{};
     const auto left = leaveForSheets(post, box, storage);
     if (left)
         report.trouble = *left;

@@ -161,7 +161,8 @@ private:
         if (!m_book.looksThrough())
             return false;
         const auto answer = m_storage.list(folderName(epoch, member.device));
-        if ((m_caught.trouble = troubleIn(answer)))
+        m_caught.trouble = troubleIn(answer);
+        if (m_caught.trouble)
             return false;
         const auto &listed = std::get<std::vector<std::string>>(answer);
         std::set<std::string> names(listed.begin(), listed.end());

@@ -15,7 +15,7 @@ namespace lidlark::sync {
 class JoinRoom
 {
 public:
-    JoinRoom(JoinSecret secret, Storage &storage) : m_secret(secret), m_storage(storage) {}
+    JoinRoom(const JoinSecret &secret, Storage &storage) : m_secret(secret), m_storage(storage) {}
 
     /// @param what "answer", "welcome".
     /// @returns nothing inside where there is none, or it is not of this code.

@@ -51,7 +51,8 @@ Result<std::optional<Trouble>> lookForOwn(Post &post, const CrewBook &book, Stor
         if (rows->empty())
             continue;
         const auto answer = storage.list(folderName(held.epoch, post.device.id));
-        if ((trouble = troubleIn(answer)))
+        trouble = troubleIn(answer);
+        if (trouble)
             return trouble;
         const auto &listed = std::get<std::vector<std::string>>(answer);
         const std::set<std::string> names(listed.begin(), listed.end());

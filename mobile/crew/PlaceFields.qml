@@ -61,5 +61,7 @@ Column {
         width: place.width
         visible: !place.folder
         text: qsTr("Show the password")
+        // Shown at first: a hidden one has no name for a screen reader (seen with Qt 6.4.2).
+        checked: true
     }
 }

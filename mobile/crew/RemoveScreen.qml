@@ -45,12 +45,11 @@ Sheet {
         text: qsTr("To come back takes a new code.")
     }
 
-    HeldAdultControl {
+    PaperButton {
         objectName: "takeOut"
-        anchors.left: parent.left
-        beside: true
-        text: screen.own ? qsTr("hold to leave") : qsTr("hold to take out")
-        onHeld: screen.takeOut()
+        width: screen.contentWidth
+        text: screen.own ? qsTr("Leave now") : qsTr("Take out now")
+        onClicked: screen.takeOut()
     }
 
     foot: ActionFoot {
