@@ -1,7 +1,6 @@
 #include "core/sync/hand_on.h"
 
 #include "core/store/event_repository.h"
-#include "core/store/segment_repository.h"
 #include "core/sync/outbox.h"
 
 #include <algorithm>
@@ -18,8 +17,9 @@ std::string askedKey(const std::string &box)
     return "sync.hand-on." + box;
 }
 
-/// What nobody else would bring: of devices that were never let in, and what this phone had not
-/// shared under the id it had before.
+/// What nobody else would bring: of devices that were never let in, and what this phone had written
+/// under the id it had before. All of that: a store that was set back has given numbers a second
+/// time, so that none tells what was shared; what was is known by its identity.
 Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
                const std::vector<Event> &all)
 {
@@ -29,14 +29,10 @@ Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
     // Nobody takes the words of others from a phone that may not vouch for them (fetch.cpp).
     const bool vouches =
         book.me()->role == crew::Role::Parent || book.me()->role == crew::Role::Therapist;
-    const auto shared =
-        store::SegmentRepository(post.database).lastCounter(book.box(), held.epoch.lane, former);
-    if (!shared)
-        return shared.error();
     std::vector<Event> events;
     std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
         const bool stray = vouches && book.crew().member(event.device) == nullptr;
-        const bool own = event.device == former && event.counter > *shared;
+        const bool own = event.device == former;
         return event.lane == held.epoch.lane && event.device != post.device.id && (stray || own);
     });
     return events.empty() ? Outcome(Done{}) : sealOnHand(post, held, events);
