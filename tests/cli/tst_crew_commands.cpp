@@ -405,7 +405,8 @@ private slots:
         QCOMPARE(ruths(QStringList{"sync"} + folder(), "2027-01-13T18:00:00Z").status, 0);
         const Answer box = ruths({"box"});
         const QStringList sheet{"join", "--person", "Ruth", "--sheet"};
-        says(on("new", sheet + QStringList{rows[0].toString()} + folder()), "A code has nine words");
+        says(on("new", sheet + QStringList{rows[0].toString()} + folder()),
+             "A code has nine words");
         const Answer back = on("new", sheet + QStringList{words} + folder());
         QVERIFY2(back.status == 0, qPrintable(back.problem));
         QCOMPARE(back.json["child"].toString(), QStringLiteral("Fin"));
