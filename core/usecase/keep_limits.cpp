@@ -26,7 +26,7 @@ std::vector<store::Outdated> outdatedOn(Day day)
 Result<bool> anyOf(store::EventRepository &events, const std::vector<store::Outdated> &all)
 {
     for (const store::Outdated &outdated : all) {
-        const auto any = events.any(outdated);
+        auto any = events.any(outdated);
         if (!any || *any)
             return any;
     }

@@ -45,6 +45,7 @@ std::vector<Received> receivedBy(const std::vector<Event> &mets,
             *known = &met;
     }
     std::vector<Received> received;
+    received.reserve(first.size());
     for (const Event *met : first)
         received.push_back({met->author, met->when.day});
     std::ranges::sort(received, [](const Received &a, const Received &b) {
@@ -100,6 +101,7 @@ Result<std::optional<RevisionState>> revisionStateOf(Workplace &workplace, const
         return std::optional<RevisionState>();
     const journal::Seen seen(*mets);
     std::vector<const Event *> all;
+    all.reserve(revisions->size());
     for (const Event &event : *revisions)
         all.push_back(&event);
     RevisionState state;
