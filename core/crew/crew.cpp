@@ -86,6 +86,23 @@ std::vector<WrittenRemoval> writtenRemovals(std::span<const Event> events,
     return removals;
 }
 
+/// Who of @p everybody is in no more where @p removal stands: let in past what it accepts.
+std::set<DeviceId> notIn(const std::vector<Let> &lets, const Seen &seen, const Removal &removal,
+                         const std::map<DeviceId, Let> &everybody)
+{
+    const auto rest = closure(lets, seen, [&removal](const Event &event) {
+        const auto upTo = removal.accepted.find(event.lane);
+        return event.device != removal.device || upTo == removal.accepted.end() ||
+               event.counter <= upTo->second;
+    });
+    std::set<DeviceId> out;
+    for (const auto &[device, let] : everybody) {
+        if (!rest.contains(device))
+            out.insert(device);
+    }
+    return out;
+}
+
 /// The least of what any of them accepts.
 std::map<DeviceId, Accepted> goneBy(const std::vector<WrittenRemoval> &removals)
 {
@@ -110,8 +127,11 @@ Crew Crew::fold(std::span<const Event> events, const Seen &seen)
             lets.push_back({&event, std::move(*member)});
     }
     const auto everybody = closure(lets, seen, [](const Event &) { return true; });
+    auto removals = writtenRemovals(events, everybody);
+    for (WrittenRemoval &written : removals)
+        written.others = notIn(lets, seen, written.removal, everybody);
     Crew crew;
-    crew.m_gone = goneBy(standingRemovals(writtenRemovals(events, everybody), seen));
+    crew.m_gone = goneBy(standingRemovals(removals, seen));
     const auto counts = [&crew](const Event &event) {
         return event.counter <= crew.acceptedUpTo(event.device, event.lane);
     };
