@@ -1,10 +1,12 @@
 #include "core/sync/outbox.h"
 
+#include "core/crew/rights.h"
 #include "core/store/event_repository.h"
 #include "core/sync/segment.h"
 
 #include <algorithm>
 #include <iterator>
+#include <set>
 
 namespace lidlark::sync {
 
@@ -87,6 +89,43 @@ bool isOfTrust(const Event &event)
     return event.kind == Member || event.kind == MemberRemoved || event.kind == Epoch;
 }
 
+/// The epochs where those who remain may look for a new key of the box's lane: the ones before it,
+/// and where nobody knows of those yet, the ones before them.
+std::set<const HeldEpoch *> lookedAt(const CrewBook &book, const Digest &epoch,
+                                     const std::set<Digest> &unknown)
+{
+    std::set<const HeldEpoch *> all;
+    for (const HeldEpoch *before : book.before(epoch)) {
+        all.insert(before);
+        if (unknown.contains(before->epoch.id))
+            all.merge(lookedAt(book, before->epoch.id, unknown));
+    }
+    return all;
+}
+
+/// Whether an epoch follows on several that were opened at the same time: then those who were in one
+/// of them alone know nothing of what was said in the others.
+bool joinsSeveral(const CrewBook &book, const Digest &epoch)
+{
+    const auto opening = std::ranges::find(book.openings(), epoch, &crew::Opening::id);
+    const bool vouches = book.me() != nullptr && crew::vouches(*book.me());
+    return vouches && opening != book.openings().end() && opening->after.size() > 1;
+}
+
+/// Who is in and which keys there are, by whomever it was said.
+Result<std::vector<Event>> trustOfAll(Post &post, const CrewBook &book)
+{
+    std::vector<Event> trust;
+    store::EventRepository repository(post.database);
+    for (const char *subject : {"members", "epochs"}) {
+        const auto events = repository.ofSubject({{journal::LaneKind::Box, book.box()}, subject});
+        if (!events)
+            return events.error();
+        trust.insert(trust.end(), events->begin(), events->end());
+    }
+    return trust;
+}
+
 /// A new key of the box's lane is first handed on under the one before, where those who remain look
 /// for it. What was written meanwhile is not: somebody may just have been removed.
 Outcome leadOver(Post &post, const CrewBook &book, const HeldEpoch &held,
@@ -98,28 +137,35 @@ Outcome leadOver(Post &post, const CrewBook &book, const HeldEpoch &held,
     std::ranges::copy_if(own, std::back_inserter(trust), isOfTrust);
     if (trust.empty())
         return Done{};
-    for (const HeldEpoch *before : book.before(held.epoch.id)) {
+    std::set<Digest> unknown; // opened here, and told to nobody yet
+    for (const Event &event : trust)
+        unknown.insert(blake2b(journal::canonicalText(event)));
+    if (unknown.contains(held.epoch.id) && joinsSeveral(book, held.epoch.id)) {
+        auto all = trustOfAll(post, book);
+        if (!all)
+            return all.error();
+        trust = *std::move(all);
+    }
+    for (const HeldEpoch *before : lookedAt(book, held.epoch.id, unknown)) {
         if (Outcome done = sealOnHand(post, *before, trust); !done)
             return done;
     }
     return Done{};
 }
 
-/// The key before this one, if all who hold it may still read the lane.
-const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, Day today)
+/// The key of that time, if it was another and all who hold it may still read the lane.
+const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, const Digest &then,
+                           Day today)
 {
+    const HeldEpoch *before = book.held(then);
+    if (before == nullptr || !crew::follows(held.epoch.id, then, book.openings()))
+        return nullptr;
     const auto entitled = book.entitledTo(held.epoch.lane, held.writer, today);
-    for (const HeldEpoch *before : book.before(held.epoch.id)) {
-        const auto opening =
-            std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
-        const auto holders = opening->holders();
-        if (std::ranges::includes(entitled, holders))
-            return before;
-    }
-    return nullptr;
+    const auto opening = std::ranges::find(book.openings(), then, &crew::Opening::id);
+    return std::ranges::includes(entitled, opening->holders()) ? before : nullptr;
 }
 
-Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, std::uint64_t before,
+Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, const Reach &before,
                      Day today)
 {
     const Lane &lane = held.epoch.lane;
@@ -134,8 +180,8 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
     if (const Outcome done = leadOver(post, book, held, own->events); !done)
         return done.error();
     const std::uint64_t last = lastOf(*own);
-    const HeldEpoch *older = stillSafe(book, held, today);
-    const std::uint64_t early = older != nullptr ? std::min(before, last) : 0;
+    const HeldEpoch *older = stillSafe(book, held, before.epoch, today);
+    const std::uint64_t early = older != nullptr ? std::min(before.counter, last) : 0;
     const auto first = older != nullptr
                            ? sealRun(post, older->epoch, *own, *sealedUpTo + 1, early, false)
                            : Result<int>(0);
@@ -146,17 +192,34 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
     return *first + *second;
 }
 
+/// What a guest has noted in time is for the crew, also where it comes late: under the last key that
+/// the guest was given.
+const HeldEpoch *lastGiven(const CrewBook &book, const Lane &lane, const DeviceId &guest)
+{
+    const HeldEpoch *last = nullptr;
+    for (const HeldEpoch &held : book.held()) {
+        if (held.epoch.lane == lane && held.writers.contains(guest) &&
+            book.after(held.epoch.id).empty() &&
+            (last == nullptr || held.epoch.id < last->epoch.id))
+            last = &held;
+    }
+    return last;
+}
+
 } // namespace
 
-Result<Before> writtenUpToNow(Post &post, const CrewBook &book)
+Result<Before> writtenUpToNow(Post &post, const CrewBook &book, Day today)
 {
     Before before;
     store::EventRepository events(post.database);
     for (const Lane &lane : book.lanes()) {
+        const HeldEpoch *held = writingEpoch(post, book, lane, today);
+        if (held == nullptr)
+            continue;
         const auto last = events.lastCounter(lane, post.device.id);
         if (!last)
             return last.error();
-        before[lane] = *last;
+        before[lane] = {*last, held->epoch.id};
     }
     return before;
 }
@@ -175,7 +238,7 @@ Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Befor
             continue;
         const auto upTo = before.find(lane);
         const auto count =
-            sealLane(post, book, *held, upTo == before.end() ? 0 : upTo->second, today);
+            sealLane(post, book, *held, upTo == before.end() ? Reach{} : upTo->second, today);
         if (!count)
             return count.error();
         sealedCount += *count;
@@ -222,7 +285,9 @@ const HeldEpoch *writingEpoch(const Post &post, const CrewBook &book, const Lane
         if (found.opening != nullptr && !found.renew && book.held(found.opening->id) != nullptr)
             return book.held(found.opening->id);
     }
-    return nullptr;
+    const crew::Member *me = book.me();
+    const bool guest = me != nullptr && me->role == crew::Role::Guest;
+    return guest ? lastGiven(book, lane, post.device.id) : nullptr;
 }
 
 } // namespace lidlark::sync
