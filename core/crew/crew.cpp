@@ -32,14 +32,32 @@ bool isLater(const Event &a, const Event &b, const Seen &seen)
     return std::tie(a.instant, a.device, a.counter) > std::tie(b.instant, b.device, b.counter);
 }
 
+/// A letting-in of @p device by another.
+bool isBy(const Let &let, const DeviceId &device)
+{
+    return let.member.device == device && let.event->device != device;
+}
+
+/// Whether @p device might let others in, by what others say of it: what it says of itself gives it
+/// no right over who let it in.
+bool mayHaveRight(const std::vector<Let> &lets, const DeviceId &device)
+{
+    const bool known =
+        std::ranges::any_of(lets, [&device](const Let &let) { return isBy(let, device); });
+    return std::ranges::any_of(lets, [&](const Let &let) {
+        return let.member.device == device && letsIn(let.member.role) &&
+               (!known || isBy(let, device));
+    });
+}
+
 /// Who is in by @p lets, from who let itself in and nobody else did, on. @param counts of a
 /// letting-in: whether its writer could still write it.
 template <class Counts>
 std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
 {
     const auto byOther = [&lets](const DeviceId &device) {
-        return std::ranges::any_of(lets, [&device](const Let &let) {
-            return let.member.device == device && let.event->device != device;
+        return std::ranges::any_of(lets, [&](const Let &let) {
+            return isBy(let, device) && mayHaveRight(lets, let.event->device);
         });
     };
     std::map<DeviceId, Let> in;

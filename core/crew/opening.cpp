@@ -25,7 +25,8 @@ std::string fieldsOf(const Opening &opening)
     nlohmann::json after = nlohmann::json::array();
     for (const Digest &id : opening.after)
         after.push_back(hexOf(id));
-    nlohmann::json fields{{"lane", toText(opening.lane)}, {"letters", jsonOf(opening.letters)}, {"after", after}};
+    nlohmann::json fields{
+        {"lane", toText(opening.lane)}, {"letters", jsonOf(opening.letters)}, {"after", after}};
     if (!opening.writer.empty())
         fields["writer"] = opening.writer.value;
     return fields.dump();
@@ -40,7 +41,7 @@ std::optional<Opening> readOpening(const Event &event)
     const auto letters = lettersIn(fields.json(), "letters");
     if (!lane || !letters)
         return std::nullopt;
-    Opening opening{blake2b(journal::canonicalText(event)), *lane, event.device,
+    Opening opening{blake2b(journal::canonicalText(event)), *lane,    event.device,
                     {fields.text("writer").value_or("")},   *letters, {}};
     const auto after = fields.json().find("after");
     if (after != fields.json().end() && after->is_array()) {

@@ -50,8 +50,8 @@ struct Strand {
     DeviceId writer; ///< Empty: all.
 };
 
-/// Guests who were left out of a later epoch of @p lane than one they could read: their time is over
-/// for everybody, whatever a phone's own clock says.
+/// Guests who were left out of a later epoch of @p lane than one they could read: their time is
+/// over for everybody, whatever a phone's own clock says.
 std::set<DeviceId> guestsLeftOut(const journal::Lane &lane, const std::vector<Opening> &openings,
                                  const Crew &crew);
 

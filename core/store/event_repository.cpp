@@ -174,35 +174,6 @@ Result<std::uint64_t> EventRepository::lastCounter(const journal::Lane &lane,
     return static_cast<std::uint64_t>(query->number(0));
 }
 
-Result<bool> EventRepository::hasGap(const journal::Lane &lane, const DeviceId &device)
-{
-    Result<Statement> query =
-        m_database.prepare("SELECT coalesce(max(counter), 0) > count(DISTINCT counter) FROM event "
-                           "WHERE lane = ?1 AND device = ?2");
-    if (!query)
-        return query.error();
-    query->bind(1, journal::toText(lane)).bind(2, device.value);
-    if (const Result<bool> row = query->step(); !row)
-        return row.error();
-    return query->number(0) != 0;
-}
-
-Result<bool> EventRepository::isTakenByOther(const journal::Event &event)
-{
-    Result<Statement> query =
-        m_database.prepare("SELECT count(*) > 0 AND sum(identity = ?4) = 0 FROM event "
-                           "WHERE lane = ?1 AND device = ?2 AND counter = ?3");
-    if (!query)
-        return query.error();
-    query->bind(1, journal::toText(event.lane))
-        .bind(2, event.device.value)
-        .bind(3, static_cast<std::int64_t>(event.counter))
-        .bind(4, journal::identityOf(event));
-    if (const Result<bool> row = query->step(); !row)
-        return row.error();
-    return query->number(0) != 0;
-}
-
 Result<std::int64_t> EventRepository::count()
 {
     Result<Statement> query = m_database.prepare("SELECT count(*) FROM event");

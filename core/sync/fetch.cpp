@@ -3,6 +3,8 @@
 #include "core/crew/rights.h"
 #include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/gap.h"
+#include "core/sync/kind_of_finding.h"
 #include "core/sync/publish.h"
 
 #include <algorithm>
@@ -16,35 +18,13 @@ namespace {
 constexpr std::uint64_t furthestAhead = 10'000; ///< Numbers that are tried against a listing.
 constexpr std::size_t segmentsAtOnce = 100;     ///< At most 100 MB in memory, usually 3.
 
-FindingKind kindOf(SegmentFault fault)
-{
-    return fault == SegmentFault::Newer ? FindingKind::Newer : FindingKind::Damaged;
-}
-
-std::optional<FindingKind> kindOf(Standing standing)
-{
-    switch (standing) {
-    case Standing::Next:
-    case Standing::Known:
-        break;
-    case Standing::Forked:
-        return FindingKind::Forked;
-    case Standing::Broken:
-        return FindingKind::Broken;
-    case Standing::NotYet:
-    case Standing::CounterGap:
-        return FindingKind::Missing;
-    }
-    return std::nullopt;
-}
-
 /// Walks along the chains of others.
 class Fetcher
 {
 public:
     Fetcher(Post &post, const CrewBook &book, Storage &storage, Whose whose)
-        : m_segments(post.database), m_events(post.database), m_own(post.device.id), m_book(book), m_storage(storage),
-          m_whose(whose)
+        : m_segments(post.database), m_events(post.database), m_own(post.device.id), m_book(book),
+          m_storage(storage), m_whose(whose)
     {
     }
 
@@ -79,8 +59,8 @@ public:
     Catch takeAll() { return std::move(m_caught); }
 
 private:
-    /// Who has written under a later key writes no more under this one; and all of it is here, where
-    /// nothing of that device is missing.
+    /// Who has written under a later key writes no more under this one; and all of it is here,
+    /// where nothing of that device is missing.
     Result<bool> hasMovedOn(const Epoch &epoch, const DeviceId &device)
     {
         for (const HeldEpoch *later : m_book.after(epoch.id)) {
@@ -140,34 +120,10 @@ private:
             return found;
         const std::uint64_t first = segment.header.firstCounter;
         if (first <= chain.lastCounter) // of before something that is here: its key came later
-            return inTheGap(segment, epoch, device);
+            return standingInGap(m_events, segment, {device, epoch.lane}, m_caught.segments);
         // Who holds no earlier key cannot know what was before it.
         const bool begins = chain.hashes.empty() && !m_book.holdsAllOf(epoch.lane);
         return begins ? Standing::Next : found;
-    }
-
-    /// Where its events were missing, it is the one that was waited for; where others stand in their
-    /// places, the phone was copied.
-    Result<Standing> inTheGap(const Segment &segment, const Epoch &epoch, const DeviceId &device)
-    {
-        const auto end = [](const SegmentHeader &header) {
-            return header.firstCounter + header.events;
-        };
-        for (const Fetched &caught : m_caught.segments) {
-            const SegmentHeader &other = caught.segment.header;
-            const bool overlaps = other.firstCounter < end(segment.header) &&
-                                  segment.header.firstCounter < end(other);
-            if (caught.device == device && caught.epoch.lane == epoch.lane && overlaps)
-                return Standing::NotYet; // first what was caught before is applied
-        }
-        for (const journal::Event &event : segment.events) {
-            const auto other = m_events.isTakenByOther(event);
-            if (!other)
-                return other.error();
-            if (*other)
-                return Standing::Forked;
-        }
-        return Standing::Next;
     }
 
     /// @returns whether there may be another one after it.

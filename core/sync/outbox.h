@@ -22,8 +22,8 @@ Result<Before> writtenUpToNow(Post &post, const CrewBook &book, Day today);
 /// Seals what this phone has written and not sealed yet, into segments that wait to be brought to a
 /// storage: each lane under the epoch in force, and nothing while there is none for just those who
 /// may read it. In one transaction. Sealed bytes stay: a second sealing would have another nonce.
-/// @param before goes under the key of that time, when newcomers are all that has changed since: what
-/// was written before a guest came is not for the guest.
+/// @param before goes under the key of that time, when newcomers are all that has changed since:
+/// what was written before a guest came is not for the guest.
 /// @returns how many segments were sealed.
 Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Before &before = {});
 

@@ -36,8 +36,9 @@ std::vector<crew::Strand> strandsOf(const CrewBook &book, const Member &me, Day 
     return strands;
 }
 
-/// Where epochs were opened at the same time, whoever reads all of them opens the next: others would
-/// leave behind what they cannot read. Who vouches first, since they hand on what was said in each.
+/// Where epochs were opened at the same time, whoever reads all of them opens the next: others
+/// would leave behind what they cannot read. Who vouches first, since they hand on what was said in
+/// each.
 bool isMineToOpen(const CrewBook &book, const crew::Strand &strand)
 {
     const auto heads = crew::headsOf(strand, book.openings());
@@ -46,9 +47,8 @@ bool isMineToOpen(const CrewBook &book, const crew::Strand &strand)
     bool anybody = false;
     bool anyVouching = false;
     for (const Member &member : book.crew().present()) {
-        const bool all = std::ranges::all_of(heads, [&](const crew::Opening *head) {
-            return book.hasKey(member.device, head->id);
-        });
+        const bool all = std::ranges::all_of(
+            heads, [&](const crew::Opening *head) { return book.hasKey(member.device, head->id); });
         anybody = anybody || all;
         anyVouching = anyVouching || (all && crew::vouches(member));
     }
@@ -111,13 +111,13 @@ Result<int> giveKeys(const Post &post, const CrewBook &book, store::Recording &r
         for (const DeviceId &device : book.entitledTo(held.epoch.lane, {}, today)) {
             const Member *member = book.crew().member(device);
             if (member->role != crew::Role::Guest && !book.hasKey(device, held.epoch.id))
-                given.letters[device] = crypto::letterTo(
-                    member->letters, keyText(held.epoch.key), freshSecret(post.entropy));
+                given.letters[device] = crypto::letterTo(member->letters, keyText(held.epoch.key),
+                                                         freshSecret(post.entropy));
         }
         if (given.letters.empty())
             continue;
-        const Outcome done = recording.say({LaneKind::Box, book.box()}, journal::Kind::Epoch,
-                                           crew::fieldsOf(given));
+        const Outcome done =
+            recording.say({LaneKind::Box, book.box()}, journal::Kind::Epoch, crew::fieldsOf(given));
         if (!done)
             return done.error();
         ++count;

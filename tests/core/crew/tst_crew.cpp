@@ -182,6 +182,17 @@ private slots:
         QVERIFY(!crew.has({"gran"}));
     }
 
+    /// A phone that ignores its own rules can at most waste its breath.
+    void aCaregiverTakesNothingFromTheFounderAndRisesNowhere()
+    {
+        m_log.letIn("gran", memberOf("morven", Role::Caregiver, "h-fin"));
+        m_log.letIn("gran", memberOf("gran", Role::Parent, "h-fin"));
+        m_log.letIn("gran", memberOf("friend", Role::Parent, "h-fin"));
+        areIn("dad gran morven ruth ");
+        QCOMPARE(m_log.fold().member({"gran"})->role, Role::Caregiver);
+        QCOMPARE(m_log.fold().member({"morven"})->role, Role::Therapist);
+    }
+
     void aFounderWhoIsRemovedIsOut()
     {
         m_log.remove("morven", "morven");

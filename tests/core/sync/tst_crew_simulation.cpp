@@ -7,9 +7,9 @@ using namespace lidlark;
 using namespace lidlark::test;
 
 /// A month of a crew over a storage that breaks, with clocks that are wrong and batteries that die
-/// (events.md 12): who holds the same shows the same all along, nothing is lost, nothing is doubled,
-/// nobody holds what is not theirs. A few histories; 1,000 with LIDLARK_LONG=1, and one alone with
-/// LIDLARK_SEED.
+/// (events.md 12): who holds the same shows the same all along, nothing is lost, nothing is
+/// doubled, nobody holds what is not theirs. A few histories; 1,000 with LIDLARK_LONG=1, and one
+/// alone with LIDLARK_SEED.
 class TestCrewSimulation : public QObject
 {
     Q_OBJECT

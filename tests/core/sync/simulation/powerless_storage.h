@@ -7,7 +7,8 @@
 namespace lidlark::test {
 
 /// The battery is dead.
-struct PowerLoss {};
+struct PowerLoss {
+};
 
 /// A storage on the way to which the phone dies: before the call of a number, or right after it,
 /// when all is done and nobody hears of it.

@@ -97,7 +97,8 @@ private:
     bool play()
     {
         static const std::vector<std::string> activities{"dough-forecast", "two-hand-tides"};
-        const auto play = usecase::startPlay(m_workplace, {effie, {m_dice.oneOf(activities)}, {}, {}});
+        const auto play =
+            usecase::startPlay(m_workplace, {effie, {m_dice.oneOf(activities)}, {}, {}});
         if (!play)
             return false;
         std::vector<usecase::NamedException> named;
@@ -162,8 +163,7 @@ private:
 
     bool erase()
     {
-        const auto what =
-            m_dice.oneIn(2) ? usecase::Erasable::CheckIns : usecase::Erasable::Plays;
+        const auto what = m_dice.oneIn(2) ? usecase::Erasable::CheckIns : usecase::Erasable::Plays;
         const auto today = store::todayOf(m_workplace.clock);
         return today && usecase::erase(m_workplace, what, today->day - 5).ok();
     }
@@ -171,8 +171,8 @@ private:
     bool fact()
     {
         static const std::vector<std::string> values{"yes", "no"};
-        const bool home = !m_workplace.device.home.empty() &&
-                          m_workplace.device.role != store::Role::Guest;
+        const bool home =
+            !m_workplace.device.home.empty() && m_workplace.device.role != store::Role::Guest;
         return home && usecase::sayFact(m_workplace, m_workplace.device.home,
                                         {"", "pets", m_dice.oneOf(values)})
                            .ok();

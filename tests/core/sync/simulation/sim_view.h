@@ -75,10 +75,10 @@ inline std::string rowsOfLane(store::Database &database, const journal::Lane &la
     const auto wanted = [&]() -> Tables {
         switch (lane.kind) {
         case journal::LaneKind::Box:
-            return {"box WHERE id",     "box_revision WHERE box",  "box_place WHERE box",
-                    "box_item WHERE box", "box_place_too WHERE box", "loss WHERE box",
-                    "outcome WHERE box", "item_arrival WHERE box",  "item_use WHERE box",
-                    "piece WHERE box",   "request WHERE box",       "question WHERE box",
+            return {"box WHERE id",          "box_revision WHERE box",  "box_place WHERE box",
+                    "box_item WHERE box",    "box_place_too WHERE box", "loss WHERE box",
+                    "outcome WHERE box",     "item_arrival WHERE box",  "item_use WHERE box",
+                    "piece WHERE box",       "request WHERE box",       "question WHERE box",
                     "grading_pin WHERE box", "crew_member WHERE box"};
         case journal::LaneKind::Safety:
             return {"fact WHERE home", "permission WHERE home"};
