@@ -32,14 +32,32 @@ bool isLater(const Event &a, const Event &b, const Seen &seen)
     return std::tie(a.instant, a.device, a.counter) > std::tie(b.instant, b.device, b.counter);
 }
 
+/// A letting-in of @p device by another.
+bool isBy(const Let &let, const DeviceId &device)
+{
+    return let.member.device == device && let.event->device != device;
+}
+
+/// Whether @p device might let others in, by what others say of it: what it says of itself gives it
+/// no right over who let it in.
+bool mayHaveRight(const std::vector<Let> &lets, const DeviceId &device)
+{
+    const bool known =
+        std::ranges::any_of(lets, [&device](const Let &let) { return isBy(let, device); });
+    return std::ranges::any_of(lets, [&](const Let &let) {
+        return let.member.device == device && letsIn(let.member.role) &&
+               (!known || isBy(let, device));
+    });
+}
+
 /// Who is in by @p lets, from who let itself in and nobody else did, on. @param counts of a
 /// letting-in: whether its writer could still write it.
 template <class Counts>
 std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
 {
     const auto byOther = [&lets](const DeviceId &device) {
-        return std::ranges::any_of(lets, [&device](const Let &let) {
-            return let.member.device == device && let.event->device != device;
+        return std::ranges::any_of(lets, [&](const Let &let) {
+            return isBy(let, device) && mayHaveRight(lets, let.event->device);
         });
     };
     std::map<DeviceId, Let> in;
@@ -80,6 +98,23 @@ std::vector<WrittenRemoval> writtenRemovals(std::span<const Event> events,
     return removals;
 }
 
+/// Who of @p everybody is in no more where @p removal stands: let in past what it accepts.
+std::set<DeviceId> notIn(const std::vector<Let> &lets, const Seen &seen, const Removal &removal,
+                         const std::map<DeviceId, Let> &everybody)
+{
+    const auto rest = closure(lets, seen, [&removal](const Event &event) {
+        const auto upTo = removal.accepted.find(event.lane);
+        return event.device != removal.device || upTo == removal.accepted.end() ||
+               event.counter <= upTo->second;
+    });
+    std::set<DeviceId> out;
+    for (const auto &[device, let] : everybody) {
+        if (!rest.contains(device))
+            out.insert(device);
+    }
+    return out;
+}
+
 /// The least of what any of them accepts.
 std::map<DeviceId, Accepted> goneBy(const std::vector<WrittenRemoval> &removals)
 {
@@ -110,8 +145,11 @@ Crew Crew::fold(std::span<const Event> events, const Seen &seen)
             lets.push_back({&event, std::move(*member)});
     }
     const auto everybody = closure(lets, seen, [](const Event &) { return true; });
+    auto removals = writtenRemovals(events, everybody);
+    for (WrittenRemoval &written : removals)
+        written.others = notIn(lets, seen, written.removal, everybody);
     Crew crew;
-    crew.m_gone = goneBy(standingRemovals(writtenRemovals(events, everybody), seen));
+    crew.m_gone = goneBy(standingRemovals(removals, seen));
     const auto counts = [&crew](const Event &event) {
         return event.counter <= crew.acceptedUpTo(event.device, event.lane);
     };

@@ -1,6 +1,7 @@
 #include "core/crew/opening.h"
 
 #include "core/base/hex.h"
+#include "core/crew/letters.h"
 #include "core/crew/rights.h"
 #include "core/journal/fields.h"
 
@@ -21,14 +22,11 @@ std::set<DeviceId> Opening::holders() const
 
 std::string fieldsOf(const Opening &opening)
 {
-    nlohmann::json letters = nlohmann::json::object();
-    for (const auto &[device, letter] : opening.letters)
-        letters[device.value] =
-            hexOf({reinterpret_cast<const std::uint8_t *>(letter.data()), letter.size()});
     nlohmann::json after = nlohmann::json::array();
     for (const Digest &id : opening.after)
         after.push_back(hexOf(id));
-    nlohmann::json fields{{"lane", toText(opening.lane)}, {"letters", letters}, {"after", after}};
+    nlohmann::json fields{
+        {"lane", toText(opening.lane)}, {"letters", jsonOf(opening.letters)}, {"after", after}};
     if (!opening.writer.empty())
         fields["writer"] = opening.writer.value;
     return fields.dump();
@@ -40,18 +38,11 @@ std::optional<Opening> readOpening(const Event &event)
         return std::nullopt;
     const journal::Fields fields(event.fields);
     const auto lane = journal::laneFromText(fields.text("lane").value_or(""));
-    const auto letters = fields.json().find("letters");
-    if (!lane || letters == fields.json().end() || !letters->is_object())
+    const auto letters = lettersIn(fields.json(), "letters");
+    if (!lane || !letters)
         return std::nullopt;
-    Opening opening{blake2b(journal::canonicalText(event)), *lane, event.device,
-                    {fields.text("writer").value_or("")},   {},    {}};
-    for (const auto &[device, letter] : letters->items()) {
-        const auto bytes =
-            letter.is_string() ? bytesFromHex(letter.get<std::string>()) : std::nullopt;
-        if (!bytes)
-            return std::nullopt;
-        opening.letters[{device}] = *bytes;
-    }
+    Opening opening{blake2b(journal::canonicalText(event)), *lane,    event.device,
+                    {fields.text("writer").value_or("")},   *letters, {}};
     const auto after = fields.json().find("after");
     if (after != fields.json().end() && after->is_array()) {
         for (const auto &id : *after) {
@@ -79,34 +70,62 @@ std::vector<Opening> openingsAmong(std::span<const Event> events, const Crew &cr
     return openings;
 }
 
+std::set<Digest> allBefore(const Digest &id, const std::vector<Opening> &openings)
+{
+    std::vector<Digest> ahead{id};
+    std::set<Digest> before;
+    while (!ahead.empty()) {
+        const auto opening = std::ranges::find(openings, ahead.back(), &Opening::id);
+        ahead.pop_back();
+        if (opening == openings.end())
+            continue;
+        for (const Digest &earlier : opening->after) {
+            if (before.insert(earlier).second)
+                ahead.push_back(earlier);
+        }
+    }
+    return before;
+}
+
 bool follows(const Digest &later, const Digest &earlier, const std::vector<Opening> &openings)
 {
-    std::vector<Digest> ahead{later};
-    std::set<Digest> seen;
-    while (!ahead.empty()) {
-        const Digest id = ahead.back();
-        ahead.pop_back();
-        const auto opening = std::ranges::find(openings, id, &Opening::id);
-        if (!seen.insert(id).second || opening == openings.end())
-            continue;
-        if (opening->after.contains(earlier))
-            return true;
-        ahead.insert(ahead.end(), opening->after.begin(), opening->after.end());
-    }
-    return false;
+    return allBefore(later, openings).contains(earlier);
 }
 
 std::vector<const Opening *> headsOf(const Strand &strand, const std::vector<Opening> &openings)
 {
+    std::set<Digest> followed;
+    for (const Opening &opening : openings)
+        followed.insert(opening.after.begin(), opening.after.end());
     std::vector<const Opening *> heads;
     for (const Opening &opening : openings) {
-        const bool followed = std::ranges::any_of(openings, [&](const Opening &other) {
-            return follows(other.id, opening.id, openings);
-        });
-        if (opening.lane == strand.lane && opening.writer == strand.writer && !followed)
+        if (opening.lane == strand.lane && opening.writer == strand.writer &&
+            !followed.contains(opening.id))
             heads.push_back(&opening);
     }
     return heads;
+}
+
+std::set<DeviceId> guestsLeftOut(const Lane &lane, const std::vector<Opening> &openings,
+                                 const Crew &crew)
+{
+    std::set<DeviceId> out;
+    for (const Opening &earlier : openings) {
+        if (earlier.lane != lane || !earlier.writer.empty())
+            continue;
+        for (const auto &[device, letter] : earlier.letters) {
+            const Member *member = crew.member(device);
+            if (member == nullptr || member->role != Role::Guest)
+                continue;
+            const bool left = std::ranges::any_of(openings, [&](const Opening &later) {
+                return later.lane == lane && later.writer.empty() &&
+                       !later.letters.contains(device) && follows(later.id, earlier.id, openings);
+            });
+            if (left)
+                out.insert(device);
+        }
+    }
+    return out;
 }
 
 InForce inForce(const Strand &strand, const std::vector<Opening> &openings,

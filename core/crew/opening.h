@@ -50,7 +50,14 @@ struct Strand {
     DeviceId writer; ///< Empty: all.
 };
 
-/// Whether @p later follows @p earlier, by itself or through others among @p openings.
+/// Guests who were left out of a later epoch of @p lane than one they could read: their time is
+/// over for everybody, whatever a phone's own clock says.
+std::set<DeviceId> guestsLeftOut(const journal::Lane &lane, const std::vector<Opening> &openings,
+                                 const Crew &crew);
+
+/// All that one follows, by itself or through others among @p openings.
+std::set<Digest> allBefore(const Digest &id, const std::vector<Opening> &openings);
+/// Whether @p later follows @p earlier, likewise.
 bool follows(const Digest &later, const Digest &earlier, const std::vector<Opening> &openings);
 
 /// Those of a strand that no other follows.

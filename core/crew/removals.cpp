@@ -20,7 +20,11 @@ std::uint64_t acceptedBy(const Removal &removal, const journal::Lane &lane)
 bool voids(const WrittenRemoval &other, const WrittenRemoval &removal, const journal::Seen &seen)
 {
     const journal::Event &event = *removal.event;
-    if (&other == &removal || other.removal.device != event.device)
+    if (&other == &removal)
+        return false;
+    if (other.others.contains(event.device))
+        return true;
+    if (other.removal.device != event.device)
         return false;
     return seen.saw(event, *other.event) || event.counter > acceptedBy(other.removal, event.lane);
 }

@@ -3,8 +3,7 @@
 #include "core/crew/member.h"
 #include "core/journal/seen.h"
 
-#include <map>
-#include <span>
+#include <set>
 #include <vector>
 
 namespace lidlark::crew {
@@ -13,11 +12,13 @@ namespace lidlark::crew {
 struct WrittenRemoval {
     const journal::Event *event;
     Removal removal;
+    std::set<DeviceId> others = {}; ///< Who would never have been let in, if it stands.
 };
 
 /// The removals that stand among @p removals, all of which their writers had the right to write.
 /// One falls when its own writer was removed by one that stands and is seen by it, or accepts less
-/// than it. Where they would fall in a circle, all of the circle stand.
+/// than it; or was let in by nobody but whom such a one removed before. Where they would fall in a
+/// circle, all of the circle stand.
 std::vector<WrittenRemoval> standingRemovals(const std::vector<WrittenRemoval> &removals,
                                              const journal::Seen &seen);
 

@@ -55,6 +55,11 @@ bool guestMaySay(Kind kind)
     return std::find(guestKinds.begin(), guestKinds.end(), kind) != guestKinds.end();
 }
 
+bool vouches(const Member &member)
+{
+    return member.role == Role::Parent || member.role == Role::Therapist;
+}
+
 bool mayRead(const Member &member, const Lane &lane)
 {
     const bool guest = member.role == Role::Guest;

@@ -10,6 +10,9 @@ namespace lidlark::crew {
 /// to them meanwhile; no counts, answers, requests, place, goals, check-ins or home sheet.
 bool guestMaySay(journal::Kind kind);
 
+/// Whether @p member may hand on what others wrote: a parent's or the therapist's device.
+bool vouches(const Member &member);
+
 /// Whether a lane is open to @p member: read by holding its key. @p lane of a box is that of the
 /// member's crew. A guest seals plays in, and reads no home lane (events.md 4).
 bool mayRead(const Member &member, const journal::Lane &lane);

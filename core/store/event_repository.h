@@ -74,6 +74,10 @@ public:
                                                   const journal::Erasure &erasure);
     /// Highest counter this device has used in the lane; 0 for none.
     Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
+    /// Whether a counter of this device in the lane is missing below its highest.
+    Result<bool> hasGap(const journal::Lane &lane, const DeviceId &device);
+    /// Whether another event stands under this one's counter, and this one does not.
+    Result<bool> isTakenByOther(const journal::Event &event);
     Result<std::int64_t> count();
     /// The latest day that each device has reached in its events, check-ins apart.
     Result<std::vector<Day>> latestDays();

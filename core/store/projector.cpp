@@ -4,6 +4,9 @@
 #include "core/store/item_rows.h"
 #include "core/store/subject_rows.h"
 
+#include <algorithm>
+#include <iterator>
+
 namespace lidlark::store {
 
 namespace {
@@ -90,7 +93,7 @@ Outcome Projector::projectOne(const LaneSubject &subject, const Meetings &meetin
 }
 
 /// The lid list first: the items' counts start from it.
-Outcome Projector::projectLane(const journal::Lane &lane)
+Outcome Projector::projectLane(const journal::Lane &lane, const std::set<LaneSubject> &changed)
 {
     const Result<Meetings> meetings = meetingsOf(lane);
     const Result<std::vector<LaneSubject>> subjects = m_events.subjectsOf(lane);
@@ -101,11 +104,13 @@ Outcome Projector::projectLane(const journal::Lane &lane)
         if (Outcome cleared = clearItems(m_database, lane.scope); !cleared)
             return cleared;
     }
+    std::set<LaneSubject> others(subjects->begin(), subjects->end());
+    // What was erased to the last word is no subject any more, and leaves a row.
+    std::ranges::copy_if(changed, std::inserter(others, others.end()),
+                         [&lane](const LaneSubject &subject) { return subject.lane == lane; });
+    others.erase({lane, "revision"});
     std::vector<LaneSubject> ordered{{lane, "revision"}};
-    for (const LaneSubject &subject : *subjects) {
-        if (subject.subject != "revision")
-            ordered.push_back(subject);
-    }
+    ordered.insert(ordered.end(), others.begin(), others.end());
     for (const LaneSubject &subject : ordered) {
         if (Outcome done = projectOne(subject, *meetings); !done)
             return done;
@@ -168,7 +173,7 @@ Outcome Projector::project(const std::set<LaneSubject> &changed)
     for (const journal::Lane &lane : lanes) {
         const bool all = whole.contains(lane) || changed.contains({lane, "revision"}) ||
                          changed.contains({lane, "met"});
-        Outcome done = all ? projectLane(lane) : projectSome(lane, changed);
+        Outcome done = all ? projectLane(lane, changed) : projectSome(lane, changed);
         if (!done)
             return done;
     }
@@ -235,7 +240,7 @@ Outcome Projector::refold()
         if (last != nullptr && *last == subject.lane)
             continue;
         last = &subject.lane;
-        if (Outcome done = projectLane(subject.lane); !done)
+        if (Outcome done = projectLane(subject.lane, {}); !done)
             return done;
     }
     return Done{};

@@ -30,7 +30,8 @@ private:
     /// Who is in the crew decides what counts: then all that the crew can say is folded again.
     Outcome projectCrews(const std::set<LaneSubject> &changed, std::set<journal::Lane> &whole);
     Outcome projectOne(const LaneSubject &subject, const journal::Meetings &meetings);
-    Outcome projectLane(const journal::Lane &lane);
+    /// @param changed also those of which nothing is left.
+    Outcome projectLane(const journal::Lane &lane, const std::set<LaneSubject> &changed);
     Outcome projectSome(const journal::Lane &lane, const std::set<LaneSubject> &changed);
     Outcome projectUntouchedItems(const journal::Lane &lane, const journal::Meetings &meetings);
     Outcome projectItem(const LaneSubject &subject, std::span<const journal::Event> events,

@@ -39,9 +39,12 @@ Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
     CrewBook book(box, post.device.id);
     book.m_crew = *std::move(crew);
     book.m_openings = crew::openingsAmong(*events, book.m_crew);
+    book.m_given = crew::givenAmong(*events, book.m_crew);
     book.takeKeys(post);
+    book.takeGivenKeys(post);
     if (const Outcome done = book.takeHandedKeys(post); !done)
         return done.error();
+    book.orderHeld();
     return book;
 }
 
@@ -53,6 +56,27 @@ void CrewBook::takeKeys(const Post &post)
         if (letter != opening.letters.end())
             hold(opening.id, opening.lane, opening.writer, letter->second, seed);
     }
+}
+
+void CrewBook::takeGivenKeys(const Post &post)
+{
+    const crypto::LetterSeed seed = crypto::letterSeedOf(post.secret);
+    for (const crew::GivenKey &given : m_given) {
+        const auto letter = given.letters.find(m_device);
+        const auto opening = std::ranges::find(m_openings, given.epoch, &crew::Opening::id);
+        if (letter != given.letters.end() && opening != m_openings.end() &&
+            held(given.epoch) == nullptr)
+            hold(given.epoch, opening->lane, opening->writer, letter->second, seed);
+    }
+}
+
+bool CrewBook::hasKey(const DeviceId &device, const Digest &epoch) const
+{
+    const auto opening = std::ranges::find(m_openings, epoch, &crew::Opening::id);
+    return (opening != m_openings.end() && opening->letters.contains(device)) ||
+           std::ranges::any_of(m_given, [&](const crew::GivenKey &given) {
+               return given.epoch == epoch && given.letters.contains(device);
+           });
 }
 
 Outcome CrewBook::takeHandedKeys(const Post &post)
@@ -74,14 +98,27 @@ void CrewBook::hold(const Digest &id, const Lane &lane, const DeviceId &writer,
     const auto key = keyIn(letter, seed);
     if (!key)
         return;
+    const auto opening = std::ranges::find(m_openings, id, &crew::Opening::id);
     HeldEpoch held{{m_box, lane, id, *key}, writer, {}};
-    if (!writer.empty()) {
+    if (!writer.empty())
         held.writers = {writer};
-    } else {
-        for (const auto &[device, member] : m_crew.everMembers())
-            held.writers.insert(device);
-    }
+    else if (opening != m_openings.end()) // who was given it later only reads what is past
+        held.writers = opening->holders();
     m_held.push_back(std::move(held));
+}
+
+/// Which of the held follow which: asked for each device and epoch.
+void CrewBook::orderHeld()
+{
+    std::map<Digest, std::size_t> places;
+    for (std::size_t i = 0; i < m_held.size(); ++i)
+        places.emplace(m_held[i].epoch.id, i);
+    for (const HeldEpoch &held : m_held) {
+        for (const Digest &earlier : crew::allBefore(held.epoch.id, m_openings)) {
+            if (const auto place = places.find(earlier); place != places.end())
+                m_later[earlier].push_back(places[held.epoch.id]);
+        }
+    }
 }
 
 const crew::Member *CrewBook::me() const
@@ -104,6 +141,8 @@ std::set<Lane> CrewBook::lanes() const
 std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const
 {
     auto entitled = crew::entitledTo(m_crew, lane, today);
+    for (const DeviceId &guest : crew::guestsLeftOut(lane, m_openings, m_crew))
+        entitled.erase(guest);
     if (!writer.empty())
         entitled.insert(writer);
     return entitled;
@@ -117,9 +156,9 @@ crew::InForce CrewBook::inForce(const Lane &lane, const DeviceId &writer, Day to
 std::vector<const HeldEpoch *> CrewBook::after(const Digest &epoch) const
 {
     std::vector<const HeldEpoch *> later;
-    for (const HeldEpoch &held : m_held) {
-        if (crew::follows(held.epoch.id, epoch, m_openings))
-            later.push_back(&held);
+    if (const auto places = m_later.find(epoch); places != m_later.end()) {
+        for (const std::size_t place : places->second)
+            later.push_back(&m_held[place]);
     }
     return later;
 }

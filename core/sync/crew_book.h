@@ -1,9 +1,11 @@
 #pragma once
 
+#include "core/crew/given_key.h"
 #include "core/crew/opening.h"
 #include "core/sync/epoch.h"
 #include "core/sync/post.h"
 
+#include <map>
 #include <set>
 #include <string>
 #include <vector>
@@ -15,6 +17,11 @@ struct HeldEpoch {
     Epoch epoch;
     DeviceId writer;            ///< The one device that writes under it; empty: all who hold it.
     std::set<DeviceId> writers; ///< Whose segments there may be.
+    /// What one device has handed to a guest: who holds the history knows it better.
+    [[nodiscard]] bool isCopy() const
+    {
+        return !writer.empty() && epoch.lane.kind != journal::LaneKind::Home;
+    }
 };
 
 /// What a phone knows of the crew of one box: who is in it, which epochs there are, and the keys of
@@ -40,6 +47,8 @@ public:
     /// The epoch of @p lane in which @p writer alone writes, or, where that is empty, everybody.
     [[nodiscard]] crew::InForce inForce(const journal::Lane &lane, const DeviceId &writer,
                                         Day today) const;
+    /// Whether the crew knows that @p device was given the key of @p epoch.
+    [[nodiscard]] bool hasKey(const DeviceId &device, const Digest &epoch) const;
     /// Folders are listed this time, and not only asked for the next file.
     [[nodiscard]] bool looksThrough() const { return m_looksThrough; }
     void lookThrough() { m_looksThrough = true; }
@@ -58,14 +67,18 @@ private:
     void takeKeys(const Post &post);
     void hold(const Digest &id, const journal::Lane &lane, const DeviceId &writer,
               const std::string &letter, const crypto::LetterSeed &seed);
+    void takeGivenKeys(const Post &post);
     Outcome takeHandedKeys(const Post &post);
+    void orderHeld();
 
     std::string m_box;
     DeviceId m_device;
     crew::Crew m_crew;
     bool m_looksThrough = false;
     std::vector<crew::Opening> m_openings;
+    std::vector<crew::GivenKey> m_given;
     std::vector<HeldEpoch> m_held;
+    std::map<Digest, std::vector<std::size_t>> m_later; ///< By epoch: places of those that follow.
 };
 
 } // namespace lidlark::sync

@@ -110,6 +110,8 @@ Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLan
         return met;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();
+    if (const auto given = giveKeys(post, book, *recording, today); !given)
+        return given.error();
     return recording->commit();
 }
 
@@ -205,8 +207,11 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
 {
     Exchanged report;
     Learned learned;
+    const auto today = store::todayOf(post.clock);
     const auto book = CrewBook::open(post, box);
-    const auto before = book ? writtenUpToNow(post, *book) : Result<Before>(book.error());
+    if (!today || !book)
+        return today ? book.error() : today.error();
+    const auto before = writtenUpToNow(post, *book, today->day);
     if (!before)
         return before.error();
     learned.before = *before;

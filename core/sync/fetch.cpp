@@ -1,6 +1,10 @@
 #include "core/sync/fetch.h"
 
+#include "core/crew/rights.h"
+#include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/gap.h"
+#include "core/sync/kind_of_finding.h"
 #include "core/sync/publish.h"
 
 #include <algorithm>
@@ -14,42 +18,23 @@ namespace {
 constexpr std::uint64_t furthestAhead = 10'000; ///< Numbers that are tried against a listing.
 constexpr std::size_t segmentsAtOnce = 100;     ///< At most 100 MB in memory, usually 3.
 
-FindingKind kindOf(SegmentFault fault)
-{
-    return fault == SegmentFault::Newer ? FindingKind::Newer : FindingKind::Damaged;
-}
-
-std::optional<FindingKind> kindOf(Standing standing)
-{
-    switch (standing) {
-    case Standing::Next:
-    case Standing::Known:
-        break;
-    case Standing::Forked:
-        return FindingKind::Forked;
-    case Standing::Broken:
-        return FindingKind::Broken;
-    case Standing::NotYet:
-    case Standing::CounterGap:
-        return FindingKind::Missing;
-    }
-    return std::nullopt;
-}
-
 /// Walks along the chains of others.
 class Fetcher
 {
 public:
     Fetcher(Post &post, const CrewBook &book, Storage &storage, Whose whose)
-        : m_segments(post.database), m_own(post.device.id), m_book(book), m_storage(storage),
-          m_whose(whose)
+        : m_segments(post.database), m_events(post.database), m_own(post.device.id), m_book(book),
+          m_storage(storage), m_whose(whose)
     {
     }
 
     Outcome walk(const HeldEpoch &held, const DeviceId &device)
     {
         const crew::Member *member = m_book.crew().member(device);
-        const bool wanted = (device == m_own) == (m_whose == Whose::Own);
+        const crew::Member *me = m_book.me();
+        const bool guest = me != nullptr && me->role == crew::Role::Guest;
+        const bool wanted =
+            (device == m_own) == (m_whose == Whose::Own) && (guest || !held.isCopy());
         if (!wanted || member == nullptr || m_caught.trouble || m_caught.more)
             return Done{};
         const auto past = hasMovedOn(held.epoch, device);
@@ -58,12 +43,15 @@ public:
         auto chain = chainOf(held.epoch, device);
         if (!chain)
             return chain.error();
-        while (takeNext(held.epoch, *member, *chain)) {
+        Result<bool> more = true;
+        while ((more = takeNext(held.epoch, *member, *chain)) && *more) {
             if (m_caught.segments.size() >= segmentsAtOnce)
                 m_caught.more = true;
             if (m_caught.more)
                 break;
         }
+        if (!more)
+            return more.error();
         m_last[{held.epoch.lane, device}] = chain->lastCounter;
         return Done{};
     }
@@ -71,15 +59,18 @@ public:
     Catch takeAll() { return std::move(m_caught); }
 
 private:
-    /// Who has written under a later key writes no more under this one.
+    /// Who has written under a later key writes no more under this one; and all of it is here,
+    /// where nothing of that device is missing.
     Result<bool> hasMovedOn(const Epoch &epoch, const DeviceId &device)
     {
         for (const HeldEpoch *later : m_book.after(epoch.id)) {
             const auto chain = m_segments.chainOf(later->epoch.id, device);
             if (!chain)
                 return chain.error();
-            if (!chain->empty())
-                return true;
+            if (!chain->empty()) {
+                const auto gap = m_events.hasGap(epoch.lane, device);
+                return gap ? Result<bool>(!*gap) : gap;
+            }
         }
         return false;
     }
@@ -116,32 +107,35 @@ private:
             std::ranges::any_of(segment.events, [&member](const journal::Event &event) {
                 return event.device != member.device && event.device != member.was;
             });
-        const bool vouches =
-            member.role == crew::Role::Parent || member.role == crew::Role::Therapist;
-        if (handedOn && !vouches)
+        if (handedOn && !crew::vouches(member))
             return false;
         return segment.header.firstCounter <= m_book.crew().acceptedUpTo(member.device, epoch.lane);
     }
 
-    [[nodiscard]] Standing standing(const Segment &segment, const Epoch &epoch,
-                                    const Chain &chain) const
+    Result<Standing> standing(const Segment &segment, const Epoch &epoch, const DeviceId &device,
+                              const Chain &chain)
     {
         const Standing found = standingOf(segment, chain);
+        if (found != Standing::CounterGap)
+            return found;
+        const std::uint64_t first = segment.header.firstCounter;
+        if (first <= chain.lastCounter) // of before something that is here: its key came later
+            return standingInGap(m_events, segment, {device, epoch.lane}, m_caught.segments);
         // Who holds no earlier key cannot know what was before it.
-        const bool begins = found == Standing::CounterGap && chain.hashes.empty() &&
-                            segment.header.firstCounter > chain.lastCounter &&
-                            !m_book.holdsAllOf(epoch.lane);
+        const bool begins = chain.hashes.empty() && !m_book.holdsAllOf(epoch.lane);
         return begins ? Standing::Next : found;
     }
 
     /// @returns whether there may be another one after it.
-    bool takeNext(const Epoch &epoch, const crew::Member &member, Chain &chain)
+    Result<bool> takeNext(const Epoch &epoch, const crew::Member &member, Chain &chain)
     {
         const std::uint64_t sequence = chain.before + chain.hashes.size() + 1;
         auto bytes = get(epoch, member, sequence);
         if (bytes)
             return take(epoch, member, chain, sequence, *std::move(bytes));
-        return !m_caught.trouble && m_whose == Whose::Others && takeToldAgain(epoch, member, chain);
+        if (m_caught.trouble || m_whose == Whose::Own)
+            return false;
+        return takeToldAgain(epoch, member, chain);
     }
 
     std::optional<std::string> get(const Epoch &epoch, const crew::Member &member,
@@ -156,7 +150,7 @@ private:
 
     /// On the day to look through, and on the first of all: what is there under later numbers,
     /// because what was before it is gone?
-    bool takeToldAgain(const Epoch &epoch, const crew::Member &member, Chain &chain)
+    Result<bool> takeToldAgain(const Epoch &epoch, const crew::Member &member, Chain &chain)
     {
         if (!m_book.looksThrough())
             return false;
@@ -165,33 +159,42 @@ private:
         if (m_caught.trouble)
             return false;
         const auto &listed = std::get<std::vector<std::string>>(answer);
-        std::set<std::string> names(listed.begin(), listed.end());
-        const std::uint64_t next = chain.before + chain.hashes.size() + 2;
-        std::erase_if(names, [](const std::string &name) { return name.ends_with(partEnd); });
+        std::set<std::string> strange(listed.begin(), listed.end());
+        std::erase_if(strange, [](const std::string &name) { return name.ends_with(partEnd); });
+        const std::uint64_t last = chain.before + chain.hashes.size() + 1;
         // Nearly always what is known is all there is: then no later name is worked out.
-        for (std::uint64_t known = next - 2; known > 0 && !names.empty(); --known)
-            names.erase(segmentName(epoch, member.device, known));
-        for (std::uint64_t later = next; !names.empty() && later < next + furthestAhead; ++later) {
-            if (!names.contains(segmentName(epoch, member.device, later)))
+        for (std::uint64_t known = last; known > 0 && !strange.empty(); --known)
+            strange.erase(segmentName(epoch, member.device, known));
+        for (std::uint64_t later = last + 1; !strange.empty() && later < last + furthestAhead;
+             ++later) {
+            if (strange.erase(segmentName(epoch, member.device, later)) == 0)
                 continue;
-            Chain anew;
-            anew.lastCounter = chain.lastCounter;
-            auto bytes = get(epoch, member, later);
-            const auto opened =
-                openSegment(bytes.value_or(""), epoch, member.device, member.signer);
-            const auto *segment = std::get_if<Segment>(&opened);
-            if (segment == nullptr || segment->header.content != toldAgain)
-                continue;
-            if (!take(epoch, member, anew, later, *std::move(bytes)))
-                return false;
-            chain = anew;
-            return true;
+            const auto taken = takeAnew(epoch, member, chain, later);
+            if (!taken || *taken)
+                return taken;
         }
         return false;
     }
 
-    bool take(const Epoch &epoch, const crew::Member &member, Chain &chain, std::uint64_t sequence,
-              std::string bytes)
+    /// Where everything before is told again, the chain begins anew.
+    Result<bool> takeAnew(const Epoch &epoch, const crew::Member &member, Chain &chain,
+                          std::uint64_t later)
+    {
+        auto bytes = get(epoch, member, later);
+        const auto opened = openSegment(bytes.value_or(""), epoch, member.device, member.signer);
+        const auto *segment = std::get_if<Segment>(&opened);
+        if (segment == nullptr || segment->header.content != toldAgain)
+            return false;
+        Chain anew;
+        anew.lastCounter = chain.lastCounter;
+        const auto taken = take(epoch, member, anew, later, *std::move(bytes));
+        if (taken && *taken)
+            chain = anew;
+        return taken;
+    }
+
+    Result<bool> take(const Epoch &epoch, const crew::Member &member, Chain &chain,
+                      std::uint64_t sequence, std::string bytes)
     {
         auto opened = openSegment(bytes, epoch, member.device, member.signer);
         if (const auto *fault = std::get_if<SegmentFault>(&opened)) {
@@ -207,7 +210,10 @@ private:
             find(FindingKind::Intruder, epoch, member.device, sequence);
             return false;
         }
-        if (const auto wrong = kindOf(standing(segment, epoch, chain))) {
+        const auto stands = standing(segment, epoch, member.device, chain);
+        if (!stands)
+            return stands.error();
+        if (const auto wrong = kindOf(*stands)) {
             find(*wrong, epoch, member.device, sequence);
             return false;
         }
@@ -218,6 +224,7 @@ private:
     }
 
     store::SegmentRepository m_segments;
+    store::EventRepository m_events;
     DeviceId m_own;
     const CrewBook &m_book;
     Storage &m_storage;

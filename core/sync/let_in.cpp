@@ -87,7 +87,8 @@ std::vector<Welcome::Key> keysFor(const CrewBook &book, const Member &newcomer)
         const auto opening = std::ranges::find(book.openings(), held.epoch.id, &crew::Opening::id);
         const bool named =
             opening != book.openings().end() && opening->letters.contains(newcomer.device);
-        const bool past = newcomer.role != Role::Guest && crew::mayRead(newcomer, held.epoch.lane);
+        const bool past = newcomer.role != Role::Guest && !held.isCopy() &&
+                          crew::mayRead(newcomer, held.epoch.lane);
         if (named || past)
             keys.push_back({held.epoch.id, held.epoch.lane, held.writer, held.epoch.key});
     }

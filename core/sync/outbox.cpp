@@ -1,10 +1,10 @@
 #include "core/sync/outbox.h"
 
 #include "core/store/event_repository.h"
+#include "core/sync/lead_over.h"
 #include "core/sync/segment.h"
 
 #include <algorithm>
-#include <iterator>
 
 namespace lidlark::sync {
 
@@ -81,45 +81,19 @@ Result<int> sealRun(Post &post, const Epoch &epoch, const store::OwnRun &own, st
     return sealedCount;
 }
 
-bool isOfTrust(const Event &event)
+/// The key of that time, if it was another and all who hold it may still read the lane.
+const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, const Digest &then,
+                           Day today)
 {
-    using enum journal::Kind;
-    return event.kind == Member || event.kind == MemberRemoved || event.kind == Epoch;
-}
-
-/// A new key of the box's lane is first handed on under the one before, where those who remain look
-/// for it. What was written meanwhile is not: somebody may just have been removed.
-Outcome leadOver(Post &post, const CrewBook &book, const HeldEpoch &held,
-                 const std::vector<Event> &own)
-{
-    if (held.epoch.lane.kind != journal::LaneKind::Box)
-        return Done{};
-    std::vector<Event> trust;
-    std::ranges::copy_if(own, std::back_inserter(trust), isOfTrust);
-    if (trust.empty())
-        return Done{};
-    for (const HeldEpoch *before : book.before(held.epoch.id)) {
-        if (Outcome done = sealOnHand(post, *before, trust); !done)
-            return done;
-    }
-    return Done{};
-}
-
-/// The key before this one, if all who hold it may still read the lane.
-const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, Day today)
-{
+    const HeldEpoch *before = book.held(then);
+    if (before == nullptr || !crew::follows(held.epoch.id, then, book.openings()))
+        return nullptr;
     const auto entitled = book.entitledTo(held.epoch.lane, held.writer, today);
-    for (const HeldEpoch *before : book.before(held.epoch.id)) {
-        const auto opening =
-            std::ranges::find(book.openings(), before->epoch.id, &crew::Opening::id);
-        const auto holders = opening->holders();
-        if (std::ranges::includes(entitled, holders))
-            return before;
-    }
-    return nullptr;
+    const auto opening = std::ranges::find(book.openings(), then, &crew::Opening::id);
+    return std::ranges::includes(entitled, opening->holders()) ? before : nullptr;
 }
 
-Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, std::uint64_t before,
+Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, const Reach &before,
                      Day today)
 {
     const Lane &lane = held.epoch.lane;
@@ -139,8 +113,8 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
         return link.error();
     // Who has written under the new key is looked for under the one before no more.
     const bool movedOn = link->sequence > 1;
-    const HeldEpoch *older = movedOn ? nullptr : stillSafe(book, held, today);
-    const std::uint64_t early = older != nullptr ? std::min(before, last) : 0;
+    const HeldEpoch *older = movedOn ? nullptr : stillSafe(book, held, before.epoch, today);
+    const std::uint64_t early = older != nullptr ? std::min(before.counter, last) : 0;
     const auto first = older != nullptr
                            ? sealRun(post, older->epoch, *own, *sealedUpTo + 1, early, false)
                            : Result<int>(0);
@@ -151,17 +125,34 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, st
     return *first + *second;
 }
 
+/// What a guest has noted in time is for the crew, also where it comes late: under the last key
+/// that the guest was given.
+const HeldEpoch *lastGiven(const CrewBook &book, const Lane &lane, const DeviceId &guest)
+{
+    const HeldEpoch *last = nullptr;
+    for (const HeldEpoch &held : book.held()) {
+        if (held.epoch.lane == lane && held.writers.contains(guest) &&
+            book.after(held.epoch.id).empty() &&
+            (last == nullptr || held.epoch.id < last->epoch.id))
+            last = &held;
+    }
+    return last;
+}
+
 } // namespace
 
-Result<Before> writtenUpToNow(Post &post, const CrewBook &book)
+Result<Before> writtenUpToNow(Post &post, const CrewBook &book, Day today)
 {
     Before before;
     store::EventRepository events(post.database);
     for (const Lane &lane : book.lanes()) {
+        const HeldEpoch *held = writingEpoch(post, book, lane, today);
+        if (held == nullptr)
+            continue;
         const auto last = events.lastCounter(lane, post.device.id);
         if (!last)
             return last.error();
-        before[lane] = *last;
+        before[lane] = {*last, held->epoch.id};
     }
     return before;
 }
@@ -180,7 +171,7 @@ Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Befor
             continue;
         const auto upTo = before.find(lane);
         const auto count =
-            sealLane(post, book, *held, upTo == before.end() ? 0 : upTo->second, today);
+            sealLane(post, book, *held, upTo == before.end() ? Reach{} : upTo->second, today);
         if (!count)
             return count.error();
         sealedCount += *count;
@@ -227,7 +218,9 @@ const HeldEpoch *writingEpoch(const Post &post, const CrewBook &book, const Lane
         if (found.opening != nullptr && !found.renew && book.held(found.opening->id) != nullptr)
             return book.held(found.opening->id);
     }
-    return nullptr;
+    const crew::Member *me = book.me();
+    const bool guest = me != nullptr && me->role == crew::Role::Guest;
+    return guest ? lastGiven(book, lane, post.device.id) : nullptr;
 }
 
 } // namespace lidlark::sync

@@ -9,17 +9,21 @@
 
 namespace lidlark::sync {
 
-/// By lane, the last of its events that this phone had written before it learned of newcomers.
-using Before = std::map<journal::Lane, std::uint64_t>;
+/// How far this phone had written in a lane, and under which key, before it learned of newcomers.
+struct Reach {
+    std::uint64_t counter = 0;
+    Digest epoch{};
+};
+using Before = std::map<journal::Lane, Reach>;
 
 /// As far as it has written now.
-Result<Before> writtenUpToNow(Post &post, const CrewBook &book);
+Result<Before> writtenUpToNow(Post &post, const CrewBook &book, Day today);
 
 /// Seals what this phone has written and not sealed yet, into segments that wait to be brought to a
 /// storage: each lane under the epoch in force, and nothing while there is none for just those who
 /// may read it. In one transaction. Sealed bytes stay: a second sealing would have another nonce.
-/// @param before what goes under the key before, when newcomers are all that has changed: what was
-/// written before a guest came is not for the guest.
+/// @param before goes under the key of that time, when newcomers are all that has changed since:
+/// what was written before a guest came is not for the guest.
 /// @returns how many segments were sealed.
 Result<int> sealWaiting(Post &post, const CrewBook &book, Day today, const Before &before = {});
 

@@ -17,4 +17,10 @@ std::optional<crew::Opening> freshOpening(const CrewBook &book, const crew::Stra
 Result<int> turnKeys(const Post &post, const CrewBook &book, store::Recording &recording,
                      Day today);
 
+/// Gives the keys that this phone holds to those who may read what lies under them and were not
+/// named: whoever let them in at the same time, or from afar, did not have these. Not to guests:
+/// they get what was opened for them. @returns how many keys were given.
+Result<int> giveKeys(const Post &post, const CrewBook &book, store::Recording &recording,
+                     Day today);
+
 } // namespace lidlark::sync

@@ -6,29 +6,27 @@
 
 namespace lidlark::test {
 
-/// A keychain for as long as the test runs.
+/// A keychain in memory.
 class MemoryKeeper final : public sync::SecretKeeper
 {
 public:
+    std::map<std::string, std::string> secrets;
+
     Result<std::optional<std::string>> read(const std::string &name) override
     {
-        const auto found = m_secrets.find(name);
-        return found == m_secrets.end() ? std::optional<std::string>()
-                                        : std::optional(found->second);
+        const auto found = secrets.find(name);
+        return found == secrets.end() ? std::optional<std::string>() : std::optional(found->second);
     }
     Outcome keep(const std::string &name, const std::string &value) override
     {
-        m_secrets[name] = value;
+        secrets[name] = value;
         return Done{};
     }
     Outcome forget(const std::string &name) override
     {
-        m_secrets.erase(name);
+        secrets.erase(name);
         return Done{};
     }
-
-private:
-    std::map<std::string, std::string> m_secrets;
 };
 
 } // namespace lidlark::test

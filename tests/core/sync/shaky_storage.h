@@ -21,6 +21,8 @@ public:
     int calls = 0;
 
     void steady() { m_breaks = 0; }
+    /// @param breaks of 100 calls from now on.
+    void shakeBy(int breaks) { m_breaks = breaks; }
 
     Answer<bool> makeFolder(const std::string & /*folder*/) override
     {
