@@ -50,8 +50,8 @@ private:
     std::map<DeviceId, Accepted> m_gone;
 };
 
-/// Whether @p writer may take @p target out: a parent the devices of the own home, the therapist any,
-/// everybody their own (events.md 10).
+/// Whether @p writer may take @p target out: a parent the devices of the own home, the therapist
+/// any, everybody their own (events.md 10).
 bool mayRemove(const Member &writer, const Member &target);
 
 } // namespace lidlark::crew

@@ -11,8 +11,9 @@ Sentence sentenceForUse(Connection connection)
 {
     switch (connection) {
     case Connection::NoFolders:
-        return {say("No folder can be made there. Ask whoever looks after it for the right to write."),
-                {}};
+        return {
+            say("No folder can be made there. Ask whoever looks after it for the right to write."),
+            {}};
     case Connection::NoWriting:
         return {say("Nothing can be written there: perhaps only reading is allowed."), {}};
     case Connection::Full:
@@ -20,9 +21,10 @@ Sentence sentenceForUse(Connection connection)
     case Connection::NoListing:
         return {say("What lies in the place cannot be seen, or not at once. Choose another."), {}};
     case Connection::NoRenaming:
-        return {say("A file there cannot be given another name: something in front of the server is "
-                    "in the way. Choose another place, or ask whoever looks after it."),
-                {}};
+        return {
+            say("A file there cannot be given another name: something in front of the server is "
+                "in the way. Choose another place, or ask whoever looks after it."),
+            {}};
     case Connection::RenamesOver:
         return {say("The place lets one file push out another, so something could be lost. Choose "
                     "another."),
@@ -45,15 +47,17 @@ Sentence sentenceFor(Connection connection)
         return {say("Nobody answers there now. Check the address and the network, then try again."),
                 {}};
     case Connection::NotTrusted:
-        return {say("The server cannot show that it is the one it says it is. Nothing was sent to it. "
-                    "Ask whoever looks after it for a valid certificate."),
-                {}};
+        return {
+            say("The server cannot show that it is the one it says it is. Nothing was sent to it. "
+                "Ask whoever looks after it for a valid certificate."),
+            {}};
     case Connection::NotLetIn:
         return {say("The place does not open: check the name and the password."), {}};
     case Connection::NoStorage:
-        return {say("Something answers, but no files can be kept there. Check the address: it is the "
-                    "one for WebDAV, not the one of a page."),
-                {}};
+        return {
+            say("Something answers, but no files can be kept there. Check the address: it is the "
+                "one for WebDAV, not the one of a page."),
+            {}};
     default:
         return sentenceForUse(connection);
     }
@@ -65,9 +69,10 @@ Sentence sentenceFor(AddressFault fault)
     case AddressFault::OtherScheme:
         return {say("An address begins with https. Copy the one for WebDAV."), {}};
     case AddressFault::NotSafe:
-        return {say("This address begins with http: anybody on the way could read the password. Use "
-                    "the one with https."),
-                {}};
+        return {
+            say("This address begins with http: anybody on the way could read the password. Use "
+                "the one with https."),
+            {}};
     case AddressFault::HasQuery:
         return {say("This is the address of a page for people. Copy the one for WebDAV."), {}};
     case AddressFault::TwoCredentials:

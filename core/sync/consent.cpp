@@ -38,9 +38,8 @@ Outcome consentToSharing(store::Database &database, const Consent &consent)
 {
     if (consent.person.empty())
         return Error{ErrorCode::Invalid, "your name: empty"};
-    const Json json{{"person", consent.person},
-                    {"day", toText(consent.day)},
-                    {"wording", consent.wording}};
+    const Json json{
+        {"person", consent.person}, {"day", toText(consent.day)}, {"wording", consent.wording}};
     return store::DeviceRepository(database).setLocalState(consentKey, json.dump());
 }
 

@@ -10,14 +10,16 @@ namespace lidlark::sync {
 
 /// Where the phones of a crew leave what they share.
 struct CrewPlace {
-    std::string address; ///< A folder, or the address of one on a server; never with a password in it.
-    std::string user;    ///< Empty: none is asked for.
+    std::string
+        address;      ///< A folder, or the address of one on a server; never with a password in it.
+    std::string user; ///< Empty: none is asked for.
     std::string password;
 
     bool operator==(const CrewPlace &) const = default;
 };
 
-/// The one that was chosen for this store, with its password from the keeper; nothing where none was.
+/// The one that was chosen for this store, with its password from the keeper; nothing where none
+/// was.
 Result<std::optional<CrewPlace>> placeIn(store::Database &database, SecretKeeper &keeper);
 
 /// Its address alone, for a screen; empty: none was chosen.

@@ -53,9 +53,9 @@ Outcome leave(Post &post, const std::string &box)
                         : Outcome(last.error());
     if (done)
         done = recording->project();
-    const auto said = done ? store::EventRepository(post.database)
-                                 .ofDeviceAfter(lane, post.device.id, *last)
-                           : Result<store::OwnRun>(done.error());
+    const auto said =
+        done ? store::EventRepository(post.database).ofDeviceAfter(lane, post.device.id, *last)
+             : Result<store::OwnRun>(done.error());
     if (!said)
         return said.error();
     if (done = sealOnHand(post, *held, said->events); !done)

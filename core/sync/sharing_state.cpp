@@ -30,10 +30,10 @@ Result<int> waitingOf(store::Database &database, const std::string &box, const c
 {
     int waiting = 0;
     for (const journal::Lane &lane : lanesOf(box, crew)) {
-        const auto shared =
-            store::SegmentRepository(database).lastSharedCounter(box, lane, device);
-        const auto since = shared ? store::EventRepository(database).ofDeviceAfter(lane, device, *shared)
-                                  : Result<store::OwnRun>(shared.error());
+        const auto shared = store::SegmentRepository(database).lastSharedCounter(box, lane, device);
+        const auto since =
+            shared ? store::EventRepository(database).ofDeviceAfter(lane, device, *shared)
+                   : Result<store::OwnRun>(shared.error());
         if (!since)
             return since.error();
         waiting += static_cast<int>(std::ranges::count_if(since->events, isNote));

@@ -32,7 +32,8 @@ Sentence sentenceFor(const SharingState &state, std::int64_t nowMs, int offsetMi
     const Day today = dayPartAt(nowMs, offsetMinutes).day;
     if (then.day == today) {
         const std::int64_t minute = (*state.sharedMs / msPerMinute) + offsetMinutes;
-        const auto ofDay = static_cast<int>(((minute % minutesOfDay) + minutesOfDay) % minutesOfDay);
+        const auto ofDay =
+            static_cast<int>(((minute % minutesOfDay) + minutesOfDay) % minutesOfDay);
         return {say("Shared at %1"), {wording::TimeOfDay{ofDay}}};
     }
     if (then.day == today - 1)

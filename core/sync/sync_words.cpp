@@ -168,21 +168,24 @@ Sentence noPlaceSentence()
 
 Sentence noFolderSentence()
 {
-    return {say("This folder is not there. Check how it is written, or put in the stick it lies on."),
-            {}};
+    return {
+        say("This folder is not there. Check how it is written, or put in the stick it lies on."),
+        {}};
 }
 
 Sentence noFileSentence()
 {
-    return {say("This file cannot be opened. Check how it is written, or put in the stick it lies on."),
-            {}};
+    return {
+        say("This file cannot be opened. Check how it is written, or put in the stick it lies on."),
+        {}};
 }
 
 Sentence noPictureSentence()
 {
-    return {say("No code can be read in this picture. Take it again, nearer and straight on, or type "
-                "the nine words."),
-            {}};
+    return {
+        say("No code can be read in this picture. Take it again, nearer and straight on, or type "
+            "the nine words."),
+        {}};
 }
 
 Sentence nobodyYetSentence()

@@ -27,7 +27,8 @@ Sentence whatRoleSees(crew::Role role)
     case crew::Role::Caregiver:
         return {say("Sees the box, the home sheet, the plays and the kites. No goals."), {}};
     case crew::Role::Guest:
-        return {say("Sees the box and the home sheet. No plays of others, no kites, no goals."), {}};
+        return {say("Sees the box and the home sheet. No plays of others, no kites, no goals."),
+                {}};
     case crew::Role::Therapist:
         break;
     }

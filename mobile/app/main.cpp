@@ -72,9 +72,8 @@ int main(int argc, char **argv)
                      &Appearance::setBatteryLow);
     battery.look();
     CrewLife &crew = graph.crewLife();
-    crew.spareWhile([&battery](bool onServer) {
-        return battery.low() || (onServer && networkIsMetered());
-    });
+    crew.spareWhile(
+        [&battery](bool onServer) { return battery.low() || (onServer && networkIsMetered()); });
     QObject::connect(qGuiApp, &QGuiApplication::applicationStateChanged, &crew,
                      [&crew](Qt::ApplicationState state) {
                          if (state == Qt::ApplicationActive)

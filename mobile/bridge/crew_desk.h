@@ -43,9 +43,8 @@ public:
     Result<std::string> boxOf(const std::string &child);
 
 private:
-    CrewDesk(store::Database database, const Clock &clock,
-             std::shared_ptr<Entropy> entropy, std::unique_ptr<sync::SecretKeeper> keeper,
-             sync::GoOn goOn)
+    CrewDesk(store::Database database, const Clock &clock, std::shared_ptr<Entropy> entropy,
+             std::unique_ptr<sync::SecretKeeper> keeper, sync::GoOn goOn)
         : m_database(std::move(database)), m_clock(clock), m_entropy(std::move(entropy)),
           m_keeper(std::move(keeper)), m_goOn(std::move(goOn))
     {

@@ -32,8 +32,7 @@ void addTo(ShareReport &report, CrewDesk &desk, const std::string &box,
     if (exchanged.out)
         report.trouble = sync::outSentence();
     for (const sync::Finding &finding : exchanged.findings)
-        report.findings.push_back(
-            sync::sentenceFor(finding, personOf(desk, box, finding.device)));
+        report.findings.push_back(sync::sentenceFor(finding, personOf(desk, box, finding.device)));
 }
 
 sync::Storage &storageIn(const StorageOrWhy &found)

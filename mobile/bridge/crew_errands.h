@@ -13,8 +13,8 @@ namespace lidlark::mobile {
 
 /// What came of sharing.
 struct ShareReport {
-    std::optional<wording::Sentence> trouble;  ///< What cut it short.
-    std::vector<wording::Sentence> findings;   ///< What was met and not taken in.
+    std::optional<wording::Sentence> trouble; ///< What cut it short.
+    std::vector<wording::Sentence> findings;  ///< What was met and not taken in.
     int received = 0;
 };
 
@@ -52,7 +52,8 @@ struct JoinReport {
 /// Knocks, and, once it is let in, fetches what is there for it.
 Result<JoinReport> knock(CrewDesk &desk);
 
-/// Takes a device out, this one or another's: out of the crew of @p child's box, and tells the others.
+/// Takes a device out, this one or another's: out of the crew of @p child's box, and tells the
+/// others.
 Result<ShareReport> removeDevice(CrewDesk &desk, const std::string &child, const DeviceId &device);
 
 } // namespace lidlark::mobile

@@ -56,9 +56,9 @@ void CrewLife::lookAt(store::Database &database)
     m_joining = joining && joining->has_value();
     m_keysInFile = keysLieInAFile(database);
     if (const auto consent = sync::consentIn(database); consent && *consent)
-        m_agreement = tr("%1 said yes to sharing on %2.")
-                          .arg(fromCore((*consent)->person),
-                               translated(wording::dateWords((*consent)->day)));
+        m_agreement =
+            tr("%1 said yes to sharing on %2.")
+                .arg(fromCore((*consent)->person), translated(wording::dateWords((*consent)->day)));
     readState(database);
 }
 
@@ -86,9 +86,9 @@ bool CrewLife::agree()
 
 bool CrewLife::agreeAs(const QString &person)
 {
-    const Outcome done = sync::consentToSharing(
-        m_household->workplace().database,
-        {toCore(person), m_household->today().day, sync::consentWording});
+    const Outcome done =
+        sync::consentToSharing(m_household->workplace().database,
+                               {toCore(person), m_household->today().day, sync::consentWording});
     if (!done)
         emit failed(m_household->sentenceFor(done.error()));
     look();

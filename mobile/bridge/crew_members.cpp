@@ -44,9 +44,8 @@ QVariant CrewMembers::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> CrewMembers::roleNames() const
 {
-    return {{DeviceRole, "deviceId"},    {PersonRole, "person"},
-            {PartRole, "part"},          {SeesRole, "sees"},
-            {ThisPhoneRole, "thisPhone"}, {UntilRole, "until"},
+    return {{DeviceRole, "deviceId"},    {PersonRole, "person"},       {PartRole, "part"},
+            {SeesRole, "sees"},          {ThisPhoneRole, "thisPhone"}, {UntilRole, "until"},
             {RemovableRole, "removable"}};
 }
 

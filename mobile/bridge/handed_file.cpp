@@ -97,8 +97,8 @@ void HandedFile::takeIn(const QString &file)
             else
                 said.append(report->received > 0 ? tr("What was new in it has been taken in.")
                                                  : tr("There was nothing new in it."));
-            for (const wording::Sentence &finding : report ? report->findings
-                                                           : std::vector<wording::Sentence>{})
+            for (const wording::Sentence &finding :
+                 report ? report->findings : std::vector<wording::Sentence>{})
                 said.append(translated(finding));
             m_taken = said.join(u'\n');
             emit changed();

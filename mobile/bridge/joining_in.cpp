@@ -120,11 +120,12 @@ void JoiningIn::begin()
     (void)m_crew->agreeAs(m_person.trimmed());
     m_crew->run<std::array<std::string, 3>>(
         this,
-        [place = tidied(typedPlace()), secret = *m_secret,
-         person = toCore(m_person.trimmed())](CrewDesk &desk) -> Result<std::array<std::string, 3>> {
+        [place = tidied(typedPlace()), secret = *m_secret, person = toCore(m_person.trimmed())](
+            CrewDesk &desk) -> Result<std::array<std::string, 3>> {
             const auto known = sync::placeIn(desk.database(), desk.keeper());
             if (!known || !*known || (*known)->address != place.address) {
-                if (const Outcome kept = sync::keepPlace(desk.database(), desk.keeper(), place); !kept)
+                if (const Outcome kept = sync::keepPlace(desk.database(), desk.keeper(), place);
+                    !kept)
                     return kept.error();
             }
             return beginToJoin(desk, secret, person);

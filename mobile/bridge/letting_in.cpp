@@ -84,7 +84,8 @@ QString LettingIn::ends() const
         return {};
     const Clock &clock = m_crew->household()->clock();
     const std::int64_t minute = m_invited->untilMs / msPerMinute + clock.offsetMinutes();
-    return numerals(fromCore(wording::timeText({static_cast<int>(minute % (msPerDay / msPerMinute))})));
+    return numerals(
+        fromCore(wording::timeText({static_cast<int>(minute % (msPerDay / msPerMinute))})));
 }
 
 QString LettingIn::newcomer() const
@@ -104,8 +105,7 @@ sync::Asked LettingIn::asked() const
 {
     sync::Asked asked{roleOf(m_part), {}, std::nullopt};
     if (asked.role == crew::Role::Guest)
-        asked.until = m_crew->household()->today().day +
-                      (qBound(1, m_days, sync::guestDays) - 1);
+        asked.until = m_crew->household()->today().day + (qBound(1, m_days, sync::guestDays) - 1);
     return asked;
 }
 
@@ -184,7 +184,7 @@ void LettingIn::letIn()
                 go(In);
             m_problem = report && report->trouble ? translated(*report->trouble)
                         : report                  ? QString()
-                                                  : m_crew->household()->sentenceFor(report.error());
+                                 : m_crew->household()->sentenceFor(report.error());
             emit changed();
         });
 }

@@ -44,8 +44,7 @@ void layOutACrew(const QDir &folder)
     auto opened = sync::openPost(*database, clock, entropy, keeper);
     (void)sync::foundCrew(opened->post, finsBox);
     const Day today = dayPartAt(clock.nowMs(), 0).day;
-    (void)sync::letIn(opened->post, finsBox,
-                      newcomer("Gran", crew::Role::Caregiver, std::nullopt));
+    (void)sync::letIn(opened->post, finsBox, newcomer("Gran", crew::Role::Caregiver, std::nullopt));
     (void)sync::letIn(opened->post, finsBox, newcomer("Archie", crew::Role::Guest, today + 6));
     (void)sync::keepPlace(*database, keeper, {"/tmp", "", ""});
     (void)sync::consentToSharing(*database, {"Ruth", today, sync::consentWording});
@@ -108,10 +107,10 @@ void join(Walk &walk)
 
 void addCrewLegs(std::vector<Leg> &legs)
 {
-    legs.push_back({"Letting somebody in", "fresh/fin-ruth.lidlark", "let-in", firstEvening,
-                    letSomebodyIn});
-    legs.push_back({"A crew", "fresh/fin-ruth.lidlark", "crewed", firstEvening, seeASharedBox,
-                    layOutACrew});
+    legs.push_back(
+        {"Letting somebody in", "fresh/fin-ruth.lidlark", "let-in", firstEvening, letSomebodyIn});
+    legs.push_back(
+        {"A crew", "fresh/fin-ruth.lidlark", "crewed", firstEvening, seeASharedBox, layOutACrew});
     legs.push_back({"Who sees what", "fresh/fin-ruth.lidlark", "sees", firstEvening, lookAround,
                     nullptr, true});
     legs.push_back({"Joining", nullptr, "join", firstEvening, join});

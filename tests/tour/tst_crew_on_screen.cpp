@@ -79,7 +79,8 @@ private:
         m_other = std::make_unique<OpenApp>(m_folder.filePath(text(name)), mondayEvening);
         QVERIFY2(tap(*m_other, "I have a code"), page(*m_other).constData());
         QVERIFY(m_other->hand().write(text("The nine words"), code));
-        QVERIFY2(m_other->hand().reads(text("All nine words are right")), page(*m_other).constData());
+        QVERIFY2(m_other->hand().reads(text("All nine words are right")),
+                 page(*m_other).constData());
         QVERIFY(tap(*m_other, "Go on"));
         QVERIFY(m_other->hand().write(text("Address of the place"), m_place));
         QVERIFY(tap(*m_other, "Go on"));
@@ -169,7 +170,8 @@ private slots:
         QDir().mkpath(m_place);
         const QString ruth = m_folder.filePath(text("ruth"));
         for (const char *name : {"ruth", "Gran", "Archie"}) {
-            for (const QString &file : QDir(m_folder.path()).entryList({text(name) + u'*'}, QDir::Files))
+            for (const QString &file :
+                 QDir(m_folder.path()).entryList({text(name) + u'*'}, QDir::Files))
                 QFile::remove(m_folder.filePath(file));
         }
         writeStore(ruth, "Fin", "Ruth", "h-fin");
@@ -215,11 +217,11 @@ private slots:
         letIn("Archie");
         QVERIFY(!m_other->hand().names().contains(text("Notebook")));
         QVERIFY(tap(*m_other, "Crew"));
-        QVERIFY2(m_other->hand().reads(text("A guest until 17 January")), page(*m_other).constData());
+        QVERIFY2(m_other->hand().reads(text("A guest until 17 January")),
+                 page(*m_other).constData());
         QVERIFY(!m_other->hand().reads(text("Let somebody in")));
-        for (const journal::LaneKind kind :
-             {journal::LaneKind::Home, journal::LaneKind::CheckIns, journal::LaneKind::Goals,
-              journal::LaneKind::Notes})
+        for (const journal::LaneKind kind : {journal::LaneKind::Home, journal::LaneKind::CheckIns,
+                                             journal::LaneKind::Goals, journal::LaneKind::Notes})
             QCOMPARE(eventsOfOthers(*m_other, kind), 0);
         go(*m_other, "box");
         QVERIFY2(tap(*m_other, "pegs, 6"), page(*m_other).constData());

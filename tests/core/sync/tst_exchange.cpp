@@ -183,7 +183,8 @@ private slots:
         for (CrewPhone *phone : {m_ruth.get(), m_morven.get()}) {
             const auto crew = store::CrewRepository(phone->database).crewOf(finsBox);
             QVERIFY(crew && crew->removed(m_gran->device.id));
-            QVERIFY(eventsIn(*phone, journal::LaneKind::Box).find("at Gran's") != std::string::npos);
+            QVERIFY(eventsIn(*phone, journal::LaneKind::Box).find("at Gran's") !=
+                    std::string::npos);
         }
         usecase::Workplace ruths = m_ruth->workplace();
         QVERIFY(usecase::sayPlace(ruths, "Fin", "h-fin", "in the hall").ok());
