@@ -8,8 +8,8 @@ Card {
     id: card
 
     required property string part
-    required property list<string> can
-    required property list<string> cannot
+    required property string sees
+    required property string seesNot
     property string note: ""
 
     Words {
@@ -21,12 +21,12 @@ Card {
 
     Words {
         width: parent.width
-        text: qsTr("Sees: %1.").arg(card.can.join(qsTr(", ")))
+        text: card.sees
     }
 
     Words {
         width: parent.width
-        text: qsTr("Does not see: %1.").arg(card.cannot.join(qsTr(", ")))
+        text: card.seesNot
     }
 
     Words {

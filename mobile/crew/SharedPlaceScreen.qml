@@ -25,8 +25,15 @@ Sheet {
         crew: screen.crewLife
         onWorksChanged: {
             if (place.works && screen.asks)
-                Qt.callLater(screen.showItem, asked)
+                laidOut.restart()
         }
+    }
+
+    Timer {
+        id: laidOut
+
+        interval: 0
+        onTriggered: screen.showItem(asked)
     }
 
     header: TitleBar {
