@@ -11,7 +11,7 @@
 #include "mobile/bridge/joining_in.h"
 #include "mobile/bridge/letting_in.h"
 #include "mobile/bridge/shared_place.h"
-#include "mobile/platform/system_keychain.h"
+#include "mobile/platform/keychain.h"
 #include "tests/support/phone.h"
 
 using namespace lidlark;
@@ -280,15 +280,6 @@ private slots:
         const QFile keys(m_store + QStringLiteral(".keys"));
         QVERIFY(keys.exists());
         QCOMPARE(keys.permissions() & (QFile::ReadGroup | QFile::ReadOther), QFile::Permissions());
-    }
-
-    /// Where no desktop answers, at once or never, nothing is kept and nothing waits for ever.
-    void withoutADesktopTheSystemsKeychainSaysNo()
-    {
-        qputenv("DBUS_SESSION_BUS_ADDRESS", "unix:path=/nowhere");
-        SystemKeychain keychain;
-        QVERIFY(!keychain.keep(QStringLiteral("probe"), QByteArrayLiteral("1")));
-        QVERIFY(!keychain.read(QStringLiteral("probe")).came);
     }
 
     void theStateIsSaidInWords_data()
