@@ -436,10 +436,6 @@
             <translation>Wielkość tekstu, jasno i ciemno, latawiec</translation>
         </message>
         <message>
-            <source>This phone</source>
-            <translation>Ten telefon</translation>
-        </message>
-        <message>
             <source>What Lidlark is not</source>
             <translation>Czym Lidlark nie jest</translation>
         </message>
@@ -2428,17 +2424,6 @@
         </message>
     </context>
     <context>
-        <name>Sees</name>
-        <message>
-            <source>Does not see: %1.</source>
-            <translation>Nie widzi: %1.</translation>
-        </message>
-        <message>
-            <source>Sees: %1.</source>
-            <translation>Widzi: %1.</translation>
-        </message>
-    </context>
-    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -2453,6 +2438,26 @@
             <translation>Wróć do załogi</translation>
         </message>
         <message>
+            <source>Does not see: anything that is written in it.</source>
+            <translation>Nie widzi: niczego, co jest w tym napisane.</translation>
+        </message>
+        <message>
+            <source>Does not see: goals, notes of others.</source>
+            <translation>Nie widzi: cele, notatki innych.</translation>
+        </message>
+        <message>
+            <source>Does not see: notes of others.</source>
+            <translation>Nie widzi: notatki innych.</translation>
+        </message>
+        <message>
+            <source>Does not see: plays of others, kites, goals, notes of others.</source>
+            <translation>Nie widzi: zabawy innych, latawce, cele, notatki innych.</translation>
+        </message>
+        <message>
+            <source>Does not see: plays, kites, notes of others.</source>
+            <translation>Nie widzi: zabawy, latawce, notatki innych.</translation>
+        </message>
+        <message>
             <source>Family or carer</source>
             <translation>Rodzina lub opiekun</translation>
         </message>
@@ -2465,6 +2470,26 @@
             <translation>Rodzic</translation>
         </message>
         <message>
+            <source>Sees: box and counts, home sheet, goals.</source>
+            <translation>Widzi: pudełko i liczby, karta domu, cele.</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, own plays.</source>
+            <translation>Widzi: pudełko i liczby, karta domu, własne zabawy.</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, plays, kites, goals.</source>
+            <translation>Widzi: pudełko i liczby, karta domu, zabawy, latawce, cele.</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, plays, kites.</source>
+            <translation>Widzi: pudełko i liczby, karta domu, zabawy, latawce.</translation>
+        </message>
+        <message>
+            <source>Sees: that something is there, how large it is, and when it came.</source>
+            <translation>Widzi: że coś tam jest, jakie jest duże i kiedy przyszło.</translation>
+        </message>
+        <message>
             <source>The place where it lies</source>
             <translation>Miejsce, gdzie to leży</translation>
         </message>
@@ -2475,46 +2500,6 @@
         <message>
             <source>What each can see</source>
             <translation>Co kto widzi</translation>
-        </message>
-        <message>
-            <source>anything that is written in it</source>
-            <translation>niczego, co jest w tym napisane</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, goals</source>
-            <translation>pudełko i liczby, karta domu, cele</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, own plays</source>
-            <translation>pudełko i liczby, karta domu, własne zabawy</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, plays, kites</source>
-            <translation>pudełko i liczby, karta domu, zabawy, latawce</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, plays, kites, goals</source>
-            <translation>pudełko i liczby, karta domu, zabawy, latawce, cele</translation>
-        </message>
-        <message>
-            <source>goals, notes of others</source>
-            <translation>cele, notatki innych</translation>
-        </message>
-        <message>
-            <source>notes of others</source>
-            <translation>notatki innych</translation>
-        </message>
-        <message>
-            <source>plays of others, kites, goals, notes of others</source>
-            <translation>zabawy innych, latawce, cele, notatki innych</translation>
-        </message>
-        <message>
-            <source>plays, kites, notes of others</source>
-            <translation>zabawy, latawce, notatki innych</translation>
-        </message>
-        <message>
-            <source>that something is there, how large it is, and when it came</source>
-            <translation>że coś tam jest, jakie jest duże i kiedy przyszło</translation>
         </message>
     </context>
     <context>

@@ -436,10 +436,6 @@
             <translation>حروف کا سائز، روشن اور گہرا، پتنگ</translation>
         </message>
         <message>
-            <source>This phone</source>
-            <translation>یہ فون</translation>
-        </message>
-        <message>
             <source>What Lidlark is not</source>
             <translation>‏Lidlark کیا نہیں ہے</translation>
         </message>
@@ -2427,17 +2423,6 @@
         </message>
     </context>
     <context>
-        <name>Sees</name>
-        <message>
-            <source>Does not see: %1.</source>
-            <translation>نہیں دیکھتے: %1۔</translation>
-        </message>
-        <message>
-            <source>Sees: %1.</source>
-            <translation>دیکھتے ہیں: %1۔</translation>
-        </message>
-    </context>
-    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -2452,6 +2437,26 @@
             <translation>واپس ساتھیوں پر</translation>
         </message>
         <message>
+            <source>Does not see: anything that is written in it.</source>
+            <translation>نہیں دیکھتے: اس میں لکھا ہوا کچھ بھی۔</translation>
+        </message>
+        <message>
+            <source>Does not see: goals, notes of others.</source>
+            <translation>نہیں دیکھتے: مقصد، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
+            <source>Does not see: notes of others.</source>
+            <translation>نہیں دیکھتے: دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
+            <source>Does not see: plays of others, kites, goals, notes of others.</source>
+            <translation>نہیں دیکھتے: دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
+            <source>Does not see: plays, kites, notes of others.</source>
+            <translation>نہیں دیکھتے: کھیل، پتنگیں، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
             <source>Family or carer</source>
             <translation>خاندان یا دیکھ بھال کرنے والے</translation>
         </message>
@@ -2464,6 +2469,26 @@
             <translation>ماں یا باپ</translation>
         </message>
         <message>
+            <source>Sees: box and counts, home sheet, goals.</source>
+            <translation>دیکھتے ہیں: ڈبا اور گنتی، گھر کا پرچہ، مقصد۔</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, own plays.</source>
+            <translation>دیکھتے ہیں: ڈبا اور گنتی، گھر کا پرچہ، اپنے کھیل۔</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, plays, kites, goals.</source>
+            <translation>دیکھتے ہیں: ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں، مقصد۔</translation>
+        </message>
+        <message>
+            <source>Sees: box and counts, home sheet, plays, kites.</source>
+            <translation>دیکھتے ہیں: ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں۔</translation>
+        </message>
+        <message>
+            <source>Sees: that something is there, how large it is, and when it came.</source>
+            <translation>دیکھتے ہیں: کہ کچھ وہاں ہے، کتنا بڑا ہے، اور کب آیا۔</translation>
+        </message>
+        <message>
             <source>The place where it lies</source>
             <translation>وہ جگہ جہاں یہ رکھا ہے</translation>
         </message>
@@ -2474,46 +2499,6 @@
         <message>
             <source>What each can see</source>
             <translation>کون کیا دیکھ سکتا ہے</translation>
-        </message>
-        <message>
-            <source>anything that is written in it</source>
-            <translation>اس میں لکھا ہوا کچھ بھی</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, goals</source>
-            <translation>ڈبا اور گنتی، گھر کا پرچہ، مقصد</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, own plays</source>
-            <translation>ڈبا اور گنتی، گھر کا پرچہ، اپنے کھیل</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, plays, kites</source>
-            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں</translation>
-        </message>
-        <message>
-            <source>box and counts, home sheet, plays, kites, goals</source>
-            <translation>ڈبا اور گنتی، گھر کا پرچہ، کھیل، پتنگیں، مقصد</translation>
-        </message>
-        <message>
-            <source>goals, notes of others</source>
-            <translation>مقصد، دوسروں کے نوٹ</translation>
-        </message>
-        <message>
-            <source>notes of others</source>
-            <translation>دوسروں کے نوٹ</translation>
-        </message>
-        <message>
-            <source>plays of others, kites, goals, notes of others</source>
-            <translation>دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ</translation>
-        </message>
-        <message>
-            <source>plays, kites, notes of others</source>
-            <translation>کھیل، پتنگیں، دوسروں کے نوٹ</translation>
-        </message>
-        <message>
-            <source>that something is there, how large it is, and when it came</source>
-            <translation>کہ کچھ وہاں ہے، کتنا بڑا ہے، اور کب آیا</translation>
         </message>
     </context>
     <context>

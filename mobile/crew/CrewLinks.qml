@@ -21,7 +21,6 @@ Column {
 
     SectionWords {
         width: links.width
-        visible: !links.crewLife.inCrew
         text: qsTr("Sharing with others")
     }
 

@@ -54,29 +54,6 @@ Sheet {
         household: screen.household
     }
 
-    Members {
-        width: screen.contentWidth
-        visible: screen.crewLife.inCrew
-        crewLife: screen.crewLife
-        onRemoveWanted: (deviceId, person) => screen.removeWanted(deviceId, person)
-    }
-
-    CrewLinks {
-        width: screen.contentWidth
-        household: screen.household
-        crewLife: screen.crewLife
-        onLetInWanted: screen.letInWanted()
-        onPlaceWanted: screen.placeWanted()
-        onSeesWanted: screen.seesWanted()
-        onAboutMeWanted: screen.aboutMeWanted()
-        onHandOverWanted: screen.handOverWanted()
-    }
-
-    SectionWords {
-        width: screen.contentWidth
-        text: qsTr("This phone")
-    }
-
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth
@@ -94,6 +71,24 @@ Sheet {
         text: qsTr("Settings")
         note: screen.kiteOff ? qsTr("Text size, light and dark") : qsTr("Text size, light and dark, the kite")
         onClicked: screen.settingsWanted()
+    }
+
+    Members {
+        width: screen.contentWidth
+        visible: screen.crewLife.inCrew
+        crewLife: screen.crewLife
+        onRemoveWanted: (deviceId, person) => screen.removeWanted(deviceId, person)
+    }
+
+    CrewLinks {
+        width: screen.contentWidth
+        household: screen.household
+        crewLife: screen.crewLife
+        onLetInWanted: screen.letInWanted()
+        onPlaceWanted: screen.placeWanted()
+        onSeesWanted: screen.seesWanted()
+        onAboutMeWanted: screen.aboutMeWanted()
+        onHandOverWanted: screen.handOverWanted()
     }
 
     SectionWords {

@@ -12,6 +12,8 @@ Sheet {
     required property CrewLife crewLife
     readonly property bool ready: screen.crewLife.place.length > 0 && screen.crewLife.agreed
 
+    property Item more: null
+
     signal back()
     signal placeWanted()
 
@@ -32,6 +34,13 @@ Sheet {
 
         crew: screen.crewLife
         onStageChanged: screen.toTop()
+    }
+
+    Timer {
+        id: laidOut
+
+        interval: 0
+        onTriggered: screen.showItem(screen.more)
     }
 
     header: TitleBar {
@@ -68,7 +77,10 @@ Sheet {
         width: screen.contentWidth
         visible: screen.ready && letting.stage === LettingIn.Whom
         letting: letting
-        onShown: item => Qt.callLater(screen.showItem, item)
+        onShown: item => {
+            screen.more = item
+            laidOut.restart()
+        }
     }
 
     CodeShown {

@@ -8,8 +8,8 @@ Card {
     id: card
 
     required property string part
-    required property string can
-    required property string cannot
+    required property string sees
+    required property string seesNot
     property string note: ""
 
     Words {
@@ -21,12 +21,12 @@ Card {
 
     Words {
         width: parent.width
-        text: qsTr("Sees: %1.").arg(card.can)
+        text: card.sees
     }
 
     Words {
         width: parent.width
-        text: qsTr("Does not see: %1.").arg(card.cannot)
+        text: card.seesNot
     }
 
     Words {

@@ -20,37 +20,37 @@ Sheet {
     Sees {
         width: screen.contentWidth
         part: qsTr("Parent")
-        can: qsTr("box and counts, home sheet, plays, kites, goals")
-        cannot: qsTr("notes of others")
+        sees: qsTr("Sees: box and counts, home sheet, plays, kites, goals.")
+        seesNot: qsTr("Does not see: notes of others.")
         note: qsTr("A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Family or carer")
-        can: qsTr("box and counts, home sheet, plays, kites")
-        cannot: qsTr("goals, notes of others")
+        sees: qsTr("Sees: box and counts, home sheet, plays, kites.")
+        seesNot: qsTr("Does not see: goals, notes of others.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Guest for a few days")
-        can: qsTr("box and counts, home sheet, own plays")
-        cannot: qsTr("plays of others, kites, goals, notes of others")
+        sees: qsTr("Sees: box and counts, home sheet, own plays.")
+        seesNot: qsTr("Does not see: plays of others, kites, goals, notes of others.")
         note: qsTr("As they stand on the day of the invitation, and on until its end.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("Therapist")
-        can: qsTr("box and counts, home sheet, goals")
-        cannot: qsTr("plays, kites, notes of others")
+        sees: qsTr("Sees: box and counts, home sheet, goals.")
+        seesNot: qsTr("Does not see: plays, kites, notes of others.")
     }
 
     Sees {
         width: screen.contentWidth
         part: qsTr("The place where it lies")
-        can: qsTr("that something is there, how large it is, and when it came")
-        cannot: qsTr("anything that is written in it")
+        sees: qsTr("Sees: that something is there, how large it is, and when it came.")
+        seesNot: qsTr("Does not see: anything that is written in it.")
     }
 }

@@ -18,9 +18,10 @@ constexpr const char *beforePlay[] = {"today",      "room", "kite",     "guess",
                                       "everything", "week", "grown-up", "together", "breaths"};
 constexpr const char *duringPlay[] = {"play",      "burst",   "putback",
                                       "different", "noticed", "kite-after"};
-constexpr const char *afterPlay[] = {"box",        "count",    "item",     "requests",
-                                     "dried-out",  "notebook", "crew",     "floor",
-                                     "home-sheet", "take-out", "settings", "emergency"};
+constexpr const char *afterPlay[] = {"box",      "count",     "item",   "requests",     "dried-out",
+                                     "notebook", "crew",      "floor",  "home-sheet",   "take-out",
+                                     "settings", "emergency", "let-in", "shared-place", "sees",
+                                     "about-me", "hand-over", "join"};
 
 void open(Account &account, QObject *screens, const char *route)
 {
