@@ -19,6 +19,11 @@ std::string hexOf(std::span<const std::uint8_t> bytes)
     return text;
 }
 
+std::string hexOf(std::string_view bytes)
+{
+    return hexOf(std::span(reinterpret_cast<const std::uint8_t *>(bytes.data()), bytes.size()));
+}
+
 std::optional<std::string> bytesFromHex(std::string_view hex)
 {
     if (hex.size() % 2 != 0)

@@ -14,6 +14,9 @@ namespace lidlark {
 /// Lower-case hexadecimal, two digits a byte.
 std::string hexOf(std::span<const std::uint8_t> bytes);
 
+/// The same for bytes that are kept as text.
+std::string hexOf(std::string_view bytes);
+
 /// @returns nothing unless @p hex is just that many bytes in lower-case hexadecimal.
 std::optional<std::string> bytesFromHex(std::string_view hex);
 

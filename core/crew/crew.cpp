@@ -20,11 +20,6 @@ struct Let {
     Member member;
 };
 
-bool letsIn(Role role)
-{
-    return role == Role::Parent || role == Role::Therapist;
-}
-
 bool isLater(const Event &a, const Event &b, const Seen &seen)
 {
     if (seen.saw(a, b) || seen.saw(b, a))

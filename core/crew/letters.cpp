@@ -8,8 +8,7 @@ nlohmann::json jsonOf(const Letters &letters)
 {
     nlohmann::json json = nlohmann::json::object();
     for (const auto &[device, letter] : letters)
-        json[device.value] =
-            hexOf({reinterpret_cast<const std::uint8_t *>(letter.data()), letter.size()});
+        json[device.value] = hexOf(letter);
     return json;
 }
 

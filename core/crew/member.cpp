@@ -33,11 +33,9 @@ std::string fieldsOf(const Removal &removal)
     return nlohmann::json{{"device", removal.device.value}, {"accepted", accepted}}.dump();
 }
 
-std::optional<Member> readMember(const Event &event)
+std::optional<Member> memberFrom(const std::string &text)
 {
-    if (event.kind != Kind::Member)
-        return std::nullopt;
-    const Fields fields(event.fields);
+    const Fields fields(text);
     const auto device = fields.text("device");
     const auto role = roleNames.parse(fields.text("role").value_or(""));
     const auto signer = arrayFromHex<32>(fields.text("signer").value_or(""));
@@ -62,11 +60,9 @@ std::optional<Member> readMember(const Event &event)
     return member;
 }
 
-std::optional<Removal> readRemoval(const Event &event)
+std::optional<Removal> removalFrom(const std::string &text)
 {
-    if (event.kind != Kind::MemberRemoved)
-        return std::nullopt;
-    const Fields fields(event.fields);
+    const Fields fields(text);
     const auto device = fields.text("device");
     if (!device || device->empty())
         return std::nullopt;
@@ -80,6 +76,16 @@ std::optional<Removal> readRemoval(const Event &event)
             removal.accepted[*lane] = counter.get<std::uint64_t>();
     }
     return removal;
+}
+
+std::optional<Member> readMember(const Event &event)
+{
+    return event.kind == Kind::Member ? memberFrom(event.fields) : std::nullopt;
+}
+
+std::optional<Removal> readRemoval(const Event &event)
+{
+    return event.kind == Kind::MemberRemoved ? removalFrom(event.fields) : std::nullopt;
 }
 
 } // namespace lidlark::crew

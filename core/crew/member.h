@@ -44,7 +44,10 @@ struct Removal {
 
 std::string fieldsOf(const Member &member);
 std::string fieldsOf(const Removal &removal);
-/// @returns nothing for another kind, or where a field is missing or astray.
+/// @returns nothing where a field is missing or astray.
+std::optional<Member> memberFrom(const std::string &fields);
+std::optional<Removal> removalFrom(const std::string &fields);
+/// The same of an event; nothing for another kind.
 std::optional<Member> readMember(const journal::Event &event);
 std::optional<Removal> readRemoval(const journal::Event &event);
 

@@ -30,7 +30,7 @@ bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
         return member.role != Role::Guest;
     case Kind::Member:
     case Kind::Child:
-        return member.role == Role::Parent || member.role == Role::Therapist;
+        return letsIn(member.role);
     case Kind::Revision:
         return member.role == Role::Therapist || (member.role == Role::Parent && !hasTherapist);
     case Kind::GradingPin:

@@ -10,24 +10,6 @@ namespace {
 
 using journal::LaneKind;
 
-/// A row holds what the event held: read by the same code.
-std::optional<crew::Member> memberFrom(const std::string &fields)
-{
-    journal::Event event;
-    event.kind = journal::Kind::Member;
-    event.fields = fields;
-    return crew::readMember(event);
-}
-
-crew::Accepted acceptedFrom(const std::string &fields)
-{
-    journal::Event event;
-    event.kind = journal::Kind::MemberRemoved;
-    event.fields = fields;
-    const auto removal = crew::readRemoval(event);
-    return removal ? removal->accepted : crew::Accepted();
-}
-
 bool isAbout(const std::string &box, const crew::Crew &crew, const journal::Lane &lane)
 {
     if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals)
@@ -48,12 +30,14 @@ Result<std::map<std::string, crew::Crew>> CrewRepository::all()
     std::map<std::string, crew::Crew> crews;
     Result<bool> row = query->step();
     for (; row && *row; row = query->step()) {
-        auto member = memberFrom(query->text(1));
+        auto member = crew::memberFrom(query->text(1)); // a row holds what the event held
         if (!member)
             return Error{ErrorCode::Unreadable, "crew"};
         crew::Crew &crew = crews[query->text(0)];
-        if (!query->isNull(2))
-            crew.put(member->device, acceptedFrom(query->text(2)));
+        if (!query->isNull(2)) {
+            const auto removal = crew::removalFrom(query->text(2));
+            crew.put(member->device, removal ? removal->accepted : crew::Accepted());
+        }
         crew.put(std::move(*member));
     }
     if (!row)

@@ -55,6 +55,17 @@ Result<std::optional<std::string>> DeviceRepository::localState(const std::strin
     return *row ? std::optional(query->text(0)) : std::optional<std::string>();
 }
 
+Result<std::int64_t> DeviceRepository::localNumber(const std::string &key)
+{
+    const Result<std::optional<std::string>> text = localState(key);
+    if (!text)
+        return text.error();
+    std::int64_t number = 0;
+    if (*text)
+        std::from_chars((*text)->data(), (*text)->data() + (*text)->size(), number);
+    return number;
+}
+
 Outcome DeviceRepository::setLocalState(const std::string &key, const std::string &value)
 {
     Result<Statement> query =

@@ -36,6 +36,8 @@ public:
     Outcome setDevice(const Device &device);
 
     Result<std::optional<std::string>> localState(const std::string &key);
+    /// A whole number kept as state; 0 where there is none.
+    Result<std::int64_t> localNumber(const std::string &key);
     Outcome setLocalState(const std::string &key, const std::string &value);
     Outcome clearLocalState(const std::string &key);
     /// What the phone itself keeps, whoever's families are on it: keys that begin with "phone.",

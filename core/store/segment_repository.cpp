@@ -51,20 +51,6 @@ Result<std::vector<SegmentRow>> SegmentRepository::chainOf(const Digest &epoch,
     return collectRows<SegmentRow>(*query, readRow);
 }
 
-Result<std::optional<std::string>>
-SegmentRepository::bytesOf(const Digest &epoch, const DeviceId &device, std::uint64_t sequence)
-{
-    Result<Statement> query = m_database.prepare(
-        "SELECT bytes FROM segment WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
-    if (!query)
-        return query.error();
-    query->bind(1, hexOf(epoch)).bind(2, device.value).bind(3, static_cast<std::int64_t>(sequence));
-    const Result<bool> row = query->step();
-    if (!row)
-        return row.error();
-    return *row ? std::optional(query->bytes(0)) : std::optional<std::string>();
-}
-
 Result<std::vector<SegmentRow>> SegmentRepository::waiting(const std::string &box,
                                                            const DeviceId &device)
 {
@@ -98,72 +84,58 @@ Outcome SegmentRepository::forgetWaiting(const DeviceId &device)
     return query->bind(1, device.value).run();
 }
 
-Outcome SegmentRepository::markShared(const SegmentRow &row, std::int64_t ms)
+Outcome SegmentRepository::change(const SegmentRow &row, std::string_view set,
+                                  std::optional<std::int64_t> value)
 {
-    Result<Statement> query = m_database.prepare(
-        "UPDATE segment SET shared_ms = ?1 WHERE epoch = ?2 AND device = ?3 AND sequence = ?4");
+    Result<Statement> query =
+        m_database.prepare("UPDATE segment SET " + std::string(set) +
+                           " WHERE epoch = ?2 AND device = ?3 AND sequence = ?4");
     if (!query)
         return query.error();
-    return query->bind(1, ms)
+    return query->bind(1, value)
         .bind(2, hexOf(row.epoch))
         .bind(3, row.device.value)
         .bind(4, static_cast<std::int64_t>(row.sequence))
         .run();
 }
 
+Outcome SegmentRepository::markShared(const SegmentRow &row, std::int64_t ms)
+{
+    return change(row, "shared_ms = ?1", ms);
+}
+
 Outcome SegmentRepository::markWaiting(const SegmentRow &row)
 {
-    Result<Statement> query = m_database.prepare(
-        "UPDATE segment SET shared_ms = NULL WHERE epoch = ?1 AND device = ?2 AND sequence = ?3");
+    return change(row, "shared_ms = ?1", std::nullopt);
+}
+
+Result<std::uint64_t> SegmentRepository::highest(const std::string &box, const journal::Lane &lane,
+                                                 const DeviceId &device, std::string_view among)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT coalesce(max(last_counter), 0) FROM segment "
+                           "WHERE box = ?1 AND lane = ?2 AND device = ?3" +
+                           std::string(among));
     if (!query)
         return query.error();
-    return query->bind(1, hexOf(row.epoch))
-        .bind(2, row.device.value)
-        .bind(3, static_cast<std::int64_t>(row.sequence))
-        .run();
+    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
+    if (const Result<bool> row = query->step(); !row)
+        return row.error();
+    return static_cast<std::uint64_t>(query->number(0));
 }
 
 Result<std::uint64_t> SegmentRepository::lastCounter(const std::string &box,
                                                      const journal::Lane &lane,
                                                      const DeviceId &device)
 {
-    Result<Statement> query =
-        m_database.prepare("SELECT coalesce(max(last_counter), 0) FROM segment "
-                           "WHERE box = ?1 AND lane = ?2 AND device = ?3");
-    if (!query)
-        return query.error();
-    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
-    if (const Result<bool> row = query->step(); !row)
-        return row.error();
-    return static_cast<std::uint64_t>(query->number(0));
+    return highest(box, lane, device, "");
 }
 
 Result<std::uint64_t> SegmentRepository::lastSharedCounter(const std::string &box,
                                                            const journal::Lane &lane,
                                                            const DeviceId &device)
 {
-    Result<Statement> query = m_database.prepare(
-        "SELECT coalesce(max(last_counter), 0) FROM segment "
-        "WHERE box = ?1 AND lane = ?2 AND device = ?3 AND shared_ms IS NOT NULL");
-    if (!query)
-        return query.error();
-    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
-    if (const Result<bool> row = query->step(); !row)
-        return row.error();
-    return static_cast<std::uint64_t>(query->number(0));
-}
-
-Result<std::optional<std::int64_t>> SegmentRepository::lastSharedMs(const std::string &box,
-                                                                    const DeviceId &device)
-{
-    Result<Statement> query =
-        m_database.prepare("SELECT max(shared_ms) FROM segment WHERE box = ?1 AND device = ?2");
-    if (!query)
-        return query.error();
-    query->bind(1, box).bind(2, device.value);
-    if (const Result<bool> row = query->step(); !row)
-        return row.error();
-    return query->isNull(0) ? std::optional<std::int64_t>() : std::optional(query->number(0));
+    return highest(box, lane, device, " AND shared_ms IS NOT NULL");
 }
 
 Outcome SegmentRepository::keepKey(const HandedKey &key)

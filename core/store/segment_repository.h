@@ -45,8 +45,6 @@ public:
     Outcome keep(const SegmentRow &row);
     /// In order of their numbers; without the bytes.
     Result<std::vector<SegmentRow>> chainOf(const Digest &epoch, const DeviceId &device);
-    Result<std::optional<std::string>> bytesOf(const Digest &epoch, const DeviceId &device,
-                                               std::uint64_t sequence);
     /// Of this device, still to be brought to the storage of a crew, in the order in which they
     /// were sealed: the box's lane first, where who is in it and the keys are.
     Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
@@ -74,9 +72,6 @@ public:
     /// The same, of what was seen on a storage.
     Result<std::uint64_t> lastSharedCounter(const std::string &box, const journal::Lane &lane,
                                             const DeviceId &device);
-    /// When something of this device was last seen on a storage; absent: never.
-    Result<std::optional<std::int64_t>> lastSharedMs(const std::string &box,
-                                                     const DeviceId &device);
 
     Outcome keepKey(const HandedKey &key);
     Result<std::vector<HandedKey>> handedKeys();
@@ -85,6 +80,10 @@ private:
     static constexpr std::string_view columns =
         "SELECT epoch, device, sequence, box, lane, hash, last_counter, shared_ms, ";
     static SegmentRow readRow(const Statement &row);
+    /// @param set what of the row, to ?1.
+    Outcome change(const SegmentRow &row, std::string_view set, std::optional<std::int64_t> value);
+    Result<std::uint64_t> highest(const std::string &box, const journal::Lane &lane,
+                                  const DeviceId &device, std::string_view among);
 
     Database &m_database;
 };

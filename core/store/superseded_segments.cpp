@@ -51,15 +51,7 @@ Result<std::vector<SegmentRow>> SegmentRepository::onStorage(const Digest &epoch
 
 Outcome SegmentRepository::takenOff(const SegmentRow &row)
 {
-    Result<Statement> query =
-        m_database.prepare("UPDATE segment SET superseded = 0, bytes = x'' WHERE epoch = ?1 AND "
-                           "device = ?2 AND sequence = ?3");
-    if (!query)
-        return query.error();
-    return query->bind(1, hexOf(row.epoch))
-        .bind(2, row.device.value)
-        .bind(3, static_cast<std::int64_t>(row.sequence))
-        .run();
+    return change(row, "bytes = x'', superseded = ?1", 0);
 }
 
 Outcome SegmentRepository::forgetBytes(const std::string &box, const journal::Lane &lane,

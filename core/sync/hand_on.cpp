@@ -1,5 +1,6 @@
 #include "core/sync/hand_on.h"
 
+#include "core/crew/rights.h"
 #include "core/store/event_repository.h"
 #include "core/sync/outbox.h"
 
@@ -27,8 +28,7 @@ Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
         return Done{};
     const DeviceId former = book.me()->was;
     // Nobody takes the words of others from a phone that may not vouch for them (fetch.cpp).
-    const bool vouches =
-        book.me()->role == crew::Role::Parent || book.me()->role == crew::Role::Therapist;
+    const bool vouches = crew::vouches(*book.me());
     std::vector<Event> events;
     std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
         const bool stray = vouches && book.crew().member(event.device) == nullptr;

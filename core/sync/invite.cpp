@@ -56,10 +56,7 @@ std::optional<Invited> invitedFrom(const std::string &text)
 
 std::optional<crew::Member> newcomerIn(const std::string &fields, const Asked &asked)
 {
-    journal::Event event;
-    event.kind = journal::Kind::Member;
-    event.fields = fields;
-    auto member = crew::readMember(event);
+    auto member = crew::memberFrom(fields);
     if (!member)
         return std::nullopt;
     // Who it is, the newcomer says; what it may, only the one who invites.
@@ -93,7 +90,7 @@ Result<Invited> invite(Post &post, const std::string &box, const Asked &asked)
     if (!today || !book)
         return today ? book.error() : today.error();
     const crew::Member *me = book->me();
-    if (me == nullptr || (me->role != crew::Role::Parent && me->role != crew::Role::Therapist))
+    if (me == nullptr || !crew::letsIn(me->role))
         return Error{ErrorCode::NotAllowed, "member"};
     const bool guest = asked.role == crew::Role::Guest;
     if (guest &&
@@ -143,9 +140,7 @@ Outcome accept(Post &post, const std::string &box, const Invited &invited, const
         return welcome.error();
     const std::string bytes =
         JoinRoom::seal(invited.secret, "welcome", letterOf(*welcome, post.entropy), post.entropy);
-    const Json waiting{
-        {"secret", hexOf(invited.secret.bytes())},
-        {"bytes", hexOf({reinterpret_cast<const std::uint8_t *>(bytes.data()), bytes.size()})}};
+    const Json waiting{{"secret", hexOf(invited.secret.bytes())}, {"bytes", hexOf(bytes)}};
     Outcome kept =
         store::DeviceRepository(post.database).setLocalState(welcomeKey(box), waiting.dump());
     return kept ? endInvitation(post, box) : kept;

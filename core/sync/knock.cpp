@@ -41,27 +41,23 @@ Result<std::optional<Kept>> keptIn(store::Database &database)
 
 Outcome keep(store::Database &database, const Kept &kept)
 {
-    const auto *bytes = reinterpret_cast<const std::uint8_t *>(kept.answer.data());
     const Json json{{"secret", hexOf(kept.secret.bytes())},
                     {"device", kept.device.id.value},
                     {"person", kept.device.person},
-                    {"answer", hexOf({bytes, kept.answer.size()})}};
+                    {"answer", hexOf(kept.answer)}};
     return store::DeviceRepository(database).setLocalState(joiningKey, json.dump());
 }
 
-crew::Member memberOf(const store::Device &device, const crypto::DeviceSecret &secret,
-                      const DeviceId &was, Day today)
+/// The least there is, until whoever invites says more.
+crew::Member newcomerOf(const store::Device &device, const crypto::DeviceSecret &secret,
+                        const DeviceId &was, Day today)
 {
-    return {device.id,
-            device.person,
-            crew::Role::Guest, // the least, until whoever invites says more
-            {},
-            crypto::publicKeyOf(crypto::signingSeedOf(secret)),
-            crypto::letterKeyOf(crypto::letterSeedOf(secret)),
-            today,
-            false,
-            {},
-            was};
+    crew::Member newcomer = memberOf(device, secret);
+    newcomer.role = crew::Role::Guest;
+    newcomer.home = {};
+    newcomer.until = today;
+    newcomer.was = was;
+    return newcomer;
 }
 
 /// Who it will be: a new id in an empty store, and its own where it must be let in anew.
@@ -105,7 +101,7 @@ Result<Joining> beginJoining(store::Database &database, const Clock &clock, Entr
     const auto own = ownSecret(database, device->id, keeper, entropy);
     if (!own)
         return own.error();
-    const crew::Member member = memberOf(*device, own->secret, *former, today->day);
+    const crew::Member member = newcomerOf(*device, own->secret, *former, today->day);
     if (same)
         return joiningOf(**before, member);
     const Kept kept{secret, *device,

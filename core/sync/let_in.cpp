@@ -24,7 +24,7 @@ using journal::LaneKind;
 Outcome checkNewcomer(const CrewBook &book, const Member &newcomer, Day today)
 {
     const Member *me = book.me();
-    if (me == nullptr || (me->role != Role::Parent && me->role != Role::Therapist))
+    if (me == nullptr || !crew::letsIn(me->role))
         return Error{ErrorCode::NotAllowed, "member"};
     if (book.crew().member(newcomer.device) != nullptr)
         return Error{ErrorCode::Invalid, "device: is in the crew, or was"};

@@ -2,7 +2,6 @@
 
 #include "core/store/segment_repository.h"
 
-#include <charconv>
 #include <set>
 
 namespace lidlark::sync {
@@ -18,13 +17,10 @@ std::string lookedKey(const std::string &box)
 
 Result<bool> isDayToLookThrough(Post &post, const std::string &box)
 {
-    const auto text = store::DeviceRepository(post.database).localState(lookedKey(box));
-    if (!text)
-        return text.error();
-    std::int64_t then = 0;
-    if (*text)
-        std::from_chars((*text)->data(), (*text)->data() + (*text)->size(), then);
-    const std::int64_t since = post.clock.nowMs() - then;
+    const auto then = store::DeviceRepository(post.database).localNumber(lookedKey(box));
+    if (!then)
+        return then.error();
+    const std::int64_t since = post.clock.nowMs() - *then;
     return since < 0 || since >= msPerDay;
 }
 

@@ -4,6 +4,20 @@
 
 namespace lidlark::sync {
 
+crew::Member memberOf(const store::Device &device, const crypto::DeviceSecret &secret)
+{
+    return {device.id,
+            device.person,
+            device.role,
+            device.home,
+            crypto::publicKeyOf(crypto::signingSeedOf(secret)),
+            crypto::letterKeyOf(crypto::letterSeedOf(secret)),
+            device.until,
+            false,
+            {},
+            {}};
+}
+
 crypto::Secret<32> freshSecret(Entropy &entropy)
 {
     std::array<std::uint8_t, 32> bytes{};

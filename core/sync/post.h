@@ -2,6 +2,7 @@
 
 #include "core/base/clock.h"
 #include "core/base/entropy.h"
+#include "core/crew/member.h"
 #include "core/crypto/device_keys.h"
 #include "core/store/device_repository.h"
 
@@ -15,6 +16,9 @@ struct Post {
     store::Device device;
     crypto::DeviceSecret secret;
 };
+
+/// A phone as a member: who it is, and what others verify and reach it by.
+crew::Member memberOf(const store::Device &device, const crypto::DeviceSecret &secret);
 
 /// 32 bytes of chance.
 crypto::Secret<32> freshSecret(Entropy &entropy);

@@ -42,6 +42,12 @@ DeviceId idOf(const SheetSecret &secret)
     return {"sheet-" + hexOf(id).substr(0, idDigits)};
 }
 
+/// The sheet as if it were a phone.
+store::Device deviceOf(const SheetSecret &secret, const HomeId &home)
+{
+    return {idOf(secret), sheetAlias, store::Role::Parent, home, std::nullopt};
+}
+
 /// Another name for other keys: what lies there is never written over.
 std::string letterName(const crew::Member &sheet, const Welcome &welcome)
 {
@@ -113,14 +119,7 @@ Result<Answer<bool>> actAsSheet(Post &sheet, const Welcome &welcome, Post &phone
         return others.error();
     if (own->trouble || others->trouble)
         return Answer<bool>(own->trouble ? *own->trouble : *others->trouble);
-    crew::Member newcomer = welcome.member;
-    newcomer.device = phone.device.id;
-    newcomer.person = phone.device.person;
-    newcomer.paper = false;
-    newcomer.folder.clear();
-    newcomer.signer = crypto::publicKeyOf(crypto::signingSeedOf(phone.secret));
-    newcomer.letters = crypto::letterKeyOf(crypto::letterSeedOf(phone.secret));
-    const auto given = letIn(sheet, welcome.box, newcomer);
+    const auto given = letIn(sheet, welcome.box, memberOf(phone.device, phone.secret));
     const auto told =
         given ? exchange(sheet, welcome.box, storage) : Result<Exchanged>(given.error());
     if (!told)
@@ -143,17 +142,9 @@ Result<RecoverySheet> makeSheet(Post &post, const std::string &box)
     if (me == nullptr || me->role != crew::Role::Parent || me->home.empty())
         return Error{ErrorCode::NotAllowed, "member"};
     const SheetSecret secret{freshJoinSecret(post.entropy), freshJoinSecret(post.entropy)};
-    const crypto::DeviceSecret own = deviceSecretOf(secret);
-    const crew::Member member{idOf(secret),
-                              sheetAlias,
-                              crew::Role::Parent,
-                              me->home,
-                              crypto::publicKeyOf(crypto::signingSeedOf(own)),
-                              crypto::letterKeyOf(crypto::letterSeedOf(own)),
-                              std::nullopt,
-                              true,
-                              folderOf(secret),
-                              {}};
+    crew::Member member = memberOf(deviceOf(secret, me->home), deviceSecretOf(secret));
+    member.paper = true;
+    member.folder = folderOf(secret);
     for (const crew::Member &other : book->crew().present()) {
         if (!other.paper || other.home != me->home)
             continue;
@@ -202,14 +193,13 @@ Result<Answer<bool>> recover(store::Database &database, const Clock &clock, Entr
     const auto &welcome = std::get<std::optional<Welcome>>(letters);
     if (!welcome)
         return Answer<bool>(false);
-    const store::Device paper{idOf(secret), sheetAlias, store::Role::Parent, welcome->member.home,
-                              std::nullopt};
     const store::Device own{
         {entropy.freshId()}, person, store::Role::Parent, welcome->member.home, std::nullopt};
     const auto fresh = ownSecret(database, own.id, keeper, entropy);
     if (!fresh)
         return fresh.error();
-    Post sheet{database, clock, entropy, paper, deviceSecretOf(secret)};
+    Post sheet{database, clock, entropy, deviceOf(secret, welcome->member.home),
+               deviceSecretOf(secret)};
     Post phone{database, clock, entropy, own, fresh->secret};
     return actAsSheet(sheet, *welcome, phone, storage);
 }

@@ -8,7 +8,6 @@
 #include "core/sync/crew_lanes.h"
 
 #include <algorithm>
-#include <charconv>
 
 namespace lidlark::sync {
 
@@ -49,17 +48,14 @@ Result<SharingState> sharingState(store::Database &database)
     const auto device = store::DeviceRepository(database).device();
     const auto crews = store::CrewRepository(database).all();
     const auto consent = consentIn(database);
-    const auto shared = store::DeviceRepository(database).localState(sharedKey);
+    const auto shared = store::DeviceRepository(database).localNumber(sharedKey);
     if (!device || !crews)
         return device ? crews.error() : device.error();
     if (!consent || !shared)
         return consent ? shared.error() : consent.error();
     state.agreed = consent->has_value();
-    std::int64_t ms = 0;
-    if (*shared)
-        std::from_chars((*shared)->data(), (*shared)->data() + (*shared)->size(), ms);
-    if (ms > 0)
-        state.sharedMs = ms;
+    if (*shared > 0)
+        state.sharedMs = *shared;
     if (!*device)
         return state;
     for (const auto &[box, crew] : *crews) {

@@ -54,20 +54,12 @@ std::optional<Welcome::Key> keyFrom(const Json &entry)
     return Welcome::Key{*epoch, *lane, {textAt(entry, "writer")}, crypto::EpochKey(*key)};
 }
 
-std::optional<crew::Member> memberFrom(const std::string &fields)
-{
-    journal::Event event;
-    event.kind = journal::Kind::Member;
-    event.fields = fields;
-    return crew::readMember(event);
-}
-
 std::optional<Welcome> welcomeFrom(const Json &json)
 {
     if (!json.is_object() || !json.contains("keys") || !json["keys"].is_array() ||
         !json.contains("events") || !json["events"].is_array())
         return std::nullopt;
-    auto member = memberFrom(textAt(json, "member"));
+    auto member = crew::memberFrom(textAt(json, "member"));
     Welcome welcome{textAt(json, "box"), {}, {}, {}};
     if (!member || welcome.box.empty())
         return std::nullopt;

@@ -74,8 +74,7 @@ bool CrewLife::mayLetIn() const
 {
     if (!m_household->isOpen() || m_household->needsWelcome())
         return false;
-    const store::Role role = m_household->workplace().device.role;
-    return (role == store::Role::Parent || role == store::Role::Therapist) &&
+    return crew::letsIn(m_household->workplace().device.role) &&
            (m_inCrew || m_members.rowCount() == 0);
 }
 

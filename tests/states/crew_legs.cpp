@@ -19,16 +19,8 @@ constexpr auto finsBox = "b-fin";
 crew::Member newcomer(const std::string &person, crew::Role role, std::optional<Day> until)
 {
     SeededEntropy entropy("member " + person);
-    const crypto::DeviceSecret secret = sync::freshSecret(entropy);
-    return {{"d-" + person},
-            person,
-            role,
-            {"h-fin"},
-            crypto::publicKeyOf(crypto::signingSeedOf(secret)),
-            crypto::letterKeyOf(crypto::letterSeedOf(secret)),
-            until,
-            false,
-            {}};
+    return sync::memberOf({{"d-" + person}, person, role, {"h-fin"}, until},
+                          sync::freshSecret(entropy));
 }
 
 /// Fin's crew: Ruth, whose phone this is, Gran, and for a week Archie. All was shared at tea-time.

@@ -24,16 +24,9 @@ struct CrewPhone : Phone {
 
     [[nodiscard]] crew::Member asMember(std::optional<Day> until = {}) const
     {
-        return {device.id,
-                device.person,
-                device.role,
-                device.home,
-                crypto::publicKeyOf(crypto::signingSeedOf(secret)),
-                crypto::letterKeyOf(crypto::letterSeedOf(secret)),
-                until,
-                false,
-                {},
-                {}};
+        crew::Member member = sync::memberOf(device, secret);
+        member.until = until;
+        return member;
     }
 
     Outcome found(const std::string &box)

@@ -2,7 +2,7 @@
 
 #include "core/sync/publish.h"
 #include "core/sync/webdav_storage.h"
-#include "tests/support/dav_server.h"
+#include "tests/support/both_dav_servers.h"
 #include "tests/support/fault_proxy.h"
 
 #include <fstream>
@@ -16,8 +16,6 @@ using lidlark::test::DavKind;
 using lidlark::test::DavServer;
 using lidlark::test::Fault;
 using lidlark::test::FaultProxy;
-
-Q_DECLARE_METATYPE(lidlark::test::DavKind)
 
 namespace {
 
@@ -103,12 +101,7 @@ private:
 
 private slots:
     /// Every function is called for each.
-    void initTestCase_data()
-    {
-        QTest::addColumn<DavKind>("kind");
-        QTest::newRow("Apache") << DavKind::Apache;
-        QTest::newRow("lighttpd") << DavKind::Lighttpd;
-    }
+    void initTestCase_data() { lidlark::test::addDavKinds(); }
     void init()
     {
         QFETCH_GLOBAL(DavKind, kind);

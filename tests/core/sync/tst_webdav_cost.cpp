@@ -2,8 +2,8 @@
 
 #include "core/sync/publish.h"
 #include "core/sync/webdav_storage.h"
+#include "tests/support/both_dav_servers.h"
 #include "tests/support/cut_relay.h"
-#include "tests/support/dav_server.h"
 #include "tests/support/fault_proxy.h"
 
 using namespace lidlark;
@@ -15,8 +15,6 @@ using lidlark::test::DavServer;
 using lidlark::test::Fault;
 using lidlark::test::FaultProxy;
 using lidlark::test::WireBytes;
-
-Q_DECLARE_METATYPE(lidlark::test::DavKind)
 
 namespace {
 
@@ -49,29 +47,14 @@ class TestWebdavCost : public QObject
     Q_OBJECT
 
 private:
-    std::map<DavKind, std::unique_ptr<DavServer>> m_servers;
+    lidlark::test::BothDavServers m_servers;
 
-    [[nodiscard]] const DavServer &server() const
-    {
-        QFETCH_GLOBAL(DavKind, kind);
-        return *m_servers.at(kind);
-    }
+    [[nodiscard]] const DavServer &server() const { return m_servers.current(); }
 
 private slots:
     /// Every function is called for each.
-    void initTestCase_data()
-    {
-        QTest::addColumn<DavKind>("kind");
-        QTest::newRow("Apache") << DavKind::Apache;
-        QTest::newRow("lighttpd") << DavKind::Lighttpd;
-    }
-    void initTestCase()
-    {
-        for (const DavKind kind : {DavKind::Apache, DavKind::Lighttpd}) {
-            m_servers[kind] = std::make_unique<DavServer>(kind);
-            QVERIFY2(m_servers[kind]->start(), qPrintable(m_servers[kind]->problem()));
-        }
-    }
+    void initTestCase_data() { lidlark::test::addDavKinds(); }
+    void initTestCase() { m_servers.start(); }
 
     /// What a server is asked for one segment, and for news of one device (platform.md, "Publish
     /// protocol").

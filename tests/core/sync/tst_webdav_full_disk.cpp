@@ -3,15 +3,13 @@
 #include "core/sync/connection_check.h"
 #include "core/sync/publish.h"
 #include "core/sync/webdav_storage.h"
-#include "tests/support/dav_server.h"
+#include "tests/support/both_dav_servers.h"
 
 using namespace lidlark;
 using namespace lidlark::sync;
 using lidlark::test::CertificateKind;
 using lidlark::test::DavKind;
 using lidlark::test::DavServer;
-
-Q_DECLARE_METATYPE(lidlark::test::DavKind)
 
 /// Guards that a server whose disk is full says so and loses nothing: real servers on a real disk
 /// of a few kilobytes, which the test may have to be root to mount. Where it cannot, it is skipped
@@ -27,12 +25,7 @@ private slots:
             QSKIP("a small disk cannot be mounted here");
     }
 
-    void whatDoesNotFitHarmsNothing_data()
-    {
-        QTest::addColumn<DavKind>("kind");
-        QTest::newRow("Apache") << DavKind::Apache;
-        QTest::newRow("lighttpd") << DavKind::Lighttpd;
-    }
+    void whatDoesNotFitHarmsNothing_data() { lidlark::test::addDavKinds(); }
     void whatDoesNotFitHarmsNothing()
     {
         QFETCH(DavKind, kind);

@@ -4,7 +4,7 @@
 #include "core/sync/publish.h"
 #include "core/sync/segment.h"
 #include "core/sync/webdav_storage.h"
-#include "tests/support/dav_server.h"
+#include "tests/support/both_dav_servers.h"
 #include "tests/support/fault_proxy.h"
 
 #include <fstream>
@@ -18,8 +18,6 @@ using lidlark::test::DavKind;
 using lidlark::test::DavServer;
 using lidlark::test::Fault;
 using lidlark::test::FaultProxy;
-
-Q_DECLARE_METATYPE(lidlark::test::DavKind)
 
 namespace {
 
@@ -63,29 +61,14 @@ class TestWebdavServer : public QObject
     Q_OBJECT
 
 private:
-    std::map<DavKind, std::unique_ptr<DavServer>> m_servers;
+    lidlark::test::BothDavServers m_servers;
 
-    [[nodiscard]] const DavServer &server() const
-    {
-        QFETCH_GLOBAL(DavKind, kind);
-        return *m_servers.at(kind);
-    }
+    [[nodiscard]] const DavServer &server() const { return m_servers.current(); }
 
 private slots:
     /// Every function is called for each.
-    void initTestCase_data()
-    {
-        QTest::addColumn<DavKind>("kind");
-        QTest::newRow("Apache") << DavKind::Apache;
-        QTest::newRow("lighttpd") << DavKind::Lighttpd;
-    }
-    void initTestCase()
-    {
-        for (const DavKind kind : {DavKind::Apache, DavKind::Lighttpd}) {
-            m_servers[kind] = std::make_unique<DavServer>(kind);
-            QVERIFY2(m_servers[kind]->start(), qPrintable(m_servers[kind]->problem()));
-        }
-    }
+    void initTestCase_data() { lidlark::test::addDavKinds(); }
+    void initTestCase() { m_servers.start(); }
 
     void aFolderOnAServerKeepsFiles()
     {
