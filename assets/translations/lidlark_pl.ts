@@ -373,6 +373,10 @@
             <translation>Drugi rodzic, rodzina, gość, terapeuta</translation>
         </message>
         <message>
+            <source>Come in with a new code</source>
+            <translation>Wejdź z nowym kodem</translation>
+        </message>
+        <message>
             <source>For %1 to read, or to have read aloud</source>
             <translation>Do czytania, samemu albo na głos: %1</translation>
         </message>
@@ -403,6 +407,10 @@
         <message>
             <source>What this keeps about me</source>
             <translation>Co to o mnie pamięta</translation>
+        </message>
+        <message>
+            <source>What is on this phone stays, and goes to the crew once it is in again</source>
+            <translation>To, co jest na tym telefonie, zostaje, a po wejściu trafi do załogi</translation>
         </message>
         <message>
             <source>Where there is no network: on a stick, or from phone to phone</source>

@@ -373,6 +373,10 @@
             <translation>دوسرے والدین، خاندان، مہمان، تھراپسٹ</translation>
         </message>
         <message>
+            <source>Come in with a new code</source>
+            <translation>نئے کوڈ سے اندر آئیں</translation>
+        </message>
+        <message>
             <source>For %1 to read, or to have read aloud</source>
             <translation>‏%1 کے پڑھنے کے لیے، یا پڑھ کر سنانے کے لیے</translation>
         </message>
@@ -403,6 +407,10 @@
         <message>
             <source>What this keeps about me</source>
             <translation>یہ میرے بارے میں کیا رکھتا ہے</translation>
+        </message>
+        <message>
+            <source>What is on this phone stays, and goes to the crew once it is in again</source>
+            <translation>جو اس فون پر ہے وہ رہتا ہے، اور دوبارہ اندر آنے پر ساتھیوں کو جاتا ہے</translation>
         </message>
         <message>
             <source>Where there is no network: on a stick, or from phone to phone</source>

@@ -2,6 +2,7 @@
 
 #include "core/store/box_repository.h"
 #include "core/store/refold.h"
+#include "core/sync/come_anew.h"
 #include "core/sync/knock.h"
 #include "core/sync/secret_file.h"
 #include "core/sync/sync_words.h"
@@ -28,7 +29,7 @@ Outcome beginAnew(store::Database &database, const Clock &clock, Entropy &entrop
         return opened.error();
     if (opened->match == sync::Match::Well && !asked)
         return Done{};
-    return sync::takeNewId(opened->post, keeper);
+    return sync::comeAnew(opened->post, keeper);
 }
 
 /// It is in: what its crew has shared comes with the first exchange.

@@ -21,6 +21,7 @@ CrewScreen {
             route.screens.go("resume")
     }
     onLetInWanted: route.screens.go("let-in")
+    onComeInWanted: route.screens.go("join")
     onPlaceWanted: {
         route.screens.placeBack = "crew"
         route.screens.go("shared-place")

@@ -2,6 +2,7 @@
 
 #include "core/store/box_repository.h"
 #include "core/store/crew_repository.h"
+#include "core/sync/come_anew.h"
 #include "core/sync/consent.h"
 #include "core/sync/found_crew.h"
 #include "core/sync/home_asked_into.h"
@@ -27,6 +28,7 @@ void addTo(ShareReport &report, CrewDesk &desk, const std::string &box,
     report.received += exchanged.received;
     if (exchanged.trouble)
         report.trouble = sync::sentenceFor(*exchanged.trouble);
+    report.setBack = report.setBack || exchanged.copied;
     if (exchanged.copied)
         report.trouble = sync::copiedSentence();
     if (exchanged.out)
@@ -54,7 +56,7 @@ Result<ShareReport> shareIfAgreed(CrewDesk &desk)
     auto report = checkConsent(desk) ? share(desk) : Result<ShareReport>(ShareReport{});
     if (report)
         return report;
-    return ShareReport{sync::sentenceFor(sync::Trouble::Unreachable), {}, 0};
+    return ShareReport{sync::sentenceFor(sync::Trouble::Unreachable), {}, 0, false};
 }
 
 } // namespace
@@ -77,13 +79,14 @@ Result<ShareReport> share(CrewDesk &desk)
     if (!found)
         return found.error();
     if (const auto *why = std::get_if<wording::Sentence>(&*found))
-        return ShareReport{*why, {}, 0};
+        return ShareReport{*why, {}, 0, false};
     const auto shared =
         sync::shareAll(opened->post, opened->match, desk.keeper(), storageIn(*found), desk.goOn());
     if (!shared)
         return shared.error();
     ShareReport report;
     report.trouble = sync::sentenceFor(shared->match);
+    report.setBack = shared->match != sync::Match::Well && report.trouble.has_value();
     bool whole = !shared->boxes.empty();
     for (const auto &[box, exchanged] : shared->boxes) {
         addTo(report, desk, box, exchanged);
@@ -138,8 +141,15 @@ Result<ShareReport> acceptKnock(CrewDesk &desk, const std::string &child,
 }
 
 Result<std::array<std::string, 3>> beginToJoin(CrewDesk &desk, const sync::JoinSecret &secret,
-                                               const std::string &person)
+                                               const std::string &person, bool anew)
 {
+    if (anew) {
+        auto opened = sync::openPost(desk.database(), desk.clock(), desk.entropy(), desk.keeper());
+        if (!opened)
+            return opened.error();
+        if (const Outcome done = sync::comeAnew(opened->post, desk.keeper()); !done)
+            return done.error();
+    }
     const auto joining = sync::beginJoining(desk.database(), desk.clock(), desk.entropy(),
                                             desk.keeper(), secret, person);
     if (!joining)

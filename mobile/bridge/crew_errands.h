@@ -16,6 +16,7 @@ struct ShareReport {
     std::optional<wording::Sentence> trouble; ///< What cut it short.
     std::vector<wording::Sentence> findings;  ///< What was met and not taken in.
     int received = 0;
+    bool setBack = false; ///< This phone was copied or set back to a backup.
 };
 
 /// The same of one exchange, in words.
@@ -40,9 +41,10 @@ Result<Heard> listen(CrewDesk &desk, const sync::Invited &invited);
 Result<ShareReport> acceptKnock(CrewDesk &desk, const std::string &child,
                                 const sync::Invited &invited, const sync::Knock &knock);
 
-/// Begins to join, or goes on with what was begun. @returns the words that both phones show.
+/// Begins to join, or goes on with what was begun. @param anew a phone that was in this crew
+/// before. @returns the words that both phones show.
 Result<std::array<std::string, 3>> beginToJoin(CrewDesk &desk, const sync::JoinSecret &secret,
-                                               const std::string &person);
+                                               const std::string &person, bool anew);
 
 /// How far a phone is that joins.
 struct JoinReport {

@@ -36,6 +36,7 @@ void CrewLife::look()
 {
     m_inCrew = false;
     m_joining = false;
+    m_outside = false;
     m_place.clear();
     m_agreement.clear();
     if (m_household->isOpen())
@@ -50,6 +51,7 @@ void CrewLife::lookAt(store::Database &database)
                           : Result<crew::Crew>(crew::Crew{});
     m_members.show(crew ? *crew : crew::Crew{}, m_household->device());
     m_inCrew = crew && crew->has(m_household->device());
+    m_outside = crew && !crew->empty() && !m_inCrew;
     if (const auto address = sync::addressIn(database))
         m_place = fromCore(*address);
     const auto joining = sync::joiningIn(database);
@@ -76,6 +78,11 @@ bool CrewLife::mayLetIn() const
         return false;
     return crew::letsIn(m_household->workplace().device.role) &&
            (m_inCrew || m_members.rowCount() == 0);
+}
+
+bool CrewLife::outside() const
+{
+    return m_outside || (!m_setBack.empty() && m_setBack == m_household->device());
 }
 
 bool CrewLife::agree()
@@ -148,6 +155,7 @@ void CrewLife::take(const Result<ShareReport> &report)
 {
     m_troubles.clear();
     if (report) {
+        m_setBack = report->setBack ? m_household->device() : DeviceId();
         if (report->trouble)
             m_troubles.append(translated(*report->trouble));
         for (const wording::Sentence &finding : report->findings)

@@ -40,6 +40,9 @@ class CrewLife : public QObject
     Q_PROPERTY(bool mayLetIn READ mayLetIn NOTIFY changed FINAL)
     /// This phone has a code and waits to be let in.
     Q_PROPERTY(bool joining READ joining NOTIFY changed FINAL)
+    /// This phone was in the crew and shares nothing until it is let in by a new code: it was
+    /// copied, set back to a backup, or taken out.
+    Q_PROPERTY(bool outside READ outside NOTIFY changed FINAL)
     /// The keys lie in a file, for want of a keychain.
     Q_PROPERTY(bool keysInFile READ keysInFile NOTIFY changed FINAL)
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged FINAL)
@@ -57,6 +60,7 @@ public:
     [[nodiscard]] QString agreement() const { return m_agreement; }
     [[nodiscard]] bool mayLetIn() const;
     [[nodiscard]] bool joining() const { return m_joining; }
+    [[nodiscard]] bool outside() const;
     [[nodiscard]] bool keysInFile() const { return m_keysInFile; }
     [[nodiscard]] bool busy() const { return m_runner.busy(); }
     [[nodiscard]] Household *household() const { return m_household; }
@@ -119,6 +123,8 @@ private:
     std::int64_t m_triedMs = 0;
     bool m_inCrew = false;
     bool m_joining = false;
+    bool m_outside = false;
+    DeviceId m_setBack; ///< The id under which the last sharing found it; empty: it did not.
     bool m_keysInFile = false;
     QString m_state;
     QString m_place;

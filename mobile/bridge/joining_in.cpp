@@ -37,6 +37,10 @@ JoiningIn::JoiningIn(QObject *parent) : QObject(parent)
 void JoiningIn::setCrew(CrewLife *crew)
 {
     m_crew = crew;
+    if (crew->outside()) {
+        m_person = crew->household()->person();
+        m_place = crew->place();
+    }
     if (crew->household()->isOpen())
         goOnWaiting();
 }
@@ -120,15 +124,15 @@ void JoiningIn::begin()
     (void)m_crew->agreeAs(m_person.trimmed());
     m_crew->run<std::array<std::string, 3>>(
         this,
-        [place = tidied(typedPlace()), secret = *m_secret, person = toCore(m_person.trimmed())](
-            CrewDesk &desk) -> Result<std::array<std::string, 3>> {
+        [place = tidied(typedPlace()), secret = *m_secret, person = toCore(m_person.trimmed()),
+         anew = m_crew->outside()](CrewDesk &desk) -> Result<std::array<std::string, 3>> {
             const auto known = sync::placeIn(desk.database(), desk.keeper());
             if (!known || !*known || (*known)->address != place.address) {
                 if (const Outcome kept = sync::keepPlace(desk.database(), desk.keeper(), place);
                     !kept)
                     return kept.error();
             }
-            return beginToJoin(desk, secret, person);
+            return beginToJoin(desk, secret, person, anew);
         },
         [this](const Result<std::array<std::string, 3>> &same) {
             m_busy = false;

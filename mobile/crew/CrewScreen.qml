@@ -18,6 +18,7 @@ Sheet {
     signal anotherFamilyWanted()
     signal takeOffWanted()
     signal letInWanted()
+    signal comeInWanted()
     signal placeWanted()
     signal seesWanted()
     signal aboutMeWanted()
@@ -85,6 +86,7 @@ Sheet {
         household: screen.household
         crewLife: screen.crewLife
         onLetInWanted: screen.letInWanted()
+        onComeInWanted: screen.comeInWanted()
         onPlaceWanted: screen.placeWanted()
         onSeesWanted: screen.seesWanted()
         onAboutMeWanted: screen.aboutMeWanted()

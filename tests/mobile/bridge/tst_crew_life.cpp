@@ -6,6 +6,7 @@
 #include "core/store/device_repository.h"
 #include "core/sync/consent.h"
 #include "core/sync/sharing_words.h"
+#include "core/usecase/keep_box.h"
 #include "mobile/bridge/crew_keeper.h"
 #include "mobile/bridge/crew_life.h"
 #include "mobile/bridge/joining_in.h"
@@ -113,6 +114,20 @@ private:
         QCOMPARE(letting.words().size(), 9);
     }
 
+    static void comeIn(LettingIn &letting, JoiningIn &joining)
+    {
+        joining.setTyped(letting.words().join(u' '));
+        QVERIFY(joining.codeReady());
+        joining.next(); // the place
+        joining.next(); // the name
+        joining.next();
+        QTRY_COMPARE_WITH_TIMEOUT(letting.stage(), LettingIn::Knocked, 20000);
+        QCOMPARE(letting.newcomer(), QStringLiteral("Gran"));
+        QCOMPARE(letting.sameWords(), joining.sameWords());
+        letting.letIn();
+        QTRY_COMPARE_WITH_TIMEOUT(joining.stage(), JoiningIn::In, 20000);
+    }
+
 private slots:
     void init()
     {
@@ -133,22 +148,58 @@ private slots:
         QVERIFY(gran.household->needsWelcome());
         JoiningIn joining;
         joining.setCrew(gran.crew.get());
-        joining.setTyped(letting.words().join(u' '));
-        QVERIFY(joining.codeReady());
-        joining.next();
         joining.setProperty("place", m_place);
-        joining.next();
         joining.setProperty("person", QStringLiteral("Gran"));
-        joining.next();
-        QTRY_COMPARE_WITH_TIMEOUT(letting.stage(), LettingIn::Knocked, 20000);
-        QCOMPARE(letting.newcomer(), QStringLiteral("Gran"));
-        QCOMPARE(letting.sameWords(), joining.sameWords());
-        letting.letIn();
-        QTRY_COMPARE_WITH_TIMEOUT(joining.stage(), JoiningIn::In, 20000);
+        comeIn(letting, joining);
         QCOMPARE(gran.household->child(), QStringLiteral("Fin"));
         QCOMPARE(gran.household->person(), QStringLiteral("Gran"));
         QCOMPARE(gran.crew->members()->rowCount(), 2);
         QCOMPARE(ruth.crew->members()->rowCount(), 2);
+    }
+
+    /// Noticed before it writes; its person and place are known; what it had not shared comes
+    /// along.
+    void aPhoneThatWasSetBackComesInAnew()
+    {
+        Handset ruth(m_store);
+        choosePlace(ruth);
+        const QString store = m_folder->filePath(QStringLiteral("gran"));
+        {
+            Handset gran(store);
+            LettingIn letting;
+            JoiningIn joining;
+            makeCode(ruth, letting, "caregiver");
+            joining.setCrew(gran.crew.get());
+            joining.setProperty("place", m_place);
+            joining.setProperty("person", QStringLiteral("Gran"));
+            comeIn(letting, joining);
+        }
+        QVERIFY(QFile::copy(store, store + QStringLiteral(".older")));
+        {
+            Handset gran(store);
+            QVERIFY(usecase::countBox(gran.household->workplace(), "Fin", "Gran", {{{"pegs"}, 5}}));
+            gran.crew->shareNow();
+            gran.rest();
+            QVERIFY(!gran.crew->outside());
+        }
+        QVERIFY(QFile::remove(store));
+        QVERIFY(QFile::rename(store + QStringLiteral(".older"), store));
+        Handset gran(store);
+        const DeviceId before = gran.household->device();
+        gran.crew->shareNow();
+        gran.rest();
+        QVERIFY(gran.crew->outside());
+        QCOMPARE(gran.crew->troubles().size(), 1);
+        LettingIn letting;
+        JoiningIn joining;
+        makeCode(ruth, letting, "caregiver");
+        joining.setCrew(gran.crew.get());
+        comeIn(letting, joining);
+        QVERIFY(!gran.crew->outside());
+        QVERIFY(gran.household->device() != before);
+        gran.crew->shareNow();
+        gran.rest();
+        QVERIFY2(gran.crew->troubles().isEmpty(), qPrintable(gran.crew->troubles().join(u' ')));
     }
 
     /// What is still being typed is not wrong yet; what was ended with a space is.
