@@ -373,10 +373,6 @@
             <translation>Drugi rodzic, rodzina, gość, terapeuta</translation>
         </message>
         <message>
-            <source>Come in with a new code</source>
-            <translation>Wejdź z nowym kodem</translation>
-        </message>
-        <message>
             <source>For %1 to read, or to have read aloud</source>
             <translation>Do czytania, samemu albo na głos: %1</translation>
         </message>
@@ -407,10 +403,6 @@
         <message>
             <source>What this keeps about me</source>
             <translation>Co to o mnie pamięta</translation>
-        </message>
-        <message>
-            <source>What is on this phone stays, and goes to the crew once it is in again</source>
-            <translation>To, co jest na tym telefonie, zostaje, a po wejściu trafi do załogi</translation>
         </message>
         <message>
             <source>Where there is no network: on a stick, or from phone to phone</source>
@@ -3131,6 +3123,10 @@
             <translation>Trwa praca ze wspólnym miejscem.</translation>
         </message>
         <message>
+            <source>Come in with a new code</source>
+            <translation>Wejdź z nowym kodem</translation>
+        </message>
+        <message>
             <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
             <translation>Nic stąd nie wychodzi. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
@@ -3141,6 +3137,10 @@
         <message>
             <source>This phone has no keychain, so its keys lie in a file: who can read the phone's files can read them.</source>
             <translation>Ten telefon nie ma pęku kluczy, więc jego klucze leżą w pliku: kto może czytać pliki telefonu, może je przeczytać.</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew now: nothing it notes goes out, and nothing new comes. What is on it stays, and goes to the crew once it is in again.</source>
+            <translation>Tego telefonu nie ma teraz w załodze: nic z niego nie wychodzi i nic nowego nie przychodzi. To, co na nim jest, zostaje, a po wejściu trafi do załogi.</translation>
         </message>
         <message>
             <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>

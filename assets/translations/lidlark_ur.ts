@@ -373,10 +373,6 @@
             <translation>دوسرے والدین، خاندان، مہمان، تھراپسٹ</translation>
         </message>
         <message>
-            <source>Come in with a new code</source>
-            <translation>نئے کوڈ سے اندر آئیں</translation>
-        </message>
-        <message>
             <source>For %1 to read, or to have read aloud</source>
             <translation>‏%1 کے پڑھنے کے لیے، یا پڑھ کر سنانے کے لیے</translation>
         </message>
@@ -407,10 +403,6 @@
         <message>
             <source>What this keeps about me</source>
             <translation>یہ میرے بارے میں کیا رکھتا ہے</translation>
-        </message>
-        <message>
-            <source>What is on this phone stays, and goes to the crew once it is in again</source>
-            <translation>جو اس فون پر ہے وہ رہتا ہے، اور دوبارہ اندر آنے پر ساتھیوں کو جاتا ہے</translation>
         </message>
         <message>
             <source>Where there is no network: on a stick, or from phone to phone</source>
@@ -3129,6 +3121,10 @@
             <translation>مشترک جگہ کے ساتھ کام ہو رہا ہے۔</translation>
         </message>
         <message>
+            <source>Come in with a new code</source>
+            <translation>نئے کوڈ سے اندر آئیں</translation>
+        </message>
+        <message>
             <source>Nothing leaves it. There is no account, and nobody counts how often you play.</source>
             <translation>یہاں سے کچھ باہر نہیں جاتا۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
@@ -3139,6 +3135,10 @@
         <message>
             <source>This phone has no keychain, so its keys lie in a file: who can read the phone's files can read them.</source>
             <translation>اس فون میں کنجیوں کی جگہ نہیں، اس لیے اس کی کنجیاں ایک فائل میں ہیں: جو فون کی فائلیں پڑھ سکے وہ انھیں پڑھ سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew now: nothing it notes goes out, and nothing new comes. What is on it stays, and goes to the crew once it is in again.</source>
+            <translation>یہ فون ابھی ساتھیوں میں نہیں: اس کا لکھا باہر نہیں جاتا، اور کچھ نیا نہیں آتا۔ جو اس پر ہے وہ رہتا ہے، اور دوبارہ اندر آنے پر ساتھیوں کو جاتا ہے۔</translation>
         </message>
         <message>
             <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>

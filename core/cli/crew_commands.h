@@ -19,7 +19,8 @@ struct JoinOptions {
     std::string until; ///< A guest's last day; empty: the seventh.
     std::string code;  ///< Nine words.
     std::string person;
-    bool anew = false; ///< The store is a copy of another phone's, or was taken out: it comes in as new.
+    bool anew =
+        false; ///< The store is a copy of another phone's, or was taken out: it comes in as new.
     bool accept = false;
     bool makeSheet = false; ///< A recovery sheet.
     std::string sheet;      ///< Its twice nine words.

@@ -25,7 +25,8 @@ void addJoin(CLI::App &app, const Options &options, JoinOptions &join, std::func
     command->add_option("--until", join.until, "A guest's last day (default: the seventh)");
     command->add_option("--code", join.code, "The nine words; again, to see whether one is in");
     command->add_option("--person", join.person, "Who writes on the new phone");
-    command->add_flag("--anew", join.anew, "With --code: this store is a copy of another phone's, or was taken out");
+    command->add_flag("--anew", join.anew,
+                      "With --code: this store is a copy of another phone's, or was taken out");
     command->add_flag("--accept", join.accept, "Let in whoever used the code");
     command->add_flag("--make-sheet", join.makeSheet,
                       "A recovery sheet: twice nine words, to be kept on paper");

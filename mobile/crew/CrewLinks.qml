@@ -12,7 +12,6 @@ Column {
     required property CrewLife crewLife
 
     signal letInWanted()
-    signal comeInWanted()
     signal placeWanted()
     signal seesWanted()
     signal aboutMeWanted()
@@ -33,16 +32,6 @@ Column {
         text: qsTr("Let somebody in")
         note: qsTr("Another parent, family, a guest, the therapist")
         onClicked: links.letInWanted()
-    }
-
-    LinkRow {
-        objectName: "comeIn"
-        width: links.width
-        visible: links.crewLife.outside
-        sign: "sign-crew"
-        text: qsTr("Come in with a new code")
-        note: qsTr("What is on this phone stays, and goes to the crew once it is in again")
-        onClicked: links.comeInWanted()
     }
 
     LinkRow {

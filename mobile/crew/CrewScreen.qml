@@ -48,6 +48,7 @@ Sheet {
         width: screen.contentWidth
         household: screen.household
         crewLife: screen.crewLife
+        onComeInWanted: screen.comeInWanted()
     }
 
     WhoWrites {
@@ -86,7 +87,6 @@ Sheet {
         household: screen.household
         crewLife: screen.crewLife
         onLetInWanted: screen.letInWanted()
-        onComeInWanted: screen.comeInWanted()
         onPlaceWanted: screen.placeWanted()
         onSeesWanted: screen.seesWanted()
         onAboutMeWanted: screen.aboutMeWanted()

@@ -10,7 +10,9 @@ Card {
 
     required property Household household
     required property CrewLife crewLife
-    readonly property bool shares: card.crewLife.inCrew && card.crewLife.agreed && card.crewLife.place.length > 0
+    readonly property bool shares: card.crewLife.inCrew && !card.crewLife.outside && card.crewLife.agreed && card.crewLife.place.length > 0
+
+    signal comeInWanted()
 
     spacing: Theme.gap
 
@@ -23,7 +25,8 @@ Card {
     Words {
         objectName: "whereItGoes"
         width: parent.width
-        text: card.shares ? qsTr("What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.")
+        text: card.crewLife.outside ? qsTr("This phone is not in the crew now: nothing it notes goes out, and nothing new comes. What is on it stays, and goes to the crew once it is in again.")
+            : card.shares ? qsTr("What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.")
             : qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
     }
 
@@ -51,5 +54,14 @@ Card {
         text: qsTr("Share now")
         notNowReason: card.crewLife.busy ? qsTr("At work with the shared place.") : ""
         onClicked: card.crewLife.shareNow()
+    }
+
+    PaperButton {
+        objectName: "comeIn"
+        width: parent.width
+        visible: card.crewLife.outside
+        patch: true
+        text: qsTr("Come in with a new code")
+        onClicked: card.comeInWanted()
     }
 }

@@ -4,6 +4,7 @@
 #include "core/sync/consent.h"
 #include "core/sync/found_crew.h"
 #include "core/sync/kept_place.h"
+#include "core/sync/leave.h"
 #include "core/sync/let_in.h"
 #include "core/sync/secret_file.h"
 #include "core/sync/share.h"
@@ -41,6 +42,27 @@ void layOutACrew(const QDir &folder)
     (void)sync::keepPlace(*database, keeper, {"/tmp", "", ""});
     (void)sync::consentToSharing(*database, {"Ruth", today, sync::consentWording});
     (void)sync::noteShared(*database, islandTime(11, 16, 10));
+}
+
+/// The same, and Ruth's phone has been taken out since.
+void takeRuthOut(const QDir &folder)
+{
+    layOutACrew(folder);
+    const std::string store = folder.filePath(QStringLiteral("crewed")).toStdString();
+    auto database = store::Database::open(store);
+    StillClock clock(*msFromText(firstEvening));
+    SeededEntropy entropy("out");
+    sync::SecretFile keeper(store + ".keys");
+    auto opened = sync::openPost(*database, clock, entropy, keeper);
+    (void)sync::leave(opened->post, finsBox);
+}
+
+void seeItIsOut(Walk &walk)
+{
+    walk.tap("Crew");
+    walk.see("crew-outside");
+    walk.tap("#comeIn");
+    walk.see("join-anew");
 }
 
 void seeASharedBox(Walk &walk)
@@ -103,6 +125,8 @@ void addCrewLegs(std::vector<Leg> &legs)
         {"Letting somebody in", "fresh/fin-ruth.lidlark", "let-in", firstEvening, letSomebodyIn});
     legs.push_back(
         {"A crew", "fresh/fin-ruth.lidlark", "crewed", firstEvening, seeASharedBox, layOutACrew});
+    legs.push_back({"Out of the crew", "fresh/fin-ruth.lidlark", "crewed", firstEvening, seeItIsOut,
+                    takeRuthOut});
     legs.push_back({"Who sees what", "fresh/fin-ruth.lidlark", "sees", firstEvening, lookAround,
                     nullptr, true});
     legs.push_back({"Joining", nullptr, "join", firstEvening, join});
