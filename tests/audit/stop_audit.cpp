@@ -97,26 +97,27 @@ void scrollToTop(const std::vector<QQuickItem *> &scrollers)
         scroller->setProperty("contentY", 0);
 }
 
-/// A language in a script that another is looked at in whole differs in its words alone: where they
-/// are tightest and where they are usual. The slow mode looks at all.
-bool isLookedAtWhole(const QString &language)
+/// Where words are tightest and where they are usual. A language in a script that another is looked
+/// at in differs in its words alone; a scheme changes colours, moves nothing, and is the same in
+/// every language. So the other sizes are looked at in two languages, and the schemes in one.
+std::vector<Shown> fewWays(const QString &language)
 {
-    static const QStringList oneAScript{QStringLiteral("en"), QStringLiteral("ur")};
-    return oneAScript.contains(language) || qEnvironmentVariableIsSet("LIDLARK_LONG");
+    std::vector<Shown> ways{{smallest, 2.0, 0}, {ordinary, 1.0, 0}};
+    if (language == QLatin1String("en") || language == QLatin1String("ur"))
+        ways.insert(ways.end(), {{tablet, 1.0, 0}, {lying, 1.0, 0}, {lying, 2.0, 0}});
+    if (language == QLatin1String("en"))
+        ways.insert(
+            ways.end(),
+            {{smallest, 2.0, 1}, {smallest, 2.0, 2}, {ordinary, 1.0, 1}, {ordinary, 1.0, 2}});
+    return ways;
 }
 
 } // namespace
 
 std::vector<Shown> everyWay(const QString &language)
 {
-    if (!isLookedAtWhole(language))
-        return {{smallest, 2.0, 0}, {ordinary, 1.0, 0}};
-    // Where words are tightest and where they are usual, in every scheme; a scheme changes colours
-    // and moves nothing, so the other sizes are looked at in one.
     if (!qEnvironmentVariableIsSet("LIDLARK_LONG"))
-        return {{smallest, 2.0, 0}, {smallest, 2.0, 1}, {smallest, 2.0, 2},
-                {ordinary, 1.0, 0}, {ordinary, 1.0, 1}, {ordinary, 1.0, 2},
-                {tablet, 1.0, 0},   {lying, 1.0, 0},    {lying, 2.0, 0}};
+        return fewWays(language);
     std::vector<Shown> ways;
     for (const QSize size : {smallest, ordinary, tablet, lying}) {
         for (const double scale : {1.0, 2.0}) {
