@@ -4,6 +4,7 @@
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/clear_away.h"
+#include "core/sync/close_lanes.h"
 #include "core/sync/fetch.h"
 #include "core/sync/hand_on.h"
 #include "core/sync/leave.h"
@@ -108,6 +109,8 @@ Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLan
     Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
     if (!met)
         return met;
+    if (const Outcome closed = closeLanes(post, book, *recording); !closed)
+        return closed;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();
     if (const auto given = giveKeys(post, book, *recording, today); !given)
