@@ -154,14 +154,18 @@ private:
         // Nearly always what is known is all there is: then no later name is worked out.
         for (std::uint64_t known = last; known > 0 && !strange.empty(); --known)
             strange.erase(segmentName(epoch, member.device, known));
+        bool isLater = false;
         for (std::uint64_t later = last + 1; !strange.empty() && later < last + furthestAhead;
              ++later) {
             if (strange.erase(segmentName(epoch, member.device, later)) == 0)
                 continue;
+            isLater = true;
             const auto taken = takeAnew(epoch, member, chain, later);
             if (!taken || *taken)
                 return taken;
         }
+        if (isLater) // what comes after it is there, and was brought after it
+            find(FindingKind::Missing, epoch, member.device, last);
         return false;
     }
 

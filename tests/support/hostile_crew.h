@@ -77,14 +77,19 @@ struct HostileCrew {
     }
     int pegsOf(CrewPhone &phone) { return itemOf(phone, "Fin", "pegs").low; }
 
-    /// The honest go on: what one of them says reaches the other.
+    /// The honest go on: whatever one of them says about the box reaches the other.
     bool goesOn(CrewPhone &one, CrewPhone &other)
     {
-        const int pegs = pegsOf(other) == 3 ? 4 : 3;
-        const bool said = counts(one, pegs);
+        (void)visit(one);
+        const bool said = counts(one, pegsOf(one) == 3 ? 4 : 3);
         (void)visit(one);
         (void)visit(other);
-        return said && pegsOf(one) == pegs && pegsOf(other) == pegs;
+        const auto own =
+            store::EventRepository(one.database).ofDeviceAfter(finsBoxLane, one.device.id, 0);
+        const std::string heard = eventsIn(other.database, journal::LaneKind::Box);
+        return said && own && std::ranges::all_of(own->events, [&](const journal::Event &event) {
+                   return heard.find(journal::canonicalText(event)) != std::string::npos;
+               });
     }
 };
 
