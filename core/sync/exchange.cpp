@@ -11,6 +11,7 @@
 #include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
+#include "core/sync/own_ahead.h"
 #include "core/sync/publish.h"
 #include "core/sync/recovery_sheet.h"
 #include "core/sync/tell_once.h"
@@ -221,6 +222,8 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
     Outcome done = takeAllIn(post, box, storage, goOn, learned.grew, report);
     if (done)
         done = lookForMissing(post, box, report.findings);
+    if (done)
+        done = judgeOwnAhead(post, box, storage, report.findings);
     if (done)
         done = tellOnce(post, box, report.findings);
     report.copied = std::ranges::any_of(report.findings, [](const Finding &finding) {

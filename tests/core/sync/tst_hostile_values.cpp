@@ -175,6 +175,24 @@ private slots:
         for (const std::string &other : {twice, line + " ", line + "\r", "[" + line + "]"})
             liesThere(sealed(other + "\n"), FindingKind::Damaged);
     }
+
+    /// Gran says that she holds more of everybody than there is. It is named, and silences nobody.
+    /// (The last one: it stays.)
+    void whatNobodyHasWritten()
+    {
+        const std::map<std::string, std::uint64_t> lie{
+            {m_crew->ruth.device.id.value, std::uint64_t{1} << 62},
+            {m_crew->morven.device.id.value, std::numeric_limits<std::uint64_t>::max()}};
+        m_crew->folder.write(m_gran->nextPlace(),
+                             m_gran->sealed({m_gran->event(Kind::Met, journal::metFields(lie))}));
+        for (CrewPhone *phone : {&m_crew->ruth, &m_crew->morven}) {
+            const Exchanged report = m_crew->visit(*phone);
+            QVERIFY(!report.copied);
+            for (const CrewPhone *of : {&m_crew->ruth, &m_crew->morven})
+                QCOMPARE(kindsOf(report.findings, of->device.id),
+                         std::vector{FindingKind::Missing});
+        }
+    }
 };
 
 QTEST_APPLESS_MAIN(TestHostileValues)

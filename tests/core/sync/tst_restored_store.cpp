@@ -18,6 +18,7 @@ class TestRestoredStore : public QObject
 private:
     std::unique_ptr<HostileCrew> m_crew;
     std::unique_ptr<MemoryKeeper> m_keeper; ///< Gran's keychain.
+    HostileFolder::Files m_then;            ///< What lay there when the backup was made.
     QTemporaryDir m_folder;
 
     [[nodiscard]] std::string path(const char *name) const
@@ -99,6 +100,7 @@ private slots:
             hexOf(m_crew->gran.secret.bytes());
         QVERIFY(share(m_crew->gran, *m_keeper).has_value());
         copyStore(m_crew->gran, path("backup"));
+        m_then = m_crew->folder.files();
         says(m_crew->gran, "in the attic");
         QCOMPARE(int(share(m_crew->gran, *m_keeper)->match), int(Match::Well));
         (void)m_crew->visit(m_crew->ruth);
@@ -139,20 +141,39 @@ private slots:
         QVERIFY(m_crew->goesOn(second, m_crew->ruth));
     }
 
-    /// The keychain was set back too, or copied along: what lies on the storage tells.
+    /// The keychain was set back too, or copied along: what lies on the storage tells; and where
+    /// the storage hides it, two who have seen it.
+    void setBackWithItsKeychain_data()
+    {
+        QTest::addColumn<bool>("hidden");
+        QTest::newRow("what it had shared lies there") << false;
+        QTest::newRow("what it had shared is hidden") << true;
+    }
     void setBackWithItsKeychain()
     {
+        QFETCH(bool, hidden);
+        for (CrewPhone *phone : {&m_crew->ruth, &m_crew->morven})
+            (void)m_crew->visit(*phone); // and say what they have seen
+        const std::string folderOfGran =
+            Forger(m_crew->gran, finsBox, finsBoxLane).nextPlace().folder;
+        for (const auto &[place, bytes] : m_crew->folder.files()) {
+            if (hidden && place.folder == folderOfGran && !m_then.contains(place))
+                m_crew->folder.remove(place);
+        }
         MemoryKeeper keeper;
         keeper.secrets = m_keeper->secrets;
         openStore(m_crew->gran, path("backup"));
         keeper.secrets["mark." + m_crew->gran.device.id.value] =
             store::DeviceRepository(m_crew->gran.database).localState("sync.mark")->value_or("0");
-        says(m_crew->gran, "in the shed");
+        if (!hidden)
+            says(m_crew->gran, "in the shed");
         const auto files = m_crew->folder.files();
         const auto shared = share(m_crew->gran, keeper);
         QVERIFY(shared && shared->boxes.at(finsBox).copied);
         QCOMPARE(shared->boxes.at(finsBox).shared, 0);
         QCOMPARE(m_crew->folder.files(), files);
+        if (hidden)
+            says(m_crew->gran, "in the shed");
         goesOnUnderANewId(m_crew->gran, keeper);
         everybodyHasHeard("in the attic");
         everybodyHasHeard("in the shed");
