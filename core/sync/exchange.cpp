@@ -110,7 +110,7 @@ Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLan
     Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
     if (!met)
         return met;
-    if (const Outcome closed = closeLanes(post, book, *recording); !closed)
+    if (Outcome closed = closeLanes(post, book, *recording); !closed)
         return closed;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();

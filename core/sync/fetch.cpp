@@ -160,7 +160,7 @@ private:
             if (strange.erase(segmentName(epoch, member.device, later)) == 0)
                 continue;
             isLater = true;
-            const auto taken = takeAnew(epoch, member, chain, later);
+            auto taken = takeAnew(epoch, member, chain, later);
             if (!taken || *taken)
                 return taken;
         }
@@ -180,7 +180,7 @@ private:
             return false;
         Chain anew;
         anew.lastCounter = chain.lastCounter;
-        const auto taken = take(epoch, member, anew, later, *std::move(bytes));
+        auto taken = take(epoch, member, anew, later, *std::move(bytes));
         if (taken && *taken)
             chain = anew;
         return taken;
