@@ -3,6 +3,7 @@
 #include "core/crew/removals.h"
 
 #include <algorithm>
+#include <functional>
 #include <limits>
 #include <tuple>
 #include <vector>
@@ -20,11 +21,24 @@ struct Let {
     Member member;
 };
 
-bool isLater(const Event &a, const Event &b, const Seen &seen)
+/// Of several letting-ins of one device the one that counts: what no other has seen, and of those
+/// the last. Lies about what was seen may go round in a circle: then all of it is as if at the same
+/// time.
+const Let &latestOf(std::vector<const Let *> lets, const Seen &seen)
 {
-    if (seen.saw(a, b) || seen.saw(b, a))
-        return seen.saw(a, b);
-    return std::tie(a.instant, a.device, a.counter) > std::tie(b.instant, b.device, b.counter);
+    const auto isSeen = [&](const Let *earlier) {
+        return std::ranges::any_of(lets, [&](const Let *later) {
+            return seen.saw(*later->event, *earlier->event) &&
+                   !seen.saw(*earlier->event, *later->event);
+        });
+    };
+    std::vector<const Let *> heads;
+    std::ranges::copy_if(lets, std::back_inserter(heads), std::not_fn(isSeen));
+    const auto &among = heads.empty() ? lets : heads;
+    return **std::ranges::max_element(among, {}, [](const Let *let) {
+        const Event &event = *let->event;
+        return std::tie(event.instant, event.device, event.counter, event.fields);
+    });
 }
 
 /// A letting-in of @p device by another.
@@ -45,34 +59,45 @@ bool mayHaveRight(const std::vector<Let> &lets, const DeviceId &device)
     });
 }
 
-/// Who is in by @p lets, from who let itself in and nobody else did, on. @param counts of a
-/// letting-in: whether its writer could still write it.
+/// The letting-ins that count, from who let itself in and nobody else did, on: the same ones in any
+/// order, since each only adds to who may let in. @param counts of a letting-in: whether its writer
+/// could still write it.
 template <class Counts>
-std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
+std::vector<const Let *> rightful(const std::vector<Let> &lets, Counts counts)
 {
     const auto byOther = [&lets](const DeviceId &device) {
         return std::ranges::any_of(lets, [&](const Let &let) {
             return isBy(let, device) && mayHaveRight(lets, let.event->device);
         });
     };
-    std::map<DeviceId, Let> in;
+    std::set<const Let *> taken;
+    std::set<DeviceId> letting;
     for (bool grew = true; grew;) {
         grew = false;
         for (const Let &let : lets) {
             const bool itself = let.event->device == let.member.device;
-            const auto writer = in.find(let.event->device);
             const bool founder = itself && letsIn(let.member.role) && !byOther(let.member.device);
-            const bool let_in = !itself && writer != in.end() &&
-                                letsIn(writer->second.member.role) && counts(*let.event);
-            if (!founder && !let_in)
+            const bool letIn = !itself && letting.contains(let.event->device) && counts(*let.event);
+            if ((!founder && !letIn) || !taken.insert(&let).second)
                 continue;
-            const auto known = in.find(let.member.device);
-            if (known != in.end() && !isLater(*let.event, *known->second.event, seen))
-                continue;
-            in.insert_or_assign(let.member.device, let);
+            if (letsIn(let.member.role))
+                letting.insert(let.member.device);
             grew = true;
         }
     }
+    return {taken.begin(), taken.end()};
+}
+
+/// Who is in by @p lets, each as let in last.
+template <class Counts>
+std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
+{
+    std::map<DeviceId, std::vector<const Let *>> byDevice;
+    for (const Let *let : rightful(lets, counts))
+        byDevice[let->member.device].push_back(let);
+    std::map<DeviceId, Let> in;
+    for (const auto &[device, all] : byDevice)
+        in.emplace(device, latestOf(all, seen));
     return in;
 }
 

@@ -60,6 +60,16 @@ bool vouches(const Member &member)
     return letsIn(member.role);
 }
 
+bool mayHandOn(const Crew &crew, const Member &member, const DeviceId &writer)
+{
+    if (writer == member.device || vouches(member))
+        return true;
+    // What it was, a newcomer says itself: it gains nothing by saying that it was somebody else.
+    const Member *before = crew.member(writer);
+    return writer == member.was && before != nullptr && before->role == member.role &&
+           before->home == member.home;
+}
+
 bool mayRead(const Member &member, const Lane &lane)
 {
     const bool guest = member.role == Role::Guest;

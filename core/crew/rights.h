@@ -13,6 +13,10 @@ bool guestMaySay(journal::Kind kind);
 /// Whether @p member may hand on what others wrote: a parent's or the therapist's device.
 bool vouches(const Member &member);
 
+/// Whether @p member may hand on what @p writer wrote: its own, what the same phone wrote under the
+/// id it had before, where it was no other part of the same home, and anybody's where it vouches.
+bool mayHandOn(const Crew &crew, const Member &member, const DeviceId &writer);
+
 /// Whether a lane is open to @p member: read by holding its key. @p lane of a box is that of the
 /// member's crew. A guest seals plays in, and reads no home lane (events.md 4).
 bool mayRead(const Member &member, const journal::Lane &lane);

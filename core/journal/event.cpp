@@ -9,6 +9,8 @@ namespace {
 using Json = nlohmann::json; // keys of an object are kept sorted
 
 constexpr std::int64_t largestMs = 32'503'680'000'000; // the year 3000
+/// An event's own fields need three. Writing JSON takes stack for each level, and there is little.
+constexpr int deepest = 16;
 
 Error unreadable(const std::string &field)
 {
@@ -98,6 +100,28 @@ Result<Event> readNumbers(const Json &object, Event event)
     return event;
 }
 
+/// Whether objects and lists lie in one another deeper than any event needs; brackets within words
+/// are none.
+bool isTooDeep(std::string_view text)
+{
+    int depth = 0;
+    bool inWord = false;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        const char letter = text[i];
+        if (letter == '"')
+            inWord = !inWord;
+        else if (inWord)
+            i += letter == '\\' ? 1 : 0;
+        else if (letter == '[' || letter == '{')
+            ++depth;
+        else if (letter == ']' || letter == '}')
+            --depth;
+        if (depth > deepest)
+            return true;
+    }
+    return false;
+}
+
 /// "item:" and the value of fields.item, for the kinds whose subject is one of their fields.
 std::string subjectFrom(const Event &event, std::string_view sort,
                         std::initializer_list<const char *> keys)
@@ -137,6 +161,8 @@ std::string identityOf(const Event &event)
 
 Result<Event> eventFromText(const std::string &text)
 {
+    if (isTooDeep(text))
+        return unreadable("too deep");
     const Json object = Json::parse(text, nullptr, false);
     if (!object.is_object())
         return unreadable("not JSON");

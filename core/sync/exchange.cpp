@@ -4,12 +4,14 @@
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/clear_away.h"
+#include "core/sync/close_lanes.h"
 #include "core/sync/fetch.h"
 #include "core/sync/hand_on.h"
 #include "core/sync/leave.h"
 #include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
+#include "core/sync/own_ahead.h"
 #include "core/sync/publish.h"
 #include "core/sync/recovery_sheet.h"
 #include "core/sync/tell_once.h"
@@ -108,6 +110,8 @@ Outcome sayWhatFollows(Post &post, const CrewBook &book, const store::AheadByLan
     Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
     if (!met)
         return met;
+    if (Outcome closed = closeLanes(post, book, *recording); !closed)
+        return closed;
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
         return opened.error();
     if (const auto given = giveKeys(post, book, *recording, today); !given)
@@ -218,6 +222,8 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
     Outcome done = takeAllIn(post, box, storage, goOn, learned.grew, report);
     if (done)
         done = lookForMissing(post, box, report.findings);
+    if (done)
+        done = judgeOwnAhead(post, box, storage, report.findings);
     if (done)
         done = tellOnce(post, box, report.findings);
     report.copied = std::ranges::any_of(report.findings, [](const Finding &finding) {

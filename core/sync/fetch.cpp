@@ -1,11 +1,11 @@
 #include "core/sync/fetch.h"
 
-#include "core/crew/rights.h"
 #include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/gap.h"
 #include "core/sync/kind_of_finding.h"
 #include "core/sync/publish.h"
+#include "core/sync/rightful.h"
 
 #include <algorithm>
 #include <map>
@@ -98,24 +98,13 @@ private:
         m_caught.findings.push_back({kind, device, epoch.lane, sequence});
     }
 
-    /// Whether it may be applied at all, wherever it stands.
-    [[nodiscard]] bool isRightful(const Segment &segment, const Epoch &epoch,
-                                  const crew::Member &member) const
-    {
-        // Events of its own come in any way; those of others only from who may vouch for them.
-        const bool handedOn =
-            std::ranges::any_of(segment.events, [&member](const journal::Event &event) {
-                return event.device != member.device && event.device != member.was;
-            });
-        if (handedOn && !crew::vouches(member))
-            return false;
-        return segment.header.firstCounter <= m_book.crew().acceptedUpTo(member.device, epoch.lane);
-    }
-
     Result<Standing> standing(const Segment &segment, const Epoch &epoch, const DeviceId &device,
                               const Chain &chain)
     {
         const Standing found = standingOf(segment, chain);
+        // Told again is what was said before, not something else in its stead.
+        if (found == Standing::Next && segment.header.content == toldAgain)
+            return standingInGap(m_events, segment, {device, epoch.lane}, m_caught.segments);
         if (found != Standing::CounterGap)
             return found;
         const std::uint64_t first = segment.header.firstCounter;
@@ -165,14 +154,18 @@ private:
         // Nearly always what is known is all there is: then no later name is worked out.
         for (std::uint64_t known = last; known > 0 && !strange.empty(); --known)
             strange.erase(segmentName(epoch, member.device, known));
+        bool isLater = false;
         for (std::uint64_t later = last + 1; !strange.empty() && later < last + furthestAhead;
              ++later) {
             if (strange.erase(segmentName(epoch, member.device, later)) == 0)
                 continue;
-            const auto taken = takeAnew(epoch, member, chain, later);
+            isLater = true;
+            auto taken = takeAnew(epoch, member, chain, later);
             if (!taken || *taken)
                 return taken;
         }
+        if (isLater) // what comes after it is there, and was brought after it
+            find(FindingKind::Missing, epoch, member.device, last);
         return false;
     }
 
@@ -187,7 +180,7 @@ private:
             return false;
         Chain anew;
         anew.lastCounter = chain.lastCounter;
-        const auto taken = take(epoch, member, anew, later, *std::move(bytes));
+        auto taken = take(epoch, member, anew, later, *std::move(bytes));
         if (taken && *taken)
             chain = anew;
         return taken;
@@ -206,7 +199,10 @@ private:
             find(FindingKind::Damaged, epoch, member.device, sequence);
             return false;
         }
-        if (!isRightful(segment, epoch, member)) {
+        const auto rightful = isRightful(m_segments, m_events, segment, {m_book, epoch, member});
+        if (!rightful)
+            return rightful.error();
+        if (!*rightful) {
             find(FindingKind::Intruder, epoch, member.device, sequence);
             return false;
         }

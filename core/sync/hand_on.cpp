@@ -32,7 +32,7 @@ Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
     std::vector<Event> events;
     std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
         const bool stray = vouches && book.crew().member(event.device) == nullptr;
-        const bool own = event.device == former;
+        const bool own = event.device == former && crew::mayHandOn(book.crew(), *book.me(), former);
         return event.lane == held.epoch.lane && event.device != post.device.id && (stray || own);
     });
     return events.empty() ? Outcome(Done{}) : sealOnHand(post, held, events);

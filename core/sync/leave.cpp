@@ -29,6 +29,19 @@ const HeldEpoch *keyOf(const Post &post, const CrewBook &book, const Lane &lane,
     return nullptr;
 }
 
+/// All that this phone has written, with one more word in the lane of the box.
+Result<crew::Accepted> allOfIt(Post &post, const CrewBook &book)
+{
+    crew::Accepted accepted;
+    for (const Lane &lane : book.lanes()) {
+        const auto last = store::EventRepository(post.database).lastCounter(lane, post.device.id);
+        if (!last)
+            return last.error();
+        accepted[lane] = *last + (lane.kind == LaneKind::Box ? 1 : 0);
+    }
+    return accepted;
+}
+
 } // namespace
 
 Outcome leave(Post &post, const std::string &box)
@@ -48,9 +61,11 @@ Outcome leave(Post &post, const std::string &box)
     if (!recording)
         return recording.error();
     const auto last = store::EventRepository(post.database).lastCounter(lane, post.device.id);
-    Outcome done = last ? recording->say(lane, journal::Kind::MemberRemoved,
-                                         crew::fieldsOf(crew::Removal{post.device.id, {}}))
-                        : Outcome(last.error());
+    const auto all = allOfIt(post, *book);
+    if (!last || !all)
+        return last ? all.error() : last.error();
+    Outcome done = recording->say(lane, journal::Kind::MemberRemoved,
+                                  crew::fieldsOf(crew::Removal{post.device.id, *all}));
     if (done)
         done = recording->project();
     const auto said =

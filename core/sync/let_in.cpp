@@ -1,9 +1,9 @@
 #include "core/sync/let_in.h"
 
 #include "core/crew/rights.h"
-#include "core/store/coverage.h"
 #include "core/store/recording.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/close_lanes.h"
 #include "core/sync/guest_copy.h"
 #include "core/sync/look_through.h"
 #include "core/sync/outbox.h"
@@ -156,15 +156,10 @@ Outcome removeMember(Post &post, const std::string &box, const DeviceId &device)
         return today ? book.error() : today.error();
     if (!book->crew().has(device))
         return Error{ErrorCode::NotFound, "device: " + device.value};
-    crew::Removal removal{device, {}};
-    for (const Lane &lane : book->lanes()) {
-        const auto covered = store::coverageOf(post.database, lane);
-        if (!covered)
-            return covered.error();
-        const auto upTo = covered->find(device.value);
-        if (book->holdsAllOf(lane) && book->me() != nullptr && crew::mayRead(*book->me(), lane))
-            removal.accepted[lane] = upTo == covered->end() ? 0 : upTo->second;
-    }
+    auto accepted = acceptedNow(post, *book, device);
+    if (!accepted)
+        return accepted.error();
+    const crew::Removal removal{device, *std::move(accepted)};
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
     if (!recording)

@@ -72,7 +72,7 @@ private slots:
         QVERIFY(!opened("", "", draftKey, draftNonce));
     }
 
-    /// Source: RFC 8032, 7.1, tests 1 and 2.
+    /// Source: RFC 8032, 7.1, tests 1, 2 and 3.
     void theSignatureIsTheRfcs_data()
     {
         QTest::addColumn<QByteArray>("seed");
@@ -91,6 +91,12 @@ private slots:
             << QByteArray("72")
             << QByteArray("92a009a9f0d4cab8720e820b5f642540a2b27b5416503f8fb3762223ebdb69da"
                           "085ac1e43e15996e458f3613d0f11d8c387b2eaeb4302aeeb00d291612bb0c00");
+        QTest::newRow("test 3")
+            << QByteArray("c5aa8df43f9f837bedb7442f31dcb7b166d38535076f094b85ce3a2e0b4458f7")
+            << QByteArray("fc51cd8e6218a1a38da47ed00230f0580816ed13ba3303ac5deb911548908025")
+            << QByteArray("af82")
+            << QByteArray("6291d657deec24024827e69c3abe01a30ce548a284743a445e3680d7db5ac3ac"
+                          "18ff9b538d16f290ae67f760984dc6594a7c15e9716ed28dc027beceea1ec40a");
     }
     void theSignatureIsTheRfcs()
     {

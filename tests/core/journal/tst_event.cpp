@@ -133,6 +133,29 @@ private slots:
         QCOMPARE(QString::fromStdString(event.error().detail),
                  QStringLiteral("event: ") + QString::fromUtf8(field));
     }
+
+    /// JSON sets no limit (RFC 8259, 9: "An implementation may set limits on the maximum depth of
+    /// nesting"), and each level takes stack where the text is written again.
+    void whatLiesTooDeepIsRefused()
+    {
+        const auto nested = [](std::size_t depth) {
+            Event event = sample();
+            event.fields = "{}";
+            std::string text = canonicalText(event);
+            return text.replace(text.find("{}"), 2,
+                                R"({"item":)" + std::string(depth, '[') + std::string(depth, ']') +
+                                    "}");
+        };
+        QVERIFY(eventFromText(nested(14)).ok());
+        for (const std::size_t depth : {15, 10'000, 3'900'000}) {
+            const auto event = eventFromText(nested(depth));
+            QVERIFY(!event.ok());
+            QCOMPARE(event.error().detail, std::string("event: too deep"));
+        }
+        Event words = sample();
+        words.fields = "{\"item\":\"\\\"" + std::string(40, '[') + "\\\\\"}";
+        QVERIFY(eventFromText(canonicalText(words)).ok());
+    }
 };
 
 QTEST_APPLESS_MAIN(TestEvent)
