@@ -1,5 +1,6 @@
 #include "core/journal/latest.h"
 
+#include <algorithm>
 #include <tuple>
 
 namespace lidlark::journal {
@@ -10,9 +11,10 @@ const Event *latestOf(std::span<const Event> events, Kind kind, const Seen &seen
     for (const Event &candidate : events) {
         if (candidate.kind != kind)
             continue;
-        bool replaced = false;
-        for (const Event &other : events)
-            replaced = replaced || (other.kind == kind && seen.saw(other, candidate));
+        // What replaces a value is most often said last.
+        const bool replaced = std::any_of(events.rbegin(), events.rend(), [&](const Event &other) {
+            return other.kind == kind && seen.saw(other, candidate);
+        });
         if (replaced)
             continue;
         if (latest == nullptr ||

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <tuple>
 
 namespace lidlark::journal {
 
@@ -36,51 +37,68 @@ Seen::Seen(std::span<const Event> events)
             mets.push_back(&event);
     }
     std::sort(mets.begin(), mets.end(), [](const Event *a, const Event *b) {
-        return std::pair(a->device, a->counter) < std::pair(b->device, b->counter);
+        return std::tie(a->device, a->counter) < std::tie(b->device, b->counter);
     });
     for (const Event *met : mets)
-        m_mets[met->device.value].push_back({met->counter, coveredBy(*met)});
+        m_mets[met->device.value].push_back({met->counter, met->instant, coveredBy(*met)});
+    closeUnderChains();
+}
 
-    // Closing under chains: a met also covers what the events it covers had seen. Each pass can
-    // only raise counters that are bounded by what was written, so this ends.
+/// A met also covers what the events it covers had seen. Where clocks go as they should, causes
+/// come first and one pass does it; in any case each pass can only raise counters that are bounded
+/// by what was written, so this ends.
+void Seen::closeUnderChains()
+{
+    std::vector<std::pair<Met *, const Met *>> inTime; // each with the one before on its device
+    for (auto &[device, list] : m_mets) {
+        for (std::size_t i = 0; i < list.size(); ++i)
+            inTime.emplace_back(&list[i], i > 0 ? &list[i - 1] : nullptr);
+    }
+    std::stable_sort(inTime.begin(), inTime.end(), [](const auto &a, const auto &b) {
+        return a.first->instant < b.first->instant;
+    });
     for (bool grew = true; grew;) {
         grew = false;
-        for (auto &[device, list] : m_mets) {
-            for (Met &met : list) {
-                Covered more = met.covered;
-                for (const auto &[other, upTo] : met.covered) {
-                    const auto theirs = m_mets.find(other);
-                    if (theirs == m_mets.end())
-                        continue;
-                    for (const Met &earlier : theirs->second) {
-                        if (earlier.counter > upTo)
-                            continue;
-                        for (const auto &[third, counter] : earlier.covered)
-                            more[third] = std::max(more[third], counter);
-                    }
-                }
-                if (more != met.covered) {
-                    met.covered = std::move(more);
-                    grew = true;
-                }
+        for (const auto &[met, before] : inTime) {
+            if (before != nullptr)
+                grew = raise(met->covered, before->covered) || grew;
+            for (const auto &[other, upTo] : met->covered) {
+                const Met *theirs = lastUpTo(other, upTo);
+                if (theirs != nullptr && theirs != met)
+                    grew = raise(met->covered, theirs->covered) || grew;
             }
         }
     }
 }
 
+bool Seen::raise(Covered &covered, const Covered &more)
+{
+    bool grew = false;
+    for (const auto &[device, counter] : more) {
+        std::uint64_t &known = covered[device]; // what is being walked through stays where it is
+        grew = grew || counter > known;
+        known = std::max(known, counter);
+    }
+    return grew;
+}
+
+const Seen::Met *Seen::lastUpTo(const std::string &device, std::uint64_t counter) const
+{
+    const auto list = m_mets.find(device);
+    if (list == m_mets.end())
+        return nullptr;
+    const auto after = std::ranges::upper_bound(list->second, counter, {}, &Met::counter);
+    return after == list->second.begin() ? nullptr : &*std::prev(after);
+}
+
 std::uint64_t Seen::knownUpTo(const std::string &device, std::uint64_t before,
                               const std::string &of) const
 {
-    std::uint64_t known = 0;
-    const auto list = m_mets.find(device);
-    if (list == m_mets.end())
-        return known;
-    for (const Met &met : list->second) {
-        const auto covered = met.covered.find(of);
-        if (met.counter < before && covered != met.covered.end())
-            known = std::max(known, covered->second);
-    }
-    return known;
+    const Met *last = before > 0 ? lastUpTo(device, before - 1) : nullptr;
+    if (last == nullptr)
+        return 0;
+    const auto covered = last->covered.find(of);
+    return covered != last->covered.end() ? covered->second : 0;
 }
 
 bool Seen::saw(const Event &later, const Event &earlier) const

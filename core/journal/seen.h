@@ -33,13 +33,19 @@ private:
     using Covered = std::map<std::string, std::uint64_t>; ///< device -> highest counter
     struct Met {
         std::uint64_t counter;
-        Covered covered;
+        Instant instant;
+        Covered covered; ///< By its device up to here: what the mets before cover, too.
     };
 
+    void closeUnderChains();
+    /// @returns whether anything was raised.
+    static bool raise(Covered &covered, const Covered &more);
+    /// The last `met` of a device up to a counter; null: none.
+    [[nodiscard]] const Met *lastUpTo(const std::string &device, std::uint64_t counter) const;
     [[nodiscard]] std::uint64_t knownUpTo(const std::string &device, std::uint64_t before,
                                           const std::string &of) const;
 
-    std::map<std::string, std::vector<Met>> m_mets; ///< by device, by counter, closed under chains
+    std::map<std::string, std::vector<Met>> m_mets; ///< By device, in order, closed under chains.
 };
 
 /// What a `met` says: device -> highest counter held without a gap.

@@ -100,8 +100,11 @@ Result<std::vector<journal::Event>> EventRepository::collect(Statement &query)
 
 Result<std::vector<journal::Event>> EventRepository::ofSubject(const LaneSubject &subject)
 {
-    Result<Statement> query = m_database.prepare(std::string(eventColumns) +
-                                                 "WHERE lane = ?1 AND subject = ?2 AND erased = 0");
+    // Told which index: left to itself SQLite walks through the whole lane, for each subject anew.
+    Result<Statement> query =
+        m_database.prepare(std::string(eventColumns) + "INDEXED BY event_by_subject "
+                                                       "WHERE lane = ?1 AND subject = ?2 AND "
+                                                       "erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(subject.lane)).bind(2, subject.subject);
@@ -134,8 +137,10 @@ Result<std::vector<journal::Event>> EventRepository::counting(std::vector<journa
 
 Result<std::vector<journal::Event>> EventRepository::ofDay(const journal::Lane &lane, Day day)
 {
-    Result<Statement> query = m_database.prepare(std::string(eventColumns) +
-                                                 "WHERE lane = ?1 AND day = ?2 AND erased = 0");
+    Result<Statement> query =
+        m_database.prepare(std::string(eventColumns) + "INDEXED BY event_by_day "
+                                                       "WHERE lane = ?1 AND day = ?2 AND "
+                                                       "erased = 0");
     if (!query)
         return query.error();
     query->bind(1, journal::toText(lane)).bind(2, std::int64_t{day.number});

@@ -3,6 +3,7 @@
 #include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/another_look.h"
 #include "core/sync/clear_away.h"
 #include "core/sync/close_lanes.h"
 #include "core/sync/fetch.h"
@@ -83,13 +84,14 @@ Outcome takeAllIn(Post &post, const std::string &box, Storage &storage, const Go
         auto caught = fetchNew(post, *book, storage, whose);
         if (!caught)
             return caught.error();
+        const bool again = needsAnotherLook(*caught);
         report.findings = std::move(caught->findings);
         report.trouble = caught->trouble;
         if (caught->segments.empty())
             break;
         if (Outcome done = apply(post, caught->segments, grew, report); !done)
             return done;
-        if (report.trouble)
+        if (report.trouble || !again)
             break;
     }
     return Done{};

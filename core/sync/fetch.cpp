@@ -16,7 +16,9 @@ namespace lidlark::sync {
 namespace {
 
 constexpr std::uint64_t furthestAhead = 10'000; ///< Numbers that are tried against a listing.
-constexpr std::size_t segmentsAtOnce = 100;     ///< At most 100 MB in memory, usually 3.
+/// Bytes of events that are taken in at once: what one segment may hold, so twice that in memory at
+/// most. By their number, years of small files would be folded anew after each hundred.
+constexpr std::size_t textAtOnce = largestText;
 
 /// Walks along the chains of others.
 class Fetcher
@@ -45,8 +47,7 @@ public:
             return chain.error();
         Result<bool> more = true;
         while ((more = takeNext(held.epoch, *member, *chain)) && *more) {
-            if (m_caught.segments.size() >= segmentsAtOnce)
-                m_caught.more = true;
+            m_caught.more = m_text >= textAtOnce;
             if (m_caught.more)
                 break;
         }
@@ -214,6 +215,7 @@ private:
             return false;
         }
         extend(chain, segment);
+        m_text += segment.header.textSize;
         m_caught.segments.push_back(
             {epoch, member.device, std::move(segment), std::move(bytes), chain.lastCounter});
         return true;
@@ -226,6 +228,7 @@ private:
     Storage &m_storage;
     Whose m_whose;
     Catch m_caught;
+    std::size_t m_text = 0; ///< Bytes of the events caught.
     std::map<std::pair<journal::Lane, DeviceId>, std::uint64_t> m_last;
 };
 

@@ -145,6 +145,33 @@ private slots:
         qInfo("%d requests where nothing is new", m_storage->calls);
     }
 
+    /// A new file costs the one request that brings it: not every device is asked once more.
+    void newsIsLookedForOnce()
+    {
+        const auto granCounts = [this](int pegs) {
+            usecase::Workplace workplace = m_gran->workplace();
+            QVERIFY(usecase::countBox(workplace, "Fin", {}, {{{"pegs"}, pegs}}).ok());
+        };
+        const auto callsOfRuth = [this] {
+            m_storage->calls = 0;
+            sync::Post ruths = m_ruth->post();
+            const auto taken = sync::takeIn(ruths, finsBox, *m_storage);
+            return taken && taken->findings.empty() ? m_storage->calls : -1;
+        };
+        granCounts(6); // under the newest key: asked for under that alone from now on
+        everybodyExchanges();
+        everybodyExchanges();
+        const int quiet = callsOfRuth();
+        QVERIFY(quiet > 0);
+        const auto files = static_cast<int>(m_storage->files.size());
+        granCounts(4);
+        (void)m_gran->exchange(finsBox, *m_storage);
+        const int brought = static_cast<int>(m_storage->files.size()) - files;
+        QVERIFY(brought > 0);
+        QCOMPARE(callsOfRuth(), quiet + brought);
+        QCOMPARE(itemOf(*m_ruth, "Fin", "pegs").high, 4);
+    }
+
     void theStorageReadsNothing()
     {
         for (const auto &[place, bytes] : m_storage->files) {
