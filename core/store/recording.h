@@ -39,6 +39,8 @@ public:
 
     /// Brings the rows up to date before the act is over: what is said next rests on them.
     Outcome project();
+    /// Nothing was said or came in that the rows do not show yet.
+    [[nodiscard]] bool isEmpty() const { return m_changed.empty(); }
     Outcome commit();
 
 private:

@@ -3,7 +3,6 @@
 #include "core/journal/seen.h"
 #include "core/store/coverage.h"
 #include "core/store/event_repository.h"
-#include "core/sync/crew_book.h"
 
 #include <algorithm>
 
@@ -30,13 +29,10 @@ Result<std::map<std::string, std::uint64_t>> claimedIn(Post &post, const journal
 
 } // namespace
 
-Outcome lookForMissing(Post &post, const std::string &box, Findings &findings)
+Outcome lookForMissing(Post &post, const CrewBook &book, Findings &findings)
 {
-    const auto book = CrewBook::open(post, box);
-    if (!book)
-        return book.error();
-    for (const journal::Lane &lane : book->lanes()) {
-        if (!book->holdsAllOf(lane))
+    for (const journal::Lane &lane : book.lanes()) {
+        if (!book.holdsAllOf(lane))
             continue;
         const auto claimed = claimedIn(post, lane);
         const auto covered = store::coverageOf(post.database, lane);
@@ -46,7 +42,7 @@ Outcome lookForMissing(Post &post, const std::string &box, Findings &findings)
             const auto have = covered->find(device);
             const bool here = have != covered->end() && have->second >= counter;
             // What a phone outside the crew wrote comes in no order, if at all.
-            if (here || book->crew().member({device}) == nullptr)
+            if (here || book.crew().member({device}) == nullptr)
                 continue;
             const bool own = device == post.device.id.value;
             findings.push_back(

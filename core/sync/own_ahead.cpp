@@ -34,12 +34,9 @@ Result<std::set<DeviceId>> claimantsIn(Post &post, const journal::Lane &lane)
 }
 
 /// Whether something of this phone lies there that it does not know. Where nobody can tell, it may.
-Result<bool> mayLieThere(Post &post, const std::string &box, Storage &storage)
+Result<bool> mayLieThere(Post &post, const CrewBook &book, Storage &storage)
 {
-    const auto book = CrewBook::open(post, box);
-    if (!book)
-        return book.error();
-    const auto caught = fetchNew(post, *book, storage, Whose::Own);
+    const auto caught = fetchNew(post, book, storage, Whose::Own);
     if (!caught)
         return caught.error();
     return caught->trouble || !caught->segments.empty() || !caught->findings.empty();
@@ -47,7 +44,7 @@ Result<bool> mayLieThere(Post &post, const std::string &box, Storage &storage)
 
 } // namespace
 
-Outcome judgeOwnAhead(Post &post, const std::string &box, Storage &storage, Findings &findings)
+Outcome judgeOwnAhead(Post &post, const CrewBook &book, Storage &storage, Findings &findings)
 {
     for (Finding &finding : findings) {
         if (finding.kind != FindingKind::OwnAhead)
@@ -57,7 +54,7 @@ Outcome judgeOwnAhead(Post &post, const std::string &box, Storage &storage, Find
             return claimants.error();
         if (claimants->size() >= enough)
             continue;
-        const auto may = mayLieThere(post, box, storage);
+        const auto may = mayLieThere(post, book, storage);
         if (!may)
             return may.error();
         if (!*may)

@@ -37,18 +37,15 @@ Result<bool> isNew(store::DeviceRepository &local, const std::string &box, const
 
 } // namespace
 
-Outcome tellOnce(Post &post, const std::string &box, Findings &findings)
+Outcome tellOnce(Post &post, const CrewBook &book, Findings &findings)
 {
-    const auto book = CrewBook::open(post, box);
-    if (!book)
-        return book.error();
     store::DeviceRepository local(post.database);
     Findings told;
     for (const Finding &finding : findings) {
         const bool ofRemoved = finding.kind == FindingKind::Intruder;
-        if (ofRemoved && isFormerSelf(*book, finding.device))
+        if (ofRemoved && isFormerSelf(book, finding.device))
             continue;
-        const auto fresh = ofRemoved ? isNew(local, box, finding) : Result<bool>(true);
+        const auto fresh = ofRemoved ? isNew(local, book.box(), finding) : Result<bool>(true);
         if (!fresh)
             return fresh.error();
         if (*fresh)
