@@ -18,13 +18,49 @@ using journal::Seen;
 struct Let {
     const Event *event;
     Member member;
+    /// Among those of one device: of several that count, the last one stands.
+    std::size_t rank = 0;
 };
 
-bool isLater(const Event &a, const Event &b, const Seen &seen)
+auto writing(const Let &let)
 {
-    if (seen.saw(a, b) || seen.saw(b, a))
-        return seen.saw(a, b);
-    return std::tie(a.instant, a.device, a.counter) > std::tie(b.instant, b.device, b.counter);
+    const Event &event = *let.event;
+    return std::tie(event.instant, event.device, event.counter, event.fields);
+}
+
+/// Ranks the lettings-in of one device from the last one on: of those that no other has seen, the
+/// last written. Two at a time would not do: where clocks are wrong, three can each be later than
+/// the next.
+void rank(std::vector<Let *> lets, const Seen &seen)
+{
+    std::ranges::reverse(lets);
+    for (auto next = lets.begin(); next != lets.end(); ++next) {
+        const auto isSeenByNone = [&](const Let *let) {
+            return std::none_of(next, lets.end(), [&](const Let *other) {
+                return seen.saw(*other->event, *let->event);
+            });
+        };
+        const auto last = std::find_if(next, lets.end(), isSeenByNone);
+        std::rotate(next, last, last + 1);
+        (*next)->rank = static_cast<std::size_t>(lets.end() - next);
+    }
+}
+
+/// All of them, in an order that is the same whatever that of @p events, and ranked.
+std::vector<Let> letsAmong(std::span<const Event> events, const Seen &seen)
+{
+    std::vector<Let> lets;
+    for (const Event &event : events) {
+        if (auto member = readMember(event))
+            lets.push_back({&event, std::move(*member)});
+    }
+    std::ranges::sort(lets, {}, writing);
+    std::map<DeviceId, std::vector<Let *>> byDevice;
+    for (Let &let : lets)
+        byDevice[let.member.device].push_back(&let);
+    for (const auto &[device, ofDevice] : byDevice)
+        rank(ofDevice, seen);
+    return lets;
 }
 
 /// A letting-in of @p device by another.
@@ -47,8 +83,7 @@ bool mayHaveRight(const std::vector<Let> &lets, const DeviceId &device)
 
 /// Who is in by @p lets, from who let itself in and nobody else did, on. @param counts of a
 /// letting-in: whether its writer could still write it.
-template <class Counts>
-std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, Counts counts)
+template <class Counts> std::map<DeviceId, Let> closure(const std::vector<Let> &lets, Counts counts)
 {
     const auto byOther = [&lets](const DeviceId &device) {
         return std::ranges::any_of(lets, [&](const Let &let) {
@@ -67,7 +102,7 @@ std::map<DeviceId, Let> closure(const std::vector<Let> &lets, const Seen &seen, 
             if (!founder && !let_in)
                 continue;
             const auto known = in.find(let.member.device);
-            if (known != in.end() && !isLater(*let.event, *known->second.event, seen))
+            if (known != in.end() && let.rank <= known->second.rank)
                 continue;
             in.insert_or_assign(let.member.device, let);
             grew = true;
@@ -94,10 +129,10 @@ std::vector<WrittenRemoval> writtenRemovals(std::span<const Event> events,
 }
 
 /// Who of @p everybody is in no more where @p removal stands: let in past what it accepts.
-std::set<DeviceId> notIn(const std::vector<Let> &lets, const Seen &seen, const Removal &removal,
+std::set<DeviceId> notIn(const std::vector<Let> &lets, const Removal &removal,
                          const std::map<DeviceId, Let> &everybody)
 {
-    const auto rest = closure(lets, seen, [&removal](const Event &event) {
+    const auto rest = closure(lets, [&removal](const Event &event) {
         const auto upTo = removal.accepted.find(event.lane);
         return event.device != removal.device || upTo == removal.accepted.end() ||
                event.counter <= upTo->second;
@@ -134,21 +169,17 @@ bool mayRemove(const Member &writer, const Member &target)
 
 Crew Crew::fold(std::span<const Event> events, const Seen &seen)
 {
-    std::vector<Let> lets;
-    for (const Event &event : events) {
-        if (auto member = readMember(event))
-            lets.push_back({&event, std::move(*member)});
-    }
-    const auto everybody = closure(lets, seen, [](const Event &) { return true; });
+    const std::vector<Let> lets = letsAmong(events, seen);
+    const auto everybody = closure(lets, [](const Event &) { return true; });
     auto removals = writtenRemovals(events, everybody);
     for (WrittenRemoval &written : removals)
-        written.others = notIn(lets, seen, written.removal, everybody);
+        written.others = notIn(lets, written.removal, everybody);
     Crew crew;
     crew.m_gone = goneBy(standingRemovals(removals, seen));
     const auto counts = [&crew](const Event &event) {
         return event.counter <= crew.acceptedUpTo(event.device, event.lane);
     };
-    for (auto &[device, let] : closure(lets, seen, counts))
+    for (auto &[device, let] : closure(lets, counts))
         crew.m_members.emplace(device, let.member);
     return crew;
 }
