@@ -1,5 +1,7 @@
 #include "core/journal/event.h"
 
+#include "core/journal/bounded_json.h"
+
 #include <nlohmann/json.hpp>
 
 namespace lidlark::journal {
@@ -17,16 +19,11 @@ Error unreadable(const std::string &field)
 
 Json toJson(const Event &event)
 {
-    return {{"author", event.author},
-            {"counter", event.counter},
-            {"day", toText(event.when.day)},
-            {"device", event.device.value},
-            {"fields", Json::parse(event.fields, nullptr, false)},
-            {"instant", event.instant.ms},
-            {"kind", kindNames.of(event.kind)},
-            {"lane", toText(event.lane)},
-            {"logical", event.instant.logical},
-            {"offset", event.offsetMinutes},
+    return {{"author", event.author},           {"counter", event.counter},
+            {"day", toText(event.when.day)},    {"device", event.device.value},
+            {"fields", readJson(event.fields)}, {"instant", event.instant.ms},
+            {"kind", kindNames.of(event.kind)}, {"lane", toText(event.lane)},
+            {"logical", event.instant.logical}, {"offset", event.offsetMinutes},
             {"part", toText(event.when.part)}};
 }
 
@@ -102,7 +99,7 @@ Result<Event> readNumbers(const Json &object, Event event)
 std::string subjectFrom(const Event &event, std::string_view sort,
                         std::initializer_list<const char *> keys)
 {
-    const Json fields = Json::parse(event.fields, nullptr, false);
+    const Json fields = readJson(event.fields);
     std::string subject(sort);
     char separator = ':';
     for (const char *key : keys) {
@@ -117,7 +114,7 @@ std::string subjectFrom(const Event &event, std::string_view sort,
 /// A TakenBack belongs to the subject of the event that it names.
 std::string aboutOf(const Event &event)
 {
-    const Json fields = Json::parse(event.fields, nullptr, false);
+    const Json fields = readJson(event.fields);
     const auto about = fields.is_object() ? textAt(fields, "about") : std::nullopt;
     return about ? *about : std::string(kindNames.of(event.kind));
 }
@@ -137,7 +134,7 @@ std::string identityOf(const Event &event)
 
 Result<Event> eventFromText(const std::string &text)
 {
-    const Json object = Json::parse(text, nullptr, false);
+    const Json object = readJson(text);
     if (!object.is_object())
         return unreadable("not JSON");
     Result<Event> event = readWords(object, Event{});
