@@ -1,5 +1,6 @@
 #include "core/base/packed_tree.h"
 
+#include "core/base/cbor_levels.h"
 #include "core/base/utf8.h"
 
 #include <nlohmann/json.hpp>
@@ -78,12 +79,15 @@ private:
 
 std::variant<YamlNode, YamlFault> unpacked(std::string_view text, std::size_t levels)
 {
+    const YamlFault fault{0, "it is damaged, or no file of ours"};
     const std::string_view body = text.substr(cborFollows.size());
+    // A node is a list, and its children one inside it.
+    if (text.size() > yamlSizeLimit || !isShallowCbor(body, 2 * levels + 2))
+        return fault;
     const json read = json::from_cbor(body.begin(), body.end(), true, false);
     YamlNode tree;
-    if (text.size() > yamlSizeLimit || read.is_discarded() ||
-        !Unpacking(levels).read(read, tree, 0))
-        return YamlFault{0, "it is damaged, or no file of ours"};
+    if (read.is_discarded() || !Unpacking(levels).read(read, tree, 0))
+        return fault;
     return tree;
 }
 

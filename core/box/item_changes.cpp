@@ -13,15 +13,15 @@ namespace {
 using journal::Event;
 using journal::Seen;
 
-/// A register's first event: the earliest that nothing else in it precedes.
+/// A register's first event: the earliest written of those that have seen no other in it.
 const Event *firstOf(const std::vector<Value> &said, const Seen &seen)
 {
-    const Event *first = said.front().event;
+    const Event *first = nullptr;
     for (const Value &value : said) {
-        const Event *event = value.event;
-        if (seen.saw(*first, *event) ||
-            (!seen.saw(*event, *first) && writtenEarlier(*event, *first)))
-            first = event;
+        const bool hasSeenOther = std::ranges::any_of(
+            said, [&](const Value &other) { return seen.saw(*value.event, *other.event); });
+        if (!hasSeenOther && (first == nullptr || writtenEarlier(*value.event, *first)))
+            first = value.event;
     }
     return first;
 }

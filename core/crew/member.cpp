@@ -42,16 +42,13 @@ std::optional<Member> memberFrom(const std::string &text)
     const auto letters = arrayFromHex<32>(fields.text("letters").value_or(""));
     if (!device || device->empty() || !role || !signer || !letters)
         return std::nullopt;
-    Member member{{*device},
-                  fields.text("person").value_or(""),
-                  *role,
-                  {fields.text("home").value_or("")},
-                  *signer,
-                  *letters,
-                  std::nullopt,
-                  fields.isTrue("paper"),
-                  fields.text("folder").value_or(""),
-                  {fields.text("was").value_or("")}};
+    Member member{{*device},    fields.text("person").value_or(""),
+                  *role,        {fields.text("home").value_or("")},
+                  *signer,      *letters,
+                  std::nullopt, fields.isTrue("paper"),
+                  {},           {fields.text("was").value_or("")}};
+    if (member.paper)
+        member.folder = fields.text("folder").value_or("");
     if (const auto until = fields.text("until"))
         member.until = dayFromText(*until);
     // A guest without a last day would stay for ever.

@@ -10,8 +10,6 @@ namespace lidlark::drawing {
 
 namespace {
 
-constexpr double farthest = 10'000;
-
 void demand(bool holds, const YamlNode &node, const std::string &reason)
 {
     if (!holds)

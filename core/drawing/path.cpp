@@ -12,7 +12,7 @@ namespace {
 
 std::string written(double number)
 {
-    std::array<char, 32> text{};
+    std::array<char, 320> text{}; // the largest double has 309 digits before its point
     const double tenths = std::round(number * 10) / 10;
     // Adding 0 turns -0 into 0.
     const int length = std::snprintf(text.data(), text.size(), "%.1f", tenths + 0.0);

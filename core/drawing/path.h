@@ -17,8 +17,11 @@ struct Segment {
 };
 using Path = std::vector<Segment>;
 
+/// px from the origin, many times the area of any drawing.
+inline constexpr double farthest = 10'000;
+
 /// Reads SVG path data (SVG 1.1, section 8.3), every command of it, relative ones and arcs too.
-/// @returns nothing for what is no path, or for one that does not begin with a move.
+/// @returns nothing for what is no path, does not begin with a move, or goes beyond `farthest`.
 [[nodiscard]] std::optional<Path> readPath(std::string_view svg);
 
 [[nodiscard]] Path moved(const Path &path, const Affine &map);

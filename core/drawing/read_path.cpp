@@ -1,6 +1,7 @@
 #include "core/drawing/arc.h"
 #include "core/drawing/path.h"
 
+#include <algorithm>
 #include <cctype>
 #include <charconv>
 #include <cmath>
@@ -173,6 +174,14 @@ char repeated(char command)
     return command == 'm' ? 'l' : command;
 }
 
+/// Two steps that are far each can end nowhere: then neither holds.
+bool isNear(const Segment &segment)
+{
+    return std::ranges::all_of(segment.points, [](const Point &point) {
+        return std::abs(point.x) <= farthest && std::abs(point.y) <= farthest;
+    });
+}
+
 } // namespace
 
 std::optional<Path> readPath(std::string_view svg)
@@ -204,7 +213,7 @@ std::optional<Path> readPath(std::string_view svg)
         command = repeated(command);
     }
     Path path = pen.take();
-    if (path.empty())
+    if (path.empty() || !std::ranges::all_of(path, isNear))
         return std::nullopt;
     return path;
 }

@@ -1,5 +1,7 @@
 #include "core/journal/event.h"
 
+#include "core/journal/bounded_json.h"
+
 #include <nlohmann/json.hpp>
 
 namespace lidlark::journal {
@@ -9,9 +11,6 @@ namespace {
 using Json = nlohmann::json; // keys of an object are kept sorted
 
 constexpr std::int64_t largestMs = 32'503'680'000'000; // the year 3000
-/// An event's own fields need three. Writing JSON takes stack for each level, and there is little.
-constexpr int deepest = 16;
-
 Error unreadable(const std::string &field)
 {
     return {ErrorCode::Unreadable, "event: " + field};
@@ -19,16 +18,11 @@ Error unreadable(const std::string &field)
 
 Json toJson(const Event &event)
 {
-    return {{"author", event.author},
-            {"counter", event.counter},
-            {"day", toText(event.when.day)},
-            {"device", event.device.value},
-            {"fields", Json::parse(event.fields, nullptr, false)},
-            {"instant", event.instant.ms},
-            {"kind", kindNames.of(event.kind)},
-            {"lane", toText(event.lane)},
-            {"logical", event.instant.logical},
-            {"offset", event.offsetMinutes},
+    return {{"author", event.author},           {"counter", event.counter},
+            {"day", toText(event.when.day)},    {"device", event.device.value},
+            {"fields", readJson(event.fields)}, {"instant", event.instant.ms},
+            {"kind", kindNames.of(event.kind)}, {"lane", toText(event.lane)},
+            {"logical", event.instant.logical}, {"offset", event.offsetMinutes},
             {"part", toText(event.when.part)}};
 }
 
@@ -116,7 +110,7 @@ bool isTooDeep(std::string_view text)
             ++depth;
         else if (letter == ']' || letter == '}')
             --depth;
-        if (depth > deepest)
+        if (depth > jsonLevels)
             return true;
     }
     return false;
@@ -126,7 +120,7 @@ bool isTooDeep(std::string_view text)
 std::string subjectFrom(const Event &event, std::string_view sort,
                         std::initializer_list<const char *> keys)
 {
-    const Json fields = Json::parse(event.fields, nullptr, false);
+    const Json fields = readJson(event.fields);
     std::string subject(sort);
     char separator = ':';
     for (const char *key : keys) {
@@ -141,7 +135,7 @@ std::string subjectFrom(const Event &event, std::string_view sort,
 /// A TakenBack belongs to the subject of the event that it names.
 std::string aboutOf(const Event &event)
 {
-    const Json fields = Json::parse(event.fields, nullptr, false);
+    const Json fields = readJson(event.fields);
     const auto about = fields.is_object() ? textAt(fields, "about") : std::nullopt;
     return about ? *about : std::string(kindNames.of(event.kind));
 }
@@ -163,7 +157,7 @@ Result<Event> eventFromText(const std::string &text)
 {
     if (isTooDeep(text))
         return unreadable("too deep");
-    const Json object = Json::parse(text, nullptr, false);
+    const Json object = readJson(text);
     if (!object.is_object())
         return unreadable("not JSON");
     Result<Event> event = readWords(object, Event{});

@@ -1,7 +1,10 @@
 #pragma once
 
+#include "core/journal/bounded_json.h"
+
 #include <nlohmann/json.hpp>
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -12,7 +15,7 @@ namespace lidlark::journal {
 class Fields
 {
 public:
-    explicit Fields(const std::string &text) : m_json(nlohmann::json::parse(text, nullptr, false))
+    explicit Fields(const std::string &text) : m_json(readJson(text))
     {
         if (!m_json.is_object())
             m_json = nlohmann::json::object();
@@ -43,7 +46,8 @@ public:
 
     static std::optional<int> wholeOf(const nlohmann::json &value, int least, int most)
     {
-        if (!value.is_number_integer())
+        if (!value.is_number_integer() ||
+            (value.is_number_unsigned() && value.get<std::uint64_t>() > INT64_MAX))
             return std::nullopt;
         const auto number = value.get<std::int64_t>();
         if (number < least || number > most)

@@ -105,7 +105,11 @@ bool Seen::saw(const Event &later, const Event &earlier) const
 {
     if (later.device == earlier.device)
         return earlier.counter < later.counter;
-    return earlier.counter <= knownUpTo(later.device.value, later.counter, earlier.device.value);
+    const auto says = [this](const Event &one, const Event &other) {
+        return other.counter <= knownUpTo(one.device.value, one.counter, other.device.value);
+    };
+    // Where each says to have seen the other's (a copied phone, or a lie), neither has.
+    return says(later, earlier) && !says(earlier, later);
 }
 
 } // namespace lidlark::journal

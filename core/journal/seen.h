@@ -19,7 +19,7 @@ public:
     /// @param events all of one lane; any order, others than `met` are ignored.
     explicit Seen(std::span<const Event> events);
 
-    /// Whether @p later had seen @p earlier. Never both ways; false for an event and itself.
+    /// Whether @p later had seen @p earlier: a strict partial order, whatever was written.
     [[nodiscard]] bool saw(const Event &later, const Event &earlier) const;
 
     /// Neither had seen the other. Two different events with one counter (a copied phone) are

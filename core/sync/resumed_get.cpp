@@ -57,8 +57,10 @@ void ResumedGet::keep(const std::string &url, HttpAnswer &answer)
         return forget();
     if (!m_bytes.empty() && goesOn(answer)) {
         m_bytes += answer.body;
+        if (m_bytes.size() > m_wholeBytes)
+            forget(); // whatever comes there, it is not the rest of the file
     } else if (const auto length = numberIn(answer.header("content-length"));
-               answer.status == 200 && length && isTheFile(answer)) {
+               answer.status == 200 && length && *length <= m_largestBytes && isTheFile(answer)) {
         m_url = url;
         m_bytes = std::move(answer.body);
         m_wholeBytes = *length;

@@ -64,6 +64,10 @@ std::variant<ServerAddress, AddressFault> checkedAddress(const ServerAddress &ty
     address.url = url->text();
     if (!address.url.ends_with('/'))
         address.url += '/';
+    // libcurl reads %39 as 9, and 9 as 0.0.0.9: no address would be another one when it is called.
+    const std::optional<WebUrl> called = readUrl(address.url);
+    if (!called || called->text() != address.url)
+        return AddressFault::Unreadable;
     if (!url->user.empty() || !url->password.empty()) {
         if (!typed.user.empty() || !typed.password.empty())
             return AddressFault::TwoCredentials;

@@ -83,6 +83,18 @@ private slots:
         }
     }
 
+    /// Lists, maps and strings inside each other (RFC 8949, 3.1 and 3.2) for as long as a file may
+    /// be: read by a call a level, they used up the stack.
+    void oneThatIsNestedWithoutEndIsAFault()
+    {
+        for (const char *level : {"\x81", "\xa1\x60", "\x9f", "\x7f", "\x5f"}) {
+            std::string text("\xd9\xd9\xf7");
+            while (text.size() < yamlSizeLimit)
+                text += level;
+            QVERIFY(std::holds_alternative<YamlFault>(readTree(text)));
+        }
+    }
+
     void itsBoundsAreThoseOfTheYaml()
     {
         YamlNode deep;

@@ -46,6 +46,29 @@ private slots:
 
     void whoWasLetInIsIn() { areIn("dad gran morven ruth "); }
 
+    /// Ruth's phone, its clock behind, had seen Dad's letting-in of the childminder; the therapist
+    /// had seen neither. By twos each of the three is later than one of the others: the crew was
+    /// never folded to an end.
+    void threeLettingsInThatAreEachLaterThanTheNextComeToAnEnd()
+    {
+        const auto phone = [](const char *person) {
+            crew::Member member = memberOf("minder", Role::Caregiver, "h-fin");
+            member.person = person;
+            return member;
+        };
+        const auto letInAt = [&](const char *by, std::int64_t minutes, const crew::Member &member) {
+            m_log.say(by, journal::Kind::Member, fieldsOf(member)).instant.ms +=
+                minutes * msPerMinute;
+        };
+        letInAt("dad", 9, phone("by dad"));
+        letInAt("morven", 5, phone("by morven"));
+        m_log.say("ruth", journal::Kind::Met, journal::metFields({{"dad", 99}}));
+        letInAt("ruth", 1, phone("by ruth"));
+        areIn("dad gran minder morven ruth ");
+        for (unsigned seed = 1; seed <= 30; ++seed)
+            QCOMPARE(m_log.foldShuffled(seed).member({"minder"})->person, std::string("by morven"));
+    }
+
     void whoLetsItselfInIsNobodyWhereThereIsAFounderAndNoRole()
     {
         m_log.found(memberOf("nan", Role::Caregiver, "h-fin"));

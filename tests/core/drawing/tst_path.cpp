@@ -144,6 +144,9 @@ void TestPath::whatIsNoPathIsRefused_data()
     QTest::newRow("numbers after the end") << "M 10 10 L 20 20 Z 30 30";
     QTest::newRow("no number at all") << "M nan 10";
     QTest::newRow("without end") << "M inf 10";
+    QTest::newRow("far away") << "M 10 10 H 1" + QString(99, '0');
+    QTest::newRow("far away in two steps") << "M 9000 0 h 9000";
+    QTest::newRow("nowhere") << "M 0 0 h 1" + QString(308, '0') + " h 1" + QString(308, '0');
 }
 
 void TestPath::whatIsNoPathIsRefused()

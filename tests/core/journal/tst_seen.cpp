@@ -57,6 +57,19 @@ private slots:
         QVERIFY(seen.concurrent(events[3], events[1]));
     }
 
+    /// A copied phone, or a lie: else each would be later than the other, and whoever asks which
+    /// is the last would never come to an end.
+    void twoThatSayToHaveSeenEachOtherHaveNot()
+    {
+        const std::vector<Event> events{met("gran", 1, {{"ruth", 9}}), place("gran", 2, 20),
+                                        met("ruth", 1, {{"gran", 9}}), place("ruth", 2, 5)};
+        const Seen seen(events);
+        QVERIFY(seen.concurrent(events[1], events[3]));
+        const Event *latest = latestOf(events, Kind::Place, seen);
+        QVERIFY(latest != nullptr);
+        QCOMPARE(latest->device.value, std::string("gran"));
+    }
+
     void anEventBeforeTheMetHadSeenNothing()
     {
         const std::vector<Event> events{place("gran", 1, 10), place("ruth", 1, 50),

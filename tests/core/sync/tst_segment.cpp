@@ -143,6 +143,16 @@ private slots:
         row("no line", "pegs", 1, SegmentFault::NotEvents);
         row("not an event", "{}\n", 1, SegmentFault::NotEvents);
         row("another spelling", " " + one, 1, SegmentFault::NotEvents);
+        // Written by a call a level, these used up the stack of whoever read them.
+        const std::string shallow = lineOf(samples::event(1));
+        const std::size_t fields = shallow.find("{\"exception\"");
+        for (const std::size_t levels : {std::size_t{60}, std::size_t{1'000'000}}) {
+            const std::string nested = "{\"a\":" + std::string(levels, '[') +
+                                       std::string(levels, ']') + "}" +
+                                       shallow.substr(shallow.find('}', fields) + 1);
+            row("nested without end", shallow.substr(0, fields) + nested, 1,
+                SegmentFault::NotEvents);
+        }
         row("without its end", one.substr(0, one.size() - 1), 1, SegmentFault::NotEvents);
         row("nothing", "", 0, SegmentFault::CountersAstray);
         row("one too few", one, 2, SegmentFault::CountersAstray);

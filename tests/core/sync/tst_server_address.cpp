@@ -80,6 +80,7 @@ private slots:
         };
         row("nothing", "", AddressFault::Unreadable);
         row("no host", "https://", AddressFault::Unreadable);
+        row("a host that is another when it is called", "https://%39/", AddressFault::Unreadable);
         row("a port that is none", "https://box.example:99999/", AddressFault::Unreadable);
         row("a line break", "https://box.example/a\r\nX: y", AddressFault::Unreadable);
         row("a script", "javascript:alert(1)", AddressFault::Unreadable);

@@ -124,6 +124,45 @@ private slots:
         QCOMPARE(proxy.asked().size(), std::size_t{3});
     }
 
+    /// A length is only said: what is kept and asked for stays within what a file may have.
+    void aLengthWithoutBoundIsNotBelieved()
+    {
+        FaultProxy proxy(0, [](const Asked &) {
+            Fault fault = Fault::saying(200);
+            fault.answer = "HTTP/1.1 200 OK\r\nContent-Length: 999999999999\r\n\r\nbegun";
+            fault.bytes = fault.answer.size();
+            return fault;
+        });
+        WebdavStorage storage(addressOf(proxy));
+        QCOMPARE(troubleIn(storage.get(place)), std::optional(Trouble::Unreachable));
+        QCOMPARE(troubleIn(storage.get(place)), std::optional(Trouble::Unreachable));
+        QCOMPARE(proxy.asked().size(), std::size_t{2});
+        QCOMPARE(proxy.asked()[1].header("Range"), std::string());
+    }
+
+    /// The rest of it comes in pieces that each begin where the last one ended, and never end.
+    void aFileThatGrowsBeyondItsLengthIsLetGo()
+    {
+        const std::string file = numbered(100'000);
+        Breaking server(file, {30'000});
+        FaultProxy proxy(0, [&](const Asked &asked) {
+            const std::string range = asked.header("Range");
+            if (range.empty())
+                return server(asked);
+            const std::string from = range.substr(6, range.size() - 7);
+            Fault fault = Fault::saying(206, "Content-Range: bytes " + from + "-99999/100000\r\n",
+                                        std::string(100'000, 'x'));
+            fault.bytes = fault.answer.size() - 1;
+            return fault;
+        });
+        WebdavStorage storage(addressOf(proxy));
+        QVERIFY(troubleIn(storage.get(place)));
+        QVERIFY(troubleIn(storage.get(place)));
+        QCOMPARE(std::get<File>(storage.get(place)), File(file));
+        QCOMPARE(proxy.asked()[1].header("Range"), std::string("bytes=30000-"));
+        QCOMPARE(proxy.asked()[2].header("Range"), std::string());
+    }
+
     void anotherFileBeginsAtItsBeginning()
     {
         FaultProxy proxy(0, Breaking(numbered(1000), {300}));
