@@ -11,6 +11,7 @@ namespace {
 using Json = nlohmann::json; // keys of an object are kept sorted
 
 constexpr std::int64_t largestMs = 32'503'680'000'000; // the year 3000
+
 Error unreadable(const std::string &field)
 {
     return {ErrorCode::Unreadable, "event: " + field};
