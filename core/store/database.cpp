@@ -16,6 +16,12 @@ void Database::Closer::operator()(sqlite3 *handle) const
     sqlite3_close_v2(handle);
 }
 
+Database::~Database()
+{
+    if (m_idle)
+        m_idle->close();
+}
+
 Error Database::lastError() const
 {
     return errorFromSqlite(sqlite3_extended_errcode(m_handle.get()),
@@ -65,12 +71,14 @@ Result<Database> Database::openWith(const std::string &path, int flags,
 
 Result<Statement> Database::prepare(std::string_view sql)
 {
+    if (sqlite3_stmt *idle = m_idle->take(sql))
+        return Statement(idle, m_idle);
     sqlite3_stmt *handle = nullptr;
-    const int code = sqlite3_prepare_v3(m_handle.get(), sql.data(), static_cast<int>(sql.size()), 0,
-                                        &handle, nullptr);
+    const int code = sqlite3_prepare_v3(m_handle.get(), sql.data(), static_cast<int>(sql.size()),
+                                        SQLITE_PREPARE_PERSISTENT, &handle, nullptr);
     if (code != SQLITE_OK)
         return lastError();
-    return Statement(handle);
+    return Statement(handle, m_idle);
 }
 
 Outcome Database::run(std::string_view sql)

@@ -39,6 +39,12 @@ public:
 
     [[nodiscard]] const std::string &path() const { return m_path; }
 
+    Database(Database &&other) noexcept = default;
+    Database &operator=(Database &&other) noexcept = default;
+    Database(const Database &) = delete;
+    Database &operator=(const Database &) = delete;
+    ~Database();
+
 private:
     struct Closer {
         void operator()(sqlite3 *handle) const;
@@ -60,6 +66,7 @@ private:
     std::string m_path;
     std::unique_ptr<sqlite3, Closer> m_handle;
     std::span<const Migration> m_steps;
+    std::shared_ptr<IdleStatements> m_idle = std::make_shared<IdleStatements>();
 };
 
 /// Everything between construction and `commit` happens together or not at all.

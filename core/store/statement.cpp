@@ -24,11 +24,6 @@ Error errorFromSqlite(int code, const std::string &detail)
     }
 }
 
-void Statement::Finalizer::operator()(sqlite3_stmt *handle) const
-{
-    sqlite3_finalize(handle);
-}
-
 Statement &Statement::bind(int parameter, std::string_view text)
 {
     sqlite3_bind_text64(m_handle.get(), parameter, text.data(), text.size(), SQLITE_TRANSIENT,

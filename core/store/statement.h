@@ -1,12 +1,14 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/store/idle_statements.h"
 
 #include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 struct sqlite3_stmt;
 
@@ -16,7 +18,11 @@ namespace lidlark::store {
 class Statement
 {
 public:
-    explicit Statement(sqlite3_stmt *handle) : m_handle(handle) {}
+    /// @param idle where it goes when it is done with.
+    Statement(sqlite3_stmt *handle, std::shared_ptr<IdleStatements> idle)
+        : m_handle(handle, Giver{std::move(idle)})
+    {
+    }
 
     Statement &bind(int parameter, std::string_view text);
     Statement &bind(int parameter, std::int64_t number);
@@ -37,10 +43,11 @@ public:
     [[nodiscard]] bool isNull(int column) const;
 
 private:
-    struct Finalizer {
-        void operator()(sqlite3_stmt *handle) const;
+    struct Giver {
+        std::shared_ptr<IdleStatements> idle;
+        void operator()(sqlite3_stmt *handle) const { idle->giveBack(handle); }
     };
-    std::unique_ptr<sqlite3_stmt, Finalizer> m_handle;
+    std::unique_ptr<sqlite3_stmt, Giver> m_handle;
 };
 
 /// What went wrong, in our words, from SQLite's result code (its extended codes included).

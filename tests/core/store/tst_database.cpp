@@ -264,6 +264,41 @@ private slots:
             QCOMPARE(migration.number, ++expected);
         QVERIFY(expected > 0);
     }
+
+    /// Statements are kept when they are done with (idle_statements.h).
+    void aStatementComesBackWithoutItsValues()
+    {
+        auto database = *store::Database::open(":memory:");
+        {
+            auto first = *database.prepare("SELECT ?1");
+            first.bind(1, "words");
+            QVERIFY(*first.step());
+            QCOMPARE(first.text(0), std::string("words"));
+        }
+        auto again = *database.prepare("SELECT ?1");
+        QVERIFY(*again.step()); // at its start
+        QVERIFY(again.isNull(0));
+        auto beside = *database.prepare("SELECT ?1");
+        beside.bind(1, "others");
+        QVERIFY(*beside.step());
+        QVERIFY(again.isNull(0));
+    }
+
+    /// What was read half way and let go keeps nobody from writing, or from laying out anew.
+    void aReadingThatWasLetGoHoldsNothing()
+    {
+        auto database = *store::Database::open(":memory:");
+        QVERIFY(database.run("CREATE TABLE t (n); INSERT INTO t VALUES (1), (2)").ok());
+        {
+            auto reading = *database.prepare("SELECT n FROM t");
+            QVERIFY(*reading.step());
+        }
+        QVERIFY(database.run("ALTER TABLE t ADD COLUMN m; UPDATE t SET n = n + 1").ok());
+        auto again = *database.prepare("SELECT n FROM t");
+        QVERIFY(*again.step());
+        QCOMPARE(again.number(0), std::int64_t{2});
+        QVERIFY(database.run("DROP TABLE IF EXISTS other").ok());
+    }
 };
 
 QTEST_GUILESS_MAIN(TestDatabase)
