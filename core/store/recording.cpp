@@ -111,7 +111,7 @@ Outcome Recording::write(journal::Event event)
 
 Result<bool> Recording::receive(const journal::Event &event)
 {
-    const Result<bool> written = m_events.insert(event);
+    Result<bool> written = m_events.insert(event);
     if (!written || !*written)
         return written;
     m_changed.insert({event.lane, journal::subjectOf(event)});

@@ -1,5 +1,6 @@
 #include "core/sync/consent.h"
 
+#include "core/journal/fields.h"
 #include "core/store/device_repository.h"
 
 #include <nlohmann/json.hpp>
@@ -28,10 +29,12 @@ Result<std::optional<Consent>> consentIn(store::Database &database)
     const auto json = keptIn(database);
     if (!json)
         return json.error();
-    const auto day = json->is_object() ? dayFromText(json->value("day", "")) : std::nullopt;
+    const journal::Fields kept(json->dump());
+    const auto day = dayFromText(kept.text("day").value_or(""));
     if (!day || json->contains("withdrawn"))
         return std::optional<Consent>();
-    return std::optional(Consent{json->value("person", ""), *day, json->value("wording", 0)});
+    const int wording = kept.whole("wording", 0, consentWording).value_or(0);
+    return std::optional(Consent{kept.text("person").value_or(""), *day, wording});
 }
 
 Outcome consentToSharing(store::Database &database, const Consent &consent)

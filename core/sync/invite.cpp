@@ -3,6 +3,7 @@
 #include "core/base/hex.h"
 #include "core/crew/member.h"
 #include "core/crypto/keyed_hash.h"
+#include "core/journal/fields.h"
 #include "core/store/recording.h"
 #include "core/sync/crew_book.h"
 #include "core/sync/join_words.h"
@@ -39,18 +40,17 @@ std::string textOf(const Invited &invited)
 
 std::optional<Invited> invitedFrom(const std::string &text)
 {
-    const Json json = Json::parse(text, nullptr, false);
-    if (!json.is_object())
-        return std::nullopt;
-    const auto secret = arrayFromHex<JoinSecret::size>(json.value("secret", ""));
-    const auto role = crew::roleNames.parse(json.value("role", ""));
-    if (!secret || !role)
+    const journal::Fields kept(text);
+    const auto secret = arrayFromHex<JoinSecret::size>(kept.text("secret").value_or(""));
+    const auto role = crew::roleNames.parse(kept.text("role").value_or(""));
+    const auto ends = kept.json().find("ends");
+    if (!secret || !role || ends == kept.json().end() || !ends->is_number_integer())
         return std::nullopt;
     Invited invited{JoinSecret(*secret),
-                    {*role, {json.value("home", "")}, {}},
-                    json.value("ends", std::int64_t{0})};
-    if (json.contains("until"))
-        invited.asked.until = dayFromText(json.value("until", ""));
+                    {*role, {kept.text("home").value_or("")}, {}},
+                    ends->get<std::int64_t>()};
+    if (const auto until = kept.text("until"))
+        invited.asked.until = dayFromText(*until);
     return invited;
 }
 
@@ -152,11 +152,11 @@ Result<Answer<bool>> bringWelcome(Post &post, const std::string &box, Storage &s
     const auto text = local.localState(welcomeKey(box));
     if (!text)
         return text.error();
-    const Json json = *text ? Json::parse(**text, nullptr, false) : Json();
-    if (!json.is_object())
+    if (!*text)
         return Answer<bool>(false);
-    const auto secret = arrayFromHex<JoinSecret::size>(json.value("secret", ""));
-    const auto bytes = bytesFromHex(json.value("bytes", ""));
+    const journal::Fields kept(**text);
+    const auto secret = arrayFromHex<JoinSecret::size>(kept.text("secret").value_or(""));
+    const auto bytes = bytesFromHex(kept.text("bytes").value_or(""));
     if (!secret || !bytes)
         return Error{ErrorCode::Unreadable, "welcome"};
     const auto left = JoinRoom(JoinSecret(*secret), storage).leave("welcome", *bytes, post.entropy);

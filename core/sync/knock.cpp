@@ -1,6 +1,7 @@
 #include "core/sync/knock.h"
 
 #include "core/base/hex.h"
+#include "core/journal/fields.h"
 #include "core/store/recording.h"
 #include "core/sync/let_in.h"
 #include "core/sync/own_secret.h"
@@ -27,15 +28,18 @@ Result<std::optional<Kept>> keptIn(store::Database &database)
     const auto text = store::DeviceRepository(database).localState(joiningKey);
     if (!text)
         return text.error();
-    const Json json = *text ? Json::parse(**text, nullptr, false) : Json();
-    if (!json.is_object())
+    if (!*text)
         return std::optional<Kept>();
-    const auto secret = arrayFromHex<JoinSecret::size>(json.value("secret", ""));
-    const auto answer = bytesFromHex(json.value("answer", ""));
+    const journal::Fields fields(**text);
+    const auto secret = arrayFromHex<JoinSecret::size>(fields.text("secret").value_or(""));
+    const auto answer = bytesFromHex(fields.text("answer").value_or(""));
     if (!secret || !answer)
         return Error{ErrorCode::Unreadable, "joining"};
-    store::Device device{
-        {json.value("device", "")}, json.value("person", ""), store::Role::Guest, {}, std::nullopt};
+    store::Device device{{fields.text("device").value_or("")},
+                         fields.text("person").value_or(""),
+                         store::Role::Guest,
+                         {},
+                         std::nullopt};
     return std::optional(Kept{JoinSecret(*secret), std::move(device), *answer});
 }
 
