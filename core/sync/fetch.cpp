@@ -60,20 +60,29 @@ public:
     Catch takeAll() { return std::move(m_caught); }
 
 private:
-    /// Who has written under a later key writes no more under this one; and all of it is here,
-    /// where nothing of that device is missing.
+    /// Who has written something of its own under a later key writes no more under this one; and
+    /// all of it is here, where nothing of that device is missing. What it only hands on there may
+    /// lie before what it still writes here.
     Result<bool> hasMovedOn(const Epoch &epoch, const DeviceId &device)
     {
-        for (const HeldEpoch *later : m_book.after(epoch.id)) {
-            const auto chain = m_segments.chainOf(later->epoch.id, device);
+        const auto later = m_book.after(epoch.id);
+        std::uint64_t before = 0;
+        std::uint64_t since = 0;
+        for (const HeldEpoch &held : m_book.held()) {
+            if (held.epoch.lane != epoch.lane)
+                continue;
+            const auto chain = m_segments.chainOf(held.epoch.id, device);
             if (!chain)
                 return chain.error();
-            if (!chain->empty()) {
-                const auto gap = m_events.hasGap(epoch.lane, device);
-                return gap ? Result<bool>(!*gap) : gap;
-            }
+            const bool isLater = std::ranges::find(later, &held) != later.end();
+            std::uint64_t &last = isLater ? since : before;
+            for (const store::SegmentRow &row : *chain)
+                last = std::max(last, row.lastCounter);
         }
-        return false;
+        if (since <= before)
+            return false;
+        const auto gap = m_events.hasGap(epoch.lane, device);
+        return gap ? Result<bool>(!*gap) : gap;
     }
 
     Result<Chain> chainOf(const Epoch &epoch, const DeviceId &device)
