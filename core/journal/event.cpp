@@ -158,7 +158,7 @@ Result<Event> eventFromText(const std::string &text)
 {
     if (isTooDeep(text))
         return unreadable("too deep");
-    const Json object = readJson(text);
+    const Json object = Json::parse(text, nullptr, false); // its depth is known by now
     if (!object.is_object())
         return unreadable("not JSON");
     Result<Event> event = readWords(object, Event{});

@@ -13,25 +13,16 @@ using Json = nlohmann::json;
 
 constexpr auto consentKey = "crew.consent";
 
-Result<Json> keptIn(store::Database &database)
-{
-    const auto text = store::DeviceRepository(database).localState(consentKey);
-    if (!text)
-        return text.error();
-    Json json = *text ? Json::parse(**text, nullptr, false) : Json();
-    return json.is_object() ? json : Json();
-}
-
 } // namespace
 
 Result<std::optional<Consent>> consentIn(store::Database &database)
 {
-    const auto json = keptIn(database);
-    if (!json)
-        return json.error();
-    const journal::Fields kept(json->dump());
+    const auto text = store::DeviceRepository(database).localState(consentKey);
+    if (!text)
+        return text.error();
+    const journal::Fields kept(text->value_or(""));
     const auto day = dayFromText(kept.text("day").value_or(""));
-    if (!day || json->contains("withdrawn"))
+    if (!day || kept.json().contains("withdrawn"))
         return std::optional<Consent>();
     const int wording = kept.whole("wording", 0, consentWording).value_or(0);
     return std::optional(Consent{kept.text("person").value_or(""), *day, wording});
@@ -48,13 +39,15 @@ Outcome consentToSharing(store::Database &database, const Consent &consent)
 
 Outcome withdrawConsent(store::Database &database, Day today)
 {
-    auto json = keptIn(database);
-    if (!json)
-        return json.error();
-    if (!json->is_object())
+    store::DeviceRepository local(database);
+    const auto text = local.localState(consentKey);
+    if (!text)
+        return text.error();
+    Json json = journal::Fields(text->value_or("")).json();
+    if (json.empty())
         return Done{};
-    (*json)["withdrawn"] = toText(today);
-    return store::DeviceRepository(database).setLocalState(consentKey, json->dump());
+    json["withdrawn"] = toText(today);
+    return local.setLocalState(consentKey, json.dump());
 }
 
 } // namespace lidlark::sync

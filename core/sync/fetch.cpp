@@ -66,6 +66,8 @@ private:
     Result<bool> hasMovedOn(const Epoch &epoch, const DeviceId &device)
     {
         const auto later = m_book.after(epoch.id);
+        if (later.empty()) // as with the newest key, which is asked for the most
+            return false;
         std::uint64_t before = 0;
         std::uint64_t since = 0;
         for (const HeldEpoch &held : m_book.held()) {

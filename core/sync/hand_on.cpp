@@ -29,10 +29,11 @@ Outcome handOn(Post &post, const CrewBook &book, const HeldEpoch &held,
     const DeviceId former = book.me()->was;
     // Nobody takes the words of others from a phone that may not vouch for them (fetch.cpp).
     const bool vouches = crew::vouches(*book.me());
+    const bool speaksForFormer = crew::mayHandOn(book.crew(), *book.me(), former);
     std::vector<Event> events;
     std::ranges::copy_if(all, std::back_inserter(events), [&](const Event &event) {
         const bool stray = vouches && book.crew().member(event.device) == nullptr;
-        const bool own = event.device == former && crew::mayHandOn(book.crew(), *book.me(), former);
+        const bool own = speaksForFormer && event.device == former;
         return event.lane == held.epoch.lane && event.device != post.device.id && (stray || own);
     });
     return events.empty() ? Outcome(Done{}) : sealOnHand(post, held, events);

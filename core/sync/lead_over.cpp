@@ -1,5 +1,6 @@
 #include "core/sync/lead_over.h"
 
+#include "core/crew/crew_event.h"
 #include "core/crew/rights.h"
 #include "core/store/event_repository.h"
 #include "core/sync/outbox.h"
@@ -13,12 +14,6 @@ namespace lidlark::sync {
 namespace {
 
 using journal::Event;
-
-bool isOfTrust(const Event &event)
-{
-    using enum journal::Kind;
-    return event.kind == Member || event.kind == MemberRemoved || event.kind == Epoch;
-}
 
 /// The epochs where those who remain may look for a new key of the box's lane: the ones before it,
 /// and where nobody knows of those yet, the ones before them.
@@ -65,7 +60,7 @@ Outcome leadOver(Post &post, const CrewBook &book, const HeldEpoch &held,
     if (held.epoch.lane.kind != journal::LaneKind::Box)
         return Done{};
     std::vector<Event> trust;
-    std::ranges::copy_if(own, std::back_inserter(trust), isOfTrust);
+    std::ranges::copy_if(own, std::back_inserter(trust), crew::isOfTheCrew);
     if (trust.empty())
         return Done{};
     std::set<Digest> unknown; // opened here, and told to nobody yet
