@@ -94,7 +94,7 @@ int takeIn(Desk &desk, const SyncOptions &options, sync::Post &post)
     if (const auto *fault = std::get_if<sync::BundleFault>(&bundle))
         return failWith(sync::sentenceFor(*fault));
     sync::BundleStorage storage(std::get<sync::Bundle>(std::move(bundle)));
-    const auto exchanged = sync::takeIn(post, *box, storage);
+    const auto exchanged = sync::takeInByHand(post, *box, storage);
     if (!exchanged)
         return fail(exchanged.error());
     return print(desk, {{*box, *exchanged}});

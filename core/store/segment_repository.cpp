@@ -64,11 +64,38 @@ Result<std::vector<SegmentRow>> SegmentRepository::waiting(const std::string &bo
     return collectRows<SegmentRow>(*query, readRow);
 }
 
+Result<std::vector<SegmentRow>> SegmentRepository::carried(const std::string &box,
+                                                           const DeviceId &but)
+{
+    Result<Statement> query = m_database.prepare(
+        std::string(columns) +
+        "bytes FROM segment WHERE box = ?1 AND device <> ?2 AND shared_ms IS NULL AND "
+        "length(bytes) > 0 ORDER BY lane, device, last_counter, epoch, sequence");
+    if (!query)
+        return query.error();
+    query->bind(1, box).bind(2, but.value);
+    return collectRows<SegmentRow>(*query, readRow);
+}
+
+Result<std::vector<SegmentRow>> SegmentRepository::sealedOf(const std::string &box,
+                                                            const journal::Lane &lane,
+                                                            const DeviceId &device)
+{
+    Result<Statement> query = m_database.prepare(
+        std::string(columns) +
+        "bytes FROM segment WHERE box = ?1 AND lane = ?2 AND device = ?3 AND superseded = 0 "
+        "ORDER BY last_counter, epoch, sequence");
+    if (!query)
+        return query.error();
+    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
+    return collectRows<SegmentRow>(*query, readRow);
+}
+
 Result<std::vector<SegmentRow>> SegmentRepository::all(const std::string &box)
 {
-    Result<Statement> query =
-        m_database.prepare(std::string(columns) +
-                           "bytes FROM segment WHERE box = ?1 ORDER BY epoch, device, sequence");
+    Result<Statement> query = m_database.prepare(
+        std::string(columns) + "bytes FROM segment WHERE box = ?1 AND length(bytes) > 0 "
+                               "ORDER BY epoch, device, sequence");
     if (!query)
         return query.error();
     query->bind(1, box);

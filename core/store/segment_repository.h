@@ -48,7 +48,12 @@ public:
     /// Of this device, still to be brought to the storage of a crew, in the order in which they
     /// were sealed: the box's lane first, where who is in it and the keys are.
     Result<std::vector<SegmentRow>> waiting(const std::string &box, const DeviceId &device);
-    /// All of a crew, with their bytes.
+    /// Of others, that came from hand to hand and may not lie on the storage yet: likewise.
+    Result<std::vector<SegmentRow>> carried(const std::string &box, const DeviceId &but);
+    /// What @p device has sealed of a lane and not superseded, in order of their counters.
+    Result<std::vector<SegmentRow>> sealedOf(const std::string &box, const journal::Lane &lane,
+                                             const DeviceId &device);
+    /// All of a crew that are here whole, with their bytes.
     Result<std::vector<SegmentRow>> all(const std::string &box);
     /// They are to be brought once more: the storage has lost them.
     Outcome markWaiting(const SegmentRow &row);

@@ -2,6 +2,8 @@
 
 #include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/carry.h"
+#include "core/sync/handed_on.h"
 #include "core/sync/outbox.h"
 
 #include <algorithm>
@@ -33,26 +35,47 @@ Result<bool> somethingWent(Post &post, const CrewBook &book, const Lane &lane)
     return true;
 }
 
+/// Seals anew what this phone has said and handed on in a lane, without what is gone.
+Outcome tellAnew(Post &post, const CrewBook &book, const HeldEpoch &held, const HandedOn &handed)
+{
+    const Lane &lane = held.epoch.lane;
+    const Outcome done =
+        store::SegmentRepository(post.database).supersede(book.box(), lane, post.device.id);
+    if (!done)
+        return done;
+    if (const auto told = tellAgain(post, book, held); !told)
+        return told.error();
+    return sealOnHand(post, held, handed.still);
+}
+
+/// Whether anything of what this phone itself has sealed of a lane is gone.
+Result<bool> ownWent(Post &post, const CrewBook &book, const Lane &lane)
+{
+    const auto sealedUpTo =
+        store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
+    const auto own =
+        sealedUpTo
+            ? store::EventRepository(post.database).goneUpTo(lane, post.device.id, *sealedUpTo)
+            : Result<std::int64_t>(sealedUpTo.error());
+    return own ? Result<bool>(*own > 0) : own.error();
+}
+
 Outcome tellLane(Post &post, const CrewBook &book, const HeldEpoch &held)
 {
     const Lane &lane = held.epoch.lane;
     const auto went = somethingWent(post, book, lane);
     if (!went || !*went)
         return went ? Outcome(Done{}) : Outcome(went.error());
+    const auto carried = carriedIn(post, book, lane);
+    const auto handed = handedOnIn(post, book, lane);
+    const auto own = ownWent(post, book, lane);
+    if (!carried || !handed || !own)
+        return !carried ? carried.error() : handed ? own.error() : handed.error();
     store::SegmentRepository segments(post.database);
-    if (Outcome done = segments.forgetBytes(book.box(), lane, post.device.id); !done)
-        return done;
-    const auto sealedUpTo = segments.lastCounter(book.box(), lane, post.device.id);
-    const auto own =
-        sealedUpTo
-            ? store::EventRepository(post.database).goneUpTo(lane, post.device.id, *sealedUpTo)
-            : Result<std::int64_t>(sealedUpTo.error());
-    if (!own || *own == 0)
-        return own ? Outcome(Done{}) : Outcome(own.error());
-    if (Outcome done = segments.supersede(book.box(), lane, post.device.id); !done)
-        return done;
-    const auto told = tellAgain(post, book, held);
-    return told ? Outcome(Done{}) : Outcome(told.error());
+    Outcome done = segments.forgetBytes(book.box(), lane, post.device.id);
+    if (done && (*own || handed->somethingWent))
+        done = tellAnew(post, book, held, *handed);
+    return done ? sealOnHand(post, held, *carried) : done;
 }
 
 /// What was handed to a guest whose time is over is for nobody any more.

@@ -3,6 +3,7 @@
 #include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
+#include "core/sync/carry.h"
 #include "core/sync/clear_away.h"
 #include "core/sync/close_lanes.h"
 #include "core/sync/hand_on.h"
@@ -141,6 +142,8 @@ Outcome bringOwn(Post &post, CrewBook &book, Storage &storage, const GoOn &goOn,
     }
     if (Outcome done = bring(post, book, storage, goOn, report); !done || report.trouble)
         return done;
+    if (Outcome done = carryAlong(post, book, storage, goOn, report); !done || report.trouble)
+        return done;
     const auto cleared = clearAway(post, book, storage);
     if (!cleared)
         return cleared.error();
@@ -151,6 +154,24 @@ Outcome bringOwn(Post &post, CrewBook &book, Storage &storage, const GoOn &goOn,
     if (left)
         report.trouble = *left;
     return left ? Outcome(Done{}) : Outcome(left.error());
+}
+
+Result<Exchanged> takeInOnly(Post &post, const std::string &box, Storage &storage, const Look &look)
+{
+    Exchanged report;
+    store::AheadByLane grew;
+    auto opened = CrewBook::open(post, box);
+    if (!opened)
+        return opened.error();
+    const auto book = takeAllIn(post, *std::move(opened), storage, look, grew, report);
+    if (!book)
+        return book.error();
+    Outcome done = lookForMissing(post, *book, report.findings);
+    if (done)
+        done = tellOnce(post, *book, report.findings);
+    if (!done)
+        return done.error();
+    return report;
 }
 
 } // namespace
@@ -167,7 +188,7 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
     if (!before)
         return before.error();
     learned.before = *before;
-    auto book = takeAllIn(post, *std::move(opened), storage, goOn, learned.grew, report);
+    auto book = takeAllIn(post, *std::move(opened), storage, {goOn}, learned.grew, report);
     if (!book)
         return book.error();
     Outcome done = lookForMissing(post, *book, report.findings);
@@ -187,20 +208,12 @@ Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
 
 Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage)
 {
-    Exchanged report;
-    store::AheadByLane grew;
-    auto opened = CrewBook::open(post, box);
-    if (!opened)
-        return opened.error();
-    const auto book = takeAllIn(post, *std::move(opened), storage, {}, grew, report);
-    if (!book)
-        return book.error();
-    Outcome done = lookForMissing(post, *book, report.findings);
-    if (done)
-        done = tellOnce(post, *book, report.findings);
-    if (!done)
-        return done.error();
-    return report;
+    return takeInOnly(post, box, storage, {});
+}
+
+Result<Exchanged> takeInByHand(Post &post, const std::string &box, Storage &file)
+{
+    return takeInOnly(post, box, file, {{}, Whose::Others, true});
 }
 
 Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage)
@@ -210,7 +223,7 @@ Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage
     auto opened = CrewBook::open(post, box);
     if (!opened)
         return opened.error();
-    const auto book = takeAllIn(post, *std::move(opened), storage, {}, grew, report, Whose::Own);
+    const auto book = takeAllIn(post, *std::move(opened), storage, {{}, Whose::Own}, grew, report);
     if (!book)
         return book.error();
     return report;

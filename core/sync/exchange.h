@@ -34,8 +34,11 @@ using GoOn = std::function<bool()>;
 Result<Exchanged> exchange(Post &post, const std::string &box, Storage &storage,
                            const GoOn &goOn = {});
 
-/// Takes in only: from a file that was handed over.
+/// Takes in only.
 Result<Exchanged> takeIn(Post &post, const std::string &box, Storage &storage);
+
+/// Takes in what was handed over as a file; the next exchange brings it along (carry.h).
+Result<Exchanged> takeInByHand(Post &post, const std::string &box, Storage &file);
 
 /// Takes in what this phone itself had shared, before its store was set back to a backup.
 Result<Exchanged> takeOwnIn(Post &post, const std::string &box, Storage &storage);

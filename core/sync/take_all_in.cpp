@@ -9,8 +9,8 @@ namespace lidlark::sync {
 
 namespace {
 
-Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLane &grew,
-              Exchanged &report)
+Outcome apply(Post &post, const std::vector<Fetched> &segments, bool byHand,
+              store::AheadByLane &grew, Exchanged &report)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
@@ -18,6 +18,7 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLa
         return recording.error();
     store::SegmentRepository rows(post.database);
     const std::int64_t now = post.clock.nowMs();
+    const auto sharedMs = byHand ? std::nullopt : std::optional(now);
     for (const Fetched &fetched : segments) {
         for (const journal::Event &event : fetched.segment.events) {
             const Result<bool> fresh = recording->receive(event);
@@ -34,7 +35,7 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, store::AheadByLa
         }
         Outcome kept = rows.keep({fetched.epoch.id, fetched.device, fetched.segment.header.sequence,
                                   fetched.epoch.crew, fetched.epoch.lane, fetched.segment.hash,
-                                  fetched.lastCounter, now, fetched.bytes});
+                                  fetched.lastCounter, sharedMs, fetched.bytes});
         if (!kept)
             return kept;
     }
@@ -49,16 +50,16 @@ bool goesOn(const GoOn &goOn, Exchanged &report)
     return !report.stopped;
 }
 
-Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const GoOn &goOn,
-                           store::AheadByLane &grew, Exchanged &report, Whose whose)
+Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const Look &look,
+                           store::AheadByLane &grew, Exchanged &report)
 {
     const auto isDay = isDayToLookThrough(post, book.box());
     if (!isDay)
         return isDay.error();
-    while (goesOn(goOn, report)) {
+    while (goesOn(look.goOn, report)) {
         if (*isDay)
             book.lookThrough();
-        auto caught = fetchNew(post, book, storage, whose);
+        auto caught = fetchNew(post, book, storage, look.whose);
         if (!caught)
             return caught.error();
         const bool again = needsAnotherLook(*caught);
@@ -66,7 +67,7 @@ Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const Go
         report.trouble = caught->trouble;
         if (caught->segments.empty())
             break;
-        if (const Outcome done = apply(post, caught->segments, grew, report); !done)
+        if (const Outcome done = apply(post, caught->segments, look.byHand, grew, report); !done)
             return done.error();
         auto after = CrewBook::open(post, book.box());
         if (!after)

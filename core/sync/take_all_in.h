@@ -10,10 +10,16 @@ namespace lidlark::sync {
 /// Whether an exchange goes on; else it notes that it was stopped.
 bool goesOn(const GoOn &goOn, Exchanged &report);
 
+/// How a storage is looked at.
+struct Look {
+    GoOn goOn = {};
+    Whose whose = Whose::Others;
+    bool byHand = false; ///< A file that was handed over: what is in it may lie nowhere else.
+};
+
 /// Fetches and applies round after round, since who is in and which keys there are come the same
 /// way. @param grew what became known of each lane. @returns the book as it is afterwards.
-Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const GoOn &goOn,
-                           store::AheadByLane &grew, Exchanged &report,
-                           Whose whose = Whose::Others);
+Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const Look &look,
+                           store::AheadByLane &grew, Exchanged &report);
 
 } // namespace lidlark::sync

@@ -45,7 +45,7 @@ Result<ShareReport> takeBundle(CrewDesk &desk, const std::string &child, const Q
     if (!box || !post)
         return box ? post.error() : box.error();
     sync::BundleStorage storage(std::get<sync::Bundle>(std::move(bundle)));
-    const auto exchanged = sync::takeIn(*post, *box, storage);
+    const auto exchanged = sync::takeInByHand(*post, *box, storage);
     if (!exchanged)
         return exchanged.error();
     return reportOf(desk, *box, *exchanged);

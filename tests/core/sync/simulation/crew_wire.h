@@ -78,7 +78,7 @@ struct CrewWire {
         sync::Post mine = to.post();
         ++bundles;
         for (int time = dice.below(2); time < 2; ++time) {
-            if (const auto taken = sync::takeIn(mine, effiesBox, file); !taken)
+            if (const auto taken = sync::takeInByHand(mine, effiesBox, file); !taken)
                 judge.fail(to, "handed over: " + taken.error().detail);
         }
         judge.look(from);
