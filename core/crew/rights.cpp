@@ -34,6 +34,7 @@ bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
     case Kind::Revision:
         return member.role == Role::Therapist || (member.role == Role::Parent && !hasTherapist);
     case Kind::GradingPin:
+    case Kind::VideoPlan:
         return member.role == Role::Therapist;
     default:
         return member.role != Role::Guest || guestMaySay(kind);

@@ -206,7 +206,22 @@ std::string subjectOf(const Event &event)
     case Kind::CheckIn:
         return subjectFrom(event, "check-in", {"child", "id"});
     case Kind::Goal:
+    case Kind::GoalRated:
         return subjectFrom(event, "goal", {"id"});
+    case Kind::VideoPlan:
+    case Kind::HaveReady:
+        return subjectFrom(event, "video-plan", {"plan"});
+    case Kind::Supply:
+        return subjectFrom(event, "supply", {"item"});
+    case Kind::Design:
+        return subjectFrom(event, "design", {"id"});
+    case Kind::Build:
+    case Kind::PackMark:
+        return subjectFrom(event, "build", {"build"});
+    case Kind::BoxStatus:
+        return subjectFrom(event, "box-status", {"box"});
+    case Kind::OwnActivity:
+        return subjectFrom(event, "own-activity", {"id"});
     case Kind::Grading:
         return subjectFrom(event, "grading", {"child", "activity"});
     case Kind::GradingPin:

@@ -51,17 +51,27 @@ enum class Kind {
     TakenBack,     ///< any lane: an event of the same person and day counts no more.
     MemberRemoved, ///< box: a device of the crew was removed, or left.
     Epoch,         ///< box: a new key for one of the lanes.
-    Erased         ///< any lane: what was said up to a day, or of one subject, is gone.
+    Erased,        ///< any lane: what was said up to a day, or of one subject, is gone.
+    GoalRated,     ///< goals: somebody has said which level a goal has reached.
+    VideoPlan,     ///< box: what a video session will play (core/workbench).
+    HaveReady,     ///< box: whether one thing of such a plan is at hand.
+    Supply,        ///< clinic: how an item is bought and what lies on the shelf.
+    Design,        ///< clinic: what belongs in a kind of box.
+    Build,         ///< clinic: boxes that are packed together.
+    PackMark,      ///< clinic: one thing of one box was packed, or looked over again.
+    BoxStatus,     ///< clinic: a box was issued, came back, was cleaned, or is used no more.
+    OwnActivity    ///< clinic: an activity of the therapist's own.
 };
 
-inline constexpr EnumNames<Kind, 38> kindNames{
+inline constexpr EnumNames<Kind, 47> kindNames{
     {"met",     "child",    "member",        "revision",     "outcome",     "exception",
      "found",   "count",    "floor-checked", "opened",       "left-open",   "checked",
      "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
      "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
      "offered", "check-in", "goal",          "grading",      "grading-pin", "planned",
      "reads",   "our-way",  "note",          "note-sent",    "taken-back",  "member-removed",
-     "epoch",   "erased"}};
+     "epoch",   "erased",   "goal-rated",    "video-plan",   "have-ready",  "supply",
+     "design",  "build",    "pack-mark",     "box-status",   "own-activity"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

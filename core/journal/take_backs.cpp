@@ -85,6 +85,15 @@ bool canBeTakenBack(Kind kind)
     case Kind::Note:
     case Kind::NoteSent:
     case Kind::TakenBack:
+    case Kind::GoalRated:
+    case Kind::VideoPlan:
+    case Kind::HaveReady:
+    case Kind::Supply:
+    case Kind::Design:
+    case Kind::Build:
+    case Kind::PackMark:
+    case Kind::BoxStatus:
+    case Kind::OwnActivity:
         break;
     }
     return true;

@@ -51,9 +51,9 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["mobile/design"] = in("mobile", {"platform"});
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
-    const Folders screens =
-        in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook",
-                      "crew", "homesheet", "settings", "workbench"});
+    const Folders screens = in("mobile", {"welcome", "today", "week", "kite", "play", "putback",
+                                          "box", "notebook", "crew", "homesheet", "settings",
+                                          "workbench", "goals", "packing", "video", "prints"});
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});
@@ -102,6 +102,8 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/crew", core({"base", "crypto", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
+        {"core/goals", core({"base", "child", "journal"})},
+        {"core/workbench", core({"base", "catalogue", "child", "box", "journal", "safety"})},
     };
     return table;
 }
