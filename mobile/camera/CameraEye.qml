@@ -11,7 +11,7 @@ Item {
     /// The camera is on.
     property bool open: false
     /// It was to be opened, and shows nothing: it is refused, another app has it, or there is none.
-    readonly property bool blind: eye.open && eye.failed && !shown.seeing
+    readonly property bool blind: eye.open && eye.failed
     property bool failed: false
     readonly property FramePictures pictures: shown
     /// A camera of the usual kind shows something at once.
@@ -25,6 +25,10 @@ Item {
         id: shown
 
         sink: output.videoSink
+        onSeeingChanged: {
+            if (shown.seeing)
+                eye.failed = false // it was only slow
+        }
     }
 
     Camera {

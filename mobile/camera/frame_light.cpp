@@ -48,7 +48,7 @@ QImage lightOf(const QVideoFrame &mapped, const LightAt &at)
         const uchar *from = mapped.bits(0) + qsizetype{y} * mapped.bytesPerLine(0) + at.first;
         uchar *to = grey.scanLine(y);
         for (int x = 0; x < width; ++x)
-            to[x] = from[x * at.step];
+            to[x] = from[qsizetype{x} * at.step];
     }
     return grey;
 }
