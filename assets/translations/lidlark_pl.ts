@@ -194,6 +194,36 @@
         </message>
     </context>
     <context>
+        <name>CameraLink</name>
+        <message>
+            <source>Read the squares with the camera</source>
+            <translation>Odczytaj kratki aparatem</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraPage</name>
+        <message>
+            <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
+            <translation>Trzymaj ten telefon tak, by kratki z drugiego telefonu leżały w ramce. Są tam pod dziewięcioma słowami.</translation>
+        </message>
+        <message>
+            <source>No picture is kept. The camera goes off when the squares are read, or when you leave this page.</source>
+            <translation>Żadne zdjęcie nie zostaje. Aparat wyłącza się, gdy kratki są odczytane albo gdy wyjdziesz z tej strony.</translation>
+        </message>
+        <message>
+            <source>The camera shows nothing. Perhaps another app is using it, or Lidlark may not. The nine words do the same.</source>
+            <translation>Aparat nic nie pokazuje. Może używa go inna aplikacja albo Lidlark nie ma na to zgody. Dziewięć słów wystarczy tak samo.</translation>
+        </message>
+        <message>
+            <source>These squares say something else. Lidlark's stand below the nine words.</source>
+            <translation>W tych kratkach jest coś innego. Kratki Lidlark są pod dziewięcioma słowami.</translation>
+        </message>
+        <message>
+            <source>What the camera sees</source>
+            <translation>Co widzi aparat</translation>
+        </message>
+    </context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -1031,12 +1061,20 @@
             <translation>Strona wstecz</translation>
         </message>
         <message>
+            <source>Read the squares</source>
+            <translation>Odczytaj kratki</translation>
+        </message>
+        <message>
             <source>The nine words first.</source>
             <translation>Najpierw dziewięć słów.</translation>
         </message>
         <message>
             <source>The place first.</source>
             <translation>Najpierw miejsce.</translation>
+        </message>
+        <message>
+            <source>Use words instead</source>
+            <translation>Wpisz raczej słowa</translation>
         </message>
         <message>
             <source>Waiting to be let in</source>
@@ -6577,6 +6615,10 @@
         <message>
             <source>All nine words are right.</source>
             <translation>Wszystkie dziewięć słów jest dobrych.</translation>
+        </message>
+        <message>
+            <source>The code was read by the camera.</source>
+            <translation>Kod odczytano aparatem.</translation>
         </message>
         <message>
             <source>The code was read from the picture.</source>

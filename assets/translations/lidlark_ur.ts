@@ -194,6 +194,36 @@
         </message>
     </context>
     <context>
+        <name>CameraLink</name>
+        <message>
+            <source>Read the squares with the camera</source>
+            <translation>کیمرے سے خانے پڑھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>CameraPage</name>
+        <message>
+            <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
+            <translation>یہ فون ایسے پکڑیں کہ دوسرے فون کے خانے چوکھٹے کے اندر آ جائیں۔ وہ وہاں نو لفظوں کے نیچے ہیں۔</translation>
+        </message>
+        <message>
+            <source>No picture is kept. The camera goes off when the squares are read, or when you leave this page.</source>
+            <translation>کوئی تصویر نہیں رکھی جاتی۔ خانے پڑھ لیے جانے پر، یا آپ کے یہ صفحہ چھوڑنے پر، کیمرا بند ہو جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>The camera shows nothing. Perhaps another app is using it, or Lidlark may not. The nine words do the same.</source>
+            <translation>کیمرا کچھ نہیں دکھا رہا۔ شاید کوئی اور ایپ اسے استعمال کر رہی ہے، یا Lidlark کو اجازت نہیں۔ نو لفظ بھی یہی کام کرتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>These squares say something else. Lidlark's stand below the nine words.</source>
+            <translation>ان خانوں میں کچھ اور ہے۔ Lidlark کے خانے نو لفظوں کے نیچے ہیں۔</translation>
+        </message>
+        <message>
+            <source>What the camera sees</source>
+            <translation>جو کیمرا دیکھ رہا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -1030,12 +1060,20 @@
             <translation>ایک صفحہ پیچھے</translation>
         </message>
         <message>
+            <source>Read the squares</source>
+            <translation>خانے پڑھیں</translation>
+        </message>
+        <message>
             <source>The nine words first.</source>
             <translation>پہلے نو لفظ۔</translation>
         </message>
         <message>
             <source>The place first.</source>
             <translation>پہلے جگہ۔</translation>
+        </message>
+        <message>
+            <source>Use words instead</source>
+            <translation>اس کی جگہ لفظ لکھیں</translation>
         </message>
         <message>
             <source>Waiting to be let in</source>
@@ -6542,6 +6580,10 @@
         <message>
             <source>All nine words are right.</source>
             <translation>نو کے نو لفظ درست ہیں۔</translation>
+        </message>
+        <message>
+            <source>The code was read by the camera.</source>
+            <translation>کوڈ کیمرے سے پڑھ لیا گیا۔</translation>
         </message>
         <message>
             <source>The code was read from the picture.</source>

@@ -1,16 +1,16 @@
 #include "mobile/bridge/joining_in.h"
 
 #include <QImage>
+#include <QUrl>
 
-#include "core/sync/invitation.h"
 #include "core/sync/kept_place.h"
 #include "core/sync/sync_words.h"
 #include "core/sync/typed_code.h"
 #include "mobile/bridge/crew_storage.h"
 #include "mobile/bridge/numerals.h"
+#include "mobile/bridge/seen_squares.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
-#include "mobile/platform/qr/qr_reader.h"
 
 namespace lidlark::mobile {
 
@@ -74,20 +74,31 @@ void JoiningIn::setTyped(const QString &typed)
     emit changed();
 }
 
-bool JoiningIn::readPicture(const QUrl &file)
+bool JoiningIn::readPicture(const QString &file)
 {
-    const auto text = readQr(QImage(file.toLocalFile()));
-    const auto read = sync::invitationFromQrText(text ? toCore(*text) : std::string());
-    const auto *invitation = std::get_if<sync::Invitation>(&read);
-    m_problem = invitation != nullptr ? QString() : translated(sync::noPictureSentence());
-    if (invitation != nullptr) {
+    const QUrl address(file);
+    const QString path = address.isLocalFile() ? address.toLocalFile() : file.trimmed();
+    const auto seen = squaresIn(QImage(path));
+    return takeCode(seen ? seen->invitation : std::nullopt,
+                    tr("The code was read from the picture."));
+}
+
+void JoiningIn::readSquares(const QString &text)
+{
+    (void)takeCode(invitationIn(toCore(text)), tr("The code was read by the camera."));
+}
+
+bool JoiningIn::takeCode(const std::optional<sync::Invitation> &invitation, const QString &whence)
+{
+    m_problem = invitation ? QString() : translated(sync::noPictureSentence());
+    if (invitation) {
         m_secret = invitation->secret;
         m_place = fromCore(invitation->place);
-        m_soFar = tr("The code was read from the picture.");
+        m_soFar = whence;
         m_help.clear();
     }
     emit changed();
-    return invitation != nullptr;
+    return invitation.has_value();
 }
 
 void JoiningIn::next()

@@ -2,11 +2,11 @@
 
 #include <QObject>
 #include <QTimer>
-#include <QUrl>
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/crew_life.h"
 
+#include "core/sync/invitation.h"
 #include "core/sync/kept_place.h"
 
 #include <optional>
@@ -57,8 +57,11 @@ public:
     [[nodiscard]] bool busy() const { return m_busy; }
 
     /// A picture with the code in it: a photo, or what another program was shown.
+    /// @param file its path, or a file: address.
     /// @returns false with `problem` said.
-    Q_INVOKABLE bool readPicture(const QUrl &file);
+    Q_INVOKABLE bool readPicture(const QString &file);
+    /// What a SquareReader read.
+    Q_INVOKABLE void readSquares(const QString &text);
     /// On to the next page; what is missing is said in `problem`.
     Q_INVOKABLE void next();
     Q_INVOKABLE void back();
@@ -72,6 +75,7 @@ signals:
 
 private:
     void go(Stage stage);
+    bool takeCode(const std::optional<sync::Invitation> &invitation, const QString &whence);
     void begin();
     void goOnWaiting();
     void knock();

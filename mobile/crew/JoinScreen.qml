@@ -10,13 +10,16 @@ Sheet {
     id: screen
 
     required property CrewLife crewLife
+    /// The camera is looking for the squares.
+    property bool looking: false
+    property bool readByCamera: false
 
     signal back()
     signal joined()
 
     function title(): string {
         switch (joining.stage) {
-        case JoiningIn.Code: return qsTr("I have a code")
+        case JoiningIn.Code: return screen.looking ? qsTr("Read the squares") : qsTr("I have a code")
         case JoiningIn.Where: return qsTr("Where do the phones meet?")
         case JoiningIn.Who: return qsTr("Who are you?")
         case JoiningIn.Waiting: return qsTr("Waiting to be let in")
@@ -34,8 +37,19 @@ Sheet {
         }
     }
 
+    function goOn() {
+        if (screen.looking)
+            screen.looking = false
+        else if (joining.stage === JoiningIn.In)
+            screen.joined()
+        else
+            joining.next()
+    }
+
     function goBack() {
-        if (joining.stage === JoiningIn.Where || joining.stage === JoiningIn.Who)
+        if (screen.looking)
+            screen.looking = false
+        else if (joining.stage === JoiningIn.Where || joining.stage === JoiningIn.Who)
             joining.back()
         else
             screen.back()
@@ -46,10 +60,18 @@ Sheet {
         screen.goBack()
     }
 
+    onLookingChanged: {
+        if (screen.looking) {
+            screen.readByCamera = false
+            eye.setSource("CameraPage.qml", { joining: joining, room: Qt.binding(() => screen.middleHeight - 2 * Theme.gap) })
+        }
+        screen.toTop()
+        bar.readOut()
+    }
     Keys.onBackPressed: event => screen.backByKey(event)
     Keys.onEscapePressed: event => screen.backByKey(event)
 
-    news: joining.stage === JoiningIn.In ? qsTr("You are in") : joining.help
+    news: joining.stage === JoiningIn.In ? qsTr("You are in") : screen.readByCamera ? joining.soFar : joining.help
 
     JoiningIn {
         id: joining
@@ -76,8 +98,28 @@ Sheet {
 
     TypedCode {
         width: screen.contentWidth
-        visible: joining.stage === JoiningIn.Code
+        visible: joining.stage === JoiningIn.Code && !screen.looking
         joining: joining
+        onCameraAsked: screen.looking = true
+    }
+
+    // Nothing of a camera is there before somebody asks for it, and nothing afterwards.
+    Loader {
+        id: eye
+
+        width: screen.contentWidth
+        active: screen.looking
+        visible: eye.active
+    }
+
+    Connections {
+        target: eye.item
+        ignoreUnknownSignals: true
+
+        function onFound() {
+            screen.readByCamera = true
+            screen.looking = false
+        }
     }
 
     PlaceFields {
@@ -115,8 +157,8 @@ Sheet {
     foot: ActionFoot {
         visible: joining.stage !== JoiningIn.Waiting && joining.stage !== JoiningIn.Who
         height: visible ? implicitHeight : 0
-        text: joining.stage === JoiningIn.In ? qsTr("Begin") : qsTr("Go on")
-        notNowReason: screen.missing()
-        onClicked: joining.stage === JoiningIn.In ? screen.joined() : joining.next()
+        text: screen.looking ? qsTr("Use words instead") : joining.stage === JoiningIn.In ? qsTr("Begin") : qsTr("Go on")
+        notNowReason: screen.looking ? "" : screen.missing()
+        onClicked: screen.goOn()
     }
 }

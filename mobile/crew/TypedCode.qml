@@ -4,12 +4,14 @@ import QtQuick
 import Lidlark.Bridge
 import Lidlark.Design
 
-/// One field for all nine words, with help while they are typed; or a picture of the squares.
+/// One field for all nine words, with help while they are typed; or the squares, before a camera or in a picture.
 Column {
     id: code
 
     required property JoiningIn joining
     property bool pictureAsked: false
+
+    signal cameraAsked()
 
     spacing: Theme.gap
 
@@ -35,6 +37,23 @@ Column {
     Words {
         width: code.width
         text: qsTr("Small letters are enough, and so are the first four of each word.")
+    }
+
+    Loader {
+        id: camera
+
+        width: code.width
+        asynchronous: true
+        source: "CameraLink.qml"
+    }
+
+    Connections {
+        target: camera.item
+        ignoreUnknownSignals: true
+
+        function onAsked() {
+            code.cameraAsked()
+        }
     }
 
     StitchedLink {

@@ -35,6 +35,10 @@ const std::vector<Keeper> &keepers()
         {"CLI/", {"core/cli/"}},
         {"glpk", {"tests/"}},
         {"qt6keychain/", {"mobile/platform/system_keychain.cpp"}},
+        // Named anywhere else, Qt Multimedia would be linked in and loaded at every start.
+        {"QVideo", {"mobile/camera/", "tests/"}},
+        {"QMedia", {"mobile/camera/", "tests/"}},
+        {"QCamera", {"mobile/camera/", "tests/"}},
         {"qrencode", {"mobile/platform/qr/"}},
         {"ZXing/", {"mobile/platform/qr/", "tests/mobile/platform/"}},
     };

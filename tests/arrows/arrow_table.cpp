@@ -57,6 +57,9 @@ ArrowTable withLayersAbove(ArrowTable table)
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});
+    // Loaded while the app runs, so it stands on nothing of the app's.
+    table["mobile/camera"] = {};
+    table["mobile/crew"].merge(in("mobile", {"camera"}));
     table["mobile/app"] = together({used, screens, in("mobile", {"bridge", "design", "platform"})});
     return table;
 }

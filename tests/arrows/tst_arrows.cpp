@@ -135,6 +135,10 @@ void TestArrows::aWrongArrowIsCaught_data()
                                                               << "#include <ZXing/ReadBarcode.h>";
     QTest::newRow("the writer of squares outside its folder") << "mobile/design/a.cpp"
                                                               << "#include <qrencode.h>";
+    QTest::newRow("a camera linked in") << "mobile/crew/a.h"
+                                        << "#include <QVideoSink>";
+    QTest::newRow("a camera for a screen that needs none") << "mobile/play/A.qml"
+                                                           << "import Lidlark.Camera";
     QTest::newRow("a screen imports no screen") << "mobile/box/A.qml"
                                                 << "import Lidlark.Today";
     QTest::newRow("a screen imports no screen with a version") << "mobile/box/A.qml"
@@ -197,6 +201,8 @@ void TestArrows::aRightArrowIsLetThrough_data()
                                                          << "#include \"mobile/platform/share.h\"";
     QTest::newRow("squares are read where they are kept") << "mobile/platform/qr/a.cpp"
                                                           << "#include <ZXing/ReadBarcode.h>";
+    QTest::newRow("the crew's code before a camera") << "mobile/crew/A.qml"
+                                                     << "import Lidlark.Camera";
     QTest::newRow("a screen on its own module") << "mobile/putback/A.qml"
                                                 << "import Lidlark.PutBack";
     QTest::newRow("a screen on Qt Quick") << "mobile/today/A.qml"

@@ -23,7 +23,7 @@ foreach(file IN LISTS files)
         string(APPEND strays "\n${file}")
     endif()
 endforeach()
-execute_process(COMMAND ${PROGRAM} --bare -I ${QT_QML} -I ${BUILD}/qml ${options} ${files}
+execute_process(COMMAND ${PROGRAM} --bare -I ${QT_QML} -I ${BUILD}/qml -I ${BUILD}/mobile/app ${options} ${files}
     WORKING_DIRECTORY ${ROOT} RESULT_VARIABLE status)
 if(NOT strays STREQUAL "")
     message(FATAL_ERROR "in no QML module of the build:${strays}")

@@ -115,6 +115,9 @@ void join(Walk &walk)
     walk.see("join-code");
     walk.write("#codeTyped", "chess bzz polka ");
     walk.see("join-code-help");
+    walk.set("looking", true);
+    walk.waitFor("#cameraProblem");
+    walk.see("join-camera");
 }
 
 } // namespace
