@@ -1,13 +1,13 @@
 #include "today_view_model.h"
 
 #include "core/usecase/video_session.h"
-
 #include "core/wording/day_words.h"
 #include "core/wording/help_words.h"
 #include "core/wording/play_words.h"
 #include "core/wording/why_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/life_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 

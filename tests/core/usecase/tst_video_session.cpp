@@ -163,6 +163,35 @@ private slots:
             QVERIFY(use.source != catalogue::Source::Box || !used.contains(use.item));
     }
 
+    /// Whoever lives there: each place is filled as it may be, nothing stands twice.
+    void everyFamilyOfTheIslandHasAnArc_data()
+    {
+        QTest::addColumn<QString>("child");
+        for (const island::Family &family : island::families())
+            QTest::newRow(family.child.c_str()) << QString::fromStdString(family.child);
+    }
+    void everyFamilyOfTheIslandHasAnArc()
+    {
+        QFETCH(QString, child);
+        const auto morven = therapistWith({child.toStdString()});
+        Workplace workplace = morven->workplace();
+        const Day today = store::todayOf(morven->clock)->day;
+        for (const int days : {0, 7, 20}) {
+            const auto found = videoChoices(workplace, child.toStdString(), today + days);
+            QVERIFY(found.ok());
+            QCOMPARE(found->suggested.parts.size(), std::size_t{3});
+            QVERIFY(found->suggested.spare);
+            std::set<ActivityId> once{found->suggested.spare->admitted.activity().id};
+            std::set<catalogue::Skill> families;
+            for (const rotation::ArcPart &part : found->suggested.parts) {
+                QVERIFY(rotation::mayStandAt(part.place, part.offer.admitted, found->family.child));
+                QVERIFY(once.insert(part.offer.admitted.activity().id).second);
+                families.insert(part.offer.admitted.activity().family());
+            }
+            QCOMPARE(families.size(), std::size_t{3});
+        }
+    }
+
     void theBoxAtSchoolIsNoReason()
     {
         Workplace workplace = m_morven->workplace();
