@@ -83,7 +83,7 @@ Sheet {
         note: plan.dayWords
         value: plan.inDays
         to: plan.lastDay
-        valueText: plan.inDays === 0 ? qsTr("today") : qsTr("in %1 d").arg(Numerals.of(plan.inDays))
+        valueText: plan.inDays === 0 ? qsTr("today") : qsTr("in %1 days").arg(Numerals.of(plan.inDays))
         lessName: qsTr("A day earlier")
         moreName: qsTr("A day later")
         onChanged: days => plan.inDays = days

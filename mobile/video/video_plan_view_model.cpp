@@ -134,13 +134,19 @@ QHash<int, QByteArray> VideoPlanViewModel::roleNames() const
             {OthersRole, "others"}};
 }
 
+// A screen's bindings may read these before the required properties are there.
+
 QString VideoPlanViewModel::when() const
 {
+    if (m_household == nullptr)
+        return {};
     return whenWords(day(), m_quarter * minutesOfQuarter);
 }
 
 QString VideoPlanViewModel::dayWords() const
 {
+    if (m_household == nullptr)
+        return {};
     return tr("%1, %2").arg(translated(wording::weekdayWord(day())),
                             translated(wording::dateWords(day())));
 }
@@ -156,7 +162,8 @@ QString VideoPlanViewModel::timeWords() const
 void VideoPlanViewModel::setInDays(int days)
 {
     m_inDays = std::clamp(days, 0, lastDay());
-    load();
+    if (m_household != nullptr)
+        load();
 }
 
 void VideoPlanViewModel::setQuarter(int quarter)
