@@ -46,6 +46,10 @@ QtObject {
             return ways.takeOut
         case "breaths":
             return "together"
+        case "video-session":
+            return "video-plan"
+        case "have-ready":
+        case "video-plan":
         case "room":
         case "week":
         case "everything":

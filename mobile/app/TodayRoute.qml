@@ -23,6 +23,7 @@ TodayScreen {
     }
     onFloorCheckWanted: route.screens.lookOnTheFloor("today")
     onTakeOutWanted: route.screens.takeOut("today")
+    onHaveReadyWanted: route.screens.go("have-ready")
     onBoxWanted: route.screens.go("box")
     onPlayBegun: route.screens.go("play")
     onChildChosen: (family, alias) => route.screens.chooseChild(family, alias)

@@ -25,6 +25,7 @@ Sheet {
     signal floorCheckWanted()
     signal takeOutWanted()
     signal boxWanted()
+    signal haveReadyWanted()
     signal childChosen(string family, string alias)
     signal playBegun()
 
@@ -82,6 +83,16 @@ Sheet {
         guess: today.guessName
         caution: today.kiteCaution
         onAsked: screen.kiteWanted()
+    }
+
+    LinkRow {
+        objectName: "video"
+        width: screen.contentWidth
+        visible: today.videoSession.length > 0
+        sign: "sign-people"
+        text: qsTr("Video session: have ready")
+        note: today.videoSession
+        onClicked: screen.haveReadyWanted()
     }
 
     LinkRow {

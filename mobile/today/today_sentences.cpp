@@ -1,11 +1,13 @@
 #include "today_view_model.h"
 
+#include "core/usecase/video_session.h"
 #include "core/wording/day_words.h"
 #include "core/wording/help_words.h"
 #include "core/wording/play_words.h"
 #include "core/wording/why_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/life_words.h"
+#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
@@ -177,6 +179,24 @@ bool TodayViewModel::unchecked() const
     return std::any_of(offers.begin(), offers.end(), [](const rotation::Offer &offer) {
         return offer.admitted.activity().status == catalogue::Status::AwaitingReview;
     });
+}
+
+QString TodayViewModel::videoSession() const
+{
+    constexpr int daysAhead = 7;
+    if (!m_today || m_household->guest() || m_household->therapist())
+        return {};
+    const Day today = m_household->today().day;
+    const auto sessions = usecase::videoSessions(m_household->workplace(), m_today->family, today);
+    if (!sessions || sessions->empty() || sessions->front().plan.day > today + daysAhead)
+        return {};
+    const workbench::VideoPlan &plan = sessions->front().plan;
+    const QString time = QStringLiteral("%1:%2")
+                             .arg(plan.minuteOfDay / 60, 2, 10, QLatin1Char('0'))
+                             .arg(plan.minuteOfDay % 60, 2, 10, QLatin1Char('0'));
+    return tr("%1 %2, %3")
+        .arg(translated(wording::weekdayWord(plan.day)), translated(wording::dateWords(plan.day)),
+             numerals(time));
 }
 
 } // namespace lidlark::mobile

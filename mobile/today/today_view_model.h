@@ -41,6 +41,8 @@ class TodayViewModel : public QAbstractListModel, public QQmlParserStatus
     /// What an adult has kept for today, that fits who is here, and that is not offered anyway;
     /// empty: nothing, or played.
     Q_PROPERTY(QString planned READ planned NOTIFY refreshed FINAL)
+    /// "Monday 25 January, 10:00": the next video session of this home, within a week; empty: none.
+    Q_PROPERTY(QString videoSession READ videoSession NOTIFY refreshed FINAL)
     /// With fewer than three offers: what would bring more.
     Q_PROPERTY(QString help READ help NOTIFY refreshed FINAL)
     /// A small piece may lie on a floor.
@@ -89,6 +91,7 @@ public:
     [[nodiscard]] QStringList filtersOn() const;
     [[nodiscard]] QStringList gaveWay() const;
     [[nodiscard]] QString planned() const;
+    [[nodiscard]] QString videoSession() const;
     [[nodiscard]] QString help() const;
     [[nodiscard]] bool floorNote() const;
     [[nodiscard]] bool mustLeave() const;

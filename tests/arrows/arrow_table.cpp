@@ -106,7 +106,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
         {"core/goals", core({"base", "child", "journal"})},
-        {"core/workbench", core({"base", "catalogue", "child", "box", "journal", "safety"})},
+        {"core/workbench", core({"base", "catalogue", "journal"})},
     };
     return table;
 }

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <QString>
+
+#include "core/catalogue/activity.h"
+#include "core/rotation/session_arc.h"
+#include "core/usecase/video_session.h"
+
+namespace lidlark::mobile {
+
+class Household;
+
+/// "Monday, 25 January, 10:00".
+QString whenWords(Day day, int minuteOfDay);
+/// "To arrive", "The work", "To part": where in the session an activity stands.
+QString placeWords(rotation::ArcPlace place);
+/// Where the camera looks.
+QString cameraWords(catalogue::View view);
+/// "Dropper Constellation"; the id where the catalogue has no such entry.
+QString activityName(const Household &household, const ActivityId &activity);
+/// "Dropper".
+QString itemName(const Household &household, const ItemId &item);
+/// "dropper, crayons".
+QString itemNames(const Household &household, const std::vector<ItemId> &items);
+/// Why an activity cannot stand in a plan.
+QString problemWords(const Household &household, const usecase::PlanProblem &problem);
+
+} // namespace lidlark::mobile
