@@ -27,6 +27,7 @@ struct Named {
 constexpr std::array targets{Named{"bundle", fuzz::bundle},
                              Named{"catalogue", fuzz::catalogue},
                              Named{"csv", fuzz::csv},
+                             Named{"build", fuzz::build},
                              Named{"drawing", fuzz::drawing},
                              Named{"event", fuzz::event},
                              Named{"folds", fuzz::folds},
