@@ -697,6 +697,217 @@
         </message>
     </context>
     <context>
+        <name>GoalCard</name>
+        <message>
+            <source>How is it going?</source>
+            <translation>Jak idzie?</translation>
+        </message>
+        <message>
+            <source>How is it going? %1</source>
+            <translation>Jak idzie? %1</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Potem</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>Teraz</translation>
+        </message>
+        <message>
+            <source>Now, and further than we expected</source>
+            <translation>Teraz, i dalej, niż oczekiwaliśmy</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>Inne słowa</translation>
+        </message>
+        <message>
+            <source>Other words: %1</source>
+            <translation>Inne słowa: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalNumbersScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Counts less: %1</source>
+            <translation>Waży mniej: %1</translation>
+        </message>
+        <message>
+            <source>Counts more: %1</source>
+            <translation>Waży więcej: %1</translation>
+        </message>
+        <message>
+            <source>Goals stand in the notebook, in words.</source>
+            <translation>Cele są w zeszycie, słowami.</translation>
+        </message>
+        <message>
+            <source>How much each goal counts</source>
+            <translation>Ile waży każdy cel</translation>
+        </message>
+        <message>
+            <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
+            <translation>Kiresuk i Sherman 1968, przy założonym związku celów 0,3. Cele, których nikt nie ocenił, pominięto.</translation>
+        </message>
+        <message>
+            <source>Levels come in an order. The score takes them for even steps.</source>
+            <translation>Poziomy mają kolejność. Wynik traktuje je jak równe kroki.</translation>
+        </message>
+        <message>
+            <source>Nothing has been rated yet.</source>
+            <translation>Niczego jeszcze nie oceniono.</translation>
+        </message>
+        <message>
+            <source>Nothing here for families</source>
+            <translation>Tu nie ma nic dla rodzin</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>Liczby, dla terapeutów</translation>
+        </message>
+        <message>
+            <source>T-score of the goals that were rated, by rater</source>
+            <translation>Wynik T ocenionych celów, według osoby</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
+            <translation>Dwie osoby mogą różnić się o dwadzieścia punktów i więcej. Najpierw czytaj poziomy. To nie ocena dziecka i rodziny tego nie widzą.</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalRatingScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>Dzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>Dzień później</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Choose a level, and who says so</source>
+            <translation>Wybierz poziom i kto tak mówi</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>Jak idzie?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Zachowaj</translation>
+        </message>
+        <message>
+            <source>Of which day: %1</source>
+            <translation>Którego dnia: %1</translation>
+        </message>
+        <message>
+            <source>Said so far</source>
+            <translation>Powiedziano dotąd</translation>
+        </message>
+        <message>
+            <source>Their name</source>
+            <translation>Imię</translation>
+        </message>
+        <message>
+            <source>Who says so</source>
+            <translation>Kto tak mówi</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalWritingScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>Cel: %1</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Five levels: what somebody could see on the day of the review</source>
+            <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
+        </message>
+        <message>
+            <source>Look it over</source>
+            <translation>Sprawdź</translation>
+        </message>
+        <message>
+            <source>Opens his lunch tub at school</source>
+            <translation>Otwiera w szkole pudełko z drugim śniadaniem</translation>
+        </message>
+        <message>
+            <source>Other words for a goal</source>
+            <translation>Inne słowa celu</translation>
+        </message>
+        <message>
+            <source>Read it aloud together. Agreed words stay as they are.</source>
+            <translation>Przeczytajcie to razem na głos. Uzgodnione słowa już się nie zmieniają.</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
+        </message>
+        <message>
+            <source>The same after “For …” (may be left out)</source>
+            <translation>To samo po słowie „Na …” (można pominąć)</translation>
+        </message>
+        <message>
+            <source>The words so far stay, with all that was said of them. A new version begins today.</source>
+            <translation>Dotychczasowe słowa zostają, ze wszystkim, co o nich powiedziano. Dziś zaczyna się nowa wersja.</translation>
+        </message>
+        <message>
+            <source>We agree on these words</source>
+            <translation>Zgadzamy się na te słowa</translation>
+        </message>
+        <message>
+            <source>What the child will do, in the family's words</source>
+            <translation>Co dziecko będzie robić, słowami rodziny</translation>
+        </message>
+        <message>
+            <source>opening his lunch tub</source>
+            <translation>otwieranie pudełka ze śniadaniem</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalsScreen</name>
+        <message>
+            <source>Agree on a goal</source>
+            <translation>Uzgodnij cel</translation>
+        </message>
+        <message>
+            <source>Agree on one with the family, in their words: something the child does on an everyday day.</source>
+            <translation>Uzgodnij cel z rodziną, jej słowami: coś, co dziecko robi w zwykły dzień.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Goals with %1</source>
+            <translation>Cele: %1</translation>
+        </message>
+        <message>
+            <source>No goal yet</source>
+            <translation>Jeszcze nie ma celu</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>Liczby, dla terapeutów</translation>
+        </message>
+    </context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1382,6 +1593,17 @@
         <message>
             <source>abcdefghijklmnopqrstuvwxyz</source>
             <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
+        </message>
+    </context>
+    <context>
+        <name>LevelField</name>
+        <message>
+            <source>As it is today</source>
+            <translation>Tak jest dziś</translation>
+        </message>
+        <message>
+            <source>As it is today: %1</source>
+            <translation>Tak jest dziś: %1</translation>
         </message>
     </context>
     <context>
@@ -2216,6 +2438,33 @@
         </message>
     </context>
     <context>
+        <name>ReviewChoice</name>
+        <message>
+            <source>A week earlier</source>
+            <translation>Tydzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A week later</source>
+            <translation>Tydzień później</translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n week(s)</source>
+            <translation>
+                <numerusform>Za %n tydzień</numerusform>
+                <numerusform>Za %n tygodnie</numerusform>
+                <numerusform>Za %n tygodni</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>We look at it again on %1</source>
+            <translation>Wracamy do tego: %1</translation>
+        </message>
+        <message>
+            <source>When do we look at it again?</source>
+            <translation>Kiedy znów na to spojrzymy?</translation>
+        </message>
+    </context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2653,6 +2902,21 @@
         <message>
             <source>Trying it out.</source>
             <translation>Trwa próba.</translation>
+        </message>
+    </context>
+    <context>
+        <name>SkillChoice</name>
+        <message>
+            <source>What practises it</source>
+            <translation>Co to ćwiczy</translation>
+        </message>
+        <message>
+            <source>What practises it (%1 chosen)</source>
+            <translation>Co to ćwiczy (wybrane: %1)</translation>
+        </message>
+        <message>
+            <source>What practises it: the offers go by this</source>
+            <translation>Co to ćwiczy: od tego zależą propozycje</translation>
         </message>
     </context>
     <context>
@@ -3477,6 +3741,10 @@
             </translation>
         </message>
         <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1, %2: %3</translation>
+        </message>
+        <message>
             <source>%1 or %2</source>
             <translation>%1 lub %2</translation>
         </message>
@@ -3741,6 +4009,14 @@
             </translation>
         </message>
         <message>
+            <source>%1: none of the five levels</source>
+            <translation>%1: żaden z pięciu poziomów</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: nie po dniu uzgodnienia</translation>
+        </message>
+        <message>
             <source>%1: not missing</source>
             <translation>%1: nie brakuje</translation>
         </message>
@@ -3755,6 +4031,10 @@
         <message>
             <source>%1: once opened, keeps days: %2</source>
             <translation>%1: po otwarciu wytrzyma dni: %2</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: tylko jeden wiersz zwykłego tekstu</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -3827,6 +4107,10 @@
         <message>
             <source>%1: stopped early</source>
             <translation>%1: przerwane wcześniej</translation>
+        </message>
+        <message>
+            <source>%1: the same as another level</source>
+            <translation>%1: tak samo jak inny poziom</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -3959,6 +4243,10 @@
         <message>
             <source>After the count</source>
             <translation>Po liczeniu</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>Uzgodnione razem, %1: %2</translation>
         </message>
         <message>
             <source>All back</source>
@@ -4111,6 +4399,14 @@
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>Przejrzyj garść: bateria guzikowa może wyglądać jak moneta. Odlicz i przelicz z powrotem.</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
+        </message>
+        <message>
+            <source>Choose the level that is how it is today.</source>
+            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -4299,6 +4595,10 @@
         <message>
             <source>Friday</source>
             <translation>piątek</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>Cel: %1</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -4529,6 +4829,10 @@
             <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
         </message>
         <message>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
+        </message>
+        <message>
             <source>January</source>
             <translation>styczeń</translation>
         </message>
@@ -4607,6 +4911,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>Zostało otwarte dwa razy.</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>Mniej, niż oczekujemy</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4693,8 +5001,20 @@
             <translation>Więcej niż jedna robi bałagan.</translation>
         </message>
         <message>
+            <source>More than we expect</source>
+            <translation>Więcej, niż oczekujemy</translation>
+        </message>
+        <message>
             <source>Mostly our guess: %1 went in %2.</source>
             <translation>To głównie domysł. Przez %2 ubyło: %1.</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>Dużo mniej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>Dużo więcej, niż oczekujemy</translation>
         </message>
         <message>
             <source>Needed help</source>
@@ -4917,6 +5237,10 @@
             <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
         </message>
         <message>
+            <source>One line of plain text only.</source>
+            <translation>Tylko jeden wiersz zwykłego tekstu.</translation>
+        </message>
+        <message>
             <source>One note waits on this phone</source>
             <translation>Na tym telefonie czeka jeden zapis</translation>
         </message>
@@ -5129,6 +5453,14 @@
             <translation>sobota</translation>
         </message>
         <message>
+            <source>Say what can be seen at this level.</source>
+            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
+        </message>
+        <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
         </message>
@@ -5249,6 +5581,10 @@
             <translation>Ktoś w domu musi unikać pszenicy. Nie z tym: %1.</translation>
         </message>
         <message>
+            <source>Somebody else</source>
+            <translation>Ktoś inny</translation>
+        </message>
+        <message>
             <source>Somebody else wants to join in</source>
             <translation>Ktoś jeszcze chce się bawić</translation>
         </message>
@@ -5365,12 +5701,24 @@
             <translation>To nie pasuje: %1. Nic się nie zmieniło. Popraw to i spróbuj znowu.</translation>
         </message>
         <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>To musi być po dniu uzgodnienia.</translation>
+        </message>
+        <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>To mała liczba, a w pięć minut dzieją się też inne rzeczy.</translation>
         </message>
         <message>
             <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
             <translation>To może zapisać tylko rodzina. Nic się nie zmieniło. Powiedz rodzinie, a ona to zapisze.</translation>
+        </message>
+        <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>To za długie: najwyżej tyle liter: %1.</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>To bardzo krótkie. Kto co robi?</translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -5383,6 +5731,10 @@
         <message>
             <source>The box is not here.</source>
             <translation>Pudełka tu nie ma.</translation>
+        </message>
+        <message>
+            <source>The family</source>
+            <translation>Rodzina</translation>
         </message>
         <message>
             <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
@@ -5449,6 +5801,10 @@
             <translation>Te same sztuki czy razem %1?</translation>
         </message>
         <message>
+            <source>The same words as “%1”. Each level needs its own.</source>
+            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
+        </message>
+        <message>
             <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
             <translation>Serwer nie umie dowieść, że jest tym, za kogo się podaje. Nic do niego nie wysłano. Poproś jego opiekuna o ważny certyfikat.</translation>
         </message>
@@ -5483,6 +5839,10 @@
         <message>
             <source>The shared place is full. What you noted stays on this phone until there is room.</source>
             <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
+        </message>
+        <message>
+            <source>The therapist</source>
+            <translation>Terapeuta</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -5741,6 +6101,18 @@
             <translation>Przy wodzie dorosły musi być tuż obok. Zapisz to w „Kto tu jest”.</translation>
         </message>
         <message>
+            <source>We agreed on it together</source>
+            <translation>Uzgodniliśmy to razem</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>Od tego czasu nie uzgodniliśmy razem, jak jest.</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>Wracamy do tego: %1.</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>środa</translation>
         </message>
@@ -5785,12 +6157,20 @@
             <translation>Tego, co usunięto, oraz latawców sprzed ponad 90 dni.</translation>
         </message>
         <message>
+            <source>What we expect</source>
+            <translation>To, czego oczekujemy</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>Pszenica</translation>
         </message>
         <message>
             <source>Wheat in the dough. Wash hands and wipe the table after.</source>
             <translation>Pszenica w ciastolinie. Potem umyj ręce i wytrzyj stół.</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>Gdy uzgodniono te słowa, %1: %2</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -5915,6 +6295,10 @@
         <message>
             <source>day: before it came into the box</source>
             <translation>dzień: zanim to przyszło do pudełka</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>dzień: przed uzgodnieniem celu</translation>
         </message>
         <message>
             <source>day: more than 31 days ago</source>
@@ -6273,6 +6657,10 @@
             <translation>pudełko tej zabawy</translation>
         </message>
         <message>
+            <source>these words of the goal</source>
+            <translation>tych słów celu</translation>
+        </message>
+        <message>
             <source>things for one child only</source>
             <translation>rzeczy tylko dla jednego dziecka</translation>
         </message>
@@ -6287,6 +6675,10 @@
         <message>
             <source>this evening</source>
             <translation>dziś wieczorem</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>tego celu</translation>
         </message>
         <message>
             <source>this morning</source>
@@ -6353,6 +6745,10 @@
             <translation>tydzień: planują go tylko telefony tego domu</translation>
         </message>
         <message>
+            <source>weight: 0 to 9</source>
+            <translation>waga: od 0 do 9</translation>
+        </message>
+        <message>
             <source>what was asked for</source>
             <translation>to, czego szukasz</translation>
         </message>
@@ -6387,6 +6783,10 @@
         <message>
             <source>yesterday morning</source>
             <translation>wczoraj rano</translation>
+        </message>
+        <message>
+            <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
+            <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
         </message>
     </context>
     <context>
@@ -6501,6 +6901,44 @@
         <message>
             <source>Look for every bit.</source>
             <translation>Szukaj każdego kawałka.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalNumbersViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not rated</source>
+            <translation>%1: bez oceny</translation>
+        </message>
+        <message>
+            <source>Agreed together</source>
+            <translation>Uzgodnione razem</translation>
+        </message>
+        <message>
+            <source>No score: nothing rated has a weight</source>
+            <translation>Brak wyniku: nic z ocenionych nie ma wagi</translation>
+        </message>
+        <message>
+            <source>Rests on %1 of %2 goals</source>
+            <translation>Opiera się na tylu celach: %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalsViewModel</name>
+        <message>
+            <source>Agreed %1. It was to be looked at again %2.</source>
+            <translation>Uzgodnione: %1. Powrót miał być: %2.</translation>
+        </message>
+        <message>
+            <source>Agreed %1. Looked at again %2.</source>
+            <translation>Uzgodnione: %1. Powrót: %2.</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of the earlier words stays with them.</source>
+            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
     </context>
     <context>

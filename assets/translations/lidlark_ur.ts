@@ -697,6 +697,217 @@
         </message>
     </context>
     <context>
+        <name>GoalCard</name>
+        <message>
+            <source>How is it going?</source>
+            <translation>کیسا چل رہا ہے؟</translation>
+        </message>
+        <message>
+            <source>How is it going? %1</source>
+            <translation>کیسا چل رہا ہے؟ %1</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>اس کے بعد</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>ابھی</translation>
+        </message>
+        <message>
+            <source>Now, and further than we expected</source>
+            <translation>ابھی، ہماری توقع سے آگے</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>دوسرے الفاظ</translation>
+        </message>
+        <message>
+            <source>Other words: %1</source>
+            <translation>دوسرے الفاظ: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalNumbersScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Counts less: %1</source>
+            <translation>کم گنا جائے: %1</translation>
+        </message>
+        <message>
+            <source>Counts more: %1</source>
+            <translation>زیادہ گنا جائے: %1</translation>
+        </message>
+        <message>
+            <source>Goals stand in the notebook, in words.</source>
+            <translation>مقاصد کاپی میں، الفاظ میں ہیں۔</translation>
+        </message>
+        <message>
+            <source>How much each goal counts</source>
+            <translation>ہر مقصد کتنا گنا جائے</translation>
+        </message>
+        <message>
+            <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
+            <translation>Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
+        </message>
+        <message>
+            <source>Levels come in an order. The score takes them for even steps.</source>
+            <translation>درجوں کی ایک ترتیب ہے۔ اسکور انہیں برابر قدم مانتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing has been rated yet.</source>
+            <translation>ابھی کسی پر رائے نہیں دی گئی۔</translation>
+        </message>
+        <message>
+            <source>Nothing here for families</source>
+            <translation>یہاں گھر والوں کے لیے کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>اعداد، تھراپسٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>T-score of the goals that were rated, by rater</source>
+            <translation>جن مقاصد پر رائے دی گئی ان کا T اسکور، ہر شخص کا الگ</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
+            <translation>دو لوگوں میں بیس یا زیادہ پوائنٹس کا فرق ہو سکتا ہے۔ پہلے درجے پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalRatingScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>ایک دن پہلے</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>ایک دن بعد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Choose a level, and who says so</source>
+            <translation>درجہ چنیں، اور کون کہتا ہے</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>کیسا چل رہا ہے؟</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>رکھ لیں</translation>
+        </message>
+        <message>
+            <source>Of which day: %1</source>
+            <translation>کس دن کی بات: %1</translation>
+        </message>
+        <message>
+            <source>Said so far</source>
+            <translation>اب تک کہا گیا</translation>
+        </message>
+        <message>
+            <source>Their name</source>
+            <translation>ان کا نام</translation>
+        </message>
+        <message>
+            <source>Who says so</source>
+            <translation>یہ کون کہتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalWritingScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>%1 کا مقصد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Five levels: what somebody could see on the day of the review</source>
+            <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Look it over</source>
+            <translation>نظر ڈال لیں</translation>
+        </message>
+        <message>
+            <source>Opens his lunch tub at school</source>
+            <translation>اسکول میں اپنا کھانے کا ڈبہ کھولتا ہے</translation>
+        </message>
+        <message>
+            <source>Other words for a goal</source>
+            <translation>مقصد کے دوسرے الفاظ</translation>
+        </message>
+        <message>
+            <source>Read it aloud together. Agreed words stay as they are.</source>
+            <translation>مل کر بلند آواز سے پڑھیں۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
+        </message>
+        <message>
+            <source>The same after “For …” (may be left out)</source>
+            <translation>یہی بات ”… کے لیے“ سے پہلے (چھوڑ سکتے ہیں)</translation>
+        </message>
+        <message>
+            <source>The words so far stay, with all that was said of them. A new version begins today.</source>
+            <translation>اب تک کے الفاظ رہیں گے، اور ان پر جو کچھ کہا گیا وہ بھی۔ آج سے نیا روپ شروع ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>We agree on these words</source>
+            <translation>ہم ان الفاظ پر متفق ہیں</translation>
+        </message>
+        <message>
+            <source>What the child will do, in the family's words</source>
+            <translation>بچہ کیا کرے گا، گھر والوں کے الفاظ میں</translation>
+        </message>
+        <message>
+            <source>opening his lunch tub</source>
+            <translation>کھانے کا ڈبہ کھولنے</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalsScreen</name>
+        <message>
+            <source>Agree on a goal</source>
+            <translation>مقصد طے کریں</translation>
+        </message>
+        <message>
+            <source>Agree on one with the family, in their words: something the child does on an everyday day.</source>
+            <translation>گھر والوں کے ساتھ ان کے الفاظ میں ایک طے کریں: کوئی کام جو بچہ عام دن میں کرے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Goals with %1</source>
+            <translation>%1 کے مقاصد</translation>
+        </message>
+        <message>
+            <source>No goal yet</source>
+            <translation>ابھی کوئی مقصد نہیں</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>اعداد، تھراپسٹ کے لیے</translation>
+        </message>
+    </context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1381,6 +1592,17 @@
         <message>
             <source>abcdefghijklmnopqrstuvwxyz</source>
             <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
+        </message>
+    </context>
+    <context>
+        <name>LevelField</name>
+        <message>
+            <source>As it is today</source>
+            <translation>آج ایسا ہے</translation>
+        </message>
+        <message>
+            <source>As it is today: %1</source>
+            <translation>آج ایسا ہے: %1</translation>
         </message>
     </context>
     <context>
@@ -2215,6 +2437,32 @@
         </message>
     </context>
     <context>
+        <name>ReviewChoice</name>
+        <message>
+            <source>A week earlier</source>
+            <translation>ایک ہفتہ پہلے</translation>
+        </message>
+        <message>
+            <source>A week later</source>
+            <translation>ایک ہفتہ بعد</translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n week(s)</source>
+            <translation>
+                <numerusform>%n ہفتے میں</numerusform>
+                <numerusform>%n ہفتوں میں</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>We look at it again on %1</source>
+            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے</translation>
+        </message>
+        <message>
+            <source>When do we look at it again?</source>
+            <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
+        </message>
+    </context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2652,6 +2900,21 @@
         <message>
             <source>Trying it out.</source>
             <translation>آزمایا جا رہا ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>SkillChoice</name>
+        <message>
+            <source>What practises it</source>
+            <translation>اس کی مشق کس سے ہو</translation>
+        </message>
+        <message>
+            <source>What practises it (%1 chosen)</source>
+            <translation>اس کی مشق کس سے ہو (%1 چنے)</translation>
+        </message>
+        <message>
+            <source>What practises it: the offers go by this</source>
+            <translation>اس کی مشق کس سے ہو: تجاویز اسی پر چلتی ہیں</translation>
         </message>
     </context>
     <context>
@@ -3469,6 +3732,10 @@
             </translation>
         </message>
         <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1، %2 کو: %3</translation>
+        </message>
+        <message>
             <source>%1 or %2</source>
             <translation>‏%1 یا %2</translation>
         </message>
@@ -3725,6 +3992,14 @@
             </translation>
         </message>
         <message>
+            <source>%1: none of the five levels</source>
+            <translation>%1: پانچ درجوں میں سے کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
+        </message>
+        <message>
             <source>%1: not missing</source>
             <translation>‏%1: غائب نہیں</translation>
         </message>
@@ -3739,6 +4014,10 @@
         <message>
             <source>%1: once opened, keeps days: %2</source>
             <translation>‏%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -3811,6 +4090,10 @@
         <message>
             <source>%1: stopped early</source>
             <translation>‏%1: پہلے روک دیا</translation>
+        </message>
+        <message>
+            <source>%1: the same as another level</source>
+            <translation>%1: کسی اور درجے جیسا ہی</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -3942,6 +4225,10 @@
         <message>
             <source>After the count</source>
             <translation>گنتی کے بعد</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>%1 کو مل کر طے ہوا: %2</translation>
         </message>
         <message>
             <source>All back</source>
@@ -4094,6 +4381,14 @@
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
+        </message>
+        <message>
+            <source>Choose the level that is how it is today.</source>
+            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -4282,6 +4577,10 @@
         <message>
             <source>Friday</source>
             <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>مقصد: %1</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -4512,6 +4811,10 @@
             <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
         </message>
         <message>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
+        </message>
+        <message>
             <source>January</source>
             <translation>جنوری</translation>
         </message>
@@ -4589,6 +4892,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>دو بار کھلا رہا۔</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>ہماری توقع سے کم</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4675,8 +4982,20 @@
             <translation>ان میں ایک سے زیادہ سے گندگی ہوتی ہے۔</translation>
         </message>
         <message>
+            <source>More than we expect</source>
+            <translation>ہماری توقع سے زیادہ</translation>
+        </message>
+        <message>
             <source>Mostly our guess: %1 went in %2.</source>
             <translation>زیادہ تر ہمارا اندازہ۔ %2 میں کم: %1۔</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>ہماری توقع سے بہت کم</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>ہماری توقع سے بہت زیادہ</translation>
         </message>
         <message>
             <source>Needed help</source>
@@ -4894,6 +5213,10 @@
             <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
         </message>
         <message>
+            <source>One line of plain text only.</source>
+            <translation>صرف سادہ متن کی ایک سطر۔</translation>
+        </message>
+        <message>
             <source>One note waits on this phone</source>
             <translation>اس فون پر ایک نوٹ منتظر ہے</translation>
         </message>
@@ -5099,6 +5422,14 @@
             <translation>ہفتہ</translation>
         </message>
         <message>
+            <source>Say what can be seen at this level.</source>
+            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
+        </message>
+        <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>جو دیکھیں وہ کہیں: “تمہاری پتنگ تو بہت کھینچ رہی ہے۔” پھر رکیں۔</translation>
         </message>
@@ -5219,6 +5550,10 @@
             <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے۔ اس کے ساتھ نہیں: %1۔</translation>
         </message>
         <message>
+            <source>Somebody else</source>
+            <translation>کوئی اور</translation>
+        </message>
+        <message>
             <source>Somebody else wants to join in</source>
             <translation>کوئی اور بھی شامل ہونا چاہتا ہے</translation>
         </message>
@@ -5335,12 +5670,24 @@
             <translation>یہ ٹھیک نہیں: %1۔ کچھ نہیں بدلا۔ درست کریں، پھر دوبارہ کوشش کریں۔</translation>
         </message>
         <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>یہ طے ہونے کے دن کے بعد ہونا چاہیے۔</translation>
+        </message>
+        <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>یہ چھوٹا عدد ہے، اور پانچ منٹ میں اور باتیں بھی ہوتی ہیں۔</translation>
         </message>
         <message>
             <source>That is for the family to say. Nothing was changed. Tell them, and they note it.</source>
             <translation>یہ بتانا خاندان کا کام ہے۔ کچھ نہیں بدلا۔ انہیں بتائیں، وہ لکھ لیں گے۔</translation>
+        </message>
+        <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>یہ بہت لمبا ہے: زیادہ سے زیادہ %1 حروف۔</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>یہ بہت مختصر ہے۔ کون کیا کرتا ہے؟</translation>
         </message>
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
@@ -5353,6 +5700,10 @@
         <message>
             <source>The box is not here.</source>
             <translation>ڈبا یہاں نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>The family</source>
+            <translation>گھر والے</translation>
         </message>
         <message>
             <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
@@ -5419,6 +5770,10 @@
             <translation>وہی، یا کل %1؟</translation>
         </message>
         <message>
+            <source>The same words as “%1”. Each level needs its own.</source>
+            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
+        </message>
+        <message>
             <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
             <translation>سرور ثابت نہیں کر سکتا کہ وہ وہی ہے جو کہتا ہے۔ اسے کچھ نہیں بھیجا گیا۔ جو اسے دیکھتا ہے اس سے درست سرٹیفکیٹ مانگیں۔</translation>
         </message>
@@ -5453,6 +5808,10 @@
         <message>
             <source>The shared place is full. What you noted stays on this phone until there is room.</source>
             <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
+        </message>
+        <message>
+            <source>The therapist</source>
+            <translation>تھراپسٹ</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -5711,6 +6070,18 @@
             <translation>پانی کے لیے ایک بڑا بالکل پاس چاہیے۔ “یہاں کون ہے” میں بتائیں۔</translation>
         </message>
         <message>
+            <source>We agreed on it together</source>
+            <translation>ہم نے مل کر طے کیا</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>تب سے ہم نے مل کر طے نہیں کیا کہ یہ کہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>بدھ</translation>
         </message>
@@ -5755,12 +6126,20 @@
             <translation>جو مٹایا گیا، اور 90 دن سے پرانی پتنگیں۔</translation>
         </message>
         <message>
+            <source>What we expect</source>
+            <translation>جس کی ہمیں توقع ہے</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>گندم</translation>
         </message>
         <message>
             <source>Wheat in the dough. Wash hands and wipe the table after.</source>
             <translation>آٹے میں گندم ہے۔ بعد میں ہاتھ دھوئیں اور میز پونچھیں۔</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -5885,6 +6264,10 @@
         <message>
             <source>day: before it came into the box</source>
             <translation>دن: ڈبے میں آنے سے پہلے کا</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>دن: مقصد طے ہونے سے پہلے</translation>
         </message>
         <message>
             <source>day: more than 31 days ago</source>
@@ -6243,6 +6626,10 @@
             <translation>اس کھیل کا ڈبا</translation>
         </message>
         <message>
+            <source>these words of the goal</source>
+            <translation>مقصد کے یہ الفاظ</translation>
+        </message>
+        <message>
             <source>things for one child only</source>
             <translation>صرف ایک بچے کی چیزیں</translation>
         </message>
@@ -6257,6 +6644,10 @@
         <message>
             <source>this evening</source>
             <translation>آج شام</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>یہ مقصد</translation>
         </message>
         <message>
             <source>this morning</source>
@@ -6323,6 +6714,10 @@
             <translation>ہفتہ: صرف اسی گھر کے فون منصوبہ بناتے ہیں</translation>
         </message>
         <message>
+            <source>weight: 0 to 9</source>
+            <translation>وزن: 0 سے 9</translation>
+        </message>
+        <message>
             <source>what was asked for</source>
             <translation>جو مانگا گیا</translation>
         </message>
@@ -6357,6 +6752,10 @@
         <message>
             <source>yesterday morning</source>
             <translation>کل صبح</translation>
+        </message>
+        <message>
+            <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
+            <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
     </context>
     <context>
@@ -6468,6 +6867,44 @@
         <message>
             <source>Look for every bit.</source>
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalNumbersViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not rated</source>
+            <translation>%1: رائے نہیں دی</translation>
+        </message>
+        <message>
+            <source>Agreed together</source>
+            <translation>مل کر طے ہوا</translation>
+        </message>
+        <message>
+            <source>No score: nothing rated has a weight</source>
+            <translation>اسکور نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
+        </message>
+        <message>
+            <source>Rests on %1 of %2 goals</source>
+            <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalsViewModel</name>
+        <message>
+            <source>Agreed %1. It was to be looked at again %2.</source>
+            <translation>طے ہوا %1۔ اسے %2 کو دوبارہ دیکھنا تھا۔</translation>
+        </message>
+        <message>
+            <source>Agreed %1. Looked at again %2.</source>
+            <translation>طے ہوا %1۔ دوبارہ دیکھیں گے %2۔</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of the earlier words stays with them.</source>
+            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
     </context>
     <context>
