@@ -60,7 +60,7 @@
             <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -75,7 +75,7 @@
             <translation>poniżej 1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -90,7 +90,7 @@
             <translation>Nie udało się otworzyć tej strony. Nic się nie zmieniło.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -109,14 +109,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -131,7 +131,7 @@
             <translation>teraz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -182,7 +182,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -193,14 +193,14 @@
             <translation>Brakuje kawałka</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>Odczytaj kratki aparatem</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -223,7 +223,7 @@
             <translation>Co widzi aparat</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -242,14 +242,14 @@
             <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -272,7 +272,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -303,7 +303,7 @@
             <translation>Czekamy na drugi telefon.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -322,7 +322,7 @@
             <translation>Jedno więcej: %1, policzone: %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -337,7 +337,7 @@
             <translation>Co się różni</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -396,7 +396,7 @@
             <translation>Tyle tu jest</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -439,7 +439,7 @@
             <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -474,7 +474,7 @@
             <translation>Kto tu mieszka, czego tu nie może być</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -489,7 +489,7 @@
             <translation>Zostało otwarte: zapisane.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -508,7 +508,7 @@
             <translation>Reszta wróciła</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -543,7 +543,7 @@
             <translation>Spróbuj uratować</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -554,7 +554,7 @@
             <translation>Co się stało?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -573,7 +573,7 @@
             <translation>Twoje dni z tym pudełkiem się skończyły</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -616,14 +616,14 @@
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>%2: %1. %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -650,7 +650,7 @@
             <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -661,7 +661,7 @@
             <translation>Teraz nic nie pasuje</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -676,7 +676,7 @@
             <translation>Znalezione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -703,7 +703,7 @@
             <translation>Po 90 dniach znikają same.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -726,7 +726,218 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>GoalCard</name>
+        <message>
+            <source>How is it going?</source>
+            <translation>Jak idzie?</translation>
+        </message>
+        <message>
+            <source>How is it going? %1</source>
+            <translation>Jak idzie? %1</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>Potem</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>Teraz</translation>
+        </message>
+        <message>
+            <source>Now, and further than we expected</source>
+            <translation>Teraz, i dalej, niż oczekiwaliśmy</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>Inne słowa</translation>
+        </message>
+        <message>
+            <source>Other words: %1</source>
+            <translation>Inne słowa: %1</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalNumbersScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Counts less: %1</source>
+            <translation>Waży mniej: %1</translation>
+        </message>
+        <message>
+            <source>Counts more: %1</source>
+            <translation>Waży więcej: %1</translation>
+        </message>
+        <message>
+            <source>Goals stand in the notebook, in words.</source>
+            <translation>Cele są w zeszycie, słowami.</translation>
+        </message>
+        <message>
+            <source>How much each goal counts</source>
+            <translation>Ile waży każdy cel</translation>
+        </message>
+        <message>
+            <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
+            <translation>Kiresuk i Sherman 1968, przy założonym związku celów 0,3. Cele, których nikt nie ocenił, pominięto.</translation>
+        </message>
+        <message>
+            <source>Levels come in an order. The score takes them for even steps.</source>
+            <translation>Poziomy mają kolejność. Wynik traktuje je jak równe kroki.</translation>
+        </message>
+        <message>
+            <source>Nothing has been rated yet.</source>
+            <translation>Niczego jeszcze nie oceniono.</translation>
+        </message>
+        <message>
+            <source>Nothing here for families</source>
+            <translation>Tu nie ma nic dla rodzin</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>Liczby, dla terapeutów</translation>
+        </message>
+        <message>
+            <source>T-score of the goals that were rated, by rater</source>
+            <translation>Wynik T ocenionych celów, według osoby</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
+            <translation>Dwie osoby mogą różnić się o dwadzieścia punktów i więcej. Najpierw czytaj poziomy. To nie ocena dziecka i rodziny tego nie widzą.</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalRatingScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>Dzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>Dzień później</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Choose a level, and who says so</source>
+            <translation>Wybierz poziom i kto tak mówi</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>Jak idzie?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Zachowaj</translation>
+        </message>
+        <message>
+            <source>Of which day: %1</source>
+            <translation>Którego dnia: %1</translation>
+        </message>
+        <message>
+            <source>Said so far</source>
+            <translation>Powiedziano dotąd</translation>
+        </message>
+        <message>
+            <source>Their name</source>
+            <translation>Imię</translation>
+        </message>
+        <message>
+            <source>Who says so</source>
+            <translation>Kto tak mówi</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalWritingScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>Cel: %1</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Five levels: what somebody could see on the day of the review</source>
+            <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
+        </message>
+        <message>
+            <source>Look it over</source>
+            <translation>Sprawdź</translation>
+        </message>
+        <message>
+            <source>Opens his lunch tub at school</source>
+            <translation>Otwiera w szkole pudełko z drugim śniadaniem</translation>
+        </message>
+        <message>
+            <source>Other words for a goal</source>
+            <translation>Inne słowa celu</translation>
+        </message>
+        <message>
+            <source>Read it aloud together. Agreed words stay as they are.</source>
+            <translation>Przeczytajcie to razem na głos. Uzgodnione słowa już się nie zmieniają.</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
+        </message>
+        <message>
+            <source>The same after “For …” (may be left out)</source>
+            <translation>To samo po słowie „Na …” (można pominąć)</translation>
+        </message>
+        <message>
+            <source>The words so far stay, with all that was said of them. A new version begins today.</source>
+            <translation>Dotychczasowe słowa zostają, ze wszystkim, co o nich powiedziano. Dziś zaczyna się nowa wersja.</translation>
+        </message>
+        <message>
+            <source>We agree on these words</source>
+            <translation>Zgadzamy się na te słowa</translation>
+        </message>
+        <message>
+            <source>What the child will do, in the family's words</source>
+            <translation>Co dziecko będzie robić, słowami rodziny</translation>
+        </message>
+        <message>
+            <source>opening his lunch tub</source>
+            <translation>otwieranie pudełka ze śniadaniem</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalsScreen</name>
+        <message>
+            <source>Agree on a goal</source>
+            <translation>Uzgodnij cel</translation>
+        </message>
+        <message>
+            <source>Agree on one with the family, in their words: something the child does on an everyday day.</source>
+            <translation>Uzgodnij cel z rodziną, jej słowami: coś, co dziecko robi w zwykły dzień.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Goals with %1</source>
+            <translation>Cele: %1</translation>
+        </message>
+        <message>
+            <source>No goal yet</source>
+            <translation>Jeszcze nie ma celu</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>Liczby, dla terapeutów</translation>
+        </message>
+    </context>
+<context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -745,7 +956,7 @@
             <translation>dorosły: przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -788,7 +999,7 @@
             <translation>Gdzie leży na tym telefonie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -799,7 +1010,7 @@
             <translation>Jak się tu do ciebie mówi?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -850,7 +1061,7 @@
             <translation>Tak: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -861,7 +1072,7 @@
             <translation>Na początek powiedz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -900,7 +1111,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -915,7 +1126,7 @@
             <translation>Umyte</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -934,7 +1145,7 @@
             <translation>Czas obejrzeć</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -957,7 +1168,7 @@
             <translation>Kiedy zostało otwarte?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -972,7 +1183,7 @@
             <translation>Było w buzi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -983,7 +1194,7 @@
             <translation>Ile ubyło, tydzień po tygodniu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1038,7 +1249,7 @@
             <translation>ile?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1097,7 +1308,7 @@
             <translation>Jesteś w załodze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1128,7 +1339,7 @@
             <translation>Cofnięte: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1167,7 +1378,7 @@
             <translation>Ty oddychasz. Dziecko może z tobą, jeśli chce.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1194,14 +1405,14 @@
             <translation>Jak to nazywamy w domu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>Pokaż latawiec</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1220,7 +1431,7 @@
             <translation>Twój domysł: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1243,7 +1454,7 @@
             <translation>To nie ja</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1282,7 +1493,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1325,7 +1536,7 @@
             <translation>dowolnie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1340,7 +1551,7 @@
             <translation>Klawisz, który przesuwa ramkę</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1399,7 +1610,7 @@
             <translation>Najpierw wybierz kogo.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1422,7 +1633,18 @@
             <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>LevelField</name>
+        <message>
+            <source>As it is today</source>
+            <translation>Tak jest dziś</translation>
+        </message>
+        <message>
+            <source>As it is today: %1</source>
+            <translation>Tak jest dziś: %1</translation>
+        </message>
+    </context>
+<context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1437,7 +1659,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1468,7 +1690,7 @@
             <translation>Bez sił</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1479,14 +1701,14 @@
             <translation>Najpierw obejrzyj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1509,7 +1731,7 @@
             <translation>Dziś</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1532,14 +1754,14 @@
             <translation>Wyłącz z załogi: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>W załodze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1594,7 +1816,7 @@
             <translation>Wrzesień</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -1633,7 +1855,7 @@
             <translation>Do czego dążymy</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -1656,7 +1878,7 @@
             <translation>Cofnięte</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -1679,7 +1901,7 @@
             <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -1714,7 +1936,7 @@
             <translation>Co teraz robi latawiec?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -1725,7 +1947,7 @@
             <translation>Zapisz ten numer: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -1756,14 +1978,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>Usuń: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -1798,7 +2020,7 @@
             <translation>Zapisz własny sposób</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -1813,7 +2035,7 @@
             <translation>Kiedy?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -1844,7 +2066,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -1871,7 +2093,7 @@
             <translation>Albo jednym stuknięciem</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -1898,7 +2120,7 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1917,7 +2139,7 @@
             <translation>Możesz powiedzieć</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -1932,7 +2154,7 @@
             <translation>Tu przerwij</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -1975,7 +2197,7 @@
             <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -1990,7 +2212,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2001,7 +2223,7 @@
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2056,14 +2278,14 @@
             <translation>Tak, wszystko</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2114,7 +2336,7 @@
             <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2165,7 +2387,7 @@
             <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2196,14 +2418,14 @@
             <translation>Włóż do pudełka</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>Więcej tego</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2226,7 +2448,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -2253,7 +2475,34 @@
             <translation>Przerwana zabawa: %1</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ReviewChoice</name>
+        <message>
+            <source>A week earlier</source>
+            <translation>Tydzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A week later</source>
+            <translation>Tydzień później</translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n week(s)</source>
+            <translation>
+                <numerusform>Za %n tydzień</numerusform>
+                <numerusform>Za %n tygodnie</numerusform>
+                <numerusform>Za %n tygodni</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>We look at it again on %1</source>
+            <translation>Wracamy do tego: %1</translation>
+        </message>
+        <message>
+            <source>When do we look at it again?</source>
+            <translation>Kiedy znów na to spojrzymy?</translation>
+        </message>
+    </context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2292,7 +2541,7 @@
             <translation>Na wyciągnięcie ręki</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -2323,7 +2572,7 @@
             <translation>Kto tu jest?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -2338,7 +2587,7 @@
             <translation>Gość?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -2461,7 +2710,7 @@
             <translation>Wtedy unika się też lateksu. Porozmawiaj o tym ze specjalistą medycznym.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -2540,7 +2789,7 @@
             <translation>Co kto widzi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -2643,7 +2892,7 @@
             <translation>Słowa</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -2654,7 +2903,7 @@
             <translation>Wróć do załogi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -2693,7 +2942,22 @@
             <translation>Trwa próba.</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>SkillChoice</name>
+        <message>
+            <source>What practises it</source>
+            <translation>Co to ćwiczy</translation>
+        </message>
+        <message>
+            <source>What practises it (%1 chosen)</source>
+            <translation>Co to ćwiczy (wybrane: %1)</translation>
+        </message>
+        <message>
+            <source>What practises it: the offers go by this</source>
+            <translation>Co to ćwiczy: od tego zależą propozycje</translation>
+        </message>
+    </context>
+<context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -2720,7 +2984,7 @@
             <translation>Tak, wpuść</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -2731,14 +2995,14 @@
             <translation>Krok %1 z %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>Wyjdź stąd</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -2781,7 +3045,7 @@
             <translation>Dwa przełączniki</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -2804,14 +3068,14 @@
             <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>Wyniesione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -2838,7 +3102,7 @@
             <translation>Reszta później</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -2869,7 +3133,7 @@
             <translation>kto tu jest?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -2884,7 +3148,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -2927,7 +3191,7 @@
             <translation>zabawa %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -2950,7 +3214,7 @@
             <translation>Cztery oddechy latawca</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -2977,14 +3241,14 @@
             <translation>Gdzie leży zdjęcie na tym telefonie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>Schowaj to</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -2999,7 +3263,7 @@
             <translation>Gdy tam padnie „tak”, ten telefon sam pójdzie dalej. Możesz go tymczasem odłożyć.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -3030,7 +3294,7 @@
             <translation>Bawcie się teraz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -3061,14 +3325,14 @@
             <translation>Najbliższy tydzień</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>Trzy pytania i lista w wieczku, potem można się bawić. Bez konta.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -3123,7 +3387,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -3146,7 +3410,7 @@
             <translation>W każdej chwili możesz przestać jednym dotknięciem. To, co inni już mają, u nich zostaje.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -3185,7 +3449,7 @@
             <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -3208,14 +3472,14 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>Kto teraz pisze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -3238,7 +3502,7 @@
             <translation>Kto to? Od tego zależy, co będzie widać. Każdy wpuszczony pisze pod własnym imieniem.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -3257,14 +3521,14 @@
             <translation>Czyje pudełko?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -6538,8 +6802,145 @@
             <source>yesterday morning</source>
             <translation>wczoraj rano</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1, %2: %3</translation>
+        </message>
+        <message>
+            <source>%1: none of the five levels</source>
+            <translation>%1: żaden z pięciu poziomów</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: nie po dniu uzgodnienia</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: tylko jeden wiersz zwykłego tekstu</translation>
+        </message>
+        <message>
+            <source>%1: the same as another level</source>
+            <translation>%1: tak samo jak inny poziom</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>Uzgodnione razem, %1: %2</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
+        </message>
+        <message>
+            <source>Choose the level that is how it is today.</source>
+            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>Cel: %1</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>Mniej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>More than we expect</source>
+            <translation>Więcej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>Dużo mniej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>Dużo więcej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>One line of plain text only.</source>
+            <translation>Tylko jeden wiersz zwykłego tekstu.</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this level.</source>
+            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
+        </message>
+        <message>
+            <source>Somebody else</source>
+            <translation>Ktoś inny</translation>
+        </message>
+        <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>To musi być po dniu uzgodnienia.</translation>
+        </message>
+        <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>To za długie: najwyżej tyle liter: %1.</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>To bardzo krótkie. Kto co robi?</translation>
+        </message>
+        <message>
+            <source>The family</source>
+            <translation>Rodzina</translation>
+        </message>
+        <message>
+            <source>The same words as “%1”. Each level needs its own.</source>
+            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
+        </message>
+        <message>
+            <source>The therapist</source>
+            <translation>Terapeuta</translation>
+        </message>
+        <message>
+            <source>We agreed on it together</source>
+            <translation>Uzgodniliśmy to razem</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>Od tego czasu nie uzgodniliśmy razem, jak jest.</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>Wracamy do tego: %1.</translation>
+        </message>
+        <message>
+            <source>What we expect</source>
+            <translation>To, czego oczekujemy</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>Gdy uzgodniono te słowa, %1: %2</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>dzień: przed uzgodnieniem celu</translation>
+        </message>
+        <message>
+            <source>these words of the goal</source>
+            <translation>tych słów celu</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>tego celu</translation>
+        </message>
+        <message>
+            <source>weight: 0 to 9</source>
+            <translation>waga: od 0 do 9</translation>
+        </message>
+        <message>
+            <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
+            <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
+        </message>
+</context>
+<context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -6598,7 +6999,7 @@
             <translation>wyniesione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -6609,21 +7010,21 @@
             <translation>%1. %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>Zgoda na udostępnianie: %1, %2.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -6638,7 +7039,7 @@
             </translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -6653,7 +7054,45 @@
             <translation>Szukaj każdego kawałka.</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>lidlark::mobile::GoalNumbersViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not rated</source>
+            <translation>%1: bez oceny</translation>
+        </message>
+        <message>
+            <source>Agreed together</source>
+            <translation>Uzgodnione razem</translation>
+        </message>
+        <message>
+            <source>No score: nothing rated has a weight</source>
+            <translation>Brak wyniku: nic z ocenionych nie ma wagi</translation>
+        </message>
+        <message>
+            <source>Rests on %1 of %2 goals</source>
+            <translation>Opiera się na tylu celach: %1 z %2</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::GoalsViewModel</name>
+        <message>
+            <source>Agreed %1. It was to be looked at again %2.</source>
+            <translation>Uzgodnione: %1. Powrót miał być: %2.</translation>
+        </message>
+        <message>
+            <source>Agreed %1. Looked at again %2.</source>
+            <translation>Uzgodnione: %1. Powrót: %2.</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of the earlier words stays with them.</source>
+            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -6668,7 +7107,7 @@
             <translation>To, co było w nim nowe, zostało przyjęte.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -6699,7 +7138,7 @@
             <translation>Ktoś inny mówi inaczej; obowiązuje ostrożna odpowiedź, dopóki ta osoba nie zmieni swojej.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -6718,7 +7157,7 @@
             <translation>Liczby się nie zgadzają. Liczenie pokaże.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -6737,7 +7176,7 @@
             <translation>Kod odczytano ze zdjęcia.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -6752,7 +7191,7 @@
             <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -6767,14 +7206,14 @@
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -6789,7 +7228,7 @@
             <translation>%1, dorosły: %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -6828,7 +7267,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -6871,7 +7310,7 @@
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -6882,7 +7321,7 @@
             <translation>nic nie wraca</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -6893,14 +7332,14 @@
             <translation>Od jutra może odpowiedzieć każdy.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -6915,7 +7354,7 @@
             <translation>Kończy się</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -6926,7 +7365,7 @@
             <translation>poniżej trzech lat</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>Taken out, says %1, %2.</source>
@@ -6937,7 +7376,7 @@
             <translation>To zostaje</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -6960,7 +7399,7 @@
             <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 showed us earlier</source>
@@ -6979,7 +7418,7 @@
             <translation>Zachowane na dziś</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -7026,7 +7465,7 @@
             <translation>Jutro</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

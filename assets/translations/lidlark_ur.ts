@@ -60,7 +60,7 @@
             <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -75,7 +75,7 @@
             <translation>۱ سے کم</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -90,7 +90,7 @@
             <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -109,14 +109,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -131,7 +131,7 @@
             <translation>اب</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -182,7 +182,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -193,14 +193,14 @@
             <translation>ایک ٹکڑا نہیں مل رہا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>کیمرے سے خانے پڑھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -223,7 +223,7 @@
             <translation>جو کیمرا دیکھ رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -242,14 +242,14 @@
             <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -272,7 +272,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -303,7 +303,7 @@
             <translation>دوسرے فون کا انتظار ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -322,7 +322,7 @@
             <translation>ایک اور: %1، %2 گنے گئے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -337,7 +337,7 @@
             <translation>کیا مختلف ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -396,7 +396,7 @@
             <translation>یہاں یہی ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -439,7 +439,7 @@
             <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -474,7 +474,7 @@
             <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -489,7 +489,7 @@
             <translation>کھلا رہ گیا: لکھ لیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -508,7 +508,7 @@
             <translation>باقی واپس ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -543,7 +543,7 @@
             <translation>بچانے کی کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -554,7 +554,7 @@
             <translation>کیا ہوا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -573,7 +573,7 @@
             <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -616,14 +616,14 @@
             <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>‏%2: %1۔ %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -650,7 +650,7 @@
             <translation>اس فون سے ہٹایا گیا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -661,7 +661,7 @@
             <translation>ابھی کچھ مناسب نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -676,7 +676,7 @@
             <translation>مل گیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -703,7 +703,7 @@
             <translation>۹۰ دن بعد وہ خود چلی جاتی ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -726,7 +726,218 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>GoalCard</name>
+        <message>
+            <source>How is it going?</source>
+            <translation>کیسا چل رہا ہے؟</translation>
+        </message>
+        <message>
+            <source>How is it going? %1</source>
+            <translation>کیسا چل رہا ہے؟ %1</translation>
+        </message>
+        <message>
+            <source>Next</source>
+            <translation>اس کے بعد</translation>
+        </message>
+        <message>
+            <source>Now</source>
+            <translation>ابھی</translation>
+        </message>
+        <message>
+            <source>Now, and further than we expected</source>
+            <translation>ابھی، ہماری توقع سے آگے</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>دوسرے الفاظ</translation>
+        </message>
+        <message>
+            <source>Other words: %1</source>
+            <translation>دوسرے الفاظ: %1</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalNumbersScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Counts less: %1</source>
+            <translation>کم گنا جائے: %1</translation>
+        </message>
+        <message>
+            <source>Counts more: %1</source>
+            <translation>زیادہ گنا جائے: %1</translation>
+        </message>
+        <message>
+            <source>Goals stand in the notebook, in words.</source>
+            <translation>مقاصد کاپی میں، الفاظ میں ہیں۔</translation>
+        </message>
+        <message>
+            <source>How much each goal counts</source>
+            <translation>ہر مقصد کتنا گنا جائے</translation>
+        </message>
+        <message>
+            <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
+            <translation>Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
+        </message>
+        <message>
+            <source>Levels come in an order. The score takes them for even steps.</source>
+            <translation>درجوں کی ایک ترتیب ہے۔ اسکور انہیں برابر قدم مانتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing has been rated yet.</source>
+            <translation>ابھی کسی پر رائے نہیں دی گئی۔</translation>
+        </message>
+        <message>
+            <source>Nothing here for families</source>
+            <translation>یہاں گھر والوں کے لیے کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>اعداد، تھراپسٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>T-score of the goals that were rated, by rater</source>
+            <translation>جن مقاصد پر رائے دی گئی ان کا T اسکور، ہر شخص کا الگ</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
+            <translation>دو لوگوں میں بیس یا زیادہ پوائنٹس کا فرق ہو سکتا ہے۔ پہلے درجے پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalRatingScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>ایک دن پہلے</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>ایک دن بعد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Choose a level, and who says so</source>
+            <translation>درجہ چنیں، اور کون کہتا ہے</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>کیسا چل رہا ہے؟</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>رکھ لیں</translation>
+        </message>
+        <message>
+            <source>Of which day: %1</source>
+            <translation>کس دن کی بات: %1</translation>
+        </message>
+        <message>
+            <source>Said so far</source>
+            <translation>اب تک کہا گیا</translation>
+        </message>
+        <message>
+            <source>Their name</source>
+            <translation>ان کا نام</translation>
+        </message>
+        <message>
+            <source>Who says so</source>
+            <translation>یہ کون کہتا ہے</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalWritingScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>%1 کا مقصد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Five levels: what somebody could see on the day of the review</source>
+            <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Look it over</source>
+            <translation>نظر ڈال لیں</translation>
+        </message>
+        <message>
+            <source>Opens his lunch tub at school</source>
+            <translation>اسکول میں اپنا کھانے کا ڈبہ کھولتا ہے</translation>
+        </message>
+        <message>
+            <source>Other words for a goal</source>
+            <translation>مقصد کے دوسرے الفاظ</translation>
+        </message>
+        <message>
+            <source>Read it aloud together. Agreed words stay as they are.</source>
+            <translation>مل کر بلند آواز سے پڑھیں۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
+        </message>
+        <message>
+            <source>The same after “For …” (may be left out)</source>
+            <translation>یہی بات ”… کے لیے“ سے پہلے (چھوڑ سکتے ہیں)</translation>
+        </message>
+        <message>
+            <source>The words so far stay, with all that was said of them. A new version begins today.</source>
+            <translation>اب تک کے الفاظ رہیں گے، اور ان پر جو کچھ کہا گیا وہ بھی۔ آج سے نیا روپ شروع ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>We agree on these words</source>
+            <translation>ہم ان الفاظ پر متفق ہیں</translation>
+        </message>
+        <message>
+            <source>What the child will do, in the family's words</source>
+            <translation>بچہ کیا کرے گا، گھر والوں کے الفاظ میں</translation>
+        </message>
+        <message>
+            <source>opening his lunch tub</source>
+            <translation>کھانے کا ڈبہ کھولنے</translation>
+        </message>
+    </context>
+<context>
+        <name>GoalsScreen</name>
+        <message>
+            <source>Agree on a goal</source>
+            <translation>مقصد طے کریں</translation>
+        </message>
+        <message>
+            <source>Agree on one with the family, in their words: something the child does on an everyday day.</source>
+            <translation>گھر والوں کے ساتھ ان کے الفاظ میں ایک طے کریں: کوئی کام جو بچہ عام دن میں کرے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Goals with %1</source>
+            <translation>%1 کے مقاصد</translation>
+        </message>
+        <message>
+            <source>No goal yet</source>
+            <translation>ابھی کوئی مقصد نہیں</translation>
+        </message>
+        <message>
+            <source>Numbers, for therapists</source>
+            <translation>اعداد، تھراپسٹ کے لیے</translation>
+        </message>
+    </context>
+<context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -745,7 +956,7 @@
             <translation>بڑے: دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -788,7 +999,7 @@
             <translation>اس فون پر کہاں ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -799,7 +1010,7 @@
             <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -850,7 +1061,7 @@
             <translation>ہاں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -861,7 +1072,7 @@
             <translation>شروع کرنے کو کہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -900,7 +1111,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -915,7 +1126,7 @@
             <translation>دھو لیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -934,7 +1145,7 @@
             <translation>دیکھنے کا وقت</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -957,7 +1168,7 @@
             <translation>یہ کب کھولا گیا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -972,7 +1183,7 @@
             <translation>یہ منہ میں گیا تھا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -983,7 +1194,7 @@
             <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1037,7 +1248,7 @@
             <translation>کون سا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1096,7 +1307,7 @@
             <translation>آپ اندر ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1127,7 +1338,7 @@
             <translation>لکھا واپس لیا گیا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1166,7 +1377,7 @@
             <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1193,14 +1404,14 @@
             <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>پتنگ دکھائیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1219,7 +1430,7 @@
             <translation>آپ کا اپنا اندازہ: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1242,7 +1453,7 @@
             <translation>یہ میری نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1281,7 +1492,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1324,7 +1535,7 @@
             <translation>کوئی بھی</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1339,7 +1550,7 @@
             <translation>گھیرا آگے بڑھانے والا بٹن</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1398,7 +1609,7 @@
             <translation>پہلے چنیں کسے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1421,7 +1632,18 @@
             <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>LevelField</name>
+        <message>
+            <source>As it is today</source>
+            <translation>آج ایسا ہے</translation>
+        </message>
+        <message>
+            <source>As it is today: %1</source>
+            <translation>آج ایسا ہے: %1</translation>
+        </message>
+    </context>
+<context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1436,7 +1658,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1467,7 +1689,7 @@
             <translation>تھکن</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1478,14 +1700,14 @@
             <translation>پہلے دیکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1508,7 +1730,7 @@
             <translation>آج</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1531,14 +1753,14 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>ساتھیوں میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1593,7 +1815,7 @@
             <translation>ستمبر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -1632,7 +1854,7 @@
             <translation>اس وقت کا مقصد</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -1655,7 +1877,7 @@
             <translation>لکھا واپس لیا گیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -1678,7 +1900,7 @@
             <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -1713,7 +1935,7 @@
             <translation>پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -1724,7 +1946,7 @@
             <translation>یہ نمبر رکھیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -1755,14 +1977,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -1797,7 +2019,7 @@
             <translation>اپنا طریقہ لکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -1812,7 +2034,7 @@
             <translation>کب؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -1843,7 +2065,7 @@
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -1870,7 +2092,7 @@
             <translation>یا ایک بار چھو کر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -1897,7 +2119,7 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -1916,7 +2138,7 @@
             <translation>یوں کہا جا سکتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -1931,7 +2153,7 @@
             <translation>یہاں رکیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -1974,7 +2196,7 @@
             <translation>قدم %1، کل %2۔ %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -1989,7 +2211,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2000,7 +2222,7 @@
             <translation>یہ سطریں پڑھ کر سنائیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2055,14 +2277,14 @@
             <translation>ہاں، سب واپس</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2113,7 +2335,7 @@
             <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2164,7 +2386,7 @@
             <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2195,14 +2417,14 @@
             <translation>ڈبے میں رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>اور چاہیے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2225,7 +2447,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -2252,7 +2474,33 @@
             <translation>یہ کھیل چل رہا تھا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ReviewChoice</name>
+        <message>
+            <source>A week earlier</source>
+            <translation>ایک ہفتہ پہلے</translation>
+        </message>
+        <message>
+            <source>A week later</source>
+            <translation>ایک ہفتہ بعد</translation>
+        </message>
+        <message numerus="yes">
+            <source>In %n week(s)</source>
+            <translation>
+                <numerusform>%n ہفتے میں</numerusform>
+                <numerusform>%n ہفتوں میں</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>We look at it again on %1</source>
+            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے</translation>
+        </message>
+        <message>
+            <source>When do we look at it again?</source>
+            <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
+        </message>
+    </context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2291,7 +2539,7 @@
             <translation>بازو کی پہنچ میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -2322,7 +2570,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -2337,7 +2585,7 @@
             <translation>کوئی مہمان؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -2460,7 +2708,7 @@
             <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -2539,7 +2787,7 @@
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -2642,7 +2890,7 @@
             <translation>زبان</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -2653,7 +2901,7 @@
             <translation>واپس ساتھیوں پر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -2692,7 +2940,22 @@
             <translation>آزمایا جا رہا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>SkillChoice</name>
+        <message>
+            <source>What practises it</source>
+            <translation>اس کی مشق کس سے ہو</translation>
+        </message>
+        <message>
+            <source>What practises it (%1 chosen)</source>
+            <translation>اس کی مشق کس سے ہو (%1 چنے)</translation>
+        </message>
+        <message>
+            <source>What practises it: the offers go by this</source>
+            <translation>اس کی مشق کس سے ہو: تجاویز اسی پر چلتی ہیں</translation>
+        </message>
+    </context>
+<context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -2719,7 +2982,7 @@
             <translation>ہاں، آنے دیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -2730,14 +2993,14 @@
             <translation>قدم %1، کل %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>یہاں سے باہر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -2780,7 +3043,7 @@
             <translation>دو سوئچ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -2803,14 +3066,14 @@
             <translation>اس فون سے ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>باہر نکالا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -2837,7 +3100,7 @@
             <translation>باقی بعد میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -2867,7 +3130,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -2882,7 +3145,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -2925,7 +3188,7 @@
             <translation>کھیل %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -2948,7 +3211,7 @@
             <translation>پتنگ کے چار سانس</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -2975,14 +3238,14 @@
             <translation>تصویر اس فون پر کہاں ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>یہ ہٹا دیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -2997,7 +3260,7 @@
             <translation>وہاں سے ہاں ہونے پر یہ فون خود آگے بڑھے گا۔ تب تک آپ اسے رکھ سکتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -3028,7 +3291,7 @@
             <translation>ابھی کھیلیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -3059,14 +3322,14 @@
             <translation>آنے والا ہفتہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -3121,7 +3384,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -3144,7 +3407,7 @@
             <translation>آپ کسی بھی وقت ایک بار چھو کر روک سکتے ہیں۔ تب تک جو دوسروں کے پاس ہے وہ ان کے پاس رہتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -3183,7 +3446,7 @@
             <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -3206,14 +3469,14 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>ابھی کون لکھ رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -3236,7 +3499,7 @@
             <translation>یہ کون ہیں؟ اسی سے طے ہوتا ہے کہ وہ کیا دیکھیں گے۔ جو آئے وہ اپنے نام سے لکھتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -3255,14 +3518,14 @@
             <translation>کس کا ڈبا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -6508,8 +6771,145 @@
             <source>yesterday morning</source>
             <translation>کل صبح</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1، %2 کو: %3</translation>
+        </message>
+        <message>
+            <source>%1: none of the five levels</source>
+            <translation>%1: پانچ درجوں میں سے کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
+        </message>
+        <message>
+            <source>%1: the same as another level</source>
+            <translation>%1: کسی اور درجے جیسا ہی</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>%1 کو مل کر طے ہوا: %2</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
+        </message>
+        <message>
+            <source>Choose the level that is how it is today.</source>
+            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>مقصد: %1</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>ہماری توقع سے کم</translation>
+        </message>
+        <message>
+            <source>More than we expect</source>
+            <translation>ہماری توقع سے زیادہ</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>ہماری توقع سے بہت کم</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>ہماری توقع سے بہت زیادہ</translation>
+        </message>
+        <message>
+            <source>One line of plain text only.</source>
+            <translation>صرف سادہ متن کی ایک سطر۔</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this level.</source>
+            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
+        </message>
+        <message>
+            <source>Somebody else</source>
+            <translation>کوئی اور</translation>
+        </message>
+        <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>یہ طے ہونے کے دن کے بعد ہونا چاہیے۔</translation>
+        </message>
+        <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>یہ بہت لمبا ہے: زیادہ سے زیادہ %1 حروف۔</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>یہ بہت مختصر ہے۔ کون کیا کرتا ہے؟</translation>
+        </message>
+        <message>
+            <source>The family</source>
+            <translation>گھر والے</translation>
+        </message>
+        <message>
+            <source>The same words as “%1”. Each level needs its own.</source>
+            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
+        </message>
+        <message>
+            <source>The therapist</source>
+            <translation>تھراپسٹ</translation>
+        </message>
+        <message>
+            <source>We agreed on it together</source>
+            <translation>ہم نے مل کر طے کیا</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>تب سے ہم نے مل کر طے نہیں کیا کہ یہ کہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
+            <source>What we expect</source>
+            <translation>جس کی ہمیں توقع ہے</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>دن: مقصد طے ہونے سے پہلے</translation>
+        </message>
+        <message>
+            <source>these words of the goal</source>
+            <translation>مقصد کے یہ الفاظ</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>یہ مقصد</translation>
+        </message>
+        <message>
+            <source>weight: 0 to 9</source>
+            <translation>وزن: 0 سے 9</translation>
+        </message>
+        <message>
+            <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
+            <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
+        </message>
+</context>
+<context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -6566,7 +6966,7 @@
             <translation>باہر نکالا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -6577,21 +6977,21 @@
             <translation>‏%1۔ %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>‏%1 نے %2 کو بانٹنے کے لیے ہاں کہی۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -6605,7 +7005,7 @@
             </translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -6620,7 +7020,45 @@
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>lidlark::mobile::GoalNumbersViewModel</name>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not rated</source>
+            <translation>%1: رائے نہیں دی</translation>
+        </message>
+        <message>
+            <source>Agreed together</source>
+            <translation>مل کر طے ہوا</translation>
+        </message>
+        <message>
+            <source>No score: nothing rated has a weight</source>
+            <translation>اسکور نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
+        </message>
+        <message>
+            <source>Rests on %1 of %2 goals</source>
+            <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::GoalsViewModel</name>
+        <message>
+            <source>Agreed %1. It was to be looked at again %2.</source>
+            <translation>طے ہوا %1۔ اسے %2 کو دوبارہ دیکھنا تھا۔</translation>
+        </message>
+        <message>
+            <source>Agreed %1. Looked at again %2.</source>
+            <translation>طے ہوا %1۔ دوبارہ دیکھیں گے %2۔</translation>
+        </message>
+        <message>
+            <source>Its words have been changed. What was said of the earlier words stays with them.</source>
+            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -6635,7 +7073,7 @@
             <translation>اس میں جو نیا تھا وہ لے لیا گیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -6664,7 +7102,7 @@
             <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -6683,7 +7121,7 @@
             <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -6702,7 +7140,7 @@
             <translation>کوڈ تصویر سے پڑھ لیا گیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -6717,7 +7155,7 @@
             <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -6732,14 +7170,14 @@
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -6754,7 +7192,7 @@
             <translation>‏%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -6793,7 +7231,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -6836,7 +7274,7 @@
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -6847,7 +7285,7 @@
             <translation>واپس آنے کو کچھ نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -6858,14 +7296,14 @@
             <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -6880,7 +7318,7 @@
             <translation>کم ہو رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -6891,7 +7329,7 @@
             <translation>تین سال سے کم</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>Taken out, says %1, %2.</source>
@@ -6902,7 +7340,7 @@
             <translation>یہ رہتے ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -6925,7 +7363,7 @@
             <translation>اس ڈبے میں نہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 showed us earlier</source>
@@ -6944,7 +7382,7 @@
             <translation>آج کے لیے رکھا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -6990,7 +7428,7 @@
             <translation>آنے والا کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

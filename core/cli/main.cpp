@@ -2,6 +2,7 @@
 #include "core/cli/build_sheet_options.h"
 #include "core/cli/commands.h"
 #include "core/cli/crew_options.h"
+#include "core/cli/goals_command.h"
 
 #include <CLI/CLI.hpp>
 
@@ -137,6 +138,16 @@ void addForecast(CLI::App &app, const Options &options, ForecastOptions &forecas
     command->callback([&] { run = [&] { return runForecast(options, forecast); }; });
 }
 
+void addGoals(CLI::App &app, std::string &csv, Run &run)
+{
+    CLI::App *command = app.add_subcommand("goals", "How far goals were reached, as a T-score");
+    command
+        ->add_option("--csv", csv,
+                     "A table id,weights,levels,rho, lists parted by ;; CSV out: id,t")
+        ->required();
+    command->callback([&csv, &run] { run = [&csv] { return runGoals(csv); }; });
+}
+
 int answer(int argc, char **argv)
 {
     if (!lidlark::startRandomness()) {
@@ -172,6 +183,8 @@ int answer(int argc, char **argv)
     ForecastBoxOptions lasting;
     addForecastBox(app, options, lasting, run);
     addForecast(app, options, forecast, run);
+    std::string goalTable;
+    addGoals(app, goalTable, run);
     CrewOptions crew;
     addCrewCommands(app, options, crew, run);
     DrawOptions draw;

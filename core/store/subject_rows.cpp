@@ -1,5 +1,6 @@
 #include "core/store/subject_rows.h"
 
+#include "core/goals/goal_record.h"
 #include "core/journal/latest.h"
 #include "core/store/box_rows.h"
 #include "core/store/home_rows.h"
@@ -12,6 +13,16 @@ using journal::Event;
 using journal::Kind;
 using journal::Meetings;
 using journal::Seen;
+
+namespace {
+
+std::optional<child::ChildGoal> goalInForce(std::span<const Event> events, const Seen &seen)
+{
+    const auto record = goals::foldGoal(events, seen);
+    return record ? std::optional(goals::inForce(*record)) : std::nullopt;
+}
+
+} // namespace
 
 Outcome writeBoxSubject(Database &database, const LaneSubject &subject,
                         std::span<const Event> events, const Meetings &meetings)
@@ -48,7 +59,7 @@ Outcome writeHomeSubject(Database &database, const LaneSubject &subject,
     if (text.starts_with("check-in:"))
         return writeCheckIn(database, subject, checkin::foldCheckIn(events, seen));
     if (text.starts_with("goal:"))
-        return writeGoal(database, subject, child::foldGoal(events, seen));
+        return writeGoal(database, subject, goalInForce(events, seen));
     if (text.starts_with("grading:"))
         return writeGrading(database, subject, play::foldGrading(events, seen, Kind::Grading));
     if (text.starts_with("planned:"))

@@ -1,5 +1,6 @@
 #include "core/store/home_repository.h"
 #include "core/store/note_repository.h"
+#include "core/usecase/child_goals.h"
 #include "core/usecase/export_tables.h"
 #include "core/usecase/notes_lane.h"
 
@@ -18,6 +19,17 @@ void addGoal(OpenTable &table, const std::string &child, const child::Goal &goal
     table.add({child, goal.words, goal.shortWords, goal.now, levelOf(goal, goal.now), goal.agreedOn,
                goal.reviewOn, levelOf(goal, -2), levelOf(goal, -1), levelOf(goal, 0),
                levelOf(goal, 1), levelOf(goal, 2), areas, skills});
+}
+
+void addRatings(OpenTable &table, const std::string &child, const goals::GoalRecord &record)
+{
+    for (const goals::GoalVersion &version : record.versions) {
+        for (const goals::Rating &rating : version.ratings)
+            table.add({child, version.goal.words, version.goal.version, rating.day,
+                       child::levelOf(version.goal, rating.level),
+                       rating.rater.empty() ? Cell() : Cell(rating.rater),
+                       goals::ratedByNames.of(rating.role)});
+    }
 }
 
 void addCheckIn(OpenTable &table, const ExportSource &source, const std::string &child,
@@ -39,15 +51,21 @@ Tables goalTables(const ExportSource &source)
                     {"child", "goal", "in short", "now", "now in words", "agreed on", "review on",
                      "at -2", "at -1", "at 0", "at 1", "at 2", "part of life", "skill codes"},
                     {}};
-    store::HomeRepository homes(source.workplace.database);
+    OpenTable ratings{
+        "goals",
+        "what was said of goals",
+        {"child", "goal", "version of its words", "day", "level in words", "said by", "as"},
+        {}};
     for (const store::BoxRow &box : source.boxes) {
-        const auto goals = homes.goals(box.child);
-        if (!goals)
-            return goals.error();
-        for (const child::Goal &goal : *goals)
-            addGoal(table, box.alias, goal);
+        const auto records = childGoals(source.workplace, box.alias);
+        if (!records)
+            return records.error();
+        for (const goals::GoalRecord &record : *records) {
+            addGoal(table, box.alias, record.current().goal);
+            addRatings(ratings, box.alias, record);
+        }
     }
-    return std::vector{std::move(table)};
+    return std::vector{std::move(table), std::move(ratings)};
 }
 
 Tables checkInTables(const ExportSource &source)

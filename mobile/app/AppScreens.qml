@@ -39,6 +39,9 @@ FocusScope {
     /// Whose phone is about to be taken out of the crew.
     property string member: ""
     property string memberName: ""
+    /// The goal whose words or level are looked at; empty: a new one. Where the goals lead back to.
+    property string goal: ""
+    property string goalsBack: "today"
     /// Where the page about the shared place leads back to.
     property string placeBack: "crew"
     readonly property Item current: loader.item as Item
@@ -106,6 +109,16 @@ FocusScope {
         screens.go("dried-out")
     }
 
+    function showGoals(from: string) {
+        screens.goalsBack = from
+        screens.go("goals")
+    }
+
+    function showGoal(where: string, goal: string) {
+        screens.goal = goal
+        screens.go(where)
+    }
+
     /// Nothing of the box is left to be put back: the play ends by itself, and others are offered.
     function thrownAway() {
         if (screens.playInHand.active && (screens.playInHand.countFirst.length > 0 || !screens.playInHand.stop()))
@@ -155,6 +168,7 @@ FocusScope {
     function forgetWhere() {
         screens.afterActivity = ""
         screens.item = ""
+        screens.goal = ""
         screens.searched = ""
         screens.trouble = ""
         screens.togetherCard = 0
@@ -196,6 +210,7 @@ FocusScope {
         emergency: screens.emergencyBack
         takeOut: screens.takeOutBack
         place: screens.placeBack
+        goals: screens.goalsBack
         puttingBack: screens.playInHand.puttingBack
     }
 

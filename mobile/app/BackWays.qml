@@ -13,6 +13,7 @@ QtObject {
     required property string emergency
     required property string takeOut
     required property string place
+    required property string goals
     required property bool puttingBack
 
     function backFrom(where: string): string {
@@ -34,6 +35,12 @@ QtObject {
             return "box"
         case "item":
             return ways.item
+        case "goals":
+            return ways.goals
+        case "goal-writing":
+        case "goal-rating":
+        case "goal-numbers":
+            return "goals"
         case "noted":
             return ways.noted
         case "own-notes":

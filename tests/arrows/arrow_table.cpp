@@ -105,7 +105,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/crew", core({"base", "crypto", "journal"})},
         {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
-        {"core/goals", core({"base", "child", "journal"})},
+        {"core/goals", core({"base", "catalogue", "child", "journal"})},
         {"core/workbench", core({"base", "catalogue", "journal"})},
     };
     return table;

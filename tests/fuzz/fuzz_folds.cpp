@@ -7,12 +7,12 @@
 #include "core/box/place.h"
 #include "core/box/request.h"
 #include "core/checkin/checkin_events.h"
-#include "core/child/goal_events.h"
 #include "core/child/home_facts.h"
 #include "core/child/reading_language.h"
 #include "core/crew/given_key.h"
 #include "core/crew/opening.h"
 #include "core/crew/rights.h"
+#include "core/goals/goal_record.h"
 #include "core/journal/latest.h"
 #include "core/journal/meetings.h"
 #include "core/journal/take_backs.h"
@@ -80,7 +80,7 @@ void foldHome(std::string_view subject, const Events &events, const journal::Mee
     if (subject.starts_with("permission:"))
         foldBy(events, meetings, child::foldPermission);
     if (subject.starts_with("goal:"))
-        foldBy(events, meetings, child::foldGoal);
+        foldBy(events, meetings, goals::foldGoal);
     if (subject.starts_with("reads:"))
         foldBy(events, meetings, child::foldReadingLanguage);
     if (subject.starts_with("check-in:"))

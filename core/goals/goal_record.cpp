@@ -1,0 +1,130 @@
+#include "core/goals/goal_record.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+
+namespace lidlark::goals {
+
+namespace {
+
+using journal::Event;
+using journal::Kind;
+using journal::Seen;
+
+/// An event that could be read, and what it says.
+template <class Value> struct Said {
+    const Event *event;
+    Value value;
+};
+using SaidGoal = Said<ChildsGoal>;
+using SaidRating = Said<Rating>;
+
+bool writtenBefore(const Event &a, const Event &b)
+{
+    const auto one = std::tie(a.instant, a.device, a.counter);
+    const auto other = std::tie(b.instant, b.device, b.counter);
+    // A copied phone writes two events in one place.
+    return one != other ? one < other : journal::identityOf(a) < journal::identityOf(b);
+}
+
+/// The one that no other has seen and replaced; of several the last by @p before.
+template <class Value, class Before>
+const Said<Value> &lastOf(const std::vector<Said<Value>> &all, const Seen &seen, Before before)
+{
+    const Said<Value> *last = nullptr;
+    for (const Said<Value> &candidate : all) {
+        const bool replaced = std::ranges::any_of(all, [&](const Said<Value> &other) {
+            return seen.saw(*other.event, *candidate.event);
+        });
+        if (!replaced && (last == nullptr || before(*last, candidate)))
+            last = &candidate;
+    }
+    return *last; // seeing is a strict order: something is always left
+}
+
+const auto byWriting = [](const auto &a, const auto &b) {
+    return writtenBefore(*a.event, *b.event);
+};
+
+const auto byNumber = [](const SaidGoal &a, const SaidGoal &b) {
+    const int one = a.value.goal.version;
+    const int other = b.value.goal.version;
+    return one != other ? one < other : writtenBefore(*a.event, *b.event);
+};
+
+/// Those that stand, of all that was said of one version.
+std::vector<Rating> standing(const std::vector<SaidRating> &all, const Seen &seen)
+{
+    std::vector<std::vector<SaidRating>> places;
+    for (const SaidRating &said : all) {
+        const auto place = std::ranges::find_if(places, [&said](const auto &group) {
+            return samePlace(group.front().value, said.value);
+        });
+        if (place == places.end())
+            places.push_back({said});
+        else
+            place->push_back(said);
+    }
+    std::vector<Rating> ratings;
+    ratings.reserve(places.size());
+    for (const auto &group : places)
+        ratings.push_back(lastOf(group, seen, byWriting).value);
+    std::ranges::sort(ratings, {}, [](const Rating &rating) {
+        return std::tie(rating.day, rating.role, rating.rater);
+    });
+    return ratings;
+}
+
+GoalVersion versionOf(const std::vector<SaidGoal> &said, const std::vector<SaidRating> &ratings,
+                      const Seen &seen)
+{
+    GoalVersion version{lastOf(said, seen, byWriting).value.goal, standing(ratings, seen)};
+    if (const Rating *agreed = latestBy(version, RatedBy::Together, {}))
+        version.goal.now = agreed->level;
+    return version;
+}
+
+} // namespace
+
+const Rating *latestBy(const GoalVersion &version, RatedBy role, const std::string &rater)
+{
+    const auto found =
+        std::find_if(version.ratings.rbegin(), version.ratings.rend(), [&](const Rating &rating) {
+            return rating.role == role && (role == RatedBy::Together || rating.rater == rater);
+        });
+    return found != version.ratings.rend() ? &*found : nullptr;
+}
+
+std::optional<GoalRecord> foldGoal(std::span<const Event> events, const Seen &seen)
+{
+    std::vector<SaidGoal> goals;
+    std::map<VersionKey, std::vector<SaidGoal>> byVersion;
+    std::map<VersionKey, std::vector<SaidRating>> ratings;
+    for (const Event &event : events) {
+        if (const auto rating = readRating(event))
+            ratings[rating->version].push_back({&event, *rating});
+        const auto goal = event.kind == Kind::Goal ? agreedFromFields(event.fields) : std::nullopt;
+        if (!goal)
+            continue;
+        goals.push_back({&event, *goal});
+        byVersion[keyOf(goal->goal)].push_back(goals.back());
+    }
+    if (goals.empty())
+        return std::nullopt;
+    const SaidGoal &last = lastOf(goals, seen, byNumber);
+    GoalRecord record{last.value.child, {}, 0};
+    for (const auto &[key, said] : byVersion) {
+        if (key == keyOf(last.value.goal))
+            record.inForce = record.versions.size();
+        record.versions.push_back(versionOf(said, ratings[key], seen));
+    }
+    return record;
+}
+
+child::ChildGoal inForce(const GoalRecord &record)
+{
+    return {record.child, record.current().goal};
+}
+
+} // namespace lidlark::goals

@@ -1,0 +1,17 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Goals
+
+GoalsScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    onBack: route.screens.goBack()
+    onGoalWanted: goal => route.screens.showGoal("goal-writing", goal)
+    onRatingWanted: goal => route.screens.showGoal("goal-rating", goal)
+    onNumbersWanted: route.screens.go("goal-numbers")
+}
