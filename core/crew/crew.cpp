@@ -135,6 +135,22 @@ std::set<DeviceId> notIn(const std::vector<Let> &lets, const Seen &seen, const R
     return out;
 }
 
+/// Whether somebody who is on neither side said the same: who may not remove anybody says with it
+/// that this was heard, and no answer yet.
+bool isPassedOn(const WrittenRemoval &written, std::span<const Event> events,
+                const std::map<DeviceId, Let> &in)
+{
+    return std::ranges::any_of(events, [&](const Event &event) {
+        const auto writer = in.find(event.device);
+        if (writer == in.end() || writer->second.member.role == Role::Guest ||
+            event.device == written.event->device || event.device == written.removal.device ||
+            written.others.contains(event.device))
+            return false;
+        const auto removal = readRemoval(event);
+        return removal && removal->device == written.removal.device;
+    });
+}
+
 /// The least of what any of them accepts.
 std::map<DeviceId, Accepted> goneBy(const std::vector<WrittenRemoval> &removals)
 {
@@ -166,8 +182,10 @@ Crew Crew::fold(std::span<const Event> events, const Seen &seen)
     }
     const auto everybody = closure(lets, seen, [](const Event &) { return true; });
     auto removals = writtenRemovals(events, everybody);
-    for (WrittenRemoval &written : removals)
+    for (WrittenRemoval &written : removals) {
         written.others = notIn(lets, seen, written.removal, everybody);
+        written.passedOn = isPassedOn(written, events, everybody);
+    }
     Crew crew;
     crew.m_gone = goneBy(standingRemovals(removals, seen));
     const auto counts = [&crew](const Event &event) {

@@ -19,7 +19,8 @@ public:
     /// parent or the therapist. A parent removes devices of the own home, the therapist any, and
     /// everybody their own. What a removed device wrote past the counter that its removal accepts
     /// counts no more, so a thief lets nobody in and nobody out; removals that would so void each
-    /// other in a circle all stand.
+    /// other in a circle all stand. But not against one that others had heard by then, and passed
+    /// on: what whom it removes says against who wrote it, past what it accepts, falls.
     /// @param events of the box lane's subject "members", in any order.
     static Crew fold(std::span<const journal::Event> events, const journal::Seen &seen);
 

@@ -74,8 +74,9 @@ public:
                                                   const journal::Erasure &erasure);
     /// Highest counter this device has used in the lane; 0 for none.
     Result<std::uint64_t> lastCounter(const journal::Lane &lane, const DeviceId &device);
-    /// Whether a counter of this device in the lane is missing below its highest.
-    Result<bool> hasGap(const journal::Lane &lane, const DeviceId &device);
+    /// Whether a counter of this device in the lane is missing below its highest of those up to
+    /// @p upTo.
+    Result<bool> hasGap(const journal::Lane &lane, const DeviceId &device, std::uint64_t upTo);
     /// Whether another event stands under this one's counter, and this one does not.
     Result<bool> isTakenByOther(const journal::Event &event);
     Result<std::int64_t> count();

@@ -111,10 +111,9 @@ Outcome Recording::write(journal::Event event)
 
 Result<bool> Recording::receive(const journal::Event &event)
 {
-    Result<bool> written = m_events.insert(event);
+    Result<bool> written = keep(event);
     if (!written || !*written)
         return written;
-    m_changed.insert({event.lane, journal::subjectOf(event)});
     if (event.lane.kind == journal::LaneKind::CheckIns)
         return true; // its instant is a part of the day, not a moment
     const Result<Instant> largest = m_local.lastInstant("received");
@@ -126,6 +125,14 @@ Result<bool> Recording::receive(const journal::Event &event)
             return done.error();
     }
     return true;
+}
+
+Result<bool> Recording::keep(const journal::Event &event)
+{
+    Result<bool> written = m_events.insert(event);
+    if (written && *written)
+        m_changed.insert({event.lane, journal::subjectOf(event)});
+    return written;
 }
 
 Result<bool> Recording::receiveGone(const journal::Lane &lane, const DeviceId &device,

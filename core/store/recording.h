@@ -29,6 +29,8 @@ public:
     Outcome sayUntimed(const journal::Lane &lane, journal::Kind kind, std::string fields);
     /// Takes in an event written elsewhere. @returns whether it is new: repeating changes nothing.
     Result<bool> receive(const journal::Event &event);
+    /// The same where no moment of this phone may come to depend on it.
+    Result<bool> keep(const journal::Event &event);
     /// Takes in that an event was, and is gone. @returns whether nothing of it was here.
     Result<bool> receiveGone(const journal::Lane &lane, const DeviceId &device,
                              const journal::Gone &gone);

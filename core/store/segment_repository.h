@@ -60,6 +60,9 @@ public:
     /// All that @p device has sealed of a lane so far is told again, or told to nobody any more.
     Outcome supersede(const std::string &box, const journal::Lane &lane, const DeviceId &device);
     Outcome supersede(const Digest &epoch, const DeviceId &device);
+    /// Those under which @p device has sealed what is not told again yet.
+    Result<std::vector<Digest>> epochsOf(const std::string &box, const journal::Lane &lane,
+                                         const DeviceId &device);
     /// Of this device, to be taken off the storage; without the bytes.
     Result<std::vector<SegmentRow>> toTakeOff(const std::string &box, const DeviceId &device);
     /// It is off: what was in it is nowhere any more.

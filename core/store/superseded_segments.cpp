@@ -24,6 +24,21 @@ Outcome SegmentRepository::supersede(const Digest &epoch, const DeviceId &device
     return query->bind(1, hexOf(epoch)).bind(2, device.value).run();
 }
 
+Result<std::vector<Digest>> SegmentRepository::epochsOf(const std::string &box,
+                                                        const journal::Lane &lane,
+                                                        const DeviceId &device)
+{
+    Result<Statement> query =
+        m_database.prepare("SELECT DISTINCT epoch FROM segment WHERE box = ?1 AND lane = ?2 AND "
+                           "device = ?3 AND superseded = 0 AND length(bytes) > 0 ORDER BY epoch");
+    if (!query)
+        return query.error();
+    query->bind(1, box).bind(2, toText(lane)).bind(3, device.value);
+    return collectRows<Digest>(*query, [](const Statement &row) {
+        return arrayFromHex<32>(row.text(0)).value_or(Digest{});
+    });
+}
+
 Result<std::vector<SegmentRow>> SegmentRepository::toTakeOff(const std::string &box,
                                                              const DeviceId &device)
 {

@@ -123,7 +123,9 @@ Result<std::optional<Trouble>> clearAway(Post &post, const CrewBook &book, Stora
     const auto old = segments.toTakeOff(book.box(), post.device.id);
     if (!waiting || !old)
         return waiting ? old.error() : waiting.error();
-    if (!waiting->empty())
+    if (std::ranges::any_of(*waiting, [&book](const store::SegmentRow &row) {
+            return book.held(row.epoch) != nullptr;
+        }))
         return trouble; // first what replaces it
     for (const store::SegmentRow &row : *old) {
         const HeldEpoch *held = book.held(row.epoch);

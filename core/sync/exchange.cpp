@@ -6,12 +6,14 @@
 #include "core/sync/carry.h"
 #include "core/sync/clear_away.h"
 #include "core/sync/close_lanes.h"
+#include "core/sync/dead_keys.h"
 #include "core/sync/hand_on.h"
-#include "core/sync/leave.h"
 #include "core/sync/look_through.h"
 #include "core/sync/missing.h"
 #include "core/sync/outbox.h"
 #include "core/sync/own_ahead.h"
+#include "core/sync/parting.h"
+#include "core/sync/pass_on.h"
 #include "core/sync/publish.h"
 #include "core/sync/recovery_sheet.h"
 #include "core/sync/take_all_in.h"
@@ -46,6 +48,8 @@ Result<bool> sayWhatFollows(Post &post, const CrewBook &book, const store::Ahead
     const Outcome met = store::sayMets(*recording, post.database, post.device, lanes, grew);
     if (!met)
         return met.error();
+    if (const Outcome passed = passOn(post, book, *recording); !passed)
+        return passed.error();
     if (const Outcome closed = closeLanes(post, book, *recording); !closed)
         return closed.error();
     if (const auto opened = turnKeys(post, book, *recording, today); !opened)
@@ -67,7 +71,11 @@ Outcome bring(Post &post, const CrewBook &book, Storage &storage, const GoOn &go
     report.waiting = static_cast<int>(waiting->size());
     for (const store::SegmentRow &row : *waiting) {
         const HeldEpoch *held = book.held(row.epoch);
-        if (held == nullptr || !goesOn(goOn, report))
+        if (held == nullptr) { // it counts no more (dead_keys.h)
+            --report.waiting;
+            continue;
+        }
+        if (!goesOn(goOn, report))
             break;
         const std::string folder = folderName(held->epoch, post.device.id);
         auto answer = storage.makeFolder(folder);
@@ -107,6 +115,8 @@ Outcome sealOwn(Post &post, CrewBook &book, const Learned &learned)
     }
     if (Outcome done = handOnIfAsked(post, book); !done)
         return done;
+    if (Outcome done = tellAgainFromDeadKeys(post, book, today->day); !done)
+        return done;
     // Before anything new: so it has the number that the others ask for next.
     if (Outcome done = tellErasedAgain(post, book, today->day); !done)
         return done;
@@ -120,10 +130,10 @@ Outcome bringOwn(Post &post, CrewBook &book, Storage &storage, const GoOn &goOn,
     const std::string &box = book.box();
     if (book.me() == nullptr) {
         report.out = true;
-        const auto left = hasLeft(post, box);
-        if (!left)
-            return left.error();
-        return *left ? bring(post, book, storage, goOn, report) : Outcome(Done{});
+        const auto parting = hasPartingWords(post, book);
+        if (!parting)
+            return parting.error();
+        return *parting ? bring(post, book, storage, goOn, report) : Outcome(Done{});
     }
     if (Outcome done = sealOwn(post, book, learned); !done)
         return done;

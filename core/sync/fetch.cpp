@@ -4,6 +4,7 @@
 #include "core/store/segment_repository.h"
 #include "core/sync/gap.h"
 #include "core/sync/kind_of_finding.h"
+#include "core/sync/last_words.h"
 #include "core/sync/publish.h"
 #include "core/sync/rightful.h"
 
@@ -25,8 +26,8 @@ class Fetcher
 {
 public:
     Fetcher(Post &post, const CrewBook &book, Storage &storage, Whose whose)
-        : m_segments(post.database), m_events(post.database), m_own(post.device.id), m_book(book),
-          m_storage(storage), m_whose(whose)
+        : m_segments(post.database), m_events(post.database), m_lastWords(post, book, storage),
+          m_own(post.device.id), m_book(book), m_storage(storage), m_whose(whose)
     {
     }
 
@@ -57,7 +58,11 @@ public:
         return Done{};
     }
 
-    Catch takeAll() { return std::move(m_caught); }
+    Catch takeAll()
+    {
+        m_caught.lastWords = m_lastWords.takeAll();
+        return std::move(m_caught);
+    }
 
 private:
     /// Who has written something of its own under a later key writes no more under this one; and
@@ -83,7 +88,8 @@ private:
         }
         if (since <= before)
             return false;
-        const auto gap = m_events.hasGap(epoch.lane, device);
+        const auto gap =
+            m_events.hasGap(epoch.lane, device, m_book.crew().acceptedUpTo(device, epoch.lane));
         return gap ? Result<bool>(!*gap) : gap;
     }
 
@@ -216,7 +222,7 @@ private:
             return rightful.error();
         if (!*rightful) {
             find(FindingKind::Intruder, epoch, member.device, sequence);
-            return false;
+            return hearLastWords(epoch, member, std::move(segment));
         }
         const auto stands = standing(segment, epoch, member.device, chain);
         if (!stands)
@@ -232,8 +238,21 @@ private:
         return true;
     }
 
+    /// @returns false: the chain ends here.
+    Result<bool> hearLastWords(const Epoch &epoch, const crew::Member &member, Segment refused)
+    {
+        if (m_whose == Whose::Own)
+            return false;
+        const auto trouble = m_lastWords.hear(epoch, member, std::move(refused));
+        if (!trouble)
+            return trouble.error();
+        m_caught.trouble = *trouble;
+        return false;
+    }
+
     store::SegmentRepository m_segments;
     store::EventRepository m_events;
+    LastWords m_lastWords;
     DeviceId m_own;
     const CrewBook &m_book;
     Storage &m_storage;

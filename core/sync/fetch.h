@@ -18,8 +18,10 @@ struct Fetched {
 
 /// What one look at a storage brought.
 struct Catch {
-    std::vector<Fetched> segments;  ///< In an order in which they can be applied.
-    Findings findings;              ///< What cannot be applied, for now or ever.
+    std::vector<Fetched> segments; ///< In an order in which they can be applied.
+    Findings findings;             ///< What cannot be applied, for now or ever.
+    /// Removals that somebody wrote who was removed: kept, and judged by core/crew alone.
+    std::vector<journal::Event> lastWords;
     std::optional<Trouble> trouble; ///< The look was cut short.
     bool more = false;              ///< There may be more than was taken at once.
 };

@@ -40,11 +40,15 @@ Outcome lookForMissing(Post &post, const CrewBook &book, Findings &findings)
             return claimed ? covered.error() : claimed.error();
         for (const auto &[device, counter] : *claimed) {
             const auto have = covered->find(device);
-            const bool here = have != covered->end() && have->second >= counter;
+            const bool own = device == post.device.id.value;
+            // What others had taken in before they heard that it counts no more may be theirs
+            // alone.
+            const std::uint64_t wanted =
+                own ? counter : std::min(counter, book.crew().acceptedUpTo({device}, lane));
+            const bool here = wanted == 0 || (have != covered->end() && have->second >= wanted);
             // What a phone outside the crew wrote comes in no order, if at all.
             if (here || book.crew().member({device}) == nullptr)
                 continue;
-            const bool own = device == post.device.id.value;
             findings.push_back(
                 {own ? FindingKind::OwnAhead : FindingKind::Missing, {device}, lane, 0});
         }

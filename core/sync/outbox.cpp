@@ -2,7 +2,6 @@
 
 #include "core/store/event_repository.h"
 #include "core/sync/lead_over.h"
-#include "core/sync/sealed_for_all.h"
 #include "core/sync/segment.h"
 
 #include <algorithm>
@@ -94,24 +93,12 @@ const HeldEpoch *stillSafe(const CrewBook &book, const HeldEpoch &held, const Di
     return std::ranges::includes(entitled, opening->holders()) ? before : nullptr;
 }
 
-/// Where the next segment of a lane begins: who has written under the key in force goes on there.
-Result<std::uint64_t> sealedBefore(Post &post, const CrewBook &book, const Lane &lane, bool movedOn)
-{
-    if (!movedOn)
-        return sealedForAll(post, book, lane);
-    return store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
-}
-
 Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, const Reach &before,
                      Day today)
 {
     const Lane &lane = held.epoch.lane;
-    const auto link = linkAfter(post, held.epoch.id);
-    if (!link)
-        return link.error();
-    // Who has written under the new key is looked for under the one before no more.
-    const bool movedOn = link->sequence > 1;
-    const auto sealedUpTo = sealedBefore(post, book, lane, movedOn);
+    const auto sealedUpTo =
+        store::SegmentRepository(post.database).lastCounter(book.box(), lane, post.device.id);
     if (!sealedUpTo)
         return sealedUpTo.error();
     const auto own =
@@ -121,6 +108,11 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, co
     if (const Outcome done = leadOver(post, book, held, own->events); !done)
         return done.error();
     const std::uint64_t last = lastOf(*own);
+    const auto link = linkAfter(post, held.epoch.id);
+    if (!link)
+        return link.error();
+    // Who has written under the new key is looked for under the one before no more.
+    const bool movedOn = link->sequence > 1;
     const HeldEpoch *older = movedOn ? nullptr : stillSafe(book, held, before.epoch, today);
     const std::uint64_t early = older != nullptr ? std::min(before.counter, last) : 0;
     const auto first = older != nullptr
@@ -130,8 +122,7 @@ Result<int> sealLane(Post &post, const CrewBook &book, const HeldEpoch &held, co
         sealRun(post, held.epoch, *own, std::max(early, *sealedUpTo) + 1, last, false);
     if (!first || !second)
         return first ? second.error() : first.error();
-    const Outcome left = movedOn ? Outcome(Done{}) : leaveVoidEpochs(post, book, lane);
-    return left ? Result<int>(*first + *second) : left.error();
+    return *first + *second;
 }
 
 /// What a guest has noted in time is for the crew, also where it comes late: under the last key

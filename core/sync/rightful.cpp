@@ -14,11 +14,12 @@ Result<bool> isAllHere(store::SegmentRepository &segments, store::EventRepositor
 {
     const DeviceId &device = sealing.member.device;
     const journal::Lane &lane = sealing.epoch.lane;
+    const std::uint64_t accepted = sealing.book.crew().acceptedUpTo(device, lane);
     const auto last = segments.lastCounter(sealing.book.box(), lane, device);
-    const auto gap = events.hasGap(lane, device);
+    const auto gap = events.hasGap(lane, device, accepted);
     if (!last || !gap)
         return last ? gap.error() : last.error();
-    return *last >= sealing.book.crew().acceptedUpTo(device, lane) && !*gap;
+    return *last >= accepted && !*gap;
 }
 
 } // namespace

@@ -9,8 +9,8 @@ namespace lidlark::sync {
 
 namespace {
 
-Outcome apply(Post &post, const std::vector<Fetched> &segments, bool byHand,
-              store::AheadByLane &grew, Exchanged &report)
+Outcome apply(Post &post, const Catch &caught, bool byHand, store::AheadByLane &grew,
+              Exchanged &report)
 {
     Result<store::Recording> recording =
         store::Recording::begin(post.database, post.device, post.clock);
@@ -19,7 +19,7 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, bool byHand,
     store::SegmentRepository rows(post.database);
     const std::int64_t now = post.clock.nowMs();
     const auto sharedMs = byHand ? std::nullopt : std::optional(now);
-    for (const Fetched &fetched : segments) {
+    for (const Fetched &fetched : caught.segments) {
         for (const journal::Event &event : fetched.segment.events) {
             const Result<bool> fresh = recording->receive(event);
             if (!fresh)
@@ -38,6 +38,12 @@ Outcome apply(Post &post, const std::vector<Fetched> &segments, bool byHand,
                                   fetched.lastCounter, sharedMs, fetched.bytes});
         if (!kept)
             return kept;
+    }
+    for (const journal::Event &event : caught.lastWords) {
+        const Result<bool> fresh = recording->keep(event);
+        if (!fresh)
+            return fresh.error();
+        report.received += *fresh ? 1 : 0;
     }
     return recording->commit();
 }
@@ -65,15 +71,18 @@ Result<CrewBook> takeAllIn(Post &post, CrewBook book, Storage &storage, const Lo
         const bool again = needsAnotherLook(*caught);
         report.findings = std::move(caught->findings);
         report.trouble = caught->trouble;
-        if (caught->segments.empty())
+        if (caught->segments.empty() && caught->lastWords.empty())
             break;
-        if (const Outcome done = apply(post, caught->segments, look.byHand, grew, report); !done)
+        const int before = report.received;
+        if (const Outcome done = apply(post, *caught, look.byHand, grew, report); !done)
             return done.error();
         auto after = CrewBook::open(post, book.box());
         if (!after)
             return after.error();
         book = *std::move(after);
-        if (report.trouble || !again)
+        // A word of which it was said before that it is gone is here, and not to be had.
+        const bool anyFresh = !caught->segments.empty() || report.received > before;
+        if (report.trouble || !again || !anyFresh)
             break;
     }
     return book;

@@ -1,5 +1,7 @@
 #pragma once
 
+#include "core/store/crew_repository.h"
+#include "core/store/projector.h"
 #include "core/sync/fetch.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/play_activity.h"
@@ -103,6 +105,26 @@ inline std::vector<sync::FindingKind> kindsOf(const sync::Findings &findings,
             kinds.push_back(finding.kind);
     }
     return kinds;
+}
+
+/// Who is in, by what a phone says.
+inline crew::Crew crewOf(CrewPhone &phone)
+{
+    return *store::CrewRepository(phone.database).crewOf(finsBox);
+}
+
+/// The same as text, with what is accepted of those who are out.
+inline std::string membersOf(CrewPhone &phone)
+{
+    std::string text;
+    const crew::Crew crew = crewOf(phone);
+    for (const auto &[device, member] : crew.everMembers()) {
+        text += device.value + (crew.has(device) ? " in" : " out");
+        if (const auto gone = crew.gone().find(device); gone != crew.gone().end())
+            text += crew::fieldsOf(crew::Removal{device, gone->second});
+        text += '\n';
+    }
+    return text;
 }
 
 } // namespace lidlark::test

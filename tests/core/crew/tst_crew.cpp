@@ -175,6 +175,80 @@ private slots:
         areIn("dad gran morven ");
     }
 
+    /// Whom one of a circle wanted out besides stays: the circle stands, so that counts no more.
+    void whoIsInTheCirclePutsNobodyElseOut()
+    {
+        m_log.letIn("morven", memberOf("ruth2", Role::Parent, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth", "ruth2");
+        m_log.remove("ruth", "gran");
+        m_log.remove("ruth2", "ruth");
+        areIn("dad gran morven ");
+    }
+
+    /// Two circles at once, one of which hangs on the other: what the first voids falls, and frees
+    /// whom that had voided.
+    void aCircleThatHangsOnAnotherFallsWithIt()
+    {
+        for (const char *name : {"ruth2", "ruth3"})
+            m_log.letIn("morven", memberOf(name, Role::Parent, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth", "ruth2");
+        m_log.remove("ruth2", "ruth");
+        m_log.remove("ruth2", "ruth3");
+        m_log.remove("ruth3", "gran");
+        areIn("dad morven ruth3 ");
+    }
+
+    /// Gran may remove nobody; that she says it too tells that she had heard it, and no answer.
+    void anAnswerToWhatWasPassedOnFalls()
+    {
+        m_log.letIn("morven", memberOf("ruth2", Role::Parent, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth2", "ruth");
+        m_log.remove("gran", "ruth");
+        m_log.remove("ruth", "ruth2");
+        m_log.remove("ruth", "gran");
+        areIn("dad gran morven ruth2 ");
+    }
+
+    void whereBothWerePassedOnBothAreOut()
+    {
+        m_log.letIn("morven", memberOf("ruth2", Role::Parent, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth2", "ruth");
+        m_log.remove("ruth", "ruth2");
+        m_log.remove("gran", "ruth");
+        m_log.remove("dad", "ruth2");
+        areIn("dad gran morven ");
+    }
+
+    /// One of the two themselves, a guest, a stranger, or whom the removed one let in since.
+    void notEverybodyPassesOn()
+    {
+        m_log.letIn("morven", memberOf("ruth2", Role::Parent, "h-fin"));
+        m_log.letIn("ruth2", memberOf("archie", Role::Guest, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth2", "ruth");
+        m_log.remove("ruth", "ruth2");
+        m_log.letIn("ruth", memberOf("friend", Role::Caregiver, "h-fin"));
+        for (const char *name : {"ruth", "ruth2", "archie", "stranger", "friend"})
+            m_log.remove(name, "ruth");
+        areIn("archie dad gran morven ");
+    }
+
+    /// It had heard of it when it answered, and says so.
+    void whatWasPassedOnIsNoShieldAgainstWhatItHadSeen()
+    {
+        m_log.letIn("morven", memberOf("ruth2", Role::Parent, "h-fin"));
+        m_log.allMeet();
+        m_log.remove("ruth", "ruth2");
+        m_log.say("ruth2", journal::Kind::Met, journal::metFields({{"ruth", 99}}));
+        m_log.remove("ruth2", "ruth", 99);
+        m_log.remove("gran", "ruth");
+        areIn("dad gran morven ruth ");
+    }
+
     void twoParentsRemoveOneDeviceEachAtTheSameTime()
     {
         m_log.letIn("dad", memberOf("tablet", Role::Caregiver, "h-dad"));

@@ -1,8 +1,5 @@
 #include <QtTest>
 
-#include "core/store/crew_repository.h"
-#include "core/store/projector.h"
-
 #include "tests/support/hostile_crew.h"
 
 #include <random>
@@ -12,19 +9,6 @@ using namespace lidlark::sync;
 using namespace lidlark::test;
 
 namespace {
-
-std::string membersOf(store::Database &database)
-{
-    std::string text;
-    const auto crew = store::CrewRepository(database).crewOf(finsBox);
-    for (const auto &[device, member] : crew->everMembers()) {
-        text += device.value + (crew->has(device) ? " in" : " out");
-        if (const auto gone = crew->gone().find(device); gone != crew->gone().end())
-            text += crew::fieldsOf(crew::Removal{device, gone->second});
-        text += '\n';
-    }
-    return text;
-}
 
 /// Who is in, for a store that heard the events of @p from in another order, a few at a time.
 std::string membersInAnotherOrder(CrewPhone &from, unsigned seed)
@@ -41,7 +25,7 @@ std::string membersInAnotherOrder(CrewPhone &from, unsigned seed)
             (void)recording->receive(events[next]);
         (void)recording->commit();
     }
-    return membersOf(other.database);
+    return membersOf(other);
 }
 
 } // namespace
@@ -70,9 +54,9 @@ private:
     }
     void allSayTheSame(const std::vector<CrewPhone *> &phones)
     {
-        const std::string members = membersOf(phones.front()->database);
+        const std::string members = membersOf(*phones.front());
         for (CrewPhone *phone : phones) {
-            QCOMPARE(membersOf(phone->database), members);
+            QCOMPARE(membersOf(*phone), members);
             const auto refolded = store::Projector(phone->database).matchesRefold();
             QVERIFY(refolded && *refolded);
         }
