@@ -2,6 +2,8 @@
 
 #include "core/journal/fields.h"
 
+#include <algorithm>
+
 namespace lidlark::store {
 
 namespace {
@@ -39,7 +41,8 @@ box::Side sideFrom(const Json &object)
     side.pieces = fields.whole("pieces", INT32_MIN, INT32_MAX).value_or(0);
     side.isCount = fields.isTrue("count");
     side.brings = fields.isTrue("brings");
-    const Json counts = object.value("exceptions", Json::array());
+    const Json kept = object.value("exceptions", Json::array());
+    const Json counts = kept.is_array() ? kept : Json::array();
     for (std::size_t i = 0; i < box::exceptionKindCount && i < counts.size(); ++i)
         side.exceptions.counts[i] = Fields::wholeOf(counts[i], INT32_MIN, INT32_MAX).value_or(0);
     return side;
@@ -72,7 +75,8 @@ std::optional<box::Question> questionFrom(const std::string &text)
     const auto sort = box::questionSortNames.parse(fields.text("sort").value_or(""));
     const auto kind = box::exceptionKindNames.parse(fields.text("kind").value_or(""));
     const Json sides = fields.json().value("sides", Json::array());
-    if (!id || !sort || !kind || sides.size() < 2)
+    const auto isObject = [](const Json &side) { return side.is_object(); };
+    if (!id || !sort || !kind || sides.size() < 2 || !std::ranges::all_of(sides, isObject))
         return std::nullopt;
     box::Question question;
     question.id = *id;

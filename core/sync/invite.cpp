@@ -49,6 +49,8 @@ std::optional<Invited> invitedFrom(const std::string &text)
     Invited invited{JoinSecret(*secret),
                     {*role, {kept.text("home").value_or("")}, {}},
                     ends->get<std::int64_t>()};
+    if (invited.untilMs < 0) // so far back that no time left can be reckoned
+        return std::nullopt;
     if (const auto until = kept.text("until"))
         invited.asked.until = dayFromText(*until);
     return invited;

@@ -48,5 +48,10 @@ void http(std::string_view bytes);
 void csv(std::string_view bytes);
 /// A build that a person hands to the command line, and the sheet of it.
 void build(std::string_view bytes);
+/// A menu problem that a person hands to the command line.
+void instance(std::string_view bytes);
+/// What a phone keeps for itself beside the events: each setting, the file of its secrets, a
+/// question in its column, as it lies on a disk that somebody else has written to.
+void kept(std::string_view bytes);
 
 } // namespace lidlark::fuzz
