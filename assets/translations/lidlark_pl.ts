@@ -1834,6 +1834,130 @@
         </message>
     </context>
     <context>
+        <name>PackBoxScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>%1: not on this box's list any more</source>
+            <translation>%1: już nie na liście tego pudełka</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Hand over to %1</source>
+            <translation>Przekaż: %1</translation>
+        </message>
+        <message>
+            <source>It is out</source>
+            <translation>Wyjęte</translation>
+        </message>
+        <message>
+            <source>Looked over: it is right</source>
+            <translation>Sprawdzone: zgadza się</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackItemScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Next thing</source>
+            <translation>Następna rzecz</translation>
+        </message>
+        <message>
+            <source>The one before</source>
+            <translation>Poprzednia</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackTick</name>
+        <message>
+            <source>In. Take it out again</source>
+            <translation>W środku. Wyjmij</translation>
+        </message>
+        <message>
+            <source>It is in</source>
+            <translation>Jest w środku</translation>
+        </message>
+        <message>
+            <source>It is out again</source>
+            <translation>Znów wyjęte</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Lewa</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Prawa</translation>
+        </message>
+        <message>
+            <source>Which hand is on them?</source>
+            <translation>Na którą rękę są?</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackingScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Boxes of a build lie here, each with its list and its ticks.</source>
+            <translation>Tu leżą pudełka do spakowania, każde z listą i znakami.</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>Pudełka, które wróciły</translation>
+        </message>
+        <message>
+            <source>Clean, replace, use no more.</source>
+            <translation>Czyścić, wymienić, już nie używać.</translation>
+        </message>
+        <message>
+            <source>No boxes to pack</source>
+            <translation>Nie ma pudełek do spakowania</translation>
+        </message>
+        <message>
+            <source>Pack item by item</source>
+            <translation>Pakuj rzecz po rzeczy</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>Pakowanie</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>Wycofaj partię</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>Inne niż zwykle</translation>
+        </message>
+        <message>
+            <source>Which boxes hold it.</source>
+            <translation>W których pudełkach leży.</translation>
+        </message>
+    </context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2023,6 +2147,25 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RecallScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Look for it</source>
+            <translation>Szukaj</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>Partia, jak wydrukowano</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>Wycofaj partię</translation>
         </message>
     </context>
     <context>
@@ -2801,6 +2944,61 @@
         </message>
     </context>
     <context>
+        <name>TendScreen</name>
+        <message>
+            <source>All clean. It can be packed for another child.</source>
+            <translation>Wszystko czyste. Można pakować dla innego dziecka.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>Pudełka, które wróciły</translation>
+        </message>
+        <message>
+            <source>It came back</source>
+            <translation>Wróciło</translation>
+        </message>
+        <message>
+            <source>Lot of the new one, if it has one</source>
+            <translation>Partia nowej rzeczy, jeśli jest</translation>
+        </message>
+        <message>
+            <source>No box has been handed over</source>
+            <translation>Żadnego pudełka jeszcze nie przekazano</translation>
+        </message>
+        <message>
+            <source>Not yet, after all</source>
+            <translation>Jednak jeszcze nie</translation>
+        </message>
+        <message>
+            <source>Once one has, it stands here until it is used no more.</source>
+            <translation>Gdy jakieś przekażesz, będzie tu, dopóki jest używane.</translation>
+        </message>
+        <message>
+            <source>Replaced by a new one</source>
+            <translation>Wymienione na nowe</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>Woda z mydłem</translation>
+        </message>
+        <message>
+            <source>Use this box no more</source>
+            <translation>Nie używaj już tego pudełka</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>Pralka</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>Przetarte</translation>
+        </message>
+    </context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3171,6 +3369,21 @@
         </message>
     </context>
     <context>
+        <name>WhoLooks</name>
+        <message>
+            <source>That is me</source>
+            <translation>To ja</translation>
+        </message>
+        <message>
+            <source>This box is special. Somebody who did not pack a thing looks it over.</source>
+            <translation>To pudełko jest inne niż zwykle. Każdą rzecz sprawdza ktoś, kto jej nie pakował.</translation>
+        </message>
+        <message>
+            <source>Who looks now</source>
+            <translation>Kto teraz sprawdza</translation>
+        </message>
+    </context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
@@ -3333,6 +3546,10 @@
             <translation>%1 maja</translation>
         </message>
         <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 Zapisano: %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>%1 listopada</translation>
         </message>
@@ -3343,6 +3560,10 @@
         <message>
             <source>%1 September</source>
             <translation>%1 września</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 Dlaczego: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -3477,6 +3698,10 @@
             </translation>
         </message>
         <message>
+            <source>%1 of %2 in.</source>
+            <translation>W środku %1 z %2.</translation>
+        </message>
+        <message>
             <source>%1 or %2</source>
             <translation>%1 lub %2</translation>
         </message>
@@ -3553,6 +3778,14 @@
             <translation>%1 do %2</translation>
         </message>
         <message>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>%1: najpierw wyczyścić albo wymienić</translation>
+        </message>
+        <message>
+            <source>%1 too: %2.</source>
+            <translation>Dodatkowo %1: %2.</translation>
+        </message>
+        <message>
             <source>%1 used up</source>
             <translation>zużyte: %1</translation>
         </message>
@@ -3581,6 +3814,10 @@
             <translation>%1, wszystko na miejscu</translation>
         </message>
         <message>
+            <source>%1, not %2.</source>
+            <translation>%1, nie %2.</translation>
+        </message>
+        <message>
             <source>%1, says %2</source>
             <translation>%1, mówi %2</translation>
         </message>
@@ -3595,6 +3832,10 @@
         <message>
             <source>%1. %2</source>
             <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1. %2, %3.</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -3621,8 +3862,16 @@
             <translation>%1: policzone %2, oczekiwane %3. Brakuje jednej sztuki.</translation>
         </message>
         <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: tutaj %2, nie %3.</translation>
+        </message>
+        <message>
             <source>%1: %2 in the week of %3.</source>
             <translation>%1: %2 w tygodniu od %3.</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: najpierw sprawdza druga osoba</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -3693,6 +3942,22 @@
             <translation>%1: własny sposób</translation>
         </message>
         <message>
+            <source>%1: has not come back</source>
+            <translation>%1: nie wróciło</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: zawiera to, czego ten dom musi unikać</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: nie jest u dziecka</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: wymienia się, nie czyści</translation>
+        </message>
+        <message>
             <source>%1: keeps as long as its kind does</source>
             <translation>%1: wytrzyma tyle, co rzeczy tego rodzaju</translation>
         </message>
@@ -3707,6 +3972,10 @@
         <message>
             <source>%1: looked over, good</source>
             <translation>%1: obejrzane, dobre</translation>
+        </message>
+        <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: na drugą rękę</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -3725,12 +3994,24 @@
             <translation>%1: więcej, niż było w pudełku</translation>
         </message>
         <message>
+            <source>%1: named twice</source>
+            <translation>%1: podane dwa razy</translation>
+        </message>
+        <message>
             <source>%1: need not leave the house</source>
             <translation>%1: nie trzeba wynosić z domu</translation>
         </message>
         <message>
             <source>%1: needed help</source>
             <translation>%1: z pomocą</translation>
+        </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: nikt nie powiedział, co zawiera</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: jeszcze niczyje</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -3741,12 +4022,24 @@
             </translation>
         </message>
         <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: nie wszystko spakowane</translation>
+        </message>
+        <message>
             <source>%1: not missing</source>
             <translation>%1: nie brakuje</translation>
         </message>
         <message>
             <source>%1: not opened after all</source>
             <translation>%1: jednak nieotwarte</translation>
+        </message>
+        <message>
+            <source>%1: not packed</source>
+            <translation>%1: niespakowane</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: nic w środku</translation>
         </message>
         <message>
             <source>%1: on its way</source>
@@ -3813,8 +4106,24 @@
             <translation>%1: prośba widziana</translation>
         </message>
         <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: powiedz, na którą rękę</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: powiedz, dlaczego jest inaczej</translation>
+        </message>
+        <message>
             <source>%1: some pieces are still missing</source>
             <translation>%1: niektórych sztuk jeszcze brakuje</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: sprawdza ktoś inny</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: najpierw trzeba coś wyjąć</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -3825,6 +4134,10 @@
             <translation>%1: jeszcze nie przyszło</translation>
         </message>
         <message>
+            <source>%1: still with a child</source>
+            <translation>%1: jeszcze u dziecka</translation>
+        </message>
+        <message>
             <source>%1: stopped early</source>
             <translation>%1: przerwane wcześniej</translation>
         </message>
@@ -3833,12 +4146,24 @@
             <translation>%1: za długie</translation>
         </message>
         <message>
+            <source>%1: used no more</source>
+            <translation>%1: już nieużywane</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: już przekazane z tej partii</translation>
+        </message>
+        <message>
             <source>%1: was in a mouth</source>
             <translation>%1: było w buzi</translation>
         </message>
         <message>
             <source>%1: washed</source>
             <translation>%1: umyte</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: zapisane na dwa sposoby</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -3965,6 +4290,10 @@
             <translation>Wszystko wróciło</translation>
         </message>
         <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>Wszystko w środku. Druga osoba sprawdza: %1 z %2.</translation>
+        </message>
+        <message>
             <source>All it needs is here</source>
             <translation>Jest wszystko, czego trzeba</translation>
         </message>
@@ -3979,6 +4308,10 @@
         <message>
             <source>An address begins with https. Copy the one for WebDAV.</source>
             <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
+        </message>
+        <message>
+            <source>Another number was packed. Count it again.</source>
+            <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
         </message>
         <message>
             <source>Another phone has used this code. Ask for a new one.</source>
@@ -4053,6 +4386,22 @@
             <translation>Z powodu %1: najpierw zapytaj swojego terapeutę.</translation>
         </message>
         <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>Bo ktoś wkłada rzeczy do ust.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1. Wymień: %2.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wymień: %1.</translation>
+        </message>
+        <message>
             <source>Before bed: five minutes to play?</source>
             <translation>Przed snem: pięć minut na zabawę?</translation>
         </message>
@@ -4071,6 +4420,10 @@
         <message>
             <source>Box: %1</source>
             <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -4101,6 +4454,10 @@
             <translation>Dzwoń na miejscowy numer alarmowy: %1.</translation>
         </message>
         <message>
+            <source>Came back from %1: %2.</source>
+            <translation>Wróciło od: %1, %2.</translation>
+        </message>
+        <message>
             <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
             <translation>Może przywrzeć do nosa i ust małego dziecka, nie przy dziecku poniżej trzech lat: %1.</translation>
         </message>
@@ -4111,6 +4468,10 @@
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>Przejrzyj garść: bateria guzikowa może wyglądać jak moneta. Odlicz i przelicz z powrotem.</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>Wyczyść</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -4265,6 +4626,10 @@
             <translation>Dla odmiany: %1</translation>
         </message>
         <message>
+            <source>For a goal.</source>
+            <translation>Ze względu na cel.</translation>
+        </message>
+        <message>
             <source>For a resting kite</source>
             <translation>Dla latawca, który odpoczywa</translation>
         </message>
@@ -4277,12 +4642,36 @@
             <translation>Dla latawca, który się szarpie</translation>
         </message>
         <message>
+            <source>For an allergy.</source>
+            <translation>Z powodu alergii.</translation>
+        </message>
+        <message>
             <source>For one of your goals</source>
             <translation>Do jednego z waszych celów</translation>
         </message>
         <message>
+            <source>For the age.</source>
+            <translation>Ze względu na wiek.</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>Ze względu na rękę.</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>Na lewą rękę</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>Na prawą rękę</translation>
+        </message>
+        <message>
             <source>For this child only. Wash hands before and after.</source>
             <translation>Tylko dla tego dziecka. Umyj ręce przed zabawą i po niej.</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>Ze względu na ten dom.</translation>
         </message>
         <message>
             <source>Fork</source>
@@ -4461,6 +4850,14 @@
             <translation>W tym samym pokoju co dziecko (%1), patrz na nie.</translation>
         </message>
         <message>
+            <source>In, says %1.</source>
+            <translation>W środku, mówi %1.</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>W środku, mówi %1. Sprawdza %2.</translation>
+        </message>
+        <message>
             <source>It can be loud, and it is quiet time now.</source>
             <translation>Może być głośno, a teraz ma być cicho.</translation>
         </message>
@@ -4499,6 +4896,10 @@
         <message>
             <source>It may run out before the next round.</source>
             <translation>Może się skończyć przed następną rundą.</translation>
+        </message>
+        <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>Tak, jak jest zapisane, nie wolno tego pakować. Najpierw zmień listę.</translation>
         </message>
         <message>
             <source>It needs %1, and fewer are left: %2.</source>
@@ -4607,6 +5008,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>Zostało otwarte dwa razy.</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>Tylko nożyczki dla leworęcznych.</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4733,8 +5138,16 @@
             <translation>Nowa. %1</translation>
         </message>
         <message>
+            <source>No %1 in this box.</source>
+            <translation>W tym pudełku tego nie ma: %1.</translation>
+        </message>
+        <message>
             <source>No %1 left in the box.</source>
             <translation>W pudełku już nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
         </message>
         <message>
             <source>No change: %1.</source>
@@ -4751,6 +5164,14 @@
         <message>
             <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
             <translation>Nie można tam założyć folderu. Poproś opiekuna tego miejsca o prawo zapisu.</translation>
+        </message>
+        <message>
+            <source>No latex in this box.</source>
+            <translation>W tym pudełku bez lateksu.</translation>
+        </message>
+        <message>
+            <source>No wheat in this box.</source>
+            <translation>W tym pudełku bez pszenicy.</translation>
         </message>
         <message>
             <source>Nobody answers there now. Check the address and the network, then try again.</source>
@@ -4811,6 +5232,10 @@
         <message>
             <source>Not for a while</source>
             <translation>Dawno nie było</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>Jeszcze nie przekazane.</translation>
         </message>
         <message>
             <source>Not opened yet.</source>
@@ -4933,6 +5358,10 @@
             <translation>Balon pompuje tylko dorosły i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
         </message>
         <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>To robi tylko telefon terapeutki. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
             <translation>Otwieraj klamerki z dala od skóry. Wyrzuć zepsutą sprężynkę.</translation>
         </message>
@@ -4987,6 +5416,14 @@
         <message>
             <source>Packed</source>
             <translation>Spakowane</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>Spakowane dla: %1, jeszcze nie przekazane.</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>Spakowane, jeszcze niczyje.</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -5083,6 +5520,18 @@
         <message>
             <source>Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and get advice.</source>
             <translation>Cicho może znaczyć tylko cicho. Jeśli dziecko wygląda na chore albo niezwykle trudno je obudzić, zostaw zabawę i zasięgnij porady.</translation>
+        </message>
+        <message>
+            <source>Ready.</source>
+            <translation>Gotowe.</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>Wymień</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>Wymienione</translation>
         </message>
         <message>
             <source>Resting</source>
@@ -5217,6 +5666,10 @@
             <translation>Jak dotąd przez %2 ubyło: %1.</translation>
         </message>
         <message>
+            <source>Soap and water</source>
+            <translation>Woda z mydłem</translation>
+        </message>
+        <message>
             <source>Some of these practise the same thing.</source>
             <translation>Niektóre ćwiczą to samo.</translation>
         </message>
@@ -5267,6 +5720,10 @@
         <message>
             <source>Something different this week</source>
             <translation>Coś innego w tym tygodniu</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>Coś trzeba jeszcze wyjąć.</translation>
         </message>
         <message>
             <source>Something looks worn</source>
@@ -5513,6 +5970,10 @@
             <translation>Zasłaniały chmury.</translation>
         </message>
         <message>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>Te są na drugą rękę. Odłóż je.</translation>
+        </message>
+        <message>
             <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
             <translation>To dziewięć dobrych słów, ale jedno z nich jest inne niż pokazane. Porównaj je z drugim telefonem.</translation>
         </message>
@@ -5669,6 +6130,14 @@
             <translation>Dwa zapisy jednej zabawy: %1.</translation>
         </message>
         <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>Dwie osoby zmieniły to pudełko. Sprawdź listę i zapisz ją jeszcze raz.</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>Pakowały to dwie osoby. Sprawdź, czy nie leży podwójnie.</translation>
+        </message>
+        <message>
             <source>Us</source>
             <translation>My</translation>
         </message>
@@ -5683,6 +6152,10 @@
         <message>
             <source>Use the dough soon</source>
             <translation>Zużyj wkrótce ciastolinę</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>Już nieużywane: %1.</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -5731,6 +6204,10 @@
         <message>
             <source>Wash it with soap and water, and rinse it.</source>
             <translation>Umyj to wodą z mydłem i opłucz.</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>Pralka</translation>
         </message>
         <message>
             <source>Water</source>
@@ -5799,6 +6276,14 @@
         <message>
             <source>Which is right?</source>
             <translation>Co jest prawdą?</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>Przetarte</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>U: %1. Przekazane %2.</translation>
         </message>
         <message>
             <source>With a few minutes more, more fits.</source>
@@ -5911,6 +6396,10 @@
         <message>
             <source>cords</source>
             <translation>sznurówek</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>dzień: zanim wróciło</translation>
         </message>
         <message>
             <source>day: before it came into the box</source>
@@ -6285,6 +6774,18 @@
             <translation>dziś po południu</translation>
         </message>
         <message>
+            <source>this box</source>
+            <translation>tego pudełka</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>tej partii pudełek</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>tego wzoru</translation>
+        </message>
+        <message>
             <source>this evening</source>
             <translation>dziś wieczorem</translation>
         </message>
@@ -6618,6 +7119,47 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackBoxViewModel</name>
+        <message>
+            <source>Handed over.</source>
+            <translation>Przekazane.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackItemViewModel</name>
+        <message>
+            <source>%1 in all, %2 still to go in.</source>
+            <translation>Razem %1, jeszcze %2 do włożenia.</translation>
+        </message>
+        <message>
+            <source>%1 in all. All of them are in.</source>
+            <translation>Razem %1. Wszystkie w środku.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackTableViewModel</name>
+        <message>
+            <source>%1 of %2 ready</source>
+            <translation>Gotowe: %1 z %2</translation>
+        </message>
+        <message>
+            <source>Handed over.</source>
+            <translation>Przekazane.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
         </message>
     </context>
     <context>

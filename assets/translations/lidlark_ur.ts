@@ -1833,6 +1833,130 @@
         </message>
     </context>
     <context>
+        <name>PackBoxScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>%1: not on this box's list any more</source>
+            <translation>%1: اب اس ڈبے کی فہرست میں نہیں</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Hand over to %1</source>
+            <translation>‏%1 کو دیں</translation>
+        </message>
+        <message>
+            <source>It is out</source>
+            <translation>باہر ہے</translation>
+        </message>
+        <message>
+            <source>Looked over: it is right</source>
+            <translation>جانچ لیا: ٹھیک ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackItemScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Next thing</source>
+            <translation>اگلی چیز</translation>
+        </message>
+        <message>
+            <source>The one before</source>
+            <translation>پچھلی</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackTick</name>
+        <message>
+            <source>In. Take it out again</source>
+            <translation>اندر ہے۔ واپس نکالیں</translation>
+        </message>
+        <message>
+            <source>It is in</source>
+            <translation>اندر ہے</translation>
+        </message>
+        <message>
+            <source>It is out again</source>
+            <translation>پھر باہر ہے</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>بایاں</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>دایاں</translation>
+        </message>
+        <message>
+            <source>Which hand is on them?</source>
+            <translation>ان پر کون سا ہاتھ لکھا ہے؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackingScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Boxes of a build lie here, each with its list and its ticks.</source>
+            <translation>بھرے جانے والے ڈبے یہاں ہیں، ہر ایک اپنی فہرست اور نشانوں کے ساتھ۔</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>واپس آئے ڈبے</translation>
+        </message>
+        <message>
+            <source>Clean, replace, use no more.</source>
+            <translation>صاف کریں، بدلیں، یا ختم کریں۔</translation>
+        </message>
+        <message>
+            <source>No boxes to pack</source>
+            <translation>بھرنے کو کوئی ڈبہ نہیں</translation>
+        </message>
+        <message>
+            <source>Pack item by item</source>
+            <translation>ایک ایک چیز کر کے بھریں</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>پیکنگ</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>لاٹ واپس منگوائیں</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>خاص</translation>
+        </message>
+        <message>
+            <source>Which boxes hold it.</source>
+            <translation>یہ کن ڈبوں میں ہے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2022,6 +2146,25 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>RecallScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Look for it</source>
+            <translation>تلاش کریں</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>لاٹ، جیسا چھپا ہے</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>لاٹ واپس منگوائیں</translation>
         </message>
     </context>
     <context>
@@ -2800,6 +2943,61 @@
         </message>
     </context>
     <context>
+        <name>TendScreen</name>
+        <message>
+            <source>All clean. It can be packed for another child.</source>
+            <translation>سب صاف ہے۔ دوسرے بچے کے لیے بھرا جا سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>واپس آئے ڈبے</translation>
+        </message>
+        <message>
+            <source>It came back</source>
+            <translation>واپس آ گیا</translation>
+        </message>
+        <message>
+            <source>Lot of the new one, if it has one</source>
+            <translation>نئی چیز کا لاٹ، اگر ہو</translation>
+        </message>
+        <message>
+            <source>No box has been handed over</source>
+            <translation>ابھی کوئی ڈبہ نہیں دیا گیا</translation>
+        </message>
+        <message>
+            <source>Not yet, after all</source>
+            <translation>دراصل ابھی نہیں</translation>
+        </message>
+        <message>
+            <source>Once one has, it stands here until it is used no more.</source>
+            <translation>جب دیا جائے گا، استعمال رہنے تک یہاں رہے گا۔</translation>
+        </message>
+        <message>
+            <source>Replaced by a new one</source>
+            <translation>نئی سے بدل دی</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>صابن اور پانی</translation>
+        </message>
+        <message>
+            <source>Use this box no more</source>
+            <translation>یہ ڈبہ اب استعمال نہ کریں</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>واشنگ مشین</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>پونچھا گیا</translation>
+        </message>
+    </context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3169,6 +3367,21 @@
         </message>
     </context>
     <context>
+        <name>WhoLooks</name>
+        <message>
+            <source>That is me</source>
+            <translation>یہ میں ہوں</translation>
+        </message>
+        <message>
+            <source>This box is special. Somebody who did not pack a thing looks it over.</source>
+            <translation>یہ ڈبہ خاص ہے۔ ہر چیز کوئی ایسا جانچے جس نے اسے نہ رکھا ہو۔</translation>
+        </message>
+        <message>
+            <source>Who looks now</source>
+            <translation>اب کون جانچ رہا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
@@ -3328,6 +3541,10 @@
             <translation>‏%1 مئی</translation>
         </message>
         <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 لکھا ہے: %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>‏%1 نومبر</translation>
         </message>
@@ -3338,6 +3555,10 @@
         <message>
             <source>%1 September</source>
             <translation>‏%1 ستمبر</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 کیوں: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -3469,6 +3690,10 @@
             </translation>
         </message>
         <message>
+            <source>%1 of %2 in.</source>
+            <translation>%2 میں سے %1 اندر ہیں۔</translation>
+        </message>
+        <message>
             <source>%1 or %2</source>
             <translation>‏%1 یا %2</translation>
         </message>
@@ -3539,6 +3764,14 @@
             <translation>‏%1 سے %2</translation>
         </message>
         <message>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>‏%1 پہلے صاف یا تبدیل ہو</translation>
+        </message>
+        <message>
+            <source>%1 too: %2.</source>
+            <translation>یہ بھی، %1: %2۔</translation>
+        </message>
+        <message>
             <source>%1 used up</source>
             <translation>ختم: %1</translation>
         </message>
@@ -3566,6 +3799,10 @@
             <translation>‏%1، سب واپس</translation>
         </message>
         <message>
+            <source>%1, not %2.</source>
+            <translation>%1، %2 نہیں۔</translation>
+        </message>
+        <message>
             <source>%1, says %2</source>
             <translation>‏%1، %2 کے مطابق</translation>
         </message>
@@ -3580,6 +3817,10 @@
         <message>
             <source>%1. %2</source>
             <translation>‏%1۔ %2</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1۔ %2، %3۔</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -3606,8 +3847,16 @@
             <translation>‏%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
         </message>
         <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: یہاں %2، %3 نہیں۔</translation>
+        </message>
+        <message>
             <source>%1: %2 in the week of %3.</source>
             <translation>‏%1: %3 کے ہفتے میں %2۔</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: پہلے دوسرا شخص جانچے</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -3678,6 +3927,22 @@
             <translation>‏%1: اپنا طریقہ نکالا</translation>
         </message>
         <message>
+            <source>%1: has not come back</source>
+            <translation>%1: واپس نہیں آیا</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: کسی بچے کے پاس نہیں</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
+        </message>
+        <message>
             <source>%1: keeps as long as its kind does</source>
             <translation>‏%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
         </message>
@@ -3692,6 +3957,10 @@
         <message>
             <source>%1: looked over, good</source>
             <translation>‏%1: دیکھا گیا، ٹھیک</translation>
+        </message>
+        <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -3710,12 +3979,24 @@
             <translation>‏%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
         </message>
         <message>
+            <source>%1: named twice</source>
+            <translation>%1: دو بار لکھا ہے</translation>
+        </message>
+        <message>
             <source>%1: need not leave the house</source>
             <translation>‏%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
         </message>
         <message>
             <source>%1: needed help</source>
             <translation>‏%1: مدد چاہیے تھی</translation>
+        </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: ابھی کسی کا نہیں</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -3725,12 +4006,24 @@
             </translation>
         </message>
         <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: سب نہیں رکھا گیا</translation>
+        </message>
+        <message>
             <source>%1: not missing</source>
             <translation>‏%1: غائب نہیں</translation>
         </message>
         <message>
             <source>%1: not opened after all</source>
             <translation>‏%1: دراصل کھولا نہیں گیا</translation>
+        </message>
+        <message>
+            <source>%1: not packed</source>
+            <translation>%1: رکھا نہیں گیا</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: اس میں کچھ نہیں</translation>
         </message>
         <message>
             <source>%1: on its way</source>
@@ -3797,8 +4090,24 @@
             <translation>‏%1: مانگا ہوا دیکھ لیا</translation>
         </message>
         <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
+        </message>
+        <message>
             <source>%1: some pieces are still missing</source>
             <translation>‏%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: کوئی اور جانچے</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: پہلے کچھ نکالنا ہے</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -3809,6 +4118,10 @@
             <translation>‏%1: ابھی آنا ہے</translation>
         </message>
         <message>
+            <source>%1: still with a child</source>
+            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
+        </message>
+        <message>
             <source>%1: stopped early</source>
             <translation>‏%1: پہلے روک دیا</translation>
         </message>
@@ -3817,12 +4130,24 @@
             <translation>‏%1: بہت لمبا</translation>
         </message>
         <message>
+            <source>%1: used no more</source>
+            <translation>%1: اب استعمال میں نہیں</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
+        </message>
+        <message>
             <source>%1: was in a mouth</source>
             <translation>‏%1: منہ میں گیا تھا</translation>
         </message>
         <message>
             <source>%1: washed</source>
             <translation>‏%1: دھو لیا</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: دو طرح لکھا ہے</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -3948,6 +4273,10 @@
             <translation>سب واپس</translation>
         </message>
         <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>سب اندر ہے۔ دوسرا شخص جانچتا ہے: %2 میں سے %1۔</translation>
+        </message>
+        <message>
             <source>All it needs is here</source>
             <translation>جو چاہیے سب یہاں ہے</translation>
         </message>
@@ -3962,6 +4291,10 @@
         <message>
             <source>An address begins with https. Copy the one for WebDAV.</source>
             <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+        </message>
+        <message>
+            <source>Another number was packed. Count it again.</source>
+            <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
         </message>
         <message>
             <source>Another phone has used this code. Ask for a new one.</source>
@@ -4036,6 +4369,22 @@
             <translation>پہلے اپنے تھراپسٹ سے پوچھیں۔ وجہ: %1۔</translation>
         </message>
         <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>کیونکہ کوئی چیزیں منہ میں ڈالتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔ بدلیں: %2۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے بدلیں: %1۔</translation>
+        </message>
+        <message>
             <source>Before bed: five minutes to play?</source>
             <translation>سونے سے پہلے: پانچ منٹ کھیلیں؟</translation>
         </message>
@@ -4054,6 +4403,10 @@
         <message>
             <source>Box: %1</source>
             <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -4084,6 +4437,10 @@
             <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں: %1۔</translation>
         </message>
         <message>
+            <source>Came back from %1: %2.</source>
+            <translation>‏%1 سے واپس آیا: %2۔</translation>
+        </message>
+        <message>
             <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
             <translation>چھوٹے بچے کی ناک اور منہ پر چپک سکتا ہے: تین سال سے چھوٹے کے پاس %1 نہیں۔</translation>
         </message>
@@ -4094,6 +4451,10 @@
         <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>صاف کریں</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -4248,6 +4609,10 @@
             <translation>کچھ بدل کر: %1</translation>
         </message>
         <message>
+            <source>For a goal.</source>
+            <translation>ایک مقصد کے لیے۔</translation>
+        </message>
+        <message>
             <source>For a resting kite</source>
             <translation>آرام کرتی پتنگ کے لیے</translation>
         </message>
@@ -4260,12 +4625,36 @@
             <translation>کھینچتی پتنگ کے لیے</translation>
         </message>
         <message>
+            <source>For an allergy.</source>
+            <translation>الرجی کی وجہ سے۔</translation>
+        </message>
+        <message>
             <source>For one of your goals</source>
             <translation>آپ کے ایک مقصد کے لیے</translation>
         </message>
         <message>
+            <source>For the age.</source>
+            <translation>عمر کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>ہاتھ کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
             <source>For this child only. Wash hands before and after.</source>
             <translation>صرف اسی بچے کے لیے۔ پہلے اور بعد میں ہاتھ دھوئیں۔</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>اس گھر کی وجہ سے۔</translation>
         </message>
         <message>
             <source>Fork</source>
@@ -4444,6 +4833,14 @@
             <translation>‏%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
         </message>
         <message>
+            <source>In, says %1.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔ جانچ: %2۔</translation>
+        </message>
+        <message>
             <source>It can be loud, and it is quiet time now.</source>
             <translation>اس میں شور ہو سکتا ہے، اور ابھی خاموشی کا وقت ہے۔</translation>
         </message>
@@ -4482,6 +4879,10 @@
         <message>
             <source>It may run out before the next round.</source>
             <translation>اگلے پھیرے سے پہلے ختم ہو سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>جیسا لکھا ہے ویسا نہ بھرا جائے۔ پہلے اس کی فہرست بدلیں۔</translation>
         </message>
         <message>
             <source>It needs %1, and fewer are left: %2.</source>
@@ -4589,6 +4990,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>دو بار کھلا رہا۔</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>صرف بائیں ہاتھ والی قینچی۔</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4715,8 +5120,16 @@
             <translation>نئی۔ %1</translation>
         </message>
         <message>
+            <source>No %1 in this box.</source>
+            <translation>اس ڈبے میں یہ نہیں: %1۔</translation>
+        </message>
+        <message>
             <source>No %1 left in the box.</source>
             <translation>ڈبے میں %1 باقی نہیں۔</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
         </message>
         <message>
             <source>No change: %1.</source>
@@ -4733,6 +5146,14 @@
         <message>
             <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
             <translation>وہاں فولڈر نہیں بن سکتا۔ جو اس جگہ کو دیکھتا ہے اس سے لکھنے کی اجازت مانگیں۔</translation>
+        </message>
+        <message>
+            <source>No latex in this box.</source>
+            <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
+        </message>
+        <message>
+            <source>No wheat in this box.</source>
+            <translation>اس ڈبے میں گندم نہیں۔</translation>
         </message>
         <message>
             <source>Nobody answers there now. Check the address and the network, then try again.</source>
@@ -4790,6 +5211,10 @@
         <message>
             <source>Not for a while</source>
             <translation>بہت دن سے نہیں</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>ابھی نہیں دیا گیا۔</translation>
         </message>
         <message>
             <source>Not opened yet.</source>
@@ -4910,6 +5335,10 @@
             <translation>صرف بڑا شخص پمپ سے پھلائے یا پچکا ہوا ہاتھ میں لے۔ پھٹ جائے تو ہر ٹکڑا اٹھائیں۔</translation>
         </message>
         <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>یہ صرف معالج کا فون کرتا ہے۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
             <translation>کلپ جلد سے دور کھولیں۔ ٹوٹا اسپرنگ پھینک دیں۔</translation>
         </message>
@@ -4961,6 +5390,14 @@
         <message>
             <source>Packed</source>
             <translation>ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>‏%1 کے لیے بھرا گیا، ابھی نہیں دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -5053,6 +5490,18 @@
         <message>
             <source>Quiet can be just quiet. If your child seems unwell or unusually hard to wake, skip play and get advice.</source>
             <translation>خاموشی صرف خاموشی بھی ہو سکتی ہے۔ اگر بچہ بیمار لگے یا اسے جگانا غیر معمولی طور پر مشکل ہو تو کھیل چھوڑیں اور مشورہ لیں۔</translation>
+        </message>
+        <message>
+            <source>Ready.</source>
+            <translation>تیار۔</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>بدلیں</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>بدل دیا</translation>
         </message>
         <message>
             <source>Resting</source>
@@ -5187,6 +5636,10 @@
             <translation>اب تک %2 میں کم: %1۔</translation>
         </message>
         <message>
+            <source>Soap and water</source>
+            <translation>صابن اور پانی</translation>
+        </message>
+        <message>
             <source>Some of these practise the same thing.</source>
             <translation>ان میں کچھ ایک ہی چیز کی مشق ہیں۔</translation>
         </message>
@@ -5237,6 +5690,10 @@
         <message>
             <source>Something different this week</source>
             <translation>اس ہفتے کچھ الگ</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>کچھ واپس نکالنا ہے۔</translation>
         </message>
         <message>
             <source>Something looks worn</source>
@@ -5483,6 +5940,10 @@
             <translation>راستے میں بادل تھے۔</translation>
         </message>
         <message>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>یہ دوسرے ہاتھ کی ہے۔ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
             <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
             <translation>یہ نو درست لفظ ہیں، مگر ان میں سے ایک وہ نہیں جو دکھایا گیا تھا۔ دوسرے فون سے ملائیں۔</translation>
         </message>
@@ -5639,6 +6100,14 @@
             <translation>ایک ہی کھیل کے دو اندراج: %1۔</translation>
         </message>
         <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>دو لوگوں نے یہ ڈبہ بدلا ہے۔ فہرست دیکھیں اور دوبارہ محفوظ کریں۔</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>یہ دو لوگوں نے رکھا۔ دیکھیں کہ دو بار نہ ہو۔</translation>
+        </message>
+        <message>
             <source>Us</source>
             <translation>ہم</translation>
         </message>
@@ -5653,6 +6122,10 @@
         <message>
             <source>Use the dough soon</source>
             <translation>آٹا جلد استعمال کریں</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>اب استعمال میں نہیں: %1۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -5701,6 +6174,10 @@
         <message>
             <source>Wash it with soap and water, and rinse it.</source>
             <translation>اسے صابن اور پانی سے دھوئیں، اور کھنگالیں۔</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>واشنگ مشین</translation>
         </message>
         <message>
             <source>Water</source>
@@ -5769,6 +6246,14 @@
         <message>
             <source>Which is right?</source>
             <translation>کون سا ٹھیک ہے؟</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>پونچھا گیا</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>‏%1 کے پاس۔ دیا گیا: %2۔</translation>
         </message>
         <message>
             <source>With a few minutes more, more fits.</source>
@@ -5881,6 +6366,10 @@
         <message>
             <source>cords</source>
             <translation>ڈوریاں</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>دن: واپس آنے سے پہلے</translation>
         </message>
         <message>
             <source>day: before it came into the box</source>
@@ -6255,6 +6744,18 @@
             <translation>آج سہ پہر</translation>
         </message>
         <message>
+            <source>this box</source>
+            <translation>یہ ڈبہ</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>ڈبوں کا یہ مجموعہ</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>یہ نمونہ</translation>
+        </message>
+        <message>
             <source>this evening</source>
             <translation>آج شام</translation>
         </message>
@@ -6583,6 +7084,47 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackBoxViewModel</name>
+        <message>
+            <source>Handed over.</source>
+            <translation>دے دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackItemViewModel</name>
+        <message>
+            <source>%1 in all, %2 still to go in.</source>
+            <translation>کل %1، ابھی %2 رکھنے ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 in all. All of them are in.</source>
+            <translation>کل %1۔ سب اندر ہیں۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PackTableViewModel</name>
+        <message>
+            <source>%1 of %2 ready</source>
+            <translation>%2 میں سے %1 تیار</translation>
+        </message>
+        <message>
+            <source>Handed over.</source>
+            <translation>دے دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
         </message>
     </context>
     <context>

@@ -2,6 +2,7 @@
 
 #include "core/journal/latest.h"
 #include "core/store/box_rows.h"
+#include "core/store/clinic_rows.h"
 #include "core/store/home_rows.h"
 #include "core/store/note_rows.h"
 #include "core/store/plan_rows.h"
@@ -59,7 +60,7 @@ Outcome writeHomeSubject(Database &database, const LaneSubject &subject,
         return writeOurWay(database, subject, play::foldOurWay(events, seen));
     if (text.starts_with("note:"))
         return writeOwnNote(database, subject, play::foldOwnNote(events));
-    return Done{};
+    return writeClinicSubject(database, subject, events, seen);
 }
 
 } // namespace lidlark::store

@@ -39,6 +39,9 @@ FocusScope {
     /// Whose phone is about to be taken out of the crew.
     property string member: ""
     property string memberName: ""
+    /// The build on the packing table, and the box of it that is packed; empty: the newest.
+    property string packBuild: ""
+    property string packBox: ""
     /// Where the page about the shared place leads back to.
     property string placeBack: "crew"
     readonly property Item current: loader.item as Item

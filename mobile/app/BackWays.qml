@@ -46,6 +46,12 @@ QtObject {
             return ways.takeOut
         case "breaths":
             return "together"
+        case "pack-box":
+        case "pack-item":
+        case "tend":
+        case "recall":
+            return "packing"
+        case "packing":
         case "room":
         case "week":
         case "everything":
