@@ -2094,6 +2094,130 @@
         </message>
     </context>
 <context>
+        <name>PackBoxScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>%1: not on this box's list any more</source>
+            <translation>%1: już nie na liście tego pudełka</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Hand over to %1</source>
+            <translation>Przekaż: %1</translation>
+        </message>
+        <message>
+            <source>It is out</source>
+            <translation>Wyjęte</translation>
+        </message>
+        <message>
+            <source>Looked over: it is right</source>
+            <translation>Sprawdzone: zgadza się</translation>
+        </message>
+    </context>
+<context>
+        <name>PackItemScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Next thing</source>
+            <translation>Następna rzecz</translation>
+        </message>
+        <message>
+            <source>The one before</source>
+            <translation>Poprzednia</translation>
+        </message>
+    </context>
+<context>
+        <name>PackTick</name>
+        <message>
+            <source>In. Take it out again</source>
+            <translation>W środku. Wyjmij</translation>
+        </message>
+        <message>
+            <source>It is in</source>
+            <translation>Jest w środku</translation>
+        </message>
+        <message>
+            <source>It is out again</source>
+            <translation>Znów wyjęte</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Lewa</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Prawa</translation>
+        </message>
+        <message>
+            <source>Which hand is on them?</source>
+            <translation>Na którą rękę są?</translation>
+        </message>
+    </context>
+<context>
+        <name>PackingScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Boxes of a build lie here, each with its list and its ticks.</source>
+            <translation>Tu leżą pudełka do spakowania, każde z listą i znakami.</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>Pudełka, które wróciły</translation>
+        </message>
+        <message>
+            <source>Clean, replace, use no more.</source>
+            <translation>Czyścić, wymienić, już nie używać.</translation>
+        </message>
+        <message>
+            <source>No boxes to pack</source>
+            <translation>Nie ma pudełek do spakowania</translation>
+        </message>
+        <message>
+            <source>Pack item by item</source>
+            <translation>Pakuj rzecz po rzeczy</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>Pakowanie</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>Wycofaj partię</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>Inne niż zwykle</translation>
+        </message>
+        <message>
+            <source>Which boxes hold it.</source>
+            <translation>W których pudełkach leży.</translation>
+        </message>
+    </context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2283,6 +2407,25 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
+        </message>
+    </context>
+<context>
+        <name>RecallScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Look for it</source>
+            <translation>Szukaj</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>Partia, jak wydrukowano</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>Wycofaj partię</translation>
         </message>
     </context>
 <context>
@@ -3103,6 +3246,61 @@
         </message>
     </context>
 <context>
+        <name>TendScreen</name>
+        <message>
+            <source>All clean. It can be packed for another child.</source>
+            <translation>Wszystko czyste. Można pakować dla innego dziecka.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>Pudełka, które wróciły</translation>
+        </message>
+        <message>
+            <source>It came back</source>
+            <translation>Wróciło</translation>
+        </message>
+        <message>
+            <source>Lot of the new one, if it has one</source>
+            <translation>Partia nowej rzeczy, jeśli jest</translation>
+        </message>
+        <message>
+            <source>No box has been handed over</source>
+            <translation>Żadnego pudełka jeszcze nie przekazano</translation>
+        </message>
+        <message>
+            <source>Not yet, after all</source>
+            <translation>Jednak jeszcze nie</translation>
+        </message>
+        <message>
+            <source>Once one has, it stands here until it is used no more.</source>
+            <translation>Gdy jakieś przekażesz, będzie tu, dopóki jest używane.</translation>
+        </message>
+        <message>
+            <source>Replaced by a new one</source>
+            <translation>Wymienione na nowe</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>Woda z mydłem</translation>
+        </message>
+        <message>
+            <source>Use this box no more</source>
+            <translation>Nie używaj już tego pudełka</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>Pralka</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>Przetarte</translation>
+        </message>
+    </context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3470,6 +3668,21 @@
         <message>
             <source>Your name first; a letter will do.</source>
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
+        </message>
+    </context>
+<context>
+        <name>WhoLooks</name>
+        <message>
+            <source>That is me</source>
+            <translation>To ja</translation>
+        </message>
+        <message>
+            <source>This box is special. Somebody who did not pack a thing looks it over.</source>
+            <translation>To pudełko jest inne niż zwykle. Każdą rzecz sprawdza ktoś, kto jej nie pakował.</translation>
+        </message>
+        <message>
+            <source>Who looks now</source>
+            <translation>Kto teraz sprawdza</translation>
         </message>
     </context>
 <context>
@@ -6939,6 +7152,294 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
         </message>
+        <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 Zapisano: %2</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 Dlaczego: %2</translation>
+        </message>
+        <message>
+            <source>%1 of %2 in.</source>
+            <translation>W środku %1 z %2.</translation>
+        </message>
+        <message>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>%1: najpierw wyczyścić albo wymienić</translation>
+        </message>
+        <message>
+            <source>%1 too: %2.</source>
+            <translation>Dodatkowo %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1, not %2.</source>
+            <translation>%1, nie %2.</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1. %2, %3.</translation>
+        </message>
+        <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: tutaj %2, nie %3.</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: najpierw sprawdza druga osoba</translation>
+        </message>
+        <message>
+            <source>%1: has not come back</source>
+            <translation>%1: nie wróciło</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: zawiera to, czego ten dom musi unikać</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: nie jest u dziecka</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: wymienia się, nie czyści</translation>
+        </message>
+        <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: na drugą rękę</translation>
+        </message>
+        <message>
+            <source>%1: named twice</source>
+            <translation>%1: podane dwa razy</translation>
+        </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: nikt nie powiedział, co zawiera</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: jeszcze niczyje</translation>
+        </message>
+        <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: nie wszystko spakowane</translation>
+        </message>
+        <message>
+            <source>%1: not packed</source>
+            <translation>%1: niespakowane</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: nic w środku</translation>
+        </message>
+        <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: powiedz, na którą rękę</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: powiedz, dlaczego jest inaczej</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: sprawdza ktoś inny</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: najpierw trzeba coś wyjąć</translation>
+        </message>
+        <message>
+            <source>%1: still with a child</source>
+            <translation>%1: jeszcze u dziecka</translation>
+        </message>
+        <message>
+            <source>%1: used no more</source>
+            <translation>%1: już nieużywane</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: już przekazane z tej partii</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: zapisane na dwa sposoby</translation>
+        </message>
+        <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>Wszystko w środku. Druga osoba sprawdza: %1 z %2.</translation>
+        </message>
+        <message>
+            <source>Another number was packed. Count it again.</source>
+            <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
+        </message>
+        <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>Bo ktoś wkłada rzeczy do ust.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1. Wymień: %2.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wymień: %1.</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
+        </message>
+        <message>
+            <source>Came back from %1: %2.</source>
+            <translation>Wróciło od: %1, %2.</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>Wyczyść</translation>
+        </message>
+        <message>
+            <source>For a goal.</source>
+            <translation>Ze względu na cel.</translation>
+        </message>
+        <message>
+            <source>For an allergy.</source>
+            <translation>Z powodu alergii.</translation>
+        </message>
+        <message>
+            <source>For the age.</source>
+            <translation>Ze względu na wiek.</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>Ze względu na rękę.</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>Na lewą rękę</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>Na prawą rękę</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>Ze względu na ten dom.</translation>
+        </message>
+        <message>
+            <source>In, says %1.</source>
+            <translation>W środku, mówi %1.</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>W środku, mówi %1. Sprawdza %2.</translation>
+        </message>
+        <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>Tak, jak jest zapisane, nie wolno tego pakować. Najpierw zmień listę.</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>Tylko nożyczki dla leworęcznych.</translation>
+        </message>
+        <message>
+            <source>No %1 in this box.</source>
+            <translation>W tym pudełku tego nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
+        </message>
+        <message>
+            <source>No latex in this box.</source>
+            <translation>W tym pudełku bez lateksu.</translation>
+        </message>
+        <message>
+            <source>No wheat in this box.</source>
+            <translation>W tym pudełku bez pszenicy.</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>Jeszcze nie przekazane.</translation>
+        </message>
+        <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>To robi tylko telefon terapeutki. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>Spakowane dla: %1, jeszcze nie przekazane.</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>Spakowane, jeszcze niczyje.</translation>
+        </message>
+        <message>
+            <source>Ready.</source>
+            <translation>Gotowe.</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>Wymień</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>Wymienione</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>Woda z mydłem</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>Coś trzeba jeszcze wyjąć.</translation>
+        </message>
+        <message>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>Te są na drugą rękę. Odłóż je.</translation>
+        </message>
+        <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>Dwie osoby zmieniły to pudełko. Sprawdź listę i zapisz ją jeszcze raz.</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>Pakowały to dwie osoby. Sprawdź, czy nie leży podwójnie.</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>Już nieużywane: %1.</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>Pralka</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>Przetarte</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>U: %1. Przekazane %2.</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>dzień: zanim wróciło</translation>
+        </message>
+        <message>
+            <source>this box</source>
+            <translation>tego pudełka</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>tej partii pudełek</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>tego wzoru</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::BoxViewModel</name>
@@ -7211,6 +7712,47 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackBoxViewModel</name>
+        <message>
+            <source>Handed over.</source>
+            <translation>Przekazane.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackItemViewModel</name>
+        <message>
+            <source>%1 in all, %2 still to go in.</source>
+            <translation>Razem %1, jeszcze %2 do włożenia.</translation>
+        </message>
+        <message>
+            <source>%1 in all. All of them are in.</source>
+            <translation>Razem %1. Wszystkie w środku.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackTableViewModel</name>
+        <message>
+            <source>%1 of %2 ready</source>
+            <translation>Gotowe: %1 z %2</translation>
+        </message>
+        <message>
+            <source>Handed over.</source>
+            <translation>Przekazane.</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
         </message>
     </context>
 <context>

@@ -2093,6 +2093,130 @@
         </message>
     </context>
 <context>
+        <name>PackBoxScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>%1: not on this box's list any more</source>
+            <translation>%1: اب اس ڈبے کی فہرست میں نہیں</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Hand over to %1</source>
+            <translation>‏%1 کو دیں</translation>
+        </message>
+        <message>
+            <source>It is out</source>
+            <translation>باہر ہے</translation>
+        </message>
+        <message>
+            <source>Looked over: it is right</source>
+            <translation>جانچ لیا: ٹھیک ہے</translation>
+        </message>
+    </context>
+<context>
+        <name>PackItemScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Next thing</source>
+            <translation>اگلی چیز</translation>
+        </message>
+        <message>
+            <source>The one before</source>
+            <translation>پچھلی</translation>
+        </message>
+    </context>
+<context>
+        <name>PackTick</name>
+        <message>
+            <source>In. Take it out again</source>
+            <translation>اندر ہے۔ واپس نکالیں</translation>
+        </message>
+        <message>
+            <source>It is in</source>
+            <translation>اندر ہے</translation>
+        </message>
+        <message>
+            <source>It is out again</source>
+            <translation>پھر باہر ہے</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>بایاں</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>دایاں</translation>
+        </message>
+        <message>
+            <source>Which hand is on them?</source>
+            <translation>ان پر کون سا ہاتھ لکھا ہے؟</translation>
+        </message>
+    </context>
+<context>
+        <name>PackingScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Boxes of a build lie here, each with its list and its ticks.</source>
+            <translation>بھرے جانے والے ڈبے یہاں ہیں، ہر ایک اپنی فہرست اور نشانوں کے ساتھ۔</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>واپس آئے ڈبے</translation>
+        </message>
+        <message>
+            <source>Clean, replace, use no more.</source>
+            <translation>صاف کریں، بدلیں، یا ختم کریں۔</translation>
+        </message>
+        <message>
+            <source>No boxes to pack</source>
+            <translation>بھرنے کو کوئی ڈبہ نہیں</translation>
+        </message>
+        <message>
+            <source>Pack item by item</source>
+            <translation>ایک ایک چیز کر کے بھریں</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>پیکنگ</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>لاٹ واپس منگوائیں</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>خاص</translation>
+        </message>
+        <message>
+            <source>Which boxes hold it.</source>
+            <translation>یہ کن ڈبوں میں ہے۔</translation>
+        </message>
+    </context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2282,6 +2406,25 @@
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
+        </message>
+    </context>
+<context>
+        <name>RecallScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Look for it</source>
+            <translation>تلاش کریں</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>لاٹ، جیسا چھپا ہے</translation>
+        </message>
+        <message>
+            <source>Recall a lot</source>
+            <translation>لاٹ واپس منگوائیں</translation>
         </message>
     </context>
 <context>
@@ -3101,6 +3244,61 @@
         </message>
     </context>
 <context>
+        <name>TendScreen</name>
+        <message>
+            <source>All clean. It can be packed for another child.</source>
+            <translation>سب صاف ہے۔ دوسرے بچے کے لیے بھرا جا سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Boxes that came back</source>
+            <translation>واپس آئے ڈبے</translation>
+        </message>
+        <message>
+            <source>It came back</source>
+            <translation>واپس آ گیا</translation>
+        </message>
+        <message>
+            <source>Lot of the new one, if it has one</source>
+            <translation>نئی چیز کا لاٹ، اگر ہو</translation>
+        </message>
+        <message>
+            <source>No box has been handed over</source>
+            <translation>ابھی کوئی ڈبہ نہیں دیا گیا</translation>
+        </message>
+        <message>
+            <source>Not yet, after all</source>
+            <translation>دراصل ابھی نہیں</translation>
+        </message>
+        <message>
+            <source>Once one has, it stands here until it is used no more.</source>
+            <translation>جب دیا جائے گا، استعمال رہنے تک یہاں رہے گا۔</translation>
+        </message>
+        <message>
+            <source>Replaced by a new one</source>
+            <translation>نئی سے بدل دی</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>صابن اور پانی</translation>
+        </message>
+        <message>
+            <source>Use this box no more</source>
+            <translation>یہ ڈبہ اب استعمال نہ کریں</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>واشنگ مشین</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>پونچھا گیا</translation>
+        </message>
+    </context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3467,6 +3665,21 @@
         <message>
             <source>Your name first; a letter will do.</source>
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
+        </message>
+    </context>
+<context>
+        <name>WhoLooks</name>
+        <message>
+            <source>That is me</source>
+            <translation>یہ میں ہوں</translation>
+        </message>
+        <message>
+            <source>This box is special. Somebody who did not pack a thing looks it over.</source>
+            <translation>یہ ڈبہ خاص ہے۔ ہر چیز کوئی ایسا جانچے جس نے اسے نہ رکھا ہو۔</translation>
+        </message>
+        <message>
+            <source>Who looks now</source>
+            <translation>اب کون جانچ رہا ہے</translation>
         </message>
     </context>
 <context>
@@ -6908,6 +7121,294 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
+        <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 لکھا ہے: %2</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 کیوں: %2</translation>
+        </message>
+        <message>
+            <source>%1 of %2 in.</source>
+            <translation>%2 میں سے %1 اندر ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>‏%1 پہلے صاف یا تبدیل ہو</translation>
+        </message>
+        <message>
+            <source>%1 too: %2.</source>
+            <translation>یہ بھی، %1: %2۔</translation>
+        </message>
+        <message>
+            <source>%1, not %2.</source>
+            <translation>%1، %2 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1۔ %2، %3۔</translation>
+        </message>
+        <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: یہاں %2، %3 نہیں۔</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: پہلے دوسرا شخص جانچے</translation>
+        </message>
+        <message>
+            <source>%1: has not come back</source>
+            <translation>%1: واپس نہیں آیا</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: کسی بچے کے پاس نہیں</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
+        </message>
+        <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
+        </message>
+        <message>
+            <source>%1: named twice</source>
+            <translation>%1: دو بار لکھا ہے</translation>
+        </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: ابھی کسی کا نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: سب نہیں رکھا گیا</translation>
+        </message>
+        <message>
+            <source>%1: not packed</source>
+            <translation>%1: رکھا نہیں گیا</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: اس میں کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: کوئی اور جانچے</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: پہلے کچھ نکالنا ہے</translation>
+        </message>
+        <message>
+            <source>%1: still with a child</source>
+            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
+        </message>
+        <message>
+            <source>%1: used no more</source>
+            <translation>%1: اب استعمال میں نہیں</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: دو طرح لکھا ہے</translation>
+        </message>
+        <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>سب اندر ہے۔ دوسرا شخص جانچتا ہے: %2 میں سے %1۔</translation>
+        </message>
+        <message>
+            <source>Another number was packed. Count it again.</source>
+            <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
+        </message>
+        <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>کیونکہ کوئی چیزیں منہ میں ڈالتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔ بدلیں: %2۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے بدلیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
+        </message>
+        <message>
+            <source>Came back from %1: %2.</source>
+            <translation>‏%1 سے واپس آیا: %2۔</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>صاف کریں</translation>
+        </message>
+        <message>
+            <source>For a goal.</source>
+            <translation>ایک مقصد کے لیے۔</translation>
+        </message>
+        <message>
+            <source>For an allergy.</source>
+            <translation>الرجی کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the age.</source>
+            <translation>عمر کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>ہاتھ کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>اس گھر کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>In, says %1.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔ جانچ: %2۔</translation>
+        </message>
+        <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>جیسا لکھا ہے ویسا نہ بھرا جائے۔ پہلے اس کی فہرست بدلیں۔</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>صرف بائیں ہاتھ والی قینچی۔</translation>
+        </message>
+        <message>
+            <source>No %1 in this box.</source>
+            <translation>اس ڈبے میں یہ نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>No latex in this box.</source>
+            <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
+        </message>
+        <message>
+            <source>No wheat in this box.</source>
+            <translation>اس ڈبے میں گندم نہیں۔</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>ابھی نہیں دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>یہ صرف معالج کا فون کرتا ہے۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>‏%1 کے لیے بھرا گیا، ابھی نہیں دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Ready.</source>
+            <translation>تیار۔</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>بدلیں</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>بدل دیا</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>صابن اور پانی</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>کچھ واپس نکالنا ہے۔</translation>
+        </message>
+        <message>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>یہ دوسرے ہاتھ کی ہے۔ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>دو لوگوں نے یہ ڈبہ بدلا ہے۔ فہرست دیکھیں اور دوبارہ محفوظ کریں۔</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>یہ دو لوگوں نے رکھا۔ دیکھیں کہ دو بار نہ ہو۔</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>اب استعمال میں نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Washing machine</source>
+            <translation>واشنگ مشین</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>پونچھا گیا</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>‏%1 کے پاس۔ دیا گیا: %2۔</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>دن: واپس آنے سے پہلے</translation>
+        </message>
+        <message>
+            <source>this box</source>
+            <translation>یہ ڈبہ</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>ڈبوں کا یہ مجموعہ</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>یہ نمونہ</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::BoxViewModel</name>
@@ -7175,6 +7676,47 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackBoxViewModel</name>
+        <message>
+            <source>Handed over.</source>
+            <translation>دے دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackItemViewModel</name>
+        <message>
+            <source>%1 in all, %2 still to go in.</source>
+            <translation>کل %1، ابھی %2 رکھنے ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 in all. All of them are in.</source>
+            <translation>کل %1۔ سب اندر ہیں۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PackTableViewModel</name>
+        <message>
+            <source>%1 of %2 ready</source>
+            <translation>%2 میں سے %1 تیار</translation>
+        </message>
+        <message>
+            <source>Handed over.</source>
+            <translation>دے دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
         </message>
     </context>
 <context>

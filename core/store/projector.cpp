@@ -18,11 +18,12 @@ using journal::Seen;
 
 constexpr std::string_view itemPrefix = "item:";
 constexpr const char *projectionTables[] = {
-    "box",     "box_revision", "box_place",    "box_place_too", "box_item",
-    "loss",    "outcome",      "item_arrival", "item_use",      "piece",
-    "request", "question",     "fact",         "permission",    "play",
-    "offered", "check_in",     "goal",         "grading",       "grading_pin",
-    "planned", "reads",        "our_way",      "own_note",      "crew_member"};
+    "box",         "box_revision", "box_place", "box_place_too", "box_item",  "loss",
+    "outcome",     "item_arrival", "item_use",  "piece",         "request",   "question",
+    "fact",        "permission",   "play",      "offered",       "check_in",  "goal",
+    "grading",     "grading_pin",  "planned",   "reads",         "our_way",   "own_note",
+    "crew_member", "supply",       "design",    "build",         "box_state", "box_build",
+    "lot_in_box"};
 
 /// What the lid lists say of an item.
 struct Listed {

@@ -3,6 +3,7 @@
 #include "core/goals/goal_record.h"
 #include "core/journal/latest.h"
 #include "core/store/box_rows.h"
+#include "core/store/clinic_rows.h"
 #include "core/store/home_rows.h"
 #include "core/store/note_rows.h"
 #include "core/store/plan_rows.h"
@@ -70,7 +71,7 @@ Outcome writeHomeSubject(Database &database, const LaneSubject &subject,
         return writeOurWay(database, subject, play::foldOurWay(events, seen));
     if (text.starts_with("note:"))
         return writeOwnNote(database, subject, play::foldOwnNote(events));
-    return Done{};
+    return writeClinicSubject(database, subject, events, seen);
 }
 
 } // namespace lidlark::store

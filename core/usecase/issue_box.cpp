@@ -3,7 +3,9 @@
 #include "core/box/box_events.h"
 #include "core/box/piece_events.h"
 #include "core/box/place.h"
+#include "core/store/clinic_rows.h"
 #include "core/store/recording.h"
+#include "core/usecase/box_to_hand_over.h"
 #include "core/usecase/demo_phone.h"
 
 #include <nlohmann/json.hpp>
@@ -81,14 +83,54 @@ Outcome writeBox(store::Recording &recording, const island::Family &family)
     const box::Opened opened{{"dough"}, box::pieceId(std::nullopt, 0), island::issueDay()};
     std::vector<std::pair<Kind, std::string>> sayings{
         {Kind::Child, who.dump()},
-        {Kind::Revision, box::fieldsOf(box::Revision{1, family.packed, {}})},
-        {Kind::Place,
-         box::fieldsOfPlace(family.homes.front().id, "at " + family.homes.front().name)}};
-    if (family.packed.contains({"dough"}))
+        {Kind::Revision, box::fieldsOf(box::Revision{1, family.packed, {}})}};
+    if (!family.homes.empty())
+        sayings.emplace_back(Kind::Place, box::fieldsOfPlace(family.homes.front().id,
+                                                             "at " + family.homes.front().name));
+    if (!family.homes.empty() && family.packed.contains({"dough"}))
         sayings.emplace_back(Kind::Opened,
                              box::fieldsOf(opened)); // tried together at the hand-over
     for (const auto &[kind, fields] : sayings) {
         if (Outcome done = recording.say(box, kind, fields); !done)
+            return done;
+    }
+    return Done{};
+}
+
+/// Another box for a child who has one: what lies in it is what was packed, whatever was counted of
+/// the one before, and what only that one held is out of the house with it.
+Outcome writeNextBox(store::Recording &recording, const LidListBefore &before,
+                     const std::map<ItemId, int> &packed)
+{
+    const Lane lane{LaneKind::Box, before.box.value};
+    std::vector<std::pair<Kind, std::string>> sayings{
+        {Kind::Revision, box::fieldsOf(box::Revision{before.number + 1, packed, {}})}};
+    for (const ItemId &item : before.items) {
+        if (!packed.contains(item))
+            sayings.emplace_back(Kind::TakenOut, box::fieldsOf(box::TakenOut{item, "revision"}));
+    }
+    for (const auto &[item, pieces] : packed)
+        sayings.emplace_back(Kind::Count, box::fieldsOf(box::Counted{item, pieces, 0}));
+    for (const auto &[kind, fields] : sayings) {
+        if (Outcome done = recording.say(lane, kind, fields); !done)
+            return done;
+    }
+    return Done{};
+}
+
+Outcome writeAll(store::Recording &recording, const island::Family &family)
+{
+    if (Outcome done = writeBox(recording, family); !done)
+        return done;
+    for (const island::Home &home : family.homes) {
+        if (Outcome done = writeHome(recording, family, home); !done)
+            return done;
+    }
+    for (const child::Goal &goal : family.goals) {
+        const child::ChildGoal childGoal{{"c-" + demoId(family.child)}, goal};
+        Outcome done = recording.say({LaneKind::Goals, "b-" + demoId(family.child)}, Kind::Goal,
+                                     child::fieldsOf(childGoal));
+        if (!done)
             return done;
     }
     return Done{};
@@ -102,19 +144,35 @@ Outcome issueBox(Workplace &therapist, const island::Family &family)
         store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     if (!recording)
         return recording.error();
-    if (Outcome done = writeBox(*recording, family); !done)
+    if (Outcome done = writeAll(*recording, family); !done)
         return done;
-    for (const island::Home &home : family.homes) {
-        if (Outcome done = writeHome(*recording, family, home); !done)
-            return done;
-    }
-    for (const child::Goal &goal : family.goals) {
-        const child::ChildGoal childGoal{{"c-" + demoId(family.child)}, goal};
-        Outcome done = recording->say({LaneKind::Goals, "b-" + demoId(family.child)}, Kind::Goal,
-                                      child::fieldsOf(childGoal));
-        if (!done)
-            return done;
-    }
+    return recording->commit();
+}
+
+Outcome issuePackedBox(Workplace &therapist, const workbench::BuildId &build,
+                       const std::string &code)
+{
+    const auto packed = boxToHandOver(therapist, build, code);
+    if (!packed)
+        return packed.error();
+    const auto before = lidListBefore(therapist, packed->status.to);
+    if (!before)
+        return before.error();
+    Result<store::Recording> recording =
+        store::Recording::begin(therapist.database, therapist.device, therapist.clock);
+    if (!recording)
+        return recording.error();
+    island::Family family;
+    family.child = packed->status.to;
+    family.packed = packed->lidList;
+    Outcome written = *before ? writeNextBox(*recording, **before, packed->lidList)
+                              : writeAll(*recording, family);
+    if (!written)
+        return written;
+    if (Outcome done =
+            recording->say(store::clinicLane, Kind::BoxStatus, workbench::fieldsOf(packed->status));
+        !done)
+        return done;
     return recording->commit();
 }
 

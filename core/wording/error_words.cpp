@@ -70,6 +70,8 @@ Sentence sentenceFor(const Error &error)
             return {say("Only a phone of a parent or the therapist, and one that is in the crew, "
                         "can do that. Nothing was changed."),
                     {}};
+        if (error.detail == "workbench")
+            return {say("Only the therapist's phone does that. Nothing was changed."), {}};
         return {
             say("That is for the family to say. Nothing was changed. Tell them, and they note it."),
             {}};

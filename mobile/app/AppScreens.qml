@@ -42,6 +42,9 @@ FocusScope {
     /// The goal whose words or level are looked at; empty: a new one. Where the goals lead back to.
     property string goal: ""
     property string goalsBack: "today"
+    /// The build on the packing table, and the box of it that is packed; empty: the newest.
+    property string packBuild: ""
+    property string packBox: ""
     /// Where the page about the shared place leads back to.
     property string placeBack: "crew"
     readonly property Item current: loader.item as Item

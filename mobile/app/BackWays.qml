@@ -57,6 +57,12 @@ QtObject {
             return "video-plan"
         case "have-ready":
         case "video-plan":
+        case "pack-box":
+        case "pack-item":
+        case "tend":
+        case "recall":
+            return "packing"
+        case "packing":
         case "room":
         case "week":
         case "everything":

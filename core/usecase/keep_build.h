@@ -1,0 +1,28 @@
+#pragma once
+
+#include "core/store/clinic_repository.h"
+#include "core/usecase/workplace.h"
+#include "core/workbench/kept_build.h"
+
+namespace lidlark::usecase {
+
+/// Begins boxes that are packed together, without a box yet. @param build its name, day, currency
+/// and spares; an id and boxes are passed over.
+/// @returns its id. Errors: NotAllowed, Invalid with the field named.
+Result<workbench::BuildId> startBuild(Workplace &therapist, workbench::KeptBuild build);
+
+/// All builds, newest first.
+Result<std::vector<store::BuildRow>> keptBuilds(Workplace &therapist);
+
+/// Keeps one box of a build, new or changed: a child's alias, or nobody's ("spare"). What holds an
+/// avoided thing and is swapped or left out has the allergy as its reason; for every other
+/// departure from the design one must be given (job.md T3).
+/// Errors: NotAllowed, NotFound (build, design), Invalid with box and field named: what a box
+/// cannot hold, an item its home must avoid (no reason overrides that), one for the other hand, a
+/// box that is with a child or used no more.
+Outcome keepBox(Workplace &therapist, const workbench::BuildId &build, workbench::KeptBox box);
+
+/// The box is not part of the build any more. Errors: NotAllowed, NotFound.
+Outcome dropBox(Workplace &therapist, const workbench::BuildId &build, const std::string &code);
+
+} // namespace lidlark::usecase

@@ -1,0 +1,116 @@
+#include "core/wording/pack_words.h"
+
+#include <array>
+
+namespace lidlark::wording {
+
+namespace {
+
+using workbench::CallKind;
+using workbench::CallOut;
+using workbench::LineState;
+using workbench::NotReady;
+
+Argument nameOf(const ItemId &item, const ItemNames &names)
+{
+    return withCapital(Argument(names(item)));
+}
+
+Sentence avoidsWords(child::Avoided what)
+{
+    return {what == child::Avoided::Latex ? say("No latex in this box.")
+                                          : say("No wheat in this box."),
+            {}};
+}
+
+Sentence plainCall(const CallOut &call, const ItemNames &names)
+{
+    switch (call.kind) {
+    case CallKind::LeftHand:
+        return {say("Left-handed scissors only."), {}};
+    case CallKind::Avoids:
+        return avoidsWords(call.avoided);
+    case CallKind::Swapped:
+        return {say("%1, not %2."), {nameOf(call.item, names), names(call.insteadOf)}};
+    case CallKind::LeftOut:
+        return {say("No %1 in this box."), {names(call.item)}};
+    case CallKind::OtherCount:
+        return {say("%1: %2 here, not %3."),
+                {nameOf(call.item, names), inDigits(call.pieces), inDigits(call.usual)}};
+    case CallKind::Added:
+        break;
+    }
+    return {say("%1 too: %2."), {nameOf(call.item, names), inDigits(call.pieces)}};
+}
+
+} // namespace
+
+Sentence whyDiffers(const workbench::Departure &because)
+{
+    // In the order of workbench::Why.
+    static constexpr std::array words{say("For the hand."),
+                                      say("For an allergy."),
+                                      say("For this home."),
+                                      say("For a goal."),
+                                      say("Because somebody puts things in the mouth."),
+                                      say("For the age.")};
+    const Sentence why{words[static_cast<std::size_t>(because.why)], {}};
+    return because.words.empty() ? why : Sentence{say("%1 Noted: %2"), {why, because.words}};
+}
+
+Sentence callOutWords(const CallOut &call, const ItemNames &names)
+{
+    const Sentence plain = plainCall(call, names);
+    return call.because ? Sentence{say("%1 Why: %2"), {plain, whyDiffers(*call.because)}} : plain;
+}
+
+Sentence readyWords(const workbench::PackBox &box)
+{
+    const auto lines = static_cast<int>(box.lines.size());
+    switch (box.notReady) {
+    case NotReady::Nothing:
+        return {say("Ready."), {}};
+    case NotReady::Conflict:
+        return {say("It must not be packed as it is written. Change its list first."), {}};
+    case NotReady::Disputed:
+        return {say("Two people have changed this box. Look at its list and keep it again."), {}};
+    case NotReady::TakeOut:
+        return {say("Something has to come out again."), {}};
+    case NotReady::Lines:
+        return {say("%1 of %2 in."), {inDigits(box.linesIn()), inDigits(lines)}};
+    case NotReady::SecondLook:
+        break;
+    }
+    return {say("All in. A second person looks it over: %1 of %2."),
+            {inDigits(box.linesLookedOver()), inDigits(lines)}};
+}
+
+Sentence lineWords(const workbench::PackLine &line)
+{
+    switch (line.state) {
+    case LineState::Open:
+        break;
+    case LineState::WrongHand:
+        return {say("These are for the other hand. Put them back."), {}};
+    case LineState::WrongCount:
+        return {say("Another number was packed. Count it again."), {}};
+    case LineState::Packed:
+        return {say("In, says %1."), {line.packed.front().who}};
+    case LineState::LookedOver:
+        return {say("In, says %1. Looked over by %2."), {line.packed.front().who, line.lookedBy}};
+    }
+    return {};
+}
+
+Sentence perhapsTwiceWords()
+{
+    return {say("Two people packed this. See that it is not in twice."), {}};
+}
+
+Sentence handWords(workbench::Hand hand)
+{
+    return {hand == workbench::Hand::Left ? say("For the left hand") : say("For the right hand"),
+            {}};
+}
+
+} // namespace lidlark::wording

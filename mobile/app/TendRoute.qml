@@ -1,0 +1,14 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Packing
+
+TendScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    onDone: route.screens.goBack()
+}

@@ -1,0 +1,43 @@
+#include "mobile/bridge/packing_desk.h"
+
+#include "core/usecase/keep_supply.h"
+#include "core/workbench/handed.h"
+#include "mobile/bridge/letters.h"
+#include "mobile/bridge/text.h"
+
+namespace lidlark::mobile {
+
+wording::ItemNames packingNames(Household &household)
+{
+    const auto supplies = usecase::keptSupplies(household.workplace());
+    return [&household, supplies](const ItemId &item) {
+        if (const auto *kind = household.catalogue().item(workbench::kindOf(item)))
+            return kind->name;
+        if (supplies) {
+            if (const auto kept = supplies->find(item); kept != supplies->end())
+                return kept->second.supply.name;
+        }
+        return item.value;
+    };
+}
+
+QString packingName(const wording::ItemNames &names, const ItemId &item)
+{
+    return capitalised(fromCore(names(item)));
+}
+
+QString packingDrawing(Household &household, const ItemId &item)
+{
+    const auto *kind = household.catalogue().item(workbench::kindOf(item));
+    return kind != nullptr ? fromCore(kind->drawing) : QStringLiteral("item-box");
+}
+
+QString packingAnswer(Household &household, const Outcome &outcome)
+{
+    if (!outcome)
+        return household.sentenceFor(outcome.error());
+    household.announce();
+    return {};
+}
+
+} // namespace lidlark::mobile

@@ -1,0 +1,121 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.Bridge
+import Lidlark.Design
+import Lidlark.Packing
+
+/// The packing table: each box of a build, and how far it is.
+Sheet {
+    id: screen
+
+    required property Household household
+    property string build: ""
+    readonly property alias shownBuild: table.build
+
+    signal done()
+    signal buildChosen(string build)
+    signal boxWanted(string code)
+    signal byItemWanted()
+    signal tendWanted()
+    signal recallWanted()
+
+    PackTableViewModel {
+        id: table
+
+        household: screen.household
+        build: screen.build
+    }
+
+    header: TitleBar {
+        text: table.name.length > 0 ? table.name : qsTr("Packing")
+        backName: qsTr("Back")
+        onBack: screen.done()
+    }
+
+    ProblemNote {
+        width: screen.contentWidth
+        text: table.problem
+    }
+
+    EmptyState {
+        width: screen.contentWidth
+        visible: table.count === 0
+        drawing: "item-box"
+        text: qsTr("No boxes to pack")
+        note: qsTr("Boxes of a build lie here, each with its list and its ticks.")
+    }
+
+    ChipFlow {
+        width: screen.contentWidth
+        visible: table.buildIds.length > 1
+
+        Repeater {
+            model: table.buildIds
+
+            FilterChip {
+                required property string modelData
+                required property int index
+
+                picked: modelData === table.build
+                text: table.buildNames[index] ?? ""
+                onClicked: screen.buildChosen(modelData)
+            }
+        }
+    }
+
+    Words {
+        width: screen.contentWidth
+        visible: table.count > 0
+        role: Theme.Heading
+        heading: true
+        text: table.readyWords
+    }
+
+    Repeater {
+        model: table
+
+        LinkRow {
+            id: row
+
+            required property string code
+            required property string whose
+            required property string stateWords
+            required property bool special
+            required property bool ready
+            required property bool gone
+
+            objectName: "box-" + row.code
+            width: screen.contentWidth
+            sign: row.ready || row.gone ? "sign-count" : "sign-box"
+            text: qsTr("%1 for %2").arg(row.code).arg(row.whose)
+            note: row.stateWords
+            endText: row.special && !row.gone ? qsTr("Special") : ""
+            onClicked: screen.boxWanted(row.code)
+        }
+    }
+
+    LinkRow {
+        objectName: "tendWanted"
+        width: screen.contentWidth
+        sign: "sign-box"
+        text: qsTr("Boxes that came back")
+        note: qsTr("Clean, replace, use no more.")
+        onClicked: screen.tendWanted()
+    }
+
+    LinkRow {
+        objectName: "recallWanted"
+        width: screen.contentWidth
+        sign: "sign-search"
+        text: qsTr("Recall a lot")
+        note: qsTr("Which boxes hold it.")
+        onClicked: screen.recallWanted()
+    }
+
+    foot: ActionFoot {
+        visible: table.count > 0
+        text: qsTr("Pack item by item")
+        onClicked: screen.byItemWanted()
+    }
+}
