@@ -132,6 +132,49 @@
         </message>
     </context>
     <context>
+        <name>BoxOfChildScreen</name>
+        <message>
+            <source>%1's box</source>
+            <translation>%1 کا ڈبہ</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>Change the box</source>
+            <translation>ڈبہ بدلیں</translation>
+        </message>
+        <message>
+            <source>Goals</source>
+            <translation>مقاصد</translation>
+        </message>
+        <message>
+            <source>Handing over</source>
+            <translation>حوالے کرنا</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>سامان باندھنا</translation>
+        </message>
+        <message>
+            <source>Plan a video session</source>
+            <translation>ویڈیو ملاقات کی تیاری</translation>
+        </message>
+        <message>
+            <source>Six lines: the parent does each</source>
+            <translation>چھ باتیں: ہر ایک ماں یا باپ کریں</translation>
+        </message>
+        <message>
+            <source>To print</source>
+            <translation>چھاپنے کے لیے</translation>
+        </message>
+        <message>
+            <source>What is asked for</source>
+            <translation>کیا مانگا گیا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -166,12 +209,20 @@
             <translation>تو پھر کھیل میں ڈبے کی کوئی چیز نہیں چاہیے۔ کچھ آئے تو دوبارہ گنیں۔</translation>
         </message>
         <message>
+            <source>Print the new list</source>
+            <translation>نئی فہرست چھاپیں</translation>
+        </message>
+        <message>
             <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
             <translation>اس فون پر بتایا گیا: یہاں نہیں۔ صرف وہ کھیل دکھائے جاتے ہیں جنہیں ڈبے سے کچھ نہیں چاہیے۔</translation>
         </message>
         <message>
             <source>The last count was a month ago.</source>
             <translation>آخری گنتی ایک مہینہ پہلے ہوئی تھی۔</translation>
+        </message>
+        <message>
+            <source>The new list is on the lid</source>
+            <translation>نئی فہرست ڈھکن پر ہے</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -240,6 +291,21 @@
         <message>
             <source>hold</source>
             <translation>دبائے رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoachingScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Handing over to %1's home</source>
+            <translation>%1 کے گھر حوالے کرنا</translation>
+        </message>
+        <message>
+            <source>The parent does each of these while you are there. The ticks stay on this phone.</source>
+            <translation>یہ ہر کام ماں یا باپ آپ کے سامنے کریں۔ نشان اسی فون پر رہتے ہیں۔</translation>
         </message>
     </context>
     <context>
@@ -1469,6 +1535,10 @@
             <source>Today</source>
             <translation>آج</translation>
         </message>
+        <message>
+            <source>Workbench</source>
+            <translation>کام کی میز</translation>
+        </message>
     </context>
     <context>
         <name>Member</name>
@@ -2215,6 +2285,64 @@
         </message>
     </context>
     <context>
+        <name>ReviseRow</name>
+        <message>
+            <source>Leave out</source>
+            <translation>نکال دیں</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+        <message>
+            <source>Put in instead: %1</source>
+            <translation>اس کی جگہ رکھیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReviseScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>واپس، کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Change %1's box</source>
+            <translation>%1 کا ڈبہ بدلیں</translation>
+        </message>
+        <message>
+            <source>Close the catalogue</source>
+            <translation>فہرستِ سامان بند کریں</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>رکھیں: %1</translation>
+        </message>
+        <message>
+            <source>Put something in</source>
+            <translation>کچھ رکھیں</translation>
+        </message>
+        <message>
+            <source>Send as revision %1</source>
+            <translation>نظرثانی %1 کے طور پر بھیجیں</translation>
+        </message>
+        <message>
+            <source>The list is as it was</source>
+            <translation>فہرست ویسی ہی ہے</translation>
+        </message>
+        <message>
+            <source>What this does</source>
+            <translation>اس سے کیا ہوگا</translation>
+        </message>
+        <message>
+            <source>Why, in words the family reads</source>
+            <translation>وجہ، ان لفظوں میں جو گھر والے پڑھیں گے</translation>
+        </message>
+    </context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2297,6 +2425,49 @@
         <message>
             <source>A guest?</source>
             <translation>کوئی مہمان؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoundScreen</name>
+        <message>
+            <source>%1: packed</source>
+            <translation>%1: باندھ لیا</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>By post</source>
+            <translation>ڈاک سے</translation>
+        </message>
+        <message>
+            <source>How it gets there</source>
+            <translation>یہ کیسے پہنچے گا</translation>
+        </message>
+        <message>
+            <source>I have it with me</source>
+            <translation>یہ میرے پاس ہے</translation>
+        </message>
+        <message>
+            <source>It is posted</source>
+            <translation>ڈاک میں ڈال دیا</translation>
+        </message>
+        <message>
+            <source>Nothing to pack</source>
+            <translation>کچھ باندھنا نہیں</translation>
+        </message>
+        <message>
+            <source>On a visit</source>
+            <translation>ملاقات پر</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>What families ask for stands here, item by item.</source>
+            <translation>گھر والے جو مانگتے ہیں وہ یہاں ایک ایک چیز کر کے لکھا ہوتا ہے۔</translation>
         </message>
     </context>
     <context>
@@ -3225,6 +3396,21 @@
         </message>
     </context>
     <context>
+        <name>WorkbenchScreen</name>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>Workbench</source>
+            <translation>کام کی میز</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>کھلا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -3509,6 +3695,13 @@
                 <numerusform>‏%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%1 small pieces are not found.</source>
+            <translation>
+                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
+                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 still in use</source>
             <translation>ابھی استعمال میں: %1</translation>
@@ -3556,6 +3749,10 @@
         <message>
             <source>%1 went out. %2 home.</source>
             <translation>‏%1 باہر گئے۔ %2 واپس۔</translation>
+        </message>
+        <message>
+            <source>%1 wrote why: %2</source>
+            <translation>%1 نے وجہ لکھی: %2</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -3952,6 +4149,10 @@
             <translation>جو چاہیے سب یہاں ہے</translation>
         </message>
         <message>
+            <source>All of it is taken out.</source>
+            <translation>سب نکال لیا گیا۔</translation>
+        </message>
+        <message>
             <source>All of these need a table.</source>
             <translation>ان سب کو میز چاہیے۔</translation>
         </message>
@@ -4008,6 +4209,10 @@
             <translation>پھر مانگا</translation>
         </message>
         <message>
+            <source>Asked for: %1.</source>
+            <translation>مانگا گیا: %1۔</translation>
+        </message>
+        <message>
             <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
             <translation>گھر میں لیٹکس غباروں، ربڑ کے دستانوں، بعض چپکنے والی ٹیپوں اور نرم دبنے والے کھلونوں میں بھی ہو سکتا ہے۔ ہر کھنچنے والی چیز کے بارے میں پوچھیں: کیا یہ لیٹکس کے بغیر ہے؟</translation>
         </message>
@@ -4022,6 +4227,10 @@
         <message>
             <source>August</source>
             <translation>اگست</translation>
+        </message>
+        <message>
+            <source>Awaiting confirmation</source>
+            <translation>تصدیق باقی</translation>
         </message>
         <message>
             <source>Away from steady: %1.</source>
@@ -4282,6 +4491,10 @@
         <message>
             <source>Friday</source>
             <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>Goal review: %1.</source>
+            <translation>مقصد پر نظر: %1۔</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -4572,6 +4785,10 @@
             <translation>لیٹکس</translation>
         </message>
         <message>
+            <source>Latex must stay away, says %1, %2.</source>
+            <translation>لیٹکس دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
             <source>Learn first aid from a trained instructor.</source>
             <translation>ابتدائی طبی امداد کسی تربیت یافتہ استاد سے سیکھیں۔</translation>
         </message>
@@ -4699,6 +4916,10 @@
             <translation>کوئی بازو کی پہنچ میں چاہیے۔</translation>
         </message>
         <message>
+            <source>Needs stock</source>
+            <translation>سامان چاہیے</translation>
+        </message>
+        <message>
             <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
             <translation>کبھی انگلی، کلائی یا گردن پر نہیں۔ چہروں سے دور چھیڑیں۔</translation>
         </message>
@@ -4737,6 +4958,10 @@
         <message>
             <source>Nobody answers there now. Check the address and the network, then try again.</source>
             <translation>وہاں ابھی کوئی جواب نہیں دیتا۔ پتا اور نیٹ ورک دیکھیں، پھر کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>Nobody has received it yet.</source>
+            <translation>ابھی کسی کو نہیں ملی۔</translation>
         </message>
         <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
@@ -4866,6 +5091,10 @@
             <translation>راستے میں</translation>
         </message>
         <message>
+            <source>On the way: %1.</source>
+            <translation>راستے میں: %1۔</translation>
+        </message>
+        <message>
             <source>On this phone only</source>
             <translation>صرف اس فون پر</translation>
         </message>
@@ -4900,6 +5129,10 @@
         <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
             <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>One small piece is not found.</source>
+            <translation>ایک چھوٹا ٹکڑا نہیں ملا۔</translation>
         </message>
         <message>
             <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
@@ -5055,12 +5288,24 @@
             <translation>خاموشی صرف خاموشی بھی ہو سکتی ہے۔ اگر بچہ بیمار لگے یا اسے جگانا غیر معمولی طور پر مشکل ہو تو کھیل چھوڑیں اور مشورہ لیں۔</translation>
         </message>
         <message>
+            <source>Received by %1, %2.</source>
+            <translation>%1 کو ملی: %2۔</translation>
+        </message>
+        <message>
             <source>Resting</source>
             <translation>آرام میں</translation>
         </message>
         <message>
             <source>Resting. Slow, floppy, or just quiet.</source>
             <translation>آرام میں۔ آہستہ، ڈھیلی، یا بس چپ۔</translation>
+        </message>
+        <message>
+            <source>Review due</source>
+            <translation>مقصد دیکھنے کا وقت</translation>
+        </message>
+        <message>
+            <source>Revision %1, sent %2.</source>
+            <translation>نظرثانی %1، بھیجی گئی: %2۔</translation>
         </message>
         <message>
             <source>Right beside</source>
@@ -5081,6 +5326,14 @@
         <message>
             <source>Rubber bands</source>
             <translation>ربڑ بینڈ</translation>
+        </message>
+        <message>
+            <source>Running low: %1.</source>
+            <translation>کم رہ گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Safety note</source>
+            <translation>حفاظت کی بات</translation>
         </message>
         <message>
             <source>Salty dough can poison dogs and cats: lid on, up high.</source>
@@ -5279,6 +5532,10 @@
             <translation>اسٹیکر منہ سے دور رہیں۔ گن کر واپس رکھیں۔</translation>
         </message>
         <message>
+            <source>Still to be taken out: %1.</source>
+            <translation>ابھی نکالنا باقی: %1۔</translation>
+        </message>
+        <message>
             <source>Stop the game. Stay near. Games come back later.</source>
             <translation>کھیل روک دیں۔ پاس رہیں۔ کھیل بعد میں پھر ہوں گے۔</translation>
         </message>
@@ -5309,6 +5566,10 @@
         <message>
             <source>Take one of the words below off, and more fits.</source>
             <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
+            <translation>یہ چیزیں ابھی ڈبے سے نکالیں۔ واپس دینے تک ایسی جگہ رکھیں جہاں کوئی بچہ نہ پہنچ سکے۔</translation>
         </message>
         <message>
             <source>Take these out of the house, then wash hands and wipe the table.</source>
@@ -5347,6 +5608,10 @@
             <translation>‏Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
         </message>
         <message>
+            <source>The box has a new lid list: revision %1.</source>
+            <translation>ڈبے کی نئی فہرست ہے: نظرثانی %1۔</translation>
+        </message>
+        <message>
             <source>The box is %1.</source>
             <translation>ڈبا %1 ہے۔</translation>
         </message>
@@ -5359,12 +5624,40 @@
             <translation>گھر کا پرچہ، ڈبا اور جو آیا اور گیا، کھیل، پتنگیں، مقصد، ہمارے طریقے، اپنے نوٹ، اور ہر وہ بات جو لکھی گئی۔</translation>
         </message>
         <message>
+            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
+            <translation>ڈھکن کی فہرست پرانی ہے: نظرثانی %1 چل رہی ہے، %2 سے۔</translation>
+        </message>
+        <message>
             <source>The name or the password holds a sign that cannot be sent.</source>
             <translation>نام یا پاس ورڈ میں ایسی علامت ہے جو بھیجی نہیں جا سکتی۔</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>اپنے نوٹ %1 کے ہیں۔ یہ فولڈر کسی کو دینے سے پہلے انہیں پڑھ لیں۔</translation>
+        </message>
+        <message>
+            <source>The parent chooses one activity and reads its caution aloud.</source>
+            <translation>ماں یا باپ ایک کھیل چنیں اور اس کی احتیاط اونچی آواز میں پڑھیں۔</translation>
+        </message>
+        <message>
+            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
+            <translation>ماں یا باپ سب گن کر واپس رکھیں، ڈھکن بند کریں اور بتائیں کہ ڈبہ کہاں رہے گا۔</translation>
+        </message>
+        <message>
+            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
+            <translation>ماں یا باپ گھر کا پرچہ بھریں: کون رہتا ہے، عمریں، الرجی۔</translation>
+        </message>
+        <message>
+            <source>The parent makes it easier once and harder once.</source>
+            <translation>ماں یا باپ ایک بار اسے آسان اور ایک بار مشکل کریں۔</translation>
+        </message>
+        <message>
+            <source>The parent opens the box and finds each thing on the lid list.</source>
+            <translation>ماں یا باپ ڈبہ کھولیں اور فہرست کی ہر چیز ڈھونڈیں۔</translation>
+        </message>
+        <message>
+            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
+            <translation>ماں یا باپ بچے کے ساتھ کھیلیں۔ آپ دیکھیں، اور ہاتھ نہ لگائیں۔</translation>
         </message>
         <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
@@ -5635,6 +5928,10 @@
             <translation>گھومنا</translation>
         </message>
         <message>
+            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
+            <translation>دو فہرستیں ایک دوسری سے بے خبر لکھی گئیں۔ ایک اور بھیجیں جو بتائے کہ کون سی بات ٹھیک ہے۔</translation>
+        </message>
+        <message>
             <source>Two notes of one play, about %1.</source>
             <translation>ایک ہی کھیل کے دو اندراج: %1۔</translation>
         </message>
@@ -5763,12 +6060,20 @@
             <translation>آٹے میں گندم ہے۔ بعد میں ہاتھ دھوئیں اور میز پونچھیں۔</translation>
         </message>
         <message>
+            <source>Wheat must stay away, says %1, %2.</source>
+            <translation>گندم دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
             <source>Which count was the last?</source>
             <translation>آخری گنتی کون سی تھی؟</translation>
         </message>
         <message>
             <source>Which is right?</source>
             <translation>کون سا ٹھیک ہے؟</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>وجہ: %1</translation>
         </message>
         <message>
             <source>With a few minutes more, more fits.</source>
@@ -6360,6 +6665,25 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::AdditionViewModel</name>
+        <message>
+            <source>%1 In its place: %2.</source>
+            <translation>%1 اس کی جگہ: %2۔</translation>
+        </message>
+        <message>
+            <source>In place of: %1</source>
+            <translation>ان کی جگہ: %1</translation>
+        </message>
+        <message>
+            <source>Latex must stay away from this home.</source>
+            <translation>اس گھر سے لیٹکس دور رہے۔</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away from this home.</source>
+            <translation>اس گھر سے گندم دور رہے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -6414,6 +6738,46 @@
         <message>
             <source>taken out</source>
             <translation>باہر نکالا</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::CaseloadViewModel</name>
+        <message numerus="yes">
+            <source>%n boxes</source>
+            <translation>
+                <numerusform>‏%n ڈبہ</numerusform>
+                <numerusform>‏%n ڈبے</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n things to pack.</source>
+            <translation>
+                <numerusform>‏%n چیز باندھنی ہے۔</numerusform>
+                <numerusform>‏%n چیزیں باندھنی ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be read</source>
+            <translation>پڑھا نہیں جا سکتا</translation>
+        </message>
+        <message>
+            <source>Nothing to pack.</source>
+            <translation>کچھ باندھنا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing waits</source>
+            <translation>کچھ باقی نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ChildViewModel</name>
+        <message>
+            <source>%1 on the list, %2 in the box</source>
+            <translation>فہرست میں %1، ڈبے میں %2</translation>
+        </message>
+        <message>
+            <source>Lid list R%1</source>
+            <translation>ڈھکن کی فہرست R%1</translation>
         </message>
     </context>
     <context>
@@ -6586,6 +6950,13 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::ParcelViewModel</name>
+        <message>
+            <source>%1 packed, %2 to pack</source>
+            <translation>%1 باندھا گیا، %2 باقی</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -6727,6 +7098,57 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::ReviseViewModel</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1 until now</source>
+            <translation>اب تک %1</translation>
+        </message>
+        <message>
+            <source>No longer offered: %1.</source>
+            <translation>اب پیش نہیں ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>Not offered until what is new is counted in: %1.</source>
+            <translation>نئی چیزیں گن کر رکھنے تک پیش نہیں ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>Offered as well, once it is counted in: %1.</source>
+            <translation>گن کر رکھنے کے بعد یہ بھی پیش ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>The home takes out: %1.</source>
+            <translation>گھر والے نکالیں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>The list is as it was. Change something first.</source>
+            <translation>فہرست ویسی ہی ہے۔ پہلے کچھ بدلیں۔</translation>
+        </message>
+        <message>
+            <source>The same activities are offered as before.</source>
+            <translation>وہی کھیل پیش ہوں گے جو پہلے تھے۔</translation>
+        </message>
+        <message>
+            <source>To be sent, and on the way until it is counted in: %1.</source>
+            <translation>بھیجنا ہے، اور گن کر رکھنے تک راستے میں: %1۔</translation>
+        </message>
+        <message>
+            <source>Why: say it in a few words. The family reads it beside the new list.</source>
+            <translation>وجہ: چند لفظوں میں لکھیں۔ گھر والے اسے نئی فہرست کے ساتھ پڑھیں گے۔</translation>
+        </message>
+        <message>
+            <source>Why: this is too long. Say it shorter.</source>
+            <translation>وجہ: یہ بہت لمبی ہے۔ مختصر لکھیں۔</translation>
+        </message>
+        <message>
+            <source>new on the list</source>
+            <translation>فہرست میں نیا</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -6738,7 +7160,36 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::RoundViewModel</name>
+        <message>
+            <source>%1, asked for by %2, %3</source>
+            <translation>%1، %2 نے مانگا، %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>‏%n عدد</numerusform>
+                <numerusform>‏%n عدد</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n to pack</source>
+            <translation>
+                <numerusform>‏%n باندھنا ہے</numerusform>
+                <numerusform>‏%n باندھنے ہیں</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>all packed</source>
+            <translation>سب باندھ لیا</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::TakeOutViewModel</name>
+        <message>
+            <source>No longer on the lid list</source>
+            <translation>اب فہرست میں نہیں</translation>
+        </message>
         <message>
             <source>Taken out, says %1, %2.</source>
             <translation>باہر نکالا، %1 کے مطابق، %2۔</translation>

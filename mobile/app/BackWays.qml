@@ -14,6 +14,7 @@ QtObject {
     required property string takeOut
     required property string place
     required property bool puttingBack
+    required property bool therapist
 
     function backFrom(where: string): string {
         switch (where) {
@@ -30,8 +31,19 @@ QtObject {
         case "whose":
             return ways.puttingBack ? "putback" : "play"
         case "count":
-        case "requests":
             return "box"
+        case "requests":
+            return ways.therapist ? "box-of-child" : "box"
+        case "revise":
+        case "coaching":
+        case "goals":
+        case "prints":
+        case "packing":
+        case "video":
+            return "box-of-child"
+        case "box-of-child":
+        case "round":
+            return "workbench"
         case "item":
             return ways.item
         case "noted":
