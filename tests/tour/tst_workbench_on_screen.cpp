@@ -4,6 +4,7 @@
 #include <QtQml/qqmlextensionplugin.h>
 
 #include "core/usecase/set_up_home.h"
+#include "tests/tour/item_named.h"
 #include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -89,7 +90,7 @@ private slots:
         m_app.reset();
         open(m_morven, "2027-01-13T10:00:00Z");
         QVERIFY(tap("Rory") && tap("Handing over"));
-        const auto *line = m_app->window->findChild<QQuickItem *>(QStringLiteral("coaching-3"));
+        const auto *line = itemOn(m_app->window, "coaching-3");
         QVERIFY(line != nullptr && line->property("checked").toBool());
     }
 
@@ -103,7 +104,7 @@ private slots:
         QVERIFY2(tap("Send as revision 2"), page().constData());
         QVERIFY2(tap("Change the box"), page().constData());
         QVERIFY(tap("Put something in"));
-        const auto *bands = m_app->window->findChild<QQuickItem *>(QStringLiteral("add-bands"));
+        const auto *bands = itemOn(m_app->window, "add-bands");
         QVERIFY2(bands != nullptr && bands->isVisible() && !bands->isEnabled(), page().constData());
         QVERIFY(bands->property("notNowReason").toString().contains(text("silicone loops")));
     }
@@ -111,7 +112,7 @@ private slots:
     void aTickOfTheRoundTellsTheFamily()
     {
         open(m_morven, "2027-01-13T09:00:00Z");
-        QVERIFY2(tap("Restock round. 2 things to pack."), page().constData());
+        QVERIFY2(tap("Restock round. 5 things to pack."), page().constData());
         QVERIFY2(reads("Stick-on eyes") && reads("asked for by Struan, yesterday"),
                  page().constData());
         QVERIFY2(tap("Rory"), page().constData());
