@@ -95,4 +95,38 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>lidlark::mobile::CaseloadViewModel</name>
+    <message numerus="yes">
+        <source>%n boxes</source>
+        <translation>
+            <numerusform>%n box</numerusform>
+            <numerusform>%n boxes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n things to pack.</source>
+        <translation>
+            <numerusform>%n thing to pack.</numerusform>
+            <numerusform>%n things to pack.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lidlark::mobile::RoundViewModel</name>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n piece</numerusform>
+            <numerusform>%n pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to pack</source>
+        <translation>
+            <numerusform>%n to pack</numerusform>
+            <numerusform>%n to pack</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -132,6 +132,49 @@
         </message>
     </context>
 <context>
+        <name>BoxOfChildScreen</name>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>Wróć do warsztatu</translation>
+        </message>
+        <message>
+            <source>Change the box</source>
+            <translation>Zmień pudełko</translation>
+        </message>
+        <message>
+            <source>Goals</source>
+            <translation>Cele</translation>
+        </message>
+        <message>
+            <source>Handing over</source>
+            <translation>Przekazanie</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>Pakowanie</translation>
+        </message>
+        <message>
+            <source>Plan a video session</source>
+            <translation>Zaplanuj spotkanie wideo</translation>
+        </message>
+        <message>
+            <source>Six lines: the parent does each</source>
+            <translation>Sześć zdań: każde robi rodzic</translation>
+        </message>
+        <message>
+            <source>To print</source>
+            <translation>Do druku</translation>
+        </message>
+        <message>
+            <source>What is asked for</source>
+            <translation>O co jest prośba</translation>
+        </message>
+    </context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -181,7 +224,16 @@
             <source>What to ask for</source>
             <translation>O co poprosić</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Print the new list</source>
+            <translation>Wydrukuj nową listę</translation>
+        </message>
+        <message>
+            <source>The new list is on the lid</source>
+            <translation>Nowa lista jest na wieczku</translation>
+        </message>
+</context>
 <context>
         <name>BurstScreen</name>
         <message>
@@ -270,6 +322,21 @@
         <message>
             <source>hold</source>
             <translation>przytrzymaj</translation>
+        </message>
+    </context>
+<context>
+        <name>CoachingScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Handing over to %1's home</source>
+            <translation>Przekazanie do domu: %1</translation>
+        </message>
+        <message>
+            <source>The parent does each of these while you are there. The ticks stay on this phone.</source>
+            <translation>Rodzic robi każdą z tych rzeczy przy tobie. Znaczki zostają w tym telefonie.</translation>
         </message>
     </context>
 <context>
@@ -1730,7 +1797,12 @@
             <source>Today</source>
             <translation>Dziś</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Workbench</source>
+            <translation>Warsztat</translation>
+        </message>
+</context>
 <context>
         <name>Member</name>
         <message>
@@ -2646,6 +2718,64 @@
         </message>
     </context>
 <context>
+        <name>ReviseRow</name>
+        <message>
+            <source>Leave out</source>
+            <translation>Usuń z listy</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>O jeden mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>O jeden więcej: %1</translation>
+        </message>
+        <message>
+            <source>Put in instead: %1</source>
+            <translation>Włóż zamiast tego: %1</translation>
+        </message>
+    </context>
+<context>
+        <name>ReviseScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>Wróć, nic się nie zmienia</translation>
+        </message>
+        <message>
+            <source>Change %1's box</source>
+            <translation>Zmiana pudełka: %1</translation>
+        </message>
+        <message>
+            <source>Close the catalogue</source>
+            <translation>Zamknij katalog</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>Włóż: %1</translation>
+        </message>
+        <message>
+            <source>Put something in</source>
+            <translation>Włóż coś</translation>
+        </message>
+        <message>
+            <source>Send as revision %1</source>
+            <translation>Wyślij jako wersję %1</translation>
+        </message>
+        <message>
+            <source>The list is as it was</source>
+            <translation>Lista jest taka jak była</translation>
+        </message>
+        <message>
+            <source>What this does</source>
+            <translation>Co to zmieni</translation>
+        </message>
+        <message>
+            <source>Why, in words the family reads</source>
+            <translation>Dlaczego, słowami, które przeczyta rodzina</translation>
+        </message>
+    </context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2728,6 +2858,49 @@
         <message>
             <source>A guest?</source>
             <translation>Gość?</translation>
+        </message>
+    </context>
+<context>
+        <name>RoundScreen</name>
+        <message>
+            <source>%1: packed</source>
+            <translation>%1: spakowane</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>Wróć do warsztatu</translation>
+        </message>
+        <message>
+            <source>By post</source>
+            <translation>Pocztą</translation>
+        </message>
+        <message>
+            <source>How it gets there</source>
+            <translation>Jak to dotrze</translation>
+        </message>
+        <message>
+            <source>I have it with me</source>
+            <translation>Mam to ze sobą</translation>
+        </message>
+        <message>
+            <source>It is posted</source>
+            <translation>Wysłane pocztą</translation>
+        </message>
+        <message>
+            <source>Nothing to pack</source>
+            <translation>Nic do spakowania</translation>
+        </message>
+        <message>
+            <source>On a visit</source>
+            <translation>Podczas wizyty</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>What families ask for stands here, item by item.</source>
+            <translation>Tu stoi, o co proszą rodziny, rzecz po rzeczy.</translation>
         </message>
     </context>
 <context>
@@ -3739,6 +3912,21 @@
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
+        </message>
+    </context>
+<context>
+        <name>WorkbenchScreen</name>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>Workbench</source>
+            <translation>Warsztat</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>otwarte</translation>
         </message>
     </context>
 <context>
@@ -7440,7 +7628,146 @@
             <source>this design</source>
             <translation>tego wzoru</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 small pieces are not found.</source>
+            <translation>
+                <numerusform>Nie znaleziono %1 małej części.</numerusform>
+                <numerusform>Nie znaleziono %1 małych części.</numerusform>
+                <numerusform>Nie znaleziono %1 małych części.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 wrote why: %2</source>
+            <translation>%1 pisze, dlaczego: %2</translation>
+        </message>
+        <message>
+            <source>All of it is taken out.</source>
+            <translation>Wszystko już wyjęte.</translation>
+        </message>
+        <message>
+            <source>Asked for: %1.</source>
+            <translation>Prośba o: %1.</translation>
+        </message>
+        <message>
+            <source>Awaiting confirmation</source>
+            <translation>Czeka na potwierdzenie</translation>
+        </message>
+        <message>
+            <source>Goal review: %1.</source>
+            <translation>Przegląd celu: %1.</translation>
+        </message>
+        <message>
+            <source>Latex must stay away, says %1, %2.</source>
+            <translation>Lateks musi zniknąć z domu, mówi %1, %2.</translation>
+        </message>
+        <message>
+            <source>Needs stock</source>
+            <translation>Trzeba uzupełnić</translation>
+        </message>
+        <message>
+            <source>Nobody has received it yet.</source>
+            <translation>Nikt jej jeszcze nie dostał.</translation>
+        </message>
+        <message>
+            <source>On the way: %1.</source>
+            <translation>W drodze: %1.</translation>
+        </message>
+        <message>
+            <source>One small piece is not found.</source>
+            <translation>Jednej małej części nie znaleziono.</translation>
+        </message>
+        <message>
+            <source>Received by %1, %2.</source>
+            <translation>Ma ją %1, od: %2.</translation>
+        </message>
+        <message>
+            <source>Review due</source>
+            <translation>Czas na przegląd celu</translation>
+        </message>
+        <message>
+            <source>Revision %1, sent %2.</source>
+            <translation>Wersja %1, wysłana: %2.</translation>
+        </message>
+        <message>
+            <source>Running low: %1.</source>
+            <translation>Kończy się: %1.</translation>
+        </message>
+        <message>
+            <source>Safety note</source>
+            <translation>Uwaga o bezpieczeństwie</translation>
+        </message>
+        <message>
+            <source>Still to be taken out: %1.</source>
+            <translation>Jeszcze do wyjęcia: %1.</translation>
+        </message>
+        <message>
+            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
+            <translation>Wyjmij to teraz z pudełka. Trzymaj tam, gdzie żadne dziecko nie sięgnie, dopóki tego nie oddasz.</translation>
+        </message>
+        <message>
+            <source>The box has a new lid list: revision %1.</source>
+            <translation>Pudełko ma nową listę na wieczko: wersja %1.</translation>
+        </message>
+        <message>
+            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
+            <translation>Lista na wieczku jest nieaktualna: wersja %1 obowiązuje od: %2.</translation>
+        </message>
+        <message>
+            <source>The parent chooses one activity and reads its caution aloud.</source>
+            <translation>Rodzic wybiera jedną zabawę i czyta na głos, na co uważać.</translation>
+        </message>
+        <message>
+            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
+            <translation>Rodzic wlicza wszystko z powrotem, zamyka wieczko i mówi, gdzie pudełko będzie stało.</translation>
+        </message>
+        <message>
+            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
+            <translation>Rodzic wypełnia kartę domu: kto tam mieszka, wiek, alergie.</translation>
+        </message>
+        <message>
+            <source>The parent makes it easier once and harder once.</source>
+            <translation>Rodzic raz ułatwia i raz utrudnia.</translation>
+        </message>
+        <message>
+            <source>The parent opens the box and finds each thing on the lid list.</source>
+            <translation>Rodzic otwiera pudełko i znajduje każdą rzecz z listy na wieczku.</translation>
+        </message>
+        <message>
+            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
+            <translation>Rodzic bawi się w to z dzieckiem. Ty patrzysz, a twoje ręce odpoczywają.</translation>
+        </message>
+        <message>
+            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
+            <translation>Powstały dwie listy, które o sobie nie wiedziały. Wyślij jeszcze jedną, która powie, co obowiązuje.</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away, says %1, %2.</source>
+            <translation>Pszenica musi zniknąć z domu, mówi %1, %2.</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>Dlaczego: %1</translation>
+        </message>
 </context>
+<context>
+        <name>lidlark::mobile::AdditionViewModel</name>
+        <message>
+            <source>%1 In its place: %2.</source>
+            <translation>%1 Zamiast tego: %2.</translation>
+        </message>
+        <message>
+            <source>In place of: %1</source>
+            <translation>Zamiast: %1</translation>
+        </message>
+        <message>
+            <source>Latex must stay away from this home.</source>
+            <translation>W tym domu nie może być lateksu.</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away from this home.</source>
+            <translation>W tym domu nie może być pszenicy.</translation>
+        </message>
+    </context>
 <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
@@ -7498,6 +7825,48 @@
         <message>
             <source>taken out</source>
             <translation>wyniesione</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::CaseloadViewModel</name>
+        <message numerus="yes">
+            <source>%n boxes</source>
+            <translation>
+                <numerusform>%n pudełko</numerusform>
+                <numerusform>%n pudełka</numerusform>
+                <numerusform>%n pudełek</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n things to pack.</source>
+            <translation>
+                <numerusform>%n rzecz do spakowania.</numerusform>
+                <numerusform>%n rzeczy do spakowania.</numerusform>
+                <numerusform>%n rzeczy do spakowania.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be read</source>
+            <translation>Nie da się odczytać</translation>
+        </message>
+        <message>
+            <source>Nothing to pack.</source>
+            <translation>Nic do spakowania.</translation>
+        </message>
+        <message>
+            <source>Nothing waits</source>
+            <translation>Nic nie czeka</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::ChildViewModel</name>
+        <message>
+            <source>%1 on the list, %2 in the box</source>
+            <translation>%1 na liście, %2 w pudełku</translation>
+        </message>
+        <message>
+            <source>Lid list R%1</source>
+            <translation>Lista z wieczka R%1</translation>
         </message>
     </context>
 <context>
@@ -7756,6 +8125,13 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::ParcelViewModel</name>
+        <message>
+            <source>%1 packed, %2 to pack</source>
+            <translation>%1 spakowane, %2 do spakowania</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -7897,6 +8273,57 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::ReviseViewModel</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1 until now</source>
+            <translation>dotąd %1</translation>
+        </message>
+        <message>
+            <source>No longer offered: %1.</source>
+            <translation>Już nie do wyboru: %1.</translation>
+        </message>
+        <message>
+            <source>Not offered until what is new is counted in: %1.</source>
+            <translation>Nie do wyboru, aż nowe rzeczy będą doliczone: %1.</translation>
+        </message>
+        <message>
+            <source>Offered as well, once it is counted in: %1.</source>
+            <translation>Dojdzie do wyboru po doliczeniu: %1.</translation>
+        </message>
+        <message>
+            <source>The home takes out: %1.</source>
+            <translation>W domu trzeba wyjąć: %1.</translation>
+        </message>
+        <message>
+            <source>The list is as it was. Change something first.</source>
+            <translation>Lista jest taka jak była. Najpierw coś zmień.</translation>
+        </message>
+        <message>
+            <source>The same activities are offered as before.</source>
+            <translation>Do wyboru są te same zabawy co przedtem.</translation>
+        </message>
+        <message>
+            <source>To be sent, and on the way until it is counted in: %1.</source>
+            <translation>Do wysłania, w drodze aż do doliczenia: %1.</translation>
+        </message>
+        <message>
+            <source>Why: say it in a few words. The family reads it beside the new list.</source>
+            <translation>Dlaczego: napisz w kilku słowach. Rodzina przeczyta to obok nowej listy.</translation>
+        </message>
+        <message>
+            <source>Why: this is too long. Say it shorter.</source>
+            <translation>Dlaczego: to za długie. Napisz krócej.</translation>
+        </message>
+        <message>
+            <source>new on the list</source>
+            <translation>nowe na liście</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -7905,6 +8332,33 @@
         <message>
             <source>under three</source>
             <translation>poniżej trzech lat</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::RoundViewModel</name>
+        <message>
+            <source>%1, asked for by %2, %3</source>
+            <translation>%1, prosi %2, %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>%n sztuka</numerusform>
+                <numerusform>%n sztuki</numerusform>
+                <numerusform>%n sztuk</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n to pack</source>
+            <translation>
+                <numerusform>%n do spakowania</numerusform>
+                <numerusform>%n do spakowania</numerusform>
+                <numerusform>%n do spakowania</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>all packed</source>
+            <translation>wszystko spakowane</translation>
         </message>
     </context>
 <context>
@@ -7917,7 +8371,12 @@
             <source>These stay</source>
             <translation>To zostaje</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>No longer on the lid list</source>
+            <translation>Nie ma już na liście</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>

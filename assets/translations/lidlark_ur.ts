@@ -132,6 +132,49 @@
         </message>
     </context>
 <context>
+        <name>BoxOfChildScreen</name>
+        <message>
+            <source>%1's box</source>
+            <translation>%1 کا ڈبہ</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>Change the box</source>
+            <translation>ڈبہ بدلیں</translation>
+        </message>
+        <message>
+            <source>Goals</source>
+            <translation>مقاصد</translation>
+        </message>
+        <message>
+            <source>Handing over</source>
+            <translation>حوالے کرنا</translation>
+        </message>
+        <message>
+            <source>Packing</source>
+            <translation>سامان باندھنا</translation>
+        </message>
+        <message>
+            <source>Plan a video session</source>
+            <translation>ویڈیو ملاقات کی تیاری</translation>
+        </message>
+        <message>
+            <source>Six lines: the parent does each</source>
+            <translation>چھ باتیں: ہر ایک ماں یا باپ کریں</translation>
+        </message>
+        <message>
+            <source>To print</source>
+            <translation>چھاپنے کے لیے</translation>
+        </message>
+        <message>
+            <source>What is asked for</source>
+            <translation>کیا مانگا گیا ہے</translation>
+        </message>
+    </context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -181,7 +224,16 @@
             <source>What to ask for</source>
             <translation>کیا مانگنا ہے</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Print the new list</source>
+            <translation>نئی فہرست چھاپیں</translation>
+        </message>
+        <message>
+            <source>The new list is on the lid</source>
+            <translation>نئی فہرست ڈھکن پر ہے</translation>
+        </message>
+</context>
 <context>
         <name>BurstScreen</name>
         <message>
@@ -270,6 +322,21 @@
         <message>
             <source>hold</source>
             <translation>دبائے رکھیں</translation>
+        </message>
+    </context>
+<context>
+        <name>CoachingScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Handing over to %1's home</source>
+            <translation>%1 کے گھر حوالے کرنا</translation>
+        </message>
+        <message>
+            <source>The parent does each of these while you are there. The ticks stay on this phone.</source>
+            <translation>یہ ہر کام ماں یا باپ آپ کے سامنے کریں۔ نشان اسی فون پر رہتے ہیں۔</translation>
         </message>
     </context>
 <context>
@@ -1729,7 +1796,12 @@
             <source>Today</source>
             <translation>آج</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Workbench</source>
+            <translation>کام کی میز</translation>
+        </message>
+</context>
 <context>
         <name>Member</name>
         <message>
@@ -2644,6 +2716,64 @@
         </message>
     </context>
 <context>
+        <name>ReviseRow</name>
+        <message>
+            <source>Leave out</source>
+            <translation>نکال دیں</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک اور: %1</translation>
+        </message>
+        <message>
+            <source>Put in instead: %1</source>
+            <translation>اس کی جگہ رکھیں: %1</translation>
+        </message>
+    </context>
+<context>
+        <name>ReviseScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>واپس، کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Change %1's box</source>
+            <translation>%1 کا ڈبہ بدلیں</translation>
+        </message>
+        <message>
+            <source>Close the catalogue</source>
+            <translation>فہرستِ سامان بند کریں</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>رکھیں: %1</translation>
+        </message>
+        <message>
+            <source>Put something in</source>
+            <translation>کچھ رکھیں</translation>
+        </message>
+        <message>
+            <source>Send as revision %1</source>
+            <translation>نظرثانی %1 کے طور پر بھیجیں</translation>
+        </message>
+        <message>
+            <source>The list is as it was</source>
+            <translation>فہرست ویسی ہی ہے</translation>
+        </message>
+        <message>
+            <source>What this does</source>
+            <translation>اس سے کیا ہوگا</translation>
+        </message>
+        <message>
+            <source>Why, in words the family reads</source>
+            <translation>وجہ، ان لفظوں میں جو گھر والے پڑھیں گے</translation>
+        </message>
+    </context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2726,6 +2856,49 @@
         <message>
             <source>A guest?</source>
             <translation>کوئی مہمان؟</translation>
+        </message>
+    </context>
+<context>
+        <name>RoundScreen</name>
+        <message>
+            <source>%1: packed</source>
+            <translation>%1: باندھ لیا</translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>By post</source>
+            <translation>ڈاک سے</translation>
+        </message>
+        <message>
+            <source>How it gets there</source>
+            <translation>یہ کیسے پہنچے گا</translation>
+        </message>
+        <message>
+            <source>I have it with me</source>
+            <translation>یہ میرے پاس ہے</translation>
+        </message>
+        <message>
+            <source>It is posted</source>
+            <translation>ڈاک میں ڈال دیا</translation>
+        </message>
+        <message>
+            <source>Nothing to pack</source>
+            <translation>کچھ باندھنا نہیں</translation>
+        </message>
+        <message>
+            <source>On a visit</source>
+            <translation>ملاقات پر</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>What families ask for stands here, item by item.</source>
+            <translation>گھر والے جو مانگتے ہیں وہ یہاں ایک ایک چیز کر کے لکھا ہوتا ہے۔</translation>
         </message>
     </context>
 <context>
@@ -3736,6 +3909,21 @@
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
+        </message>
+    </context>
+<context>
+        <name>WorkbenchScreen</name>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>Workbench</source>
+            <translation>کام کی میز</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>کھلا ہے</translation>
         </message>
     </context>
 <context>
@@ -7409,7 +7597,145 @@
             <source>this design</source>
             <translation>یہ نمونہ</translation>
         </message>
+        <message numerus="yes">
+            <source>%1 small pieces are not found.</source>
+            <translation>
+                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
+                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 wrote why: %2</source>
+            <translation>%1 نے وجہ لکھی: %2</translation>
+        </message>
+        <message>
+            <source>All of it is taken out.</source>
+            <translation>سب نکال لیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Asked for: %1.</source>
+            <translation>مانگا گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Awaiting confirmation</source>
+            <translation>تصدیق باقی</translation>
+        </message>
+        <message>
+            <source>Goal review: %1.</source>
+            <translation>مقصد پر نظر: %1۔</translation>
+        </message>
+        <message>
+            <source>Latex must stay away, says %1, %2.</source>
+            <translation>لیٹکس دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
+            <source>Needs stock</source>
+            <translation>سامان چاہیے</translation>
+        </message>
+        <message>
+            <source>Nobody has received it yet.</source>
+            <translation>ابھی کسی کو نہیں ملی۔</translation>
+        </message>
+        <message>
+            <source>On the way: %1.</source>
+            <translation>راستے میں: %1۔</translation>
+        </message>
+        <message>
+            <source>One small piece is not found.</source>
+            <translation>ایک چھوٹا ٹکڑا نہیں ملا۔</translation>
+        </message>
+        <message>
+            <source>Received by %1, %2.</source>
+            <translation>%1 کو ملی: %2۔</translation>
+        </message>
+        <message>
+            <source>Review due</source>
+            <translation>مقصد دیکھنے کا وقت</translation>
+        </message>
+        <message>
+            <source>Revision %1, sent %2.</source>
+            <translation>نظرثانی %1، بھیجی گئی: %2۔</translation>
+        </message>
+        <message>
+            <source>Running low: %1.</source>
+            <translation>کم رہ گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Safety note</source>
+            <translation>حفاظت کی بات</translation>
+        </message>
+        <message>
+            <source>Still to be taken out: %1.</source>
+            <translation>ابھی نکالنا باقی: %1۔</translation>
+        </message>
+        <message>
+            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
+            <translation>یہ چیزیں ابھی ڈبے سے نکالیں۔ واپس دینے تک ایسی جگہ رکھیں جہاں کوئی بچہ نہ پہنچ سکے۔</translation>
+        </message>
+        <message>
+            <source>The box has a new lid list: revision %1.</source>
+            <translation>ڈبے کی نئی فہرست ہے: نظرثانی %1۔</translation>
+        </message>
+        <message>
+            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
+            <translation>ڈھکن کی فہرست پرانی ہے: نظرثانی %1 چل رہی ہے، %2 سے۔</translation>
+        </message>
+        <message>
+            <source>The parent chooses one activity and reads its caution aloud.</source>
+            <translation>ماں یا باپ ایک کھیل چنیں اور اس کی احتیاط اونچی آواز میں پڑھیں۔</translation>
+        </message>
+        <message>
+            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
+            <translation>ماں یا باپ سب گن کر واپس رکھیں، ڈھکن بند کریں اور بتائیں کہ ڈبہ کہاں رہے گا۔</translation>
+        </message>
+        <message>
+            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
+            <translation>ماں یا باپ گھر کا پرچہ بھریں: کون رہتا ہے، عمریں، الرجی۔</translation>
+        </message>
+        <message>
+            <source>The parent makes it easier once and harder once.</source>
+            <translation>ماں یا باپ ایک بار اسے آسان اور ایک بار مشکل کریں۔</translation>
+        </message>
+        <message>
+            <source>The parent opens the box and finds each thing on the lid list.</source>
+            <translation>ماں یا باپ ڈبہ کھولیں اور فہرست کی ہر چیز ڈھونڈیں۔</translation>
+        </message>
+        <message>
+            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
+            <translation>ماں یا باپ بچے کے ساتھ کھیلیں۔ آپ دیکھیں، اور ہاتھ نہ لگائیں۔</translation>
+        </message>
+        <message>
+            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
+            <translation>دو فہرستیں ایک دوسری سے بے خبر لکھی گئیں۔ ایک اور بھیجیں جو بتائے کہ کون سی بات ٹھیک ہے۔</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away, says %1, %2.</source>
+            <translation>گندم دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>وجہ: %1</translation>
+        </message>
 </context>
+<context>
+        <name>lidlark::mobile::AdditionViewModel</name>
+        <message>
+            <source>%1 In its place: %2.</source>
+            <translation>%1 اس کی جگہ: %2۔</translation>
+        </message>
+        <message>
+            <source>In place of: %1</source>
+            <translation>ان کی جگہ: %1</translation>
+        </message>
+        <message>
+            <source>Latex must stay away from this home.</source>
+            <translation>اس گھر سے لیٹکس دور رہے۔</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away from this home.</source>
+            <translation>اس گھر سے گندم دور رہے۔</translation>
+        </message>
+    </context>
 <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
@@ -7465,6 +7791,46 @@
         <message>
             <source>taken out</source>
             <translation>باہر نکالا</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::CaseloadViewModel</name>
+        <message numerus="yes">
+            <source>%n boxes</source>
+            <translation>
+                <numerusform>‏%n ڈبہ</numerusform>
+                <numerusform>‏%n ڈبے</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n things to pack.</source>
+            <translation>
+                <numerusform>‏%n چیز باندھنی ہے۔</numerusform>
+                <numerusform>‏%n چیزیں باندھنی ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be read</source>
+            <translation>پڑھا نہیں جا سکتا</translation>
+        </message>
+        <message>
+            <source>Nothing to pack.</source>
+            <translation>کچھ باندھنا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing waits</source>
+            <translation>کچھ باقی نہیں</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::ChildViewModel</name>
+        <message>
+            <source>%1 on the list, %2 in the box</source>
+            <translation>فہرست میں %1، ڈبے میں %2</translation>
+        </message>
+        <message>
+            <source>Lid list R%1</source>
+            <translation>ڈھکن کی فہرست R%1</translation>
         </message>
     </context>
 <context>
@@ -7720,6 +8086,13 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::ParcelViewModel</name>
+        <message>
+            <source>%1 packed, %2 to pack</source>
+            <translation>%1 باندھا گیا، %2 باقی</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -7861,6 +8234,57 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::ReviseViewModel</name>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>%1 until now</source>
+            <translation>اب تک %1</translation>
+        </message>
+        <message>
+            <source>No longer offered: %1.</source>
+            <translation>اب پیش نہیں ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>Not offered until what is new is counted in: %1.</source>
+            <translation>نئی چیزیں گن کر رکھنے تک پیش نہیں ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>Offered as well, once it is counted in: %1.</source>
+            <translation>گن کر رکھنے کے بعد یہ بھی پیش ہوں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>The home takes out: %1.</source>
+            <translation>گھر والے نکالیں گے: %1۔</translation>
+        </message>
+        <message>
+            <source>The list is as it was. Change something first.</source>
+            <translation>فہرست ویسی ہی ہے۔ پہلے کچھ بدلیں۔</translation>
+        </message>
+        <message>
+            <source>The same activities are offered as before.</source>
+            <translation>وہی کھیل پیش ہوں گے جو پہلے تھے۔</translation>
+        </message>
+        <message>
+            <source>To be sent, and on the way until it is counted in: %1.</source>
+            <translation>بھیجنا ہے، اور گن کر رکھنے تک راستے میں: %1۔</translation>
+        </message>
+        <message>
+            <source>Why: say it in a few words. The family reads it beside the new list.</source>
+            <translation>وجہ: چند لفظوں میں لکھیں۔ گھر والے اسے نئی فہرست کے ساتھ پڑھیں گے۔</translation>
+        </message>
+        <message>
+            <source>Why: this is too long. Say it shorter.</source>
+            <translation>وجہ: یہ بہت لمبی ہے۔ مختصر لکھیں۔</translation>
+        </message>
+        <message>
+            <source>new on the list</source>
+            <translation>فہرست میں نیا</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -7869,6 +8293,31 @@
         <message>
             <source>under three</source>
             <translation>تین سال سے کم</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::RoundViewModel</name>
+        <message>
+            <source>%1, asked for by %2, %3</source>
+            <translation>%1، %2 نے مانگا، %3</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>‏%n عدد</numerusform>
+                <numerusform>‏%n عدد</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%n to pack</source>
+            <translation>
+                <numerusform>‏%n باندھنا ہے</numerusform>
+                <numerusform>‏%n باندھنے ہیں</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>all packed</source>
+            <translation>سب باندھ لیا</translation>
         </message>
     </context>
 <context>
@@ -7881,7 +8330,12 @@
             <source>These stay</source>
             <translation>یہ رہتے ہیں</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>No longer on the lid list</source>
+            <translation>اب فہرست میں نہیں</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>

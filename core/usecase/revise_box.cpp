@@ -1,6 +1,8 @@
 #include "core/usecase/revise_box.h"
 
 #include "core/box/request.h"
+#include "core/box/revision_why.h"
+#include "core/usecase/avoided_items.h"
 #include "core/usecase/box_in_hand.h"
 
 namespace lidlark::usecase {
@@ -23,6 +25,21 @@ std::optional<Error> problemWith(const catalogue::Catalogue &catalogue, const Bo
     return std::nullopt;
 }
 
+/// What was in the box before it came to be avoided stays where it is until it is taken out.
+std::optional<Error> addedThoughAvoided(Workplace &therapist, const ChildId &child,
+                                        const std::map<ItemId, int> &before,
+                                        const std::map<ItemId, int> &packed)
+{
+    const auto avoided = avoidedForChild(therapist, child);
+    if (!avoided)
+        return avoided.error();
+    for (const auto &[item, pieces] : packed) {
+        if (!before.contains(item) && isAvoided(therapist.catalogue, item, *avoided))
+            return Error{ErrorCode::NotAllowed, item.value + ": avoided at home"};
+    }
+    return std::nullopt;
+}
+
 Saying onItsWay(const BoxInHand &box, const ItemId &item)
 {
     const store::ItemRow *row = box.row(item);
@@ -34,7 +51,7 @@ Saying onItsWay(const BoxInHand &box, const ItemId &item)
 } // namespace
 
 Outcome reviseBox(Workplace &therapist, const std::string &childAlias, const std::string &author,
-                  const std::map<ItemId, int> &packed)
+                  const std::map<ItemId, int> &packed, const std::string &why)
 {
     if (therapist.device.role != store::Role::Therapist)
         return Error{ErrorCode::NotAllowed, "lid list"};
@@ -51,8 +68,13 @@ Outcome reviseBox(Workplace &therapist, const std::string &childAlias, const std
     const box::Revision &last = (*before)->revision;
     if (last.packed == packed && (*before)->heads == 1)
         return Error{ErrorCode::Invalid, "lid list: as it is"};
+    if (why.size() > box::longestWhy)
+        return Error{ErrorCode::Invalid, "why: too long"};
+    if (const auto refused = addedThoughAvoided(therapist, box->box.child, last.packed, packed))
+        return *refused;
     std::vector<Saying> sayings{
-        {Kind::Revision, box::fieldsOf(box::Revision{last.number + 1, packed, {}})}};
+        {Kind::Revision,
+         box::withWhy(box::fieldsOf(box::Revision{last.number + 1, packed, {}}), why)}};
     for (const auto &[item, pieces] : packed) {
         const auto known = last.packed.find(item);
         if (known == last.packed.end() || known->second < pieces)

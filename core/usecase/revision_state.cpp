@@ -3,6 +3,7 @@
 #include "core/box/item_changes.h"
 #include "core/box/lid_list.h"
 #include "core/box/request.h"
+#include "core/box/revision_why.h"
 #include "core/store/event_repository.h"
 
 #include <algorithm>
@@ -108,7 +109,15 @@ Result<std::optional<RevisionState>> revisionStateOf(Workplace &workplace, const
     state.number = family.revision->revision.number;
     state.sent = family.revision->issued;
     state.twoLists = family.revision->heads > 1;
-    state.received = receivedBy(*mets, box::standingOf(all, seen));
+    std::vector<const Event *> heads = box::standingOf(all, seen);
+    std::ranges::sort(heads,
+                      [](const Event *a, const Event *b) { return box::writtenEarlier(*a, *b); });
+    state.received = receivedBy(*mets, heads);
+    for (const Event *head : heads) {
+        state.by = head->author;
+        if (auto why = box::whyOf(*head); !why.empty())
+            state.why.push_back(std::move(why));
+    }
     if (const Outcome done = fillTakeOut(workplace, family, lane, *revisions, seen, state); !done)
         return done.error();
     for (const store::ItemRow &row : family.items) {

@@ -27,6 +27,9 @@ struct Received {
 struct RevisionState {
     int number = 1;
     Day sent;
+    std::string by; ///< Who wrote it; of two lists, the one written later.
+    /// Why, in the therapist's words: of each list in force that says so.
+    std::vector<std::string> why;
     bool twoLists = false; ///< Written without knowing of each other: the therapist is to confirm.
     std::vector<RemovedThing> takeOut; ///< In the order of the items' ids.
     std::vector<ItemId> onTheWay;      ///< Of the list, added, and not counted in yet.

@@ -49,18 +49,24 @@ FocusScope {
     property string placeBack: "crew"
     readonly property Item current: loader.item as Item
     readonly property alias slip: justNoted
-    /// What was just noted is told there: never in a child's view, and not while there is play.
-    readonly property list<string> adultPages: ["today", "box", "item", "count", "requests", "dried-out", "notebook",
-        "crew", "home-sheet", "take-out", "floor", "putback", "different", "noticed", "resume"]
+    /// Where the app begins, and where the pages lead back to.
+    readonly property string firstPlace: screens.household.therapist ? "workbench" : "today"
+    /// Of "goals", "prints", "packing", "video": what the page of a child's box leads to. A route of
+    /// that name must be there.
+    readonly property list<string> therapistPlaces: []
+    /// There is room for the board beside the page of a child's box.
+    readonly property bool twoPanes: screens.household.therapist && screens.width >= Theme.twoPanesWidth
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
-    readonly property real pageWidth: screens.width < 130 * Theme.dotsPerMm ? screens.width : 110 * Theme.dotsPerMm
+    readonly property real pageRoom: screens.width - boardPane.width
+    readonly property real pageWidth: screens.pageRoom < 130 * Theme.dotsPerMm ? screens.pageRoom : 110 * Theme.dotsPerMm
 
     function go(where: string) {
         screens.problem = ""
         justNoted.pageTurned()
-        screens.route = where
+        const there = where === "today" ? screens.firstPlace : where
+        screens.route = there === "workbench" && screens.twoPanes ? "box-of-child" : there
         place.last = null
-        loader.setSource(Qt.resolvedUrl(screens.fileFor(where)), { screens: screens })
+        loader.setSource(Qt.resolvedUrl(pages.fileOf(screens.route)), { screens: screens })
     }
 
     function lookOnTheFloor(from: string) {
@@ -104,6 +110,11 @@ FocusScope {
         screens.item = item
         screens.itemBack = screens.route
         screens.go("item")
+    }
+
+    function showBoxOf(child: string) {
+        screens.household.child = child
+        screens.go("box-of-child")
     }
 
     function driedOut(item: string) {
@@ -185,14 +196,6 @@ FocusScope {
             screens.go(where)
     }
 
-    /// "home-sheet": HomeSheetRoute.qml.
-    function fileFor(where: string): string {
-        if (where === "putback")
-            return "PutBackRoute.qml"
-        const words = where.split("-").map(word => word.charAt(0).toUpperCase() + word.slice(1))
-        return words.join("") + "Route.qml"
-    }
-
     /// The app is looked at again: what has grown old is asked anew.
     function wake() {
         screens.sitting.freshen()
@@ -200,9 +203,15 @@ FocusScope {
             screens.begin()
     }
 
+    // The window was made wider: the board is beside the page from now on.
+    onTwoPanesChanged: {
+        if (screens.twoPanes && screens.route === "workbench")
+            screens.go("workbench")
+    }
     Component.onCompleted: screens.begin()
 
     FocusPlace { id: place }
+    PageNames { id: pages }
 
     BackWays {
         id: ways
@@ -215,11 +224,12 @@ FocusScope {
         place: screens.placeBack
         goals: screens.goalsBack
         puttingBack: screens.playInHand.puttingBack
+        therapist: screens.household.therapist
     }
 
     Keys.onEscapePressed: screens.goBack()
     Keys.onBackPressed: event => {
-        event.accepted = screens.route !== "today"
+        event.accepted = screens.route !== screens.firstPlace
         screens.goBack()
     }
 
@@ -268,10 +278,20 @@ FocusScope {
         actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
         onAction: loader.status === Loader.Error ? screens.go("today") : screens.problem = ""
     }
+    BoardPane {
+        id: boardPane
+
+        anchors.left: parent.left
+        host: screens
+        wanted: screens.twoPanes && !screens.household.needsWelcome
+        y: loader.y
+        height: loader.height
+    }
+
     PageLoader {
         id: loader
 
-        start: (screens.width - screens.pageWidth) / 2
+        start: (screens.LayoutMirroring.enabled ? 0 : boardPane.width) + (screens.pageRoom - screens.pageWidth) / 2
         y: whose.height + failed.height
         width: screens.pageWidth
         height: screens.height - loader.y - justNoted.height
@@ -291,7 +311,7 @@ FocusScope {
         width: screens.pageWidth
         anchors.bottom: parent.bottom
         household: screens.household
-        adultPage: screens.adultPages.includes(screens.route)
+        adultPage: pages.forAdults.includes(screens.route)
         onSecondThought: screens.goOnAfterSecondThought(screens.route)
         onFailed: problem => screens.problem = problem
     }

@@ -15,6 +15,7 @@ QtObject {
     required property string place
     required property string goals
     required property bool puttingBack
+    required property bool therapist
 
     function backFrom(where: string): string {
         switch (where) {
@@ -31,8 +32,19 @@ QtObject {
         case "whose":
             return ways.puttingBack ? "putback" : "play"
         case "count":
-        case "requests":
             return "box"
+        case "requests":
+            return ways.therapist ? "box-of-child" : "box"
+        case "revise":
+        case "coaching":
+        case "goals":
+        case "prints":
+        case "packing":
+        case "video":
+            return "box-of-child"
+        case "box-of-child":
+        case "round":
+            return "workbench"
         case "item":
             return ways.item
         case "goals":

@@ -4,7 +4,7 @@ import QtQuick
 import Lidlark.App
 import Lidlark.Design
 
-/// The four places of the app, on the cloth.
+/// The four places of the app, on the cloth. Who packs the boxes begins at the workbench.
 TabFoot {
     id: tabs
 
@@ -14,7 +14,16 @@ TabFoot {
     shown: tabs.screens.household.guest ? 3 : 4
 
     Tab {
+        objectName: "tab-workbench"
+        visible: tabs.screens.household.therapist
+        text: qsTr("Workbench")
+        sign: "sign-workbench"
+        current: tabs.screens.route === "workbench" || tabs.screens.route === "box-of-child"
+        onClicked: tabs.screens.go("workbench")
+    }
+    Tab {
         objectName: "tab-today"
+        visible: !tabs.screens.household.therapist
         text: qsTr("Today")
         sign: "sign-today"
         current: tabs.screens.route === "today"

@@ -12,6 +12,7 @@ Sheet {
 
     required property Household household
     required property Sitting sitting
+    property bool prints: false
     readonly property real inset: Theme.margin - screen.margin
 
     signal countWanted()
@@ -20,6 +21,8 @@ Sheet {
     signal itemWanted(string itemId)
     signal requestsWanted()
     signal notedWanted()
+    /// The lid list is to be printed anew; asked only where `prints` says that there is a page.
+    signal printsWanted()
 
     margin: Theme.gap
 
@@ -58,6 +61,51 @@ Sheet {
         visible: box.mustLeave
         text: SafetyWords.of(QT_TRANSLATE_NOOP("SafetyWords", "Some things must leave the house. See which."))
         onClicked: screen.takeOutWanted()
+    }
+
+    Card {
+        objectName: "lid"
+        width: screen.contentWidth
+        visible: box.lidWords.length > 0
+        spacing: Theme.chipGap
+
+        Words {
+            width: parent.width
+            role: Theme.Label
+            text: box.lidWords
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Body
+            visible: text.length > 0
+            text: box.whyWords
+        }
+
+        Words {
+            width: parent.width
+            role: Theme.Body
+            visible: text.length > 0
+            text: box.onTheWay
+        }
+
+        StitchedLink {
+            objectName: "printLid"
+            anchors.left: parent.left
+            width: Math.min(implicitWidth, parent.width)
+            visible: screen.prints && !screen.household.guest
+            text: qsTr("Print the new list")
+            onClicked: screen.printsWanted()
+        }
+
+        StitchedLink {
+            objectName: "lidIsNew"
+            anchors.left: parent.left
+            width: Math.min(implicitWidth, parent.width)
+            visible: !screen.household.guest
+            text: qsTr("The new list is on the lid")
+            onClicked: box.sayLidIsNew()
+        }
     }
 
     QuestionCards {

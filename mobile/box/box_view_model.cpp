@@ -3,6 +3,7 @@
 #include "item_words.h"
 #include "well_order.h"
 
+#include "core/wording/caseload_words.h"
 #include "core/wording/day_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/numerals.h"
@@ -40,6 +41,7 @@ void BoxViewModel::load()
     m_floorNote = !m_household->floorSearch().missing.empty();
     m_countDue = m_household->countIsDue();
     readTakeOuts();
+    readNewList();
     endResetModel();
     emit loaded();
 }
@@ -58,6 +60,22 @@ void BoxViewModel::readTakeOuts()
     }
 }
 
+/// What is removed and out is no part of the box any more.
+void BoxViewModel::readNewList()
+{
+    m_list = newList(*m_household);
+    m_lidIsOld = lidIsOutOfDate(*m_household, m_list);
+    m_mustLeave = m_mustLeave || listRemovesMore(m_list);
+    if (!m_list)
+        return;
+    for (const usecase::RemovedThing &thing : m_list->takeOut) {
+        m_outTags[thing.item] = tr("take out");
+        if (thing.out && thing.pieces == 0)
+            std::erase_if(m_items,
+                          [&thing](const auto &item) { return item.row.item == thing.item; });
+    }
+}
+
 int BoxViewModel::rowCount(const QModelIndex &parent) const
 {
     return parent.isValid() ? 0 : static_cast<int>(m_items.size());
@@ -66,7 +84,9 @@ int BoxViewModel::rowCount(const QModelIndex &parent) const
 QString BoxViewModel::tagOf(const usecase::BoxItem &item) const
 {
     const auto out = m_outTags.find(item.row.item);
-    const bool outSaysMore = item.kind == nullptr || item.row.expected > 0 || item.row.high == 0;
+    const bool removed = m_family && usecase::isToTakeOut(*m_family, item.row.item);
+    const bool outSaysMore =
+        removed || item.kind == nullptr || item.row.expected > 0 || item.row.high == 0;
     return out != m_outTags.end() && outSaysMore ? out->second : wellTag(item);
 }
 
@@ -123,6 +143,28 @@ QString BoxViewModel::revisionWords() const
                : QString();
 }
 
+QString BoxViewModel::lidWords() const
+{
+    return m_lidIsOld ? translated(wording::lidOutOfDate(m_list->number, m_list->sent)) : QString();
+}
+
+QString BoxViewModel::whyWords() const
+{
+    QStringList lines;
+    if (m_lidIsOld) {
+        for (const std::string &why : m_list->why)
+            lines.append(translated(wording::whyChanged(m_list->by, why)));
+    }
+    return lines.join(u'\n');
+}
+
+QString BoxViewModel::onTheWay() const
+{
+    return m_list && !m_list->onTheWay.empty()
+               ? translated(wording::onTheWay(toCore(itemNames(*m_household, m_list->onTheWay))))
+               : QString();
+}
+
 bool BoxViewModel::here() const
 {
     if (m_sitting != nullptr && m_sitting->boxNotHere())
@@ -158,6 +200,19 @@ void BoxViewModel::sayHere()
     m_household->announce();
     if (!done) {
         m_problem = m_household->sentenceFor(done.error());
+        emit loaded();
+    }
+}
+
+void BoxViewModel::sayLidIsNew()
+{
+    if (!m_list)
+        return;
+    const Outcome kept = mobile::sayLidIsNew(*m_household, *m_list);
+    if (kept)
+        load();
+    else {
+        m_problem = m_household->sentenceFor(kept.error());
         emit loaded();
     }
 }

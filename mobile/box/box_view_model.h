@@ -4,6 +4,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/new_list.h"
 #include "mobile/bridge/sitting.h"
 
 #include <map>
@@ -25,6 +26,11 @@ class BoxViewModel : public QAbstractListModel
     Q_PROPERTY(bool floorNote READ floorNote NOTIFY loaded FINAL)
     /// Things of the box must still leave the house.
     Q_PROPERTY(bool mustLeave READ mustLeave NOTIFY loaded FINAL)
+    /// "The list on the lid is out of date ...", and why it was changed; empty: it is not.
+    Q_PROPERTY(QString lidWords READ lidWords NOTIFY loaded FINAL)
+    Q_PROPERTY(QString whyWords READ whyWords NOTIFY loaded FINAL)
+    /// "On the way: silk scarf."; empty: nothing new is.
+    Q_PROPERTY(QString onTheWay READ onTheWay NOTIFY loaded FINAL)
     /// Nobody has counted it all for a month.
     Q_PROPERTY(bool countDue READ countDue NOTIFY loaded FINAL)
     Q_PROPERTY(QString requestWords READ requestWords NOTIFY loaded FINAL) ///< "2 asked for".
@@ -59,6 +65,9 @@ public:
     [[nodiscard]] bool floorNote() const { return m_floorNote; }
     [[nodiscard]] bool mustLeave() const { return m_mustLeave; }
     [[nodiscard]] bool countDue() const { return m_countDue; }
+    [[nodiscard]] QString lidWords() const;
+    [[nodiscard]] QString whyWords() const;
+    [[nodiscard]] QString onTheWay() const;
     [[nodiscard]] QString requestWords() const;
     [[nodiscard]] int count() const { return rowCount(); }
     [[nodiscard]] QString names() const;
@@ -69,12 +78,15 @@ public:
     Q_INVOKABLE void sayHere();
     /// "Not here": of this phone and this sitting alone.
     Q_INVOKABLE void sayNotHere();
+    /// The new list is on the lid: of this phone alone.
+    Q_INVOKABLE void sayLidIsNew();
 
 signals:
     void loaded();
 
 private:
     void readTakeOuts();
+    void readNewList();
     [[nodiscard]] QString saidWords(const box::PlaceSaid &said) const;
     [[nodiscard]] QString tagOf(const usecase::BoxItem &item) const;
 
@@ -82,6 +94,8 @@ private:
     Sitting *m_sitting = nullptr;
     std::optional<usecase::Family> m_family;
     std::vector<usecase::BoxItem> m_items;
+    std::optional<usecase::RevisionState> m_list; ///< A new one.
+    bool m_lidIsOld = false;
     std::map<ItemId, QString> m_outTags; ///< "taken out", "take out", "asked for".
     QString m_problem;
     bool m_floorNote = false;

@@ -1,6 +1,7 @@
 #include "take_out_view_model.h"
 
 #include "core/catalogue/care_about.h"
+#include "core/wording/caseload_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/take_out_words.h"
 #include "mobile/bridge/guarding_words.h"
@@ -28,14 +29,31 @@ void TakeOutViewModel::load()
 void TakeOutViewModel::readRows()
 {
     m_takeOuts = m_household->takeOuts();
+    m_list = newList(*m_household);
     m_rows.clear();
     for (const usecase::TakeOut &takeOut : m_takeOuts) {
         for (const usecase::TakeOutThing &thing : takeOut.things)
             m_rows.push_back(rowFor(thing));
     }
+    addRemoved();
     for (const usecase::TakeOut &takeOut : m_takeOuts) {
         for (const ItemId &item : takeOut.stays)
             m_rows.push_back(rowForStaying(item, takeOut.note.what));
+    }
+}
+
+/// What must be avoided as well stands above already.
+void TakeOutViewModel::addRemoved()
+{
+    if (!m_list)
+        return;
+    const std::size_t avoided = m_rows.size();
+    for (const usecase::RemovedThing &thing : m_list->takeOut) {
+        const auto known =
+            std::find_if(m_rows.begin(), m_rows.begin() + static_cast<std::ptrdiff_t>(avoided),
+                         [&thing](const Row &row) { return row.item == thing.item; });
+        if (known == m_rows.begin() + static_cast<std::ptrdiff_t>(avoided))
+            m_rows.push_back(rowFor(thing));
     }
 }
 
@@ -48,21 +66,32 @@ QStringList TakeOutViewModel::rowKeys() const
     return keys;
 }
 
+QString TakeOutViewModel::outWords(const std::string &by, const DayPart &when) const
+{
+    return tr("Taken out, says %1, %2.")
+        .arg(isolated(fromCore(by)),
+             translated(wording::dayWords(when.day, m_household->today().day)));
+}
+
+TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::RemovedThing &thing) const
+{
+    const QString note = thing.out ? outWords(thing.outBy, thing.outWhen)
+                                   : translated(wording::stillInBox(thing.pieces));
+    return {thing.item, note, tr("No longer on the lid list"), false, thing.out};
+}
+
 TakeOutViewModel::Row TakeOutViewModel::rowFor(const usecase::TakeOutThing &thing) const
 {
     QStringList parts;
     if (thing.out)
-        parts.append(
-            tr("Taken out, says %1, %2.")
-                .arg(isolated(fromCore(thing.outBy)),
-                     translated(wording::dayWords(thing.outWhen.day, m_household->today().day))));
+        parts.append(outWords(thing.outBy, thing.outWhen));
     else
         parts.append(translated(wording::stillInBox(thing.pieces)));
     const catalogue::ItemKind *swap =
         thing.swap ? m_household->catalogue().item(*thing.swap) : nullptr;
     if (swap != nullptr)
         parts.append(translated(wording::standsIn(swap->name, thing.asked)));
-    return {thing.item, parts.join(u' '), false, thing.out};
+    return {thing.item, parts.join(u' '), {}, false, thing.out};
 }
 
 /// What the item's own file says about it: nobody here vouches for more.
@@ -70,12 +99,12 @@ TakeOutViewModel::Row TakeOutViewModel::rowForStaying(const ItemId &item, child:
 {
     const catalogue::ItemKind *kind = m_household->catalogue().item(item);
     if (kind == nullptr)
-        return {item, {}, true, false};
+        return {item, {}, tr("These stay"), true, false};
     const auto line = catalogue::careAbout(*kind, child::avoidedNames.of(what));
     const QString note =
         line ? guardingLines(*kind, &catalogue::ItemKind::care).at(static_cast<qsizetype>(*line))
              : QString();
-    return {item, note, true, false};
+    return {item, note, tr("These stay"), true, false};
 }
 
 int TakeOutViewModel::rowCount(const QModelIndex &parent) const
@@ -94,7 +123,7 @@ QVariant TakeOutViewModel::data(const QModelIndex &index, int role) const
     case ItemIdRole:
         return fromCore(row.item.value);
     case HeadingRole:
-        return row.stays && (at == 0 || !m_rows[at - 1].stays) ? tr("These stay") : QString();
+        return at == 0 || m_rows[at - 1].heading != row.heading ? row.heading : QString();
     case NameRole:
         return kind != nullptr ? capitalised(fromCore(kind->name)) : fromCore(row.item.value);
     case DrawingRole:
@@ -123,13 +152,15 @@ QString TakeOutViewModel::lead() const
     sentences.reserve(m_takeOuts.size());
     for (const usecase::TakeOut &takeOut : m_takeOuts)
         sentences.push_back(wording::freeHome(takeOut.note.what));
+    if (m_list && sentences.empty())
+        sentences.push_back(wording::newListSent(m_list->number));
     return safetyText(sentences);
 }
 
 QString TakeOutViewModel::text() const
 {
     if (m_takeOuts.empty())
-        return {};
+        return m_list ? safetyText(wording::takeOutOfBox()) : QString();
     // Wheat comes last and asks for more: hands and table.
     return safetyText(
         {wording::takeThemOut(m_takeOuts.back().note.what), wording::emergencyLine()});
@@ -142,6 +173,11 @@ QStringList TakeOutViewModel::said() const
         const usecase::SafetyNote &note = takeOut.note;
         const wording::Sentence day = wording::dayWords(note.when.day, m_household->today().day);
         lines.append(translated(wording::saidBy(note.author, note.person, day, note.minuteOfDay)));
+    }
+    if (m_list) {
+        lines.append(translated(wording::revisionSent(m_list->number, m_list->sent)));
+        for (const std::string &why : m_list->why)
+            lines.append(translated(wording::whyChanged(m_list->by, why)));
     }
     return lines;
 }
@@ -156,7 +192,8 @@ QStringList TakeOutViewModel::atHome() const
 
 bool TakeOutViewModel::allOut() const
 {
-    return std::all_of(m_takeOuts.begin(), m_takeOuts.end(),
+    return !listRemovesMore(m_list) &&
+           std::all_of(m_takeOuts.begin(), m_takeOuts.end(),
                        [](const usecase::TakeOut &takeOut) { return takeOut.isDone(); });
 }
 

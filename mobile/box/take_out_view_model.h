@@ -4,12 +4,14 @@
 
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/new_list.h"
 
 #include <vector>
 
 namespace lidlark::mobile {
 
-/// What must leave the house, then what stays although it looks alike (job.md scenario 3).
+/// What must leave the house: since somebody must avoid it, then since a new lid list has it no
+/// more; then what stays although it looks alike (job.md scenarios 3 and 7).
 class TakeOutViewModel : public lidlark::mobile::KeptRows
 {
     Q_OBJECT
@@ -65,16 +67,21 @@ private:
     struct Row {
         ItemId item;
         QString note;
+        QString heading; ///< Of its kind.
         bool stays = false;
         bool out = false;
     };
     void load();
     void readRows();
+    void addRemoved();
+    [[nodiscard]] QString outWords(const std::string &by, const DayPart &when) const;
+    [[nodiscard]] Row rowFor(const usecase::RemovedThing &thing) const;
     [[nodiscard]] Row rowFor(const usecase::TakeOutThing &thing) const;
     [[nodiscard]] Row rowForStaying(const ItemId &item, child::Avoided what) const;
 
     Household *m_household = nullptr;
     std::vector<usecase::TakeOut> m_takeOuts;
+    std::optional<usecase::RevisionState> m_list; ///< A new one.
     std::vector<Row> m_rows;
     QString m_problem;
 };

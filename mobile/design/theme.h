@@ -53,6 +53,9 @@ class Theme : public lidlark::design::ThemeColours
     Q_PROPERTY(int itemSmall MEMBER m_itemSmall CONSTANT FINAL)
     Q_PROPERTY(int itemLarge MEMBER m_itemLarge CONSTANT FINAL)
     Q_PROPERTY(int signSize MEMBER m_signSize CONSTANT FINAL)
+    /// Least width of a window with two pages side by side, and the width of the first.
+    Q_PROPERTY(int twoPanesWidth MEMBER m_twoPanesWidth CONSTANT FINAL)
+    Q_PROPERTY(int boardWidth MEMBER m_boardWidth CONSTANT FINAL)
     Q_PROPERTY(int paperThickness MEMBER m_paperThickness CONSTANT FINAL)
 public:
     explicit Theme(QObject *parent = nullptr);
@@ -129,6 +132,8 @@ private:
     int m_smallGap = 4;
     int m_chipGap = 7;
     int m_sectionGap = 16;
+    int m_twoPanesWidth = 900;
+    int m_boardWidth = 380;
     int m_radiusPaper = 5;
     int m_radiusTile = 7;
     int m_radiusChip = 3;

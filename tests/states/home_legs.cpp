@@ -109,6 +109,7 @@ std::vector<Leg> everyLeg()
     addFamiliesLegs(legs);
     addOwnLegs(legs);
     addCrewLegs(legs);
+    addWorkbenchLegs(legs);
     return legs;
 }
 

@@ -37,5 +37,6 @@ void addHomeLegs(std::vector<Leg> &legs);
 void addFamiliesLegs(std::vector<Leg> &legs);
 void addOwnLegs(std::vector<Leg> &legs);
 void addCrewLegs(std::vector<Leg> &legs);
+void addWorkbenchLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

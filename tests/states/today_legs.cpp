@@ -62,14 +62,6 @@ void lookAtOneBrokenPage(Walk &walk)
     walk.see("today-broken-page");
 }
 
-void lookAtManyChildren(Walk &walk)
-{
-    walk.see("today-many-children");
-    walk.tap("Box");
-    walk.tap("What to ask for");
-    walk.see("requests-therapist");
-}
-
 void lookElsewhere(Walk &walk)
 {
     walk.see("today-box-elsewhere");
@@ -95,8 +87,6 @@ void addTodayLegs(std::vector<Leg> &legs)
                     lookAtNothing, nullptr, false, "nowhere"});
     legs.push_back({"One page broken", "fresh/fin-ruth.lidlark", "broken-page", firstEvening,
                     lookAtOneBrokenPage, spoilThePage, false, "one-broken"});
-    legs.push_back({"The one who packs", "lived/morven.lidlark", "morven", "2027-01-20T09:00:00Z",
-                    lookAtManyChildren});
     legs.push_back({"Another home", "lived/effie-aaron.lidlark", "aaron", "2027-01-20T17:30:00Z",
                     lookElsewhere});
 }

@@ -1,0 +1,40 @@
+#include "core/usecase/avoided_items.h"
+
+#include "core/child/avoided.h"
+#include "core/safety/avoided_tags.h"
+#include "core/store/home_repository.h"
+
+namespace lidlark::usecase {
+
+Result<catalogue::TagSet> avoidedForChild(Workplace &workplace, const ChildId &child)
+{
+    store::HomeRepository homes(workplace.database);
+    const auto all = homes.homes();
+    if (!all)
+        return all.error();
+    catalogue::TagSet avoided;
+    for (const HomeId &home : *all) {
+        const auto lives = homes.fact(home, child.value, "lives");
+        const auto sheet = homes.sheet(home);
+        if (!lives || !sheet)
+            return lives ? sheet.error() : lives.error();
+        if (*lives && *sheet)
+            avoided = avoided | safety::avoidedTags((*sheet)->avoidances);
+    }
+    return avoided;
+}
+
+bool isAvoided(const catalogue::Catalogue &catalogue, const ItemId &item,
+               const catalogue::TagSet &avoided)
+{
+    const catalogue::ItemKind *kind = catalogue.item(item);
+    if (kind == nullptr)
+        return false;
+    for (const child::Avoided what : {child::Avoided::Latex, child::Avoided::Wheat}) {
+        if (avoided.has(child::tagOf(what)) && kind->tags.has(child::tagOf(what)))
+            return true;
+    }
+    return false;
+}
+
+} // namespace lidlark::usecase

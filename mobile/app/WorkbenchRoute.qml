@@ -1,0 +1,17 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Workbench
+
+WorkbenchScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    shownChild: route.screens.twoPanes ? route.screens.household.child : ""
+    onChildWanted: alias => route.screens.showBoxOf(alias)
+    onRoundWanted: route.screens.go("round")
+    foot: MainTabs { screens: route.screens }
+}
