@@ -48,7 +48,11 @@ constexpr std::array details{say("this play"),
                              say("week: only this home's own phones plan it"),
                              say("grading: only the therapist pins one"),
                              say("mouths: pica stands as yes; say no to that first"),
-                             say("kind: an adult, but born less than 18 years ago")};
+                             say("kind: an adult, but born less than 18 years ago"),
+                             say("a lid list"),
+                             say("contact: one line only"),
+                             say("contact: at most 60 characters"),
+                             say("contact: not plain text")};
 
 /// What stands in the place of %1; nothing where the words do not fit.
 std::optional<std::string_view> fitted(std::string_view words, std::string_view detail)

@@ -24,6 +24,13 @@ Sentence troubleName(Trouble trouble)
     return {say("Something splashed in an eye"), {}};
 }
 
+Sentence ifSwallowed()
+{
+    return {say("If it was swallowed: call the emergency number or the poison line now, even if "
+                "your child seems well."),
+            {}};
+}
+
 std::vector<Sentence> troubleWords(Trouble trouble)
 {
     switch (trouble) {
@@ -35,9 +42,7 @@ std::vector<Sentence> troubleWords(Trouble trouble)
              {}},
             {say("Coughing hard? Let them go on coughing, and stay with them."), {}},
             {say("Do not feel about in the mouth."), {}},
-            {say("If it was swallowed: call the emergency number or the poison line now, even if "
-                 "your child seems well."),
-             {}},
+            ifSwallowed(),
             {say("Learn first aid from a trained instructor."), {}}};
     case Trouble::Swallowed:
         return {

@@ -41,6 +41,10 @@ FocusScope {
     property string memberName: ""
     /// Where the page about the shared place leads back to.
     property string placeBack: "crew"
+    /// What is being looked at before it is printed (mobile/prints/print_job.h), and where the page of
+    /// all prints leads back to.
+    property string print: "lid-list"
+    property string printsBack: "box"
     readonly property Item current: loader.item as Item
     readonly property alias slip: justNoted
     /// What was just noted is told there: never in a child's view, and not while there is play.
@@ -87,6 +91,11 @@ FocusScope {
         } else if (where !== screens.route) {
             screens.go(where)
         }
+    }
+
+    function showPrints(from: string) {
+        screens.printsBack = from
+        screens.go("prints")
     }
 
     function takeOut(from: string) {
@@ -196,6 +205,7 @@ FocusScope {
         emergency: screens.emergencyBack
         takeOut: screens.takeOutBack
         place: screens.placeBack
+        prints: screens.printsBack
         puttingBack: screens.playInHand.puttingBack
     }
 

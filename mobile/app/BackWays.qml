@@ -13,6 +13,7 @@ QtObject {
     required property string emergency
     required property string takeOut
     required property string place
+    required property string prints
     required property bool puttingBack
 
     function backFrom(where: string): string {
@@ -27,6 +28,10 @@ QtObject {
             return "crew"
         case "shared-place":
             return ways.place
+        case "prints":
+            return ways.prints
+        case "print-preview":
+            return "prints"
         case "whose":
             return ways.puttingBack ? "putback" : "play"
         case "count":

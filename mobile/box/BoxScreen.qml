@@ -20,6 +20,7 @@ Sheet {
     signal itemWanted(string itemId)
     signal requestsWanted()
     signal notedWanted()
+    signal printsWanted()
 
     margin: Theme.gap
 
@@ -159,6 +160,14 @@ Sheet {
         sign: "sign-notebook"
         text: qsTr("Noted today")
         onClicked: screen.notedWanted()
+    }
+
+    LinkRow {
+        objectName: "prints"
+        width: screen.contentWidth
+        text: qsTr("On paper")
+        note: qsTr("The lid list and more, to print")
+        onClicked: screen.printsWanted()
     }
 
     LinkPair {
