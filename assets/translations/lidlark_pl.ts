@@ -162,6 +162,10 @@
             <translation>Lista z wieczka jest pusta</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
             <source>Play needs nothing from the box, then. Count again when something has come.</source>
             <translation>Do zabawy nie trzeba więc nic z pudełka. Policz znowu, gdy coś przyjdzie.</translation>
         </message>
@@ -172,6 +176,10 @@
         <message>
             <source>The last count was a month ago.</source>
             <translation>Ostatnie liczenie było miesiąc temu.</translation>
+        </message>
+        <message>
+            <source>The lid list and more, to print</source>
+            <translation>Lista na wieczko i więcej, do druku</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -1834,6 +1842,29 @@
         </message>
     </context>
     <context>
+        <name>PagesSeen</name>
+        <message>
+            <source>%1, page %2 of %3</source>
+            <translation>%1, strona %2 z %3</translation>
+        </message>
+        <message>
+            <source>As it will come out</source>
+            <translation>Tak to wyjdzie</translation>
+        </message>
+        <message>
+            <source>Left half</source>
+            <translation>Lewa połowa</translation>
+        </message>
+        <message>
+            <source>Right half</source>
+            <translation>Prawa połowa</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Cała strona</translation>
+        </message>
+    </context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -1935,6 +1966,83 @@
         <message>
             <source>Step %1 of %2. %3</source>
             <translation>Krok %1 z %2. %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintChoices</name>
+        <message>
+            <source>How families reach the service</source>
+            <translation>Jak rodziny mogą się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Język</translation>
+        </message>
+        <message>
+            <source>Next week</source>
+            <translation>Przyszły tydzień</translation>
+        </message>
+        <message>
+            <source>One language, or two side by side</source>
+            <translation>Jeden język albo dwa obok siebie</translation>
+        </message>
+        <message>
+            <source>Only on this page, and only if you say so.</source>
+            <translation>Tylko na tej stronie i tylko jeśli tak powiesz.</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Put it on the label</source>
+            <translation>Umieść na etykiecie</translation>
+        </message>
+        <message>
+            <source>Therapy team, 01234 567890</source>
+            <translation>Zespół terapii, 01234 567890</translation>
+        </message>
+        <message>
+            <source>This week</source>
+            <translation>Ten tydzień</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <translation>Tydzień</translation>
+        </message>
+        <message>
+            <source>With what was played and noticed</source>
+            <translation>Z tym, w co się bawiono i co zauważono</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintPreviewScreen</name>
+        <message>
+            <source>Back to all prints</source>
+            <translation>Wróć do wszystkich wydruków</translation>
+        </message>
+        <message>
+            <source>Keep it as a file</source>
+            <translation>Zapisz jako plik</translation>
+        </message>
+        <message>
+            <source>There is no page yet.</source>
+            <translation>Nie ma jeszcze żadnej strony.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>Wróć do pudełka</translation>
+        </message>
+        <message>
+            <source>Look at each page here first. It is kept as a file that any printer takes.</source>
+            <translation>Najpierw obejrzyj tu każdą stronę. Zapisze się jako plik, który przyjmie każda drukarka.</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
         </message>
     </context>
     <context>
@@ -3301,48 +3409,96 @@
             <translation>%1 kwietnia</translation>
         </message>
         <message>
+            <source>%1 April %2</source>
+            <translation>%1 kwietnia %2</translation>
+        </message>
+        <message>
             <source>%1 August</source>
             <translation>%1 sierpnia</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>%1 sierpnia %2</translation>
         </message>
         <message>
             <source>%1 December</source>
             <translation>%1 grudnia</translation>
         </message>
         <message>
+            <source>%1 December %2</source>
+            <translation>%1 grudnia %2</translation>
+        </message>
+        <message>
             <source>%1 February</source>
             <translation>%1 lutego</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>%1 lutego %2</translation>
         </message>
         <message>
             <source>%1 January</source>
             <translation>%1 stycznia</translation>
         </message>
         <message>
+            <source>%1 January %2</source>
+            <translation>%1 stycznia %2</translation>
+        </message>
+        <message>
             <source>%1 July</source>
             <translation>%1 lipca</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>%1 lipca %2</translation>
         </message>
         <message>
             <source>%1 June</source>
             <translation>%1 czerwca</translation>
         </message>
         <message>
+            <source>%1 June %2</source>
+            <translation>%1 czerwca %2</translation>
+        </message>
+        <message>
             <source>%1 March</source>
             <translation>%1 marca</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>%1 marca %2</translation>
         </message>
         <message>
             <source>%1 May</source>
             <translation>%1 maja</translation>
         </message>
         <message>
+            <source>%1 May %2</source>
+            <translation>%1 maja %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>%1 listopada</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>%1 listopada %2</translation>
         </message>
         <message>
             <source>%1 October</source>
             <translation>%1 października</translation>
         </message>
         <message>
+            <source>%1 October %2</source>
+            <translation>%1 października %2</translation>
+        </message>
+        <message>
             <source>%1 September</source>
             <translation>%1 września</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>%1 września %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -3427,6 +3583,10 @@
         <message>
             <source>%1 is asked.</source>
             <translation>Pytanie do: %1.</translation>
+        </message>
+        <message>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>Od %2 obowiązuje %1. Wieczko z mniejszą liczbą jest nieaktualne: wydrukuj listę od nowa.</translation>
         </message>
         <message>
             <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
@@ -3573,6 +3733,10 @@
             <translation>Wyjęte: %1. Na miejscu: %2.</translation>
         </message>
         <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
             <source>%1, %2</source>
             <translation>%1, %2</translation>
         </message>
@@ -3691,6 +3855,10 @@
         <message>
             <source>%1: found own way</source>
             <translation>%1: własny sposób</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>%1: jak jest teraz</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
@@ -3961,6 +4129,10 @@
             <translation>Po liczeniu</translation>
         </message>
         <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>Ustalone %1. Wrócimy do tego %2.</translation>
+        </message>
+        <message>
             <source>All back</source>
             <translation>Wszystko wróciło</translation>
         </message>
@@ -3981,6 +4153,10 @@
             <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
         </message>
         <message>
+            <source>And others.</source>
+            <translation>I inne.</translation>
+        </message>
+        <message>
             <source>Another phone has used this code. Ask for a new one.</source>
             <translation>Tego kodu użył już inny telefon. Poproś o nowy.</translation>
         </message>
@@ -3995,6 +4171,10 @@
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>Tego zbioru używa inny program. Zamknij go i spróbuj znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>Coś jeszcze o pudełku</translation>
         </message>
         <message>
             <source>April</source>
@@ -4025,6 +4205,10 @@
             <translation>Chce jeszcze raz</translation>
         </message>
         <message>
+            <source>Asked for: %1.</source>
+            <translation>Poproszono o: %1.</translation>
+        </message>
+        <message>
             <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
             <translation>Lateks może też być w domu w balonach, gumowych rękawiczkach, niektórych taśmach klejących i miękkich zabawkach do ściskania. O każdą rozciągliwą rzecz zapytaj: czy jest bez lateksu?</translation>
         </message>
@@ -4039,6 +4223,10 @@
         <message>
             <source>August</source>
             <translation>sierpień</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
         </message>
         <message>
             <source>Away from steady: %1.</source>
@@ -4069,8 +4257,16 @@
             <translation>Lepiej w cichszym miejscu</translation>
         </message>
         <message>
+            <source>Box %1</source>
+            <translation>Pudełko %1</translation>
+        </message>
+        <message>
             <source>Box: %1</source>
             <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>Czekające pudełka: %1. Prośby do %2.</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -4109,6 +4305,10 @@
             <translation>Nie może kaszleć, płakać, mówić lub oddychać albo nie daje się obudzić: to nagły przypadek. Dzwoń teraz.</translation>
         </message>
         <message>
+            <source>Card %1 of %2</source>
+            <translation>Karta %1 z %2</translation>
+        </message>
+        <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>Przejrzyj garść: bateria guzikowa może wyglądać jak moneta. Odlicz i przelicz z powrotem.</translation>
         </message>
@@ -4137,12 +4337,20 @@
             <translation>Monety</translation>
         </message>
         <message>
+            <source>Complete, by what was noted.</source>
+            <translation>Kompletne, według tego, co zapisano.</translation>
+        </message>
+        <message>
             <source>Cord</source>
             <translation>Sznurówka</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
             <translation>Mocno kaszle? Pozwól kaszleć dalej i bądź przy dziecku.</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>Policz wszystko do środka. Wieczko na końcu.</translation>
         </message>
         <message>
             <source>Counted</source>
@@ -4187,6 +4395,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>Każdy latawiec robi to wszystko.</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>Wszystko policzono %1 albo później.</translation>
         </message>
         <message>
             <source>Everything shows all there is, and what each one needs.</source>
@@ -4261,6 +4473,10 @@
             <translation>Dla: %1</translation>
         </message>
         <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>Dla: %1, gdy w pokoju są wszyscy z tego domu. Zrobione %2. Wydrukuj od nowa, gdy w domu coś się zmieni.</translation>
+        </message>
+        <message>
             <source>For a change: %1</source>
             <translation>Dla odmiany: %1</translation>
         </message>
@@ -4293,12 +4509,20 @@
             <translation>Znalezione</translation>
         </message>
         <message>
+            <source>Found it, or a question?</source>
+            <translation>Znalezione albo pytanie?</translation>
+        </message>
+        <message>
             <source>Found own way</source>
             <translation>Własny sposób</translation>
         </message>
         <message>
             <source>Friday</source>
             <translation>piątek</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>Cele, słowami rodziny</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -4423,6 +4647,10 @@
         <message>
             <source>Home sheet: something said of the home</source>
             <translation>Karta domu: coś zapisano o domu</translation>
+        </message>
+        <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>Jak się z tym czuje %1. To, co %1 pokazuje latawcem, zostaje w domu.</translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -4553,6 +4781,10 @@
             <translation>%1, %2 i wszystkie inne małe dzieci trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
         <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>Trzymaj w pudełku. Przepiszemy to przy następnej wizycie.</translation>
+        </message>
+        <message>
             <source>Keep small children away until found.</source>
             <translation>Małe dzieci trzymaj z daleka, aż wszystko się znajdzie.</translation>
         </message>
@@ -4607,6 +4839,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>Zostało otwarte dwa razy.</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>Lista z wieczka %1, od %2</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4765,6 +5001,10 @@
             <translation>Nikt jeszcze nie użył kodu.</translation>
         </message>
         <message>
+            <source>Nobody waits for anything.</source>
+            <translation>Nikt na nic nie czeka.</translation>
+        </message>
+        <message>
             <source>Noise</source>
             <translation>Hałas</translation>
         </message>
@@ -4783,6 +5023,14 @@
         <message>
             <source>None in the other week.</source>
             <translation>W drugim tygodniu nic.</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>Jeszcze żadnego nie ustalono.</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>Nic nie zostało: %1.</translation>
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
@@ -4809,12 +5057,28 @@
             </translation>
         </message>
         <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>Nie wszystko zostało jeszcze policzone.</translation>
+        </message>
+        <message>
             <source>Not for a while</source>
             <translation>Dawno nie było</translation>
         </message>
         <message>
+            <source>Not in this home: %1.</source>
+            <translation>Nie w tym domu: %1.</translation>
+        </message>
+        <message>
             <source>Not opened yet.</source>
             <translation>Jeszcze nieotwarte.</translation>
+        </message>
+        <message>
+            <source>Not sure how many: %1.</source>
+            <translation>Nie wiadomo, ile: %1.</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>Tego tu nie ma. To sprawa rodziny.</translation>
         </message>
         <message>
             <source>Not while skin is sore or broken.</source>
@@ -4827,6 +5091,22 @@
         <message>
             <source>Nothing can be written there: perhaps only reading is allowed.</source>
             <translation>Nic nie da się tam zapisać: może wolno tylko czytać.</translation>
+        </message>
+        <message>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>Z pudełka nic nie trzeba. Najpierw ciche zabawy.</translation>
+        </message>
+        <message>
+            <source>Nothing is written down.</source>
+            <translation>Nic nie zapisano.</translation>
+        </message>
+        <message>
+            <source>Nothing on this page is a score.</source>
+            <translation>Nic na tej stronie nie jest oceną.</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>Na tej liście teraz nic nie ma. Dlaczego, mówi w aplikacji Wszystko.</translation>
         </message>
         <message>
             <source>November</source>
@@ -4923,6 +5203,10 @@
         <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
             <translation>Jednej strony katalogu nie da się odczytać i jest pominięta: %1. Wszystko inne jest.</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>Tydzień na papierze</translation>
         </message>
         <message>
             <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
@@ -5093,6 +5377,10 @@
             <translation>Odpoczywa. Wolny, miękki albo po prostu cichy.</translation>
         </message>
         <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
             <source>Right beside</source>
             <translation>Tuż obok</translation>
         </message>
@@ -5111,6 +5399,10 @@
         <message>
             <source>Rubber bands</source>
             <translation>Gumki recepturki</translation>
+        </message>
+        <message>
+            <source>Running low: %1.</source>
+            <translation>Kończy się: %1.</translation>
         </message>
         <message>
             <source>Salty dough can poison dogs and cats: lid on, up high.</source>
@@ -5285,6 +5577,14 @@
             <translation>Coś zapisano</translation>
         </message>
         <message>
+            <source>Something small is lost?</source>
+            <translation>Zginęło coś małego?</translation>
+        </message>
+        <message>
+            <source>Something small is still being looked for.</source>
+            <translation>Coś małego wciąż jest szukane.</translation>
+        </message>
+        <message>
             <source>Something splashed in an eye</source>
             <translation>Coś chlapnęło do oka</translation>
         </message>
@@ -5375,6 +5675,10 @@
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
             <translation>Nie da się odczytać zabaw Lidlark, więc nie ma czego proponować. Zainstaluj go od nowa. To, co jest zapisane, zostaje.</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>Pudełko</translation>
         </message>
         <message>
             <source>The box is %1.</source>
@@ -5745,12 +6049,20 @@
             <translation>środa</translation>
         </message>
         <message>
+            <source>Week from Monday, %1</source>
+            <translation>Tydzień od poniedziałku, %1</translation>
+        </message>
+        <message>
             <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
             <translation>To, co udostępnia %1, nie pasuje do tego, co było wcześniej. Nie zostało przyjęte.</translation>
         </message>
         <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -5785,6 +6097,26 @@
             <translation>Tego, co usunięto, oraz latawców sprzed ponad 90 dni.</translation>
         </message>
         <message>
+            <source>What was played and not written down.</source>
+            <translation>W co się bawiono, a czego nie zapisano.</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>O zabawach mówimy za zgodą: %1, %2.</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>W co się bawiono i co zauważyli dorośli</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>W co się bawiono i co z tego wyszło.</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>Czego nie wiemy</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>Pszenica</translation>
         </message>
@@ -5801,12 +6133,20 @@
             <translation>Co jest prawdą?</translation>
         </message>
         <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>Dlaczego cel się przesunął albo nie: liczą się dorastanie, szkoła i zabawa.</translation>
+        </message>
+        <message>
             <source>With a few minutes more, more fits.</source>
             <translation>Gdy jest kilka minut więcej, pasuje więcej.</translation>
         </message>
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -5861,12 +6201,20 @@
             <translation>doliczenie: %1</translation>
         </message>
         <message>
+            <source>a lid list</source>
+            <translation>listy z wieczka</translation>
+        </message>
+        <message>
             <source>a request for %1</source>
             <translation>prośba: %1</translation>
         </message>
         <message>
             <source>a stretchy band</source>
             <translation>taśmy do ćwiczeń</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>około %1 min</translation>
         </message>
         <message>
             <source>all back</source>
@@ -5909,8 +6257,24 @@
             <translation>wygodnie mu, jest gotowy</translation>
         </message>
         <message>
+            <source>contact: at most 60 characters</source>
+            <translation>kontakt: najwyżej 60 znaków</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>kontakt: to nie jest zwykły tekst</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>kontakt: tylko jedna linijka</translation>
+        </message>
+        <message>
             <source>cords</source>
             <translation>sznurówek</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>policzone</translation>
         </message>
         <message>
             <source>day: before it came into the box</source>
@@ -5989,6 +6353,10 @@
             <translation>dom bez pszenicy</translation>
         </message>
         <message>
+            <source>in place of %1</source>
+            <translation>zamiast: %1</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>trzymanie rytmu</translation>
         </message>
@@ -6059,6 +6427,10 @@
         <message>
             <source>noticing and matching by eye</source>
             <translation>zauważanie i dobieranie w pary wzrokiem</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>teraz</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -6175,6 +6547,10 @@
         <message>
             <source>on Wednesday morning</source>
             <translation>w środę rano</translation>
+        </message>
+        <message>
+            <source>on the list</source>
+            <translation>na liście</translation>
         </message>
         <message>
             <source>one finger at a time</source>
@@ -6715,6 +7091,84 @@
         <message>
             <source>Your therapist asks for it this way.</source>
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PrintViewModel</name>
+        <message>
+            <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>Nie dało się zapisać w: %1. Czy telefon jest pełny albo nie wolno tam pisać?</translation>
+        </message>
+        <message>
+            <source>Nobody here has said yes to sharing. That is under Crew, Shared place.</source>
+            <translation>Nikt tu nie zgodził się jeszcze na udostępnianie. To jest w: Załoga, Wspólne miejsce.</translation>
+        </message>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2.</source>
+            <translation>Zapisano jako „%1” w: %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PrintsViewModel</name>
+        <message>
+            <source>A card for a clothes peg</source>
+            <translation>Karta na klamerkę</translation>
+        </message>
+        <message>
+            <source>All that was asked for, by item and by box</source>
+            <translation>Wszystko, o co poproszono, według rzeczy i pudełek</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
+        </message>
+        <message>
+            <source>For a home without a phone: what was used up or lost</source>
+            <translation>Dla domu bez telefonu: co się zużyło albo zginęło</translation>
+        </message>
+        <message>
+            <source>Games that need nothing from the box</source>
+            <translation>Zabawy, do których nic z pudełka nie trzeba</translation>
+        </message>
+        <message>
+            <source>How things stand</source>
+            <translation>Jak jest teraz</translation>
+        </message>
+        <message>
+            <source>Label for this box</source>
+            <translation>Etykieta na to pudełko</translation>
+        </message>
+        <message>
+            <source>Labels for all boxes</source>
+            <translation>Etykiety na wszystkie pudełka</translation>
+        </message>
+        <message>
+            <source>Lid list</source>
+            <translation>Lista na wieczko</translation>
+        </message>
+        <message>
+            <source>Name, box, what to keep away, and how to reach you</source>
+            <translation>Imię, pudełko, czego unikać i jak się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>One page to hand on. You see it first.</source>
+            <translation>Jedna strona do przekazania. Najpierw ją zobaczysz.</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>Tydzień na papierze</translation>
+        </message>
+        <message>
+            <source>Pictures and counts, in one language or two</source>
+            <translation>Obrazki i liczby, w jednym języku albo w dwóch</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>Latawiec na papierze</translation>
         </message>
     </context>
     <context>

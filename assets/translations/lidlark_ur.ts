@@ -162,6 +162,10 @@
             <translation>ڈھکن کی فہرست میں کچھ نہیں</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
             <source>Play needs nothing from the box, then. Count again when something has come.</source>
             <translation>تو پھر کھیل میں ڈبے کی کوئی چیز نہیں چاہیے۔ کچھ آئے تو دوبارہ گنیں۔</translation>
         </message>
@@ -172,6 +176,10 @@
         <message>
             <source>The last count was a month ago.</source>
             <translation>آخری گنتی ایک مہینہ پہلے ہوئی تھی۔</translation>
+        </message>
+        <message>
+            <source>The lid list and more, to print</source>
+            <translation>ڈھکن کی فہرست اور مزید، چھاپنے کے لیے</translation>
         </message>
         <message>
             <source>Try again</source>
@@ -1833,6 +1841,29 @@
         </message>
     </context>
     <context>
+        <name>PagesSeen</name>
+        <message>
+            <source>%1, page %2 of %3</source>
+            <translation>‏%1، صفحہ %2، کل %3</translation>
+        </message>
+        <message>
+            <source>As it will come out</source>
+            <translation>ایسا چھپے گا</translation>
+        </message>
+        <message>
+            <source>Left half</source>
+            <translation>بایاں آدھا</translation>
+        </message>
+        <message>
+            <source>Right half</source>
+            <translation>دایاں آدھا</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>پورا صفحہ</translation>
+        </message>
+    </context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -1934,6 +1965,83 @@
         <message>
             <source>Step %1 of %2. %3</source>
             <translation>قدم %1، کل %2۔ %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintChoices</name>
+        <message>
+            <source>How families reach the service</source>
+            <translation>گھر والے آپ سے کیسے رابطہ کریں</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>زبان</translation>
+        </message>
+        <message>
+            <source>Next week</source>
+            <translation>اگلا ہفتہ</translation>
+        </message>
+        <message>
+            <source>One language, or two side by side</source>
+            <translation>ایک زبان، یا دو ساتھ ساتھ</translation>
+        </message>
+        <message>
+            <source>Only on this page, and only if you say so.</source>
+            <translation>صرف اس صفحے پر، اور صرف اگر آپ کہیں۔</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>کاغذ</translation>
+        </message>
+        <message>
+            <source>Put it on the label</source>
+            <translation>لیبل پر لگائیں</translation>
+        </message>
+        <message>
+            <source>Therapy team, 01234 567890</source>
+            <translation>تھراپی ٹیم، 01234 567890</translation>
+        </message>
+        <message>
+            <source>This week</source>
+            <translation>یہ ہفتہ</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <translation>ہفتہ</translation>
+        </message>
+        <message>
+            <source>With what was played and noticed</source>
+            <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintPreviewScreen</name>
+        <message>
+            <source>Back to all prints</source>
+            <translation>سب چھپائیوں پر واپس</translation>
+        </message>
+        <message>
+            <source>Keep it as a file</source>
+            <translation>فائل کے طور پر رکھیں</translation>
+        </message>
+        <message>
+            <source>There is no page yet.</source>
+            <translation>ابھی کوئی صفحہ نہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>PrintsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>ڈبے پر واپس</translation>
+        </message>
+        <message>
+            <source>Look at each page here first. It is kept as a file that any printer takes.</source>
+            <translation>پہلے ہر صفحہ یہاں دیکھیں۔ یہ ایسی فائل میں رکھا جاتا ہے جسے ہر پرنٹر لے لیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
         </message>
     </context>
     <context>
@@ -3296,48 +3404,96 @@
             <translation>‏%1 اپریل</translation>
         </message>
         <message>
+            <source>%1 April %2</source>
+            <translation>‏%1 اپریل %2</translation>
+        </message>
+        <message>
             <source>%1 August</source>
             <translation>‏%1 اگست</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>‏%1 اگست %2</translation>
         </message>
         <message>
             <source>%1 December</source>
             <translation>‏%1 دسمبر</translation>
         </message>
         <message>
+            <source>%1 December %2</source>
+            <translation>‏%1 دسمبر %2</translation>
+        </message>
+        <message>
             <source>%1 February</source>
             <translation>‏%1 فروری</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>‏%1 فروری %2</translation>
         </message>
         <message>
             <source>%1 January</source>
             <translation>‏%1 جنوری</translation>
         </message>
         <message>
+            <source>%1 January %2</source>
+            <translation>‏%1 جنوری %2</translation>
+        </message>
+        <message>
             <source>%1 July</source>
             <translation>‏%1 جولائی</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>‏%1 جولائی %2</translation>
         </message>
         <message>
             <source>%1 June</source>
             <translation>‏%1 جون</translation>
         </message>
         <message>
+            <source>%1 June %2</source>
+            <translation>‏%1 جون %2</translation>
+        </message>
+        <message>
             <source>%1 March</source>
             <translation>‏%1 مارچ</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>‏%1 مارچ %2</translation>
         </message>
         <message>
             <source>%1 May</source>
             <translation>‏%1 مئی</translation>
         </message>
         <message>
+            <source>%1 May %2</source>
+            <translation>‏%1 مئی %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>‏%1 نومبر</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>‏%1 نومبر %2</translation>
         </message>
         <message>
             <source>%1 October</source>
             <translation>‏%1 اکتوبر</translation>
         </message>
         <message>
+            <source>%1 October %2</source>
+            <translation>‏%1 اکتوبر %2</translation>
+        </message>
+        <message>
             <source>%1 September</source>
             <translation>‏%1 ستمبر</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>‏%1 ستمبر %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -3421,6 +3577,10 @@
         <message>
             <source>%1 is asked.</source>
             <translation>سوال %1 سے ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>‏%2 سے %1 لاگو ہے۔ جس ڈھکن پر اس سے کم لکھا ہو وہ پرانا ہے: دوبارہ چھاپیں۔</translation>
         </message>
         <message>
             <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
@@ -3558,6 +3718,10 @@
             <translation>‏%1 باہر گئے۔ %2 واپس۔</translation>
         </message>
         <message>
+            <source>%1's box</source>
+            <translation>‏%1 کا ڈبا</translation>
+        </message>
+        <message>
             <source>%1, %2</source>
             <translation>‏%1، %2</translation>
         </message>
@@ -3676,6 +3840,10 @@
         <message>
             <source>%1: found own way</source>
             <translation>‏%1: اپنا طریقہ نکالا</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>‏%1: اب کیا حال ہے</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
@@ -3944,6 +4112,10 @@
             <translation>گنتی کے بعد</translation>
         </message>
         <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>‏%1 کو طے ہوا۔ %2 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
             <source>All back</source>
             <translation>سب واپس</translation>
         </message>
@@ -3964,6 +4136,10 @@
             <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
         </message>
         <message>
+            <source>And others.</source>
+            <translation>اور بھی۔</translation>
+        </message>
+        <message>
             <source>Another phone has used this code. Ask for a new one.</source>
             <translation>یہ کوڈ کسی اور فون نے استعمال کر لیا ہے۔ نیا کوڈ مانگیں۔</translation>
         </message>
@@ -3978,6 +4154,10 @@
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>کوئی اور پروگرام یہ ذخیرہ استعمال کر رہا ہے۔ اسے بند کریں، پھر دوبارہ کوشش کریں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>ڈبے کے بارے میں کوئی اور بات</translation>
         </message>
         <message>
             <source>April</source>
@@ -4008,6 +4188,10 @@
             <translation>پھر مانگا</translation>
         </message>
         <message>
+            <source>Asked for: %1.</source>
+            <translation>مانگا گیا: %1۔</translation>
+        </message>
+        <message>
             <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
             <translation>گھر میں لیٹکس غباروں، ربڑ کے دستانوں، بعض چپکنے والی ٹیپوں اور نرم دبنے والے کھلونوں میں بھی ہو سکتا ہے۔ ہر کھنچنے والی چیز کے بارے میں پوچھیں: کیا یہ لیٹکس کے بغیر ہے؟</translation>
         </message>
@@ -4022,6 +4206,10 @@
         <message>
             <source>August</source>
             <translation>اگست</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
         </message>
         <message>
             <source>Away from steady: %1.</source>
@@ -4052,8 +4240,16 @@
             <translation>زیادہ خاموش جگہ پر بہتر</translation>
         </message>
         <message>
+            <source>Box %1</source>
+            <translation>ڈبا %1</translation>
+        </message>
+        <message>
             <source>Box: %1</source>
             <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -4092,6 +4288,10 @@
             <translation>کھانس، رو یا بول نہیں سکتا، سانس نہیں لے سکتا، یا جاگتا نہیں: یہ ہنگامی حالت ہے۔ ابھی فون کریں۔</translation>
         </message>
         <message>
+            <source>Card %1 of %2</source>
+            <translation>کارڈ %1، کل %2</translation>
+        </message>
+        <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
         </message>
@@ -4120,12 +4320,20 @@
             <translation>سکے</translation>
         </message>
         <message>
+            <source>Complete, by what was noted.</source>
+            <translation>جو لکھا گیا اس کے مطابق پورا ہے۔</translation>
+        </message>
+        <message>
             <source>Cord</source>
             <translation>ڈوری</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
             <translation>زور سے کھانس رہا ہے؟ کھانسنے دیں، اور ساتھ رہیں۔</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>سب کچھ گن کر واپس رکھیں۔ ڈھکن آخر میں۔</translation>
         </message>
         <message>
             <source>Counted</source>
@@ -4170,6 +4378,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>سب کچھ %1 کو یا اس کے بعد گنا گیا۔</translation>
         </message>
         <message>
             <source>Everything shows all there is, and what each one needs.</source>
@@ -4244,6 +4456,10 @@
             <translation>‏%1 کے لیے</translation>
         </message>
         <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>‏%1 کے لیے، جب اس گھر کے سب لوگ کمرے میں ہوں۔ %2 کو بنائی گئی۔ گھر میں کچھ بدلے تو دوبارہ چھاپیں۔</translation>
+        </message>
+        <message>
             <source>For a change: %1</source>
             <translation>کچھ بدل کر: %1</translation>
         </message>
@@ -4276,12 +4492,20 @@
             <translation>مل گیا</translation>
         </message>
         <message>
+            <source>Found it, or a question?</source>
+            <translation>ڈبا ملا، یا کوئی سوال؟</translation>
+        </message>
+        <message>
             <source>Found own way</source>
             <translation>اپنا طریقہ نکالا</translation>
         </message>
         <message>
             <source>Friday</source>
             <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>مقاصد، گھر والوں کے لفظوں میں</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -4406,6 +4630,10 @@
         <message>
             <source>Home sheet: something said of the home</source>
             <translation>گھر کا پرچہ: گھر کے بارے میں کچھ لکھا گیا</translation>
+        </message>
+        <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>‏%1 کو کیسا لگا۔ %1 پتنگ سے جو دکھاتا یا دکھاتی ہے وہ گھر میں رہتا ہے۔</translation>
         </message>
         <message>
             <source>How many came?</source>
@@ -4536,6 +4764,10 @@
             <translation>ملنے تک %1، %2 اور باقی سب چھوٹے بچوں کو دور رکھیں۔</translation>
         </message>
         <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>اسے ڈبے میں رکھیں۔ ہم اگلی ملاقات پر درج کریں گے۔</translation>
+        </message>
+        <message>
             <source>Keep small children away until found.</source>
             <translation>ملنے تک چھوٹے بچوں کو دور رکھیں۔</translation>
         </message>
@@ -4589,6 +4821,10 @@
         <message>
             <source>Left open twice.</source>
             <translation>دو بار کھلا رہا۔</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>ڈھکن کی فہرست %1، %2 سے</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -4747,6 +4983,10 @@
             <translation>ابھی تک کسی نے کوڈ استعمال نہیں کیا۔</translation>
         </message>
         <message>
+            <source>Nobody waits for anything.</source>
+            <translation>کوئی کسی چیز کا منتظر نہیں۔</translation>
+        </message>
+        <message>
             <source>Noise</source>
             <translation>شور</translation>
         </message>
@@ -4764,6 +5004,14 @@
         <message>
             <source>None in the other week.</source>
             <translation>دوسرے ہفتے میں کوئی نہیں۔</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>ابھی کوئی طے نہیں ہوا۔</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>کچھ نہیں بچا: %1۔</translation>
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
@@ -4788,12 +5036,28 @@
             </translation>
         </message>
         <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>ابھی سب کچھ نہیں گنا گیا۔</translation>
+        </message>
+        <message>
             <source>Not for a while</source>
             <translation>بہت دن سے نہیں</translation>
         </message>
         <message>
+            <source>Not in this home: %1.</source>
+            <translation>اس گھر میں نہیں: %1۔</translation>
+        </message>
+        <message>
             <source>Not opened yet.</source>
             <translation>ابھی کھولا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>Not sure how many: %1.</source>
+            <translation>معلوم نہیں کتنے: %1۔</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>یہاں نہیں بتایا گیا۔ یہ گھر والوں کی اپنی بات ہے۔</translation>
         </message>
         <message>
             <source>Not while skin is sore or broken.</source>
@@ -4806,6 +5070,22 @@
         <message>
             <source>Nothing can be written there: perhaps only reading is allowed.</source>
             <translation>وہاں کچھ لکھا نہیں جا سکتا: شاید صرف پڑھنے کی اجازت ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>ڈبے سے کچھ نہیں چاہیے۔ پہلے خاموش کھیل ہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing is written down.</source>
+            <translation>کچھ نہیں لکھا گیا۔</translation>
+        </message>
+        <message>
+            <source>Nothing on this page is a score.</source>
+            <translation>اس صفحے پر کوئی چیز نمبر نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>اس فہرست میں اب کچھ نہیں۔ وجہ ایپ میں سب کچھ کے نیچے ہے۔</translation>
         </message>
         <message>
             <source>November</source>
@@ -4900,6 +5180,10 @@
         <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
             <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>کاغذ پر ایک ہفتہ</translation>
         </message>
         <message>
             <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
@@ -5063,6 +5347,10 @@
             <translation>آرام میں۔ آہستہ، ڈھیلی، یا بس چپ۔</translation>
         </message>
         <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
             <source>Right beside</source>
             <translation>بالکل پاس</translation>
         </message>
@@ -5081,6 +5369,10 @@
         <message>
             <source>Rubber bands</source>
             <translation>ربڑ بینڈ</translation>
+        </message>
+        <message>
+            <source>Running low: %1.</source>
+            <translation>کم ہو رہا ہے: %1۔</translation>
         </message>
         <message>
             <source>Salty dough can poison dogs and cats: lid on, up high.</source>
@@ -5255,6 +5547,14 @@
             <translation>کچھ لکھا گیا</translation>
         </message>
         <message>
+            <source>Something small is lost?</source>
+            <translation>کوئی چھوٹی چیز گم ہو گئی؟</translation>
+        </message>
+        <message>
+            <source>Something small is still being looked for.</source>
+            <translation>کوئی چھوٹی چیز ابھی ڈھونڈی جا رہی ہے۔</translation>
+        </message>
+        <message>
             <source>Something splashed in an eye</source>
             <translation>آنکھ میں کچھ چلا گیا</translation>
         </message>
@@ -5345,6 +5645,10 @@
         <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
             <translation>‏Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>ڈبا</translation>
         </message>
         <message>
             <source>The box is %1.</source>
@@ -5715,12 +6019,20 @@
             <translation>بدھ</translation>
         </message>
         <message>
+            <source>Week from Monday, %1</source>
+            <translation>پیر سے ہفتہ، %1</translation>
+        </message>
+        <message>
             <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
             <translation>‏%1 نے جو بانٹا وہ پہلے سے جڑتا نہیں۔ وہ نہیں لیا گیا۔</translation>
         </message>
         <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -5755,6 +6067,26 @@
             <translation>جو مٹایا گیا، اور 90 دن سے پرانی پتنگیں۔</translation>
         </message>
         <message>
+            <source>What was played and not written down.</source>
+            <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>کیا کھیلا گیا، یہ %1 کی ہاں سے بتایا گیا، %2۔</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>کیا کھیلا گیا، اور بڑوں نے کیا دیکھا</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>کیا کھیلا گیا، اور اس سے کیا نکلا۔</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>جو ہم نہیں جانتے</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>گندم</translation>
         </message>
@@ -5771,12 +6103,20 @@
             <translation>کون سا ٹھیک ہے؟</translation>
         </message>
         <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>کوئی مقصد کیوں آگے بڑھا یا نہیں: بڑا ہونا، سکول اور کھیل، سب کا حصہ ہے۔</translation>
+        </message>
+        <message>
             <source>With a few minutes more, more fits.</source>
             <translation>چند منٹ زیادہ ہوں تو اور مناسب ہوں گے۔</translation>
         </message>
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -5831,12 +6171,20 @@
             <translation>گن کر شامل کرنا (%1)</translation>
         </message>
         <message>
+            <source>a lid list</source>
+            <translation>ڈھکن کی فہرست</translation>
+        </message>
+        <message>
             <source>a request for %1</source>
             <translation>درخواست (%1)</translation>
         </message>
         <message>
             <source>a stretchy band</source>
             <translation>کھنچنے والی پٹی</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>تقریباً %1 منٹ</translation>
         </message>
         <message>
             <source>all back</source>
@@ -5879,8 +6227,24 @@
             <translation>آرام سے اور تیار</translation>
         </message>
         <message>
+            <source>contact: at most 60 characters</source>
+            <translation>رابطہ: زیادہ سے زیادہ ۶۰ حروف</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>رابطہ: یہ سادہ متن نہیں</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>رابطہ: صرف ایک سطر</translation>
+        </message>
+        <message>
             <source>cords</source>
             <translation>ڈوریاں</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>گنے گئے</translation>
         </message>
         <message>
             <source>day: before it came into the box</source>
@@ -5959,6 +6323,10 @@
             <translation>گندم کے بغیر گھر</translation>
         </message>
         <message>
+            <source>in place of %1</source>
+            <translation>‏%1 کی جگہ</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>تال رکھنا</translation>
         </message>
@@ -6029,6 +6397,10 @@
         <message>
             <source>noticing and matching by eye</source>
             <translation>آنکھ سے دیکھنا اور ملانا</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>اب</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -6145,6 +6517,10 @@
         <message>
             <source>on Wednesday morning</source>
             <translation>بدھ کی صبح</translation>
+        </message>
+        <message>
+            <source>on the list</source>
+            <translation>فہرست میں</translation>
         </message>
         <message>
             <source>one finger at a time</source>
@@ -6680,6 +7056,84 @@
         <message>
             <source>Your therapist asks for it this way.</source>
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PrintViewModel</name>
+        <message>
+            <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>‏%1 میں محفوظ نہ ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
+        </message>
+        <message>
+            <source>Nobody here has said yes to sharing. That is under Crew, Shared place.</source>
+            <translation>یہاں کسی نے بانٹنے کے لیے ہاں نہیں کہی۔ یہ ساتھی، مشترک جگہ میں ہے۔</translation>
+        </message>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2.</source>
+            <translation>‏%2 میں &quot;%1&quot; کے نام سے محفوظ ہو گیا۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::PrintsViewModel</name>
+        <message>
+            <source>A card for a clothes peg</source>
+            <translation>کپڑوں کی چٹکی کے لیے کارڈ</translation>
+        </message>
+        <message>
+            <source>All that was asked for, by item and by box</source>
+            <translation>جو کچھ مانگا گیا، چیز اور ڈبے کے لحاظ سے</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>For a home without a phone: what was used up or lost</source>
+            <translation>بغیر فون والے گھر کے لیے: کیا ختم ہوا یا گم ہوا</translation>
+        </message>
+        <message>
+            <source>Games that need nothing from the box</source>
+            <translation>کھیل جن میں ڈبے سے کچھ نہیں چاہیے</translation>
+        </message>
+        <message>
+            <source>How things stand</source>
+            <translation>اب کیا حال ہے</translation>
+        </message>
+        <message>
+            <source>Label for this box</source>
+            <translation>اس ڈبے کا لیبل</translation>
+        </message>
+        <message>
+            <source>Labels for all boxes</source>
+            <translation>سب ڈبوں کے لیبل</translation>
+        </message>
+        <message>
+            <source>Lid list</source>
+            <translation>ڈھکن کی فہرست</translation>
+        </message>
+        <message>
+            <source>Name, box, what to keep away, and how to reach you</source>
+            <translation>نام، ڈبا، کس چیز سے بچنا ہے، اور آپ سے رابطہ کیسے ہو</translation>
+        </message>
+        <message>
+            <source>One page to hand on. You see it first.</source>
+            <translation>آگے دینے کے لیے ایک صفحہ۔ پہلے آپ دیکھتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>کاغذ پر ایک ہفتہ</translation>
+        </message>
+        <message>
+            <source>Pictures and counts, in one language or two</source>
+            <translation>تصویریں اور گنتی، ایک یا دو زبانوں میں</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>کاغذ پر پتنگ</translation>
         </message>
     </context>
     <context>

@@ -2,6 +2,7 @@
 
 #include "core/box/box_code.h"
 #include "core/box/well_order.h"
+#include "core/usecase/avoided_at_home.h"
 
 #include <algorithm>
 
@@ -28,7 +29,8 @@ std::vector<std::vector<LidLine>> LidListPage::cards() const
     return cards;
 }
 
-Result<LidListPage> lidListPageOf(const Family &family)
+Result<LidListPage> lidListPageOf(const Family &family, const catalogue::Catalogue &catalogue,
+                                  const std::set<child::Avoided> &avoided)
 {
     if (!family.revision)
         return Error{ErrorCode::NotFound, "a lid list"};
@@ -42,8 +44,13 @@ Result<LidListPage> lidListPageOf(const Family &family)
         return box::wellOf(a.item) < box::wellOf(b.item);
     });
     LidListPage page{family.box.alias, box::boxCode(family.box.id), list.number,
-                     family.revision->issued, {}};
+                     family.revision->issued, {}, {}};
     for (LidPart &part : parts) {
+        const catalogue::ItemKind *kind = catalogue.item(part.item);
+        if (kind != nullptr && isKeptOut(*kind, avoided)) {
+            page.keptOut.push_back(part.item);
+            continue;
+        }
         const bool joins = !page.lines.empty() &&
                            belongsTo(part.item, page.lines.back().parts.front().item);
         if (!joins)

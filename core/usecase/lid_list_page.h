@@ -1,7 +1,9 @@
 #pragma once
 
+#include "core/child/avoided.h"
 #include "core/usecase/family.h"
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -30,12 +32,16 @@ struct LidListPage {
     int revision = 0;
     Day issued;
     std::vector<LidLine> lines; ///< In the order of the tray.
+    /// On the list, and not in such a home: a lid must not ask for it back (job.md scenario 3).
+    std::vector<ItemId> keptOut;
 
     /// The lines, so many as one card holds at a time.
     [[nodiscard]] std::vector<std::vector<LidLine>> cards() const;
 };
 
+/// @param avoided by the homes of the child (avoided_at_home.h).
 /// Errors: NotFound where the box has no lid list yet.
-Result<LidListPage> lidListPageOf(const Family &family);
+Result<LidListPage> lidListPageOf(const Family &family, const catalogue::Catalogue &catalogue,
+                                  const std::set<child::Avoided> &avoided);
 
 } // namespace lidlark::usecase

@@ -23,9 +23,9 @@ Day mondayOf(Day day)
 }
 
 Result<TallyPage> tallyPageOf(const Family &family, const catalogue::Catalogue &catalogue,
-                              Day today, int weeksOn)
+                              const std::set<child::Avoided> &avoided, Day today, int weeksOn)
 {
-    auto list = lidListPageOf(family);
+    auto list = lidListPageOf(family, catalogue, avoided);
     if (!list)
         return list.error();
     TallyPage page{list->child,  list->code, list->revision, list->issued,

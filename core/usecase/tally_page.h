@@ -28,7 +28,7 @@ struct TallyPage {
 
 /// @param weeksOn 0: the week of @p today, 1: the next one ... Errors: those of lidListPageOf.
 Result<TallyPage> tallyPageOf(const Family &family, const catalogue::Catalogue &catalogue,
-                              Day today, int weeksOn);
+                              const std::set<child::Avoided> &avoided, Day today, int weeksOn);
 
 /// The Monday of that day's week.
 Day mondayOf(Day day);

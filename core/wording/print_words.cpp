@@ -62,6 +62,11 @@ Sentence countHomeLine()
     return {say("Count everything home. The lid comes last."), {}};
 }
 
+Sentence keptOutLine(std::vector<Argument> names)
+{
+    return {say("Not in this home: %1."), {inList(std::move(names))}};
+}
+
 Sentence contactLead()
 {
     return {say("Found it, or a question?"), {}};

@@ -22,6 +22,8 @@ Sentence inList(std::vector<Argument> names);
 Sentence cardOf(int card, int cards);
 /// "Count everything home. The lid comes last."
 Sentence countHomeLine();
+/// "Not in this home: rubber bands, balloons.": on the list, and kept out for an allergy.
+Sentence keptOutLine(std::vector<Argument> names);
 /// Over the contact of the service on a label: "Found it, or a question?"
 Sentence contactLead();
 

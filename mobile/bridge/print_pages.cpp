@@ -2,6 +2,7 @@
 
 #include "core/store/box_repository.h"
 #include "core/sync/consent.h"
+#include "core/usecase/avoided_at_home.h"
 
 #include <algorithm>
 
@@ -10,7 +11,12 @@ namespace lidlark::mobile {
 Result<usecase::LidListPage> lidListPage(Household &household)
 {
     const auto family = household.family();
-    return family ? usecase::lidListPageOf(*family) : Result<usecase::LidListPage>(family.error());
+    if (!family)
+        return family.error();
+    const auto avoided = usecase::avoidedAtHomesOf(household.workplace(), *family);
+    if (!avoided)
+        return avoided.error();
+    return usecase::lidListPageOf(*family, household.catalogue(), *avoided);
 }
 
 Result<usecase::LabelPage> labelPage(Household &household)
@@ -54,7 +60,11 @@ Result<usecase::TallyPage> tallyPage(Household &household, int weeksOn)
     const auto family = household.family();
     if (!family)
         return family.error();
-    return usecase::tallyPageOf(*family, household.catalogue(), household.today().day, weeksOn);
+    const auto avoided = usecase::avoidedAtHomesOf(household.workplace(), *family);
+    if (!avoided)
+        return avoided.error();
+    return usecase::tallyPageOf(*family, household.catalogue(), *avoided, household.today().day,
+                                weeksOn);
 }
 
 Result<usecase::RestockPage> restockPage(Household &household)

@@ -87,8 +87,16 @@ private:
             m_languages, [](const PrintLanguage &in) { return !in.unchecked().isEmpty(); });
         const int note = anyUnchecked ? tenths(34) : 0;
         const int say = tenths(two() ? 72 : 52);
-        const int top = m_sheet.size().height() - tenths(44) - say - note;
+        const int out = m_list.keptOut.empty() ? 0 : tenths(two() ? 96 : 56);
+        int top = m_sheet.size().height() - tenths(44) - say - note - out;
+        const int foot = top;
         m_sheet.rule(margin(), right(), top);
+        for (std::size_t i = 0; i < m_languages.size() && out > 0; ++i)
+            m_sheet.fittedWords(keptOutIn(m_languages[i]), tenths(32), tenths(20),
+                                PrintSheet::Plain,
+                                column(i, top + tenths(8), out - tenths(8), margin(), right()),
+                                m_languages[i].fromTheRight());
+        top += out;
         for (std::size_t i = 0; i < m_languages.size(); ++i) {
             const PrintLanguage &in = m_languages[i];
             m_sheet.fittedWords(in.tell(wording::countHomeLine()), tenths(34), tenths(22),
@@ -103,7 +111,15 @@ private:
             m_sheet.words(QString::fromStdString(m_list.code), tenths(24), PrintSheet::End,
                           {margin(), top + say + (anyUnchecked ? 0 : -tenths(38)), width(), 0},
                           m_sheet.fromTheRight());
-        return top - tenths(4);
+        return foot - tenths(4);
+    }
+
+    [[nodiscard]] QString keptOutIn(const PrintLanguage &in) const
+    {
+        std::vector<wording::Argument> names;
+        for (const ItemId &item : m_list.keptOut)
+            names.push_back(in.nameOf(item, 2));
+        return in.tongue().guard({wording::keptOutLine(std::move(names))});
     }
 
     /// One size of letters for all lines: the largest in which each finds room.
@@ -114,8 +130,8 @@ private:
             most = std::max(most, line.parts.size());
         m_picture = high - tenths(6);
         m_pictures = static_cast<int>(most) * m_picture + tenths(12);
-        m_count = tenths(most > 1 ? 120 : 90);
-        m_gap = tenths(22);
+        m_count = tenths(most > 1 ? 108 : 88);
+        m_gap = tenths(20);
         m_pixels = tenths(two() ? 40 : 50);
         for (const usecase::LidLine &line : lines) {
             for (std::size_t i = 0; i < m_languages.size(); ++i)

@@ -78,12 +78,12 @@ QList<Paper> papersFor(Print what)
     case Print::Label:
     case Print::Labels:
         return {Paper::A4, Paper::Letter, Paper::A5, Paper::A6};
-    case Print::Tally:
-    case Print::Travel:
     case Print::Summary:
         return {Paper::A4, Paper::Letter, Paper::A5};
+    case Print::Tally:
+    case Print::Travel:
     case Print::Restock:
-        break;
+        break; // smaller, and their words could not be read
     }
     return {Paper::A4, Paper::Letter};
 }

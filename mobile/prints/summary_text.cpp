@@ -3,9 +3,9 @@
 #include "core/wording/catalogue_terms.h"
 #include "core/wording/line_words.h"
 #include "core/wording/play_words.h"
+#include "core/wording/print_words.h"
 #include "core/wording/summary_words.h"
 #include "mobile/bridge/letters.h"
-#include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
 
@@ -28,14 +28,20 @@ public:
     }
 
 private:
+    /// In whatever language a family wrote it: whole, also inside a line from the right.
+    [[nodiscard]] QString asTyped(const std::string &words) const
+    {
+        return m_in.tell(wording::inList({words}));
+    }
+
     [[nodiscard]] SummaryPart goals() const
     {
         SummaryPart part{m_in.tell(wording::summaryGoals()), {}};
         for (const child::Goal &goal : m_page.goals) {
-            part.lines.push_back({fromCore(goal.words), true});
+            part.lines.push_back({asTyped(goal.words), true});
             for (int level = -2; level <= 2; ++level) {
                 const bool now = level == goal.now;
-                QString text = fromCore(child::levelOf(goal, level));
+                QString text = asTyped(child::levelOf(goal, level));
                 if (now)
                     text = capitalised(m_in.tell(wording::levelNow())) + QStringLiteral(": ") +
                            text;

@@ -130,7 +130,7 @@ private:
     int paintFoot()
     {
         const QString lost = lostWords();
-        const int most = tenths(150);
+        const int most = tenths(230);
         const int lostHigh =
             lost.isEmpty() ? 0
                            : std::min(most, heightOfWords(lost, tenths(34), PrintSheet::Bold,
@@ -139,7 +139,7 @@ private:
         const int top = m_sheet.size().height() - tenths(80) - tenths(230) - lostHigh;
         m_sheet.rule(margin(), right(), top);
         int y = top + tenths(10);
-        m_sheet.fittedWords(lost, tenths(34), tenths(22), PrintSheet::Bold,
+        m_sheet.fittedWords(lost, tenths(34), tenths(26), PrintSheet::Bold,
                             {margin(), y, width(), lostHigh}, m_in.fromTheRight());
         y += lostHigh;
         m_sheet.words(m_in.tell(wording::tallyElse()), tenths(36), PrintSheet::Plain,

@@ -56,7 +56,7 @@ private slots:
     /// stand on one line.
     void theLidListIsTheListInForceOnFourteenLines()
     {
-        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"));
+        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"), realCatalogue(), {});
         QVERIFY(list.ok());
         QCOMPARE(list->revision, 1);
         QVERIFY(list->issued == usecase::island::issueDay());
@@ -70,7 +70,7 @@ private slots:
     {
         usecase::Workplace workplace = m_morven->workplace();
         QVERIFY(usecase::countBox(workplace, "Fin", {}, {{{"eyes"}, 2}}).ok());
-        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"));
+        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"), realCatalogue(), {});
         QCOMPARE(onPaper(*list).at({"eyes"}), 6);
     }
 
@@ -84,7 +84,7 @@ private slots:
         packed[{"loops"}] = 6;
         packed[{"scarf"}] = 1;
         QVERIFY(usecase::reviseBox(workplace, "Fin", {}, packed).ok());
-        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"));
+        const auto list = usecase::lidListPageOf(load(*m_morven, "Fin"), realCatalogue(), {});
         QCOMPARE(list->revision, 2);
         QVERIFY(list->issued == usecase::island::dayOne());
         QVERIFY(onPaper(*list) == packed);
@@ -109,6 +109,15 @@ private slots:
         const auto label = usecase::labelPageOf(workplace, load(*m_morven, "Anya"));
         QVERIFY(label->avoided == std::set<child::Avoided>{child::Avoided::Latex});
         QCOMPARE(label->name, std::string("Anya"));
+        // What must leave that house is not asked back by its lid (scenario 3: bands, slit ball,
+        // balloons; the long band stays).
+        const auto list =
+            usecase::lidListPageOf(load(*m_morven, "Anya"), realCatalogue(), label->avoided);
+        QVERIFY((list->keptOut == std::vector<ItemId>{{"bands"}, {"balloon"}, {"ball"}}));
+        const auto packed = onPaper(*list);
+        QVERIFY(!packed.contains({"bands"}) && !packed.contains({"balloon"}) &&
+                !packed.contains({"ball"}));
+        QVERIFY(packed.contains({"rband"}));
     }
 
     void aSecondWordOfTheAliasIsNotOnTheLabel()
@@ -180,7 +189,7 @@ private slots:
             QVERIFY(usecase::mondayOf(monday + day) == monday);
         QVERIFY(usecase::mondayOf(*dayFrom({1969, 12, 31})) == *dayFrom({1969, 12, 29}));
         const usecase::Family fin = load(*m_morven, "Fin");
-        const auto tally = usecase::tallyPageOf(fin, realCatalogue(), monday + 3, 1);
+        const auto tally = usecase::tallyPageOf(fin, realCatalogue(), {}, monday + 3, 1);
         QVERIFY(tally.ok());
         QVERIFY(tally->monday == monday + 7);
         QCOMPARE(tally->revision, 1);
