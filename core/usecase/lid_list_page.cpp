@@ -43,16 +43,20 @@ Result<LidListPage> lidListPageOf(const Family &family, const catalogue::Catalog
     std::stable_sort(parts.begin(), parts.end(), [](const LidPart &a, const LidPart &b) {
         return box::wellOf(a.item) < box::wellOf(b.item);
     });
-    LidListPage page{family.box.alias, box::boxCode(family.box.id), list.number,
-                     family.revision->issued, {}, {}};
+    LidListPage page{family.box.alias,
+                     box::boxCode(family.box.id),
+                     list.number,
+                     family.revision->issued,
+                     {},
+                     {}};
     for (LidPart &part : parts) {
         const catalogue::ItemKind *kind = catalogue.item(part.item);
         if (kind != nullptr && isKeptOut(*kind, avoided)) {
             page.keptOut.push_back(part.item);
             continue;
         }
-        const bool joins = !page.lines.empty() &&
-                           belongsTo(part.item, page.lines.back().parts.front().item);
+        const bool joins =
+            !page.lines.empty() && belongsTo(part.item, page.lines.back().parts.front().item);
         if (!joins)
             page.lines.emplace_back();
         page.lines.back().parts.push_back(std::move(part));

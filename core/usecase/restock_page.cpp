@@ -32,8 +32,8 @@ void addBox(const store::BoxRow &box, const std::vector<store::ItemRow> &rows, B
         if (row.requests.empty() || !waits(row.requests.back()))
             continue;
         const box::Request &request = row.requests.back();
-        items[row.item].push_back({box.alias, box::boxCode(box.id), missingOf(row), request.step,
-                                   request.insteadOf});
+        items[row.item].push_back(
+            {box.alias, box::boxCode(box.id), missingOf(row), request.step, request.insteadOf});
     }
 }
 

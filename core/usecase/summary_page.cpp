@@ -85,9 +85,8 @@ SummaryPage summaryPageOf(const Family &family, const catalogue::Catalogue &cata
     if (tellPlays)
         addPlays(family, page);
     page.goals.assign(family.child.goals.begin(),
-                      family.child.goals.begin() +
-                          static_cast<std::ptrdiff_t>(std::min(family.child.goals.size(),
-                                                               mostGoals)));
+                      family.child.goals.begin() + static_cast<std::ptrdiff_t>(std::min(
+                                                       family.child.goals.size(), mostGoals)));
     page.box = healthOf(family, catalogue, today);
     return page;
 }

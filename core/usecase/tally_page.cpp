@@ -28,8 +28,15 @@ Result<TallyPage> tallyPageOf(const Family &family, const catalogue::Catalogue &
     auto list = lidListPageOf(family, catalogue, avoided);
     if (!list)
         return list.error();
-    TallyPage page{list->child,  list->code, list->revision, list->issued,
-                   mondayOf(today) + weeksOn * daysAWeek,    {},           false, {}, {}};
+    TallyPage page{list->child,
+                   list->code,
+                   list->revision,
+                   list->issued,
+                   mondayOf(today) + weeksOn * daysAWeek,
+                   {},
+                   false,
+                   {},
+                   {}};
     for (const LidLine &line : list->lines) {
         for (const LidPart &part : line.parts) {
             const catalogue::ItemKind *kind = catalogue.item(part.item);

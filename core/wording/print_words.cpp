@@ -8,11 +8,10 @@ namespace lidlark::wording {
 namespace {
 
 /// Other languages bend a month by its day: each date is whole.
-constexpr std::array fullDates{
-    say("%1 January %2"), say("%1 February %2"), say("%1 March %2"),
-    say("%1 April %2"), say("%1 May %2"), say("%1 June %2"),
-    say("%1 July %2"), say("%1 August %2"), say("%1 September %2"),
-    say("%1 October %2"), say("%1 November %2"), say("%1 December %2")};
+constexpr std::array fullDates{say("%1 January %2"), say("%1 February %2"), say("%1 March %2"),
+                               say("%1 April %2"),   say("%1 May %2"),      say("%1 June %2"),
+                               say("%1 July %2"),    say("%1 August %2"),   say("%1 September %2"),
+                               say("%1 October %2"), say("%1 November %2"), say("%1 December %2")};
 
 /// "R2" is a code, the same in every language (job.md A6).
 std::string revisionCode(int revision)

@@ -111,9 +111,10 @@ std::vector<Sentence> whatNobodyKnows(const std::string &child, bool playsTold)
         unknown.push_back({say("What was played and not written down."), {}});
     else
         unknown.push_back({say("What was played, and what came of it."), {}});
-    unknown.push_back({say("How it felt to %1. What %1 shows with the kite stays at home."),
-                       {child}});
-    unknown.push_back({say("Why a goal has moved or not: growing, school and play all count."), {}});
+    unknown.push_back(
+        {say("How it felt to %1. What %1 shows with the kite stays at home."), {child}});
+    unknown.push_back(
+        {say("Why a goal has moved or not: growing, school and play all count."), {}});
     unknown.push_back({say("What is in the box today, beyond what was noted."), {}});
     return unknown;
 }

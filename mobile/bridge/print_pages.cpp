@@ -51,8 +51,7 @@ Result<usecase::TravelPage> travelPage(Household &household, const QString &lang
     const auto family = household.family();
     if (!family)
         return family.error();
-    return usecase::travelPageOf(*family, household.catalogueIn(language),
-                                 household.today().day);
+    return usecase::travelPageOf(*family, household.catalogueIn(language), household.today().day);
 }
 
 Result<usecase::TallyPage> tallyPage(Household &household, int weeksOn)

@@ -22,8 +22,7 @@ int paintName(PrintSheet &sheet, const usecase::LabelPage &label, const PrintLan
     sheet.picture(QStringLiteral("item-box"),
                   {margin + width - pictureWide, margin, pictureWide, pictureWide});
     sheet.fittedWords(fromCore(label.name), 125, 40, PrintSheet::Bold | PrintSheet::Middle,
-                      {margin, margin - 15, width - pictureWide - 20, nameHigh},
-                      in.fromTheRight());
+                      {margin, margin - 15, width - pictureWide - 20, nameHigh}, in.fromTheRight());
     sheet.words(in.tell(wording::boxCodeLine(label.code)), 52, PrintSheet::Plain,
                 {margin, margin + nameHigh - 25, width, codeHigh});
     return margin + nameHigh + codeHigh - 25;
@@ -44,10 +43,9 @@ void paintAvoided(PrintSheet &sheet, const usecase::LabelPage &label,
     const int high = place.height() / static_cast<int>(lines.size());
     for (int i = 0; i < static_cast<int>(lines.size()); ++i) {
         const bool right = languages[static_cast<std::size_t>(i)].fromTheRight();
-        sheet.fittedWords(lines[i], 58, 28,
-                          PrintSheet::Bold | PrintSheet::Middle | PrintSheet::Centred,
-                          {place.left() + 20, place.top() + i * high, place.width() - 40, high},
-                          right);
+        sheet.fittedWords(
+            lines[i], 58, 28, PrintSheet::Bold | PrintSheet::Middle | PrintSheet::Centred,
+            {place.left() + 20, place.top() + i * high, place.width() - 40, high}, right);
     }
 }
 
@@ -57,7 +55,8 @@ void paintContact(PrintSheet &sheet, const usecase::LabelPage &label, const Prin
     if (label.contact.empty())
         return;
     sheet.rule(margin, margin + width, top);
-    sheet.words(in.tell(wording::contactLead()), 30, PrintSheet::Plain, {margin, top + 8, width, 40});
+    sheet.words(in.tell(wording::contactLead()), 30, PrintSheet::Plain,
+                {margin, top + 8, width, 40});
     sheet.fittedWords(fromCore(label.contact), 40, 26, PrintSheet::Bold,
                       {margin, top + 48, width, 90}, in.fromTheRight());
 }
@@ -66,16 +65,16 @@ void paintContact(PrintSheet &sheet, const usecase::LabelPage &label, const Prin
 
 PrintPage labelPrint(const usecase::LabelPage &label, const PrintLanguages &languages)
 {
-    return {labelSize, [label, languages](QPainter &painter) {
-                const PrintLanguage &in = languages.front();
-                PrintSheet sheet(painter, labelSize, in.fromTheRight());
-                const int top = paintName(sheet, label, in) + 15;
-                constexpr int contactTop = 440;
-                if (!label.avoided.empty())
-                    paintAvoided(sheet, label, languages,
-                                 {margin, top, width, contactTop - top - 25});
-                paintContact(sheet, label, in, contactTop);
-            }};
+    return {
+        labelSize, [label, languages](QPainter &painter) {
+            const PrintLanguage &in = languages.front();
+            PrintSheet sheet(painter, labelSize, in.fromTheRight());
+            const int top = paintName(sheet, label, in) + 15;
+            constexpr int contactTop = 440;
+            if (!label.avoided.empty())
+                paintAvoided(sheet, label, languages, {margin, top, width, contactTop - top - 25});
+            paintContact(sheet, label, in, contactTop);
+        }};
 }
 
 } // namespace lidlark::mobile

@@ -28,8 +28,8 @@ public:
     {
         const int top = paintHead(card, cards);
         const int foot = paintFoot();
-        const int high = std::min((foot - top) / std::max(1, static_cast<int>(lines.size())),
-                                  tenths(125));
+        const int high =
+            std::min((foot - top) / std::max(1, static_cast<int>(lines.size())), tenths(125));
         measure(lines, high);
         for (std::size_t i = 0; i < lines.size(); ++i) {
             const int y = top + static_cast<int>(i) * high;
@@ -67,14 +67,13 @@ private:
         for (std::size_t i = 0; i < m_languages.size(); ++i) {
             const PrintLanguage &in = m_languages[i];
             m_sheet.fittedWords(in.tell(wording::boxOf(m_list.child)), tenths(60), tenths(30),
-                                PrintSheet::Bold,
-                                column(i, y, title, margin(), right()), in.fromTheRight());
+                                PrintSheet::Bold, column(i, y, title, margin(), right()),
+                                in.fromTheRight());
             QString line = in.tell(wording::lidListLine(m_list.revision, m_list.issued));
             if (cards > 1)
                 line += QStringLiteral(". ") + in.tell(wording::cardOf(card, cards));
             m_sheet.fittedWords(line, tenths(33), tenths(24), PrintSheet::Plain,
-                                column(i, y + title, under, margin(), right()),
-                                in.fromTheRight());
+                                column(i, y + title, under, margin(), right()), in.fromTheRight());
         }
         y += title + (two() ? under : tenths(50));
         m_sheet.rule(margin(), right(), y);
@@ -99,13 +98,11 @@ private:
         top += out;
         for (std::size_t i = 0; i < m_languages.size(); ++i) {
             const PrintLanguage &in = m_languages[i];
-            m_sheet.fittedWords(in.tell(wording::countHomeLine()), tenths(34), tenths(22),
-                                PrintSheet::Bold,
-                                column(i, top + tenths(8), say - tenths(8), margin(), right()),
-                                in.fromTheRight());
+            m_sheet.fittedWords(
+                in.tell(wording::countHomeLine()), tenths(34), tenths(22), PrintSheet::Bold,
+                column(i, top + tenths(8), say - tenths(8), margin(), right()), in.fromTheRight());
             m_sheet.fittedWords(in.unchecked(), tenths(24), tenths(18), PrintSheet::Plain,
-                                column(i, top + say, note, margin(), right()),
-                                in.fromTheRight());
+                                column(i, top + say, note, margin(), right()), in.fromTheRight());
         }
         if (!anyUnchecked || !two())
             m_sheet.words(QString::fromStdString(m_list.code), tenths(24), PrintSheet::End,
@@ -135,10 +132,10 @@ private:
         m_pixels = tenths(two() ? 40 : 50);
         for (const usecase::LidLine &line : lines) {
             for (std::size_t i = 0; i < m_languages.size(); ++i)
-                m_pixels = std::min(
-                    m_pixels, fittingPixels(namesIn(m_languages[i], line), m_pixels, tenths(24),
-                                            PrintSheet::Plain, nameRoom(i, 0, high).size(),
-                                            m_languages[i].fromTheRight()));
+                m_pixels = std::min(m_pixels, fittingPixels(namesIn(m_languages[i], line), m_pixels,
+                                                            tenths(24), PrintSheet::Plain,
+                                                            nameRoom(i, 0, high).size(),
+                                                            m_languages[i].fromTheRight()));
         }
     }
 

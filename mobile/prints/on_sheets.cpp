@@ -101,8 +101,7 @@ PrintPages onSheets(const PrintPages &cards, QSize sheet, bool fill)
     PrintPages pages;
     PrintPages onThis;
     const auto places = static_cast<std::size_t>(grid.places());
-    const std::size_t wanted =
-        fill ? (cards.size() + places - 1) / places * places : cards.size();
+    const std::size_t wanted = fill ? (cards.size() + places - 1) / places * places : cards.size();
     for (std::size_t i = 0; i < wanted; ++i) {
         onThis.push_back(cards[i % cards.size()]);
         if (onThis.size() == places || i + 1 == wanted)

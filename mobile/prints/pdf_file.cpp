@@ -54,9 +54,8 @@ bool savePdf(const QString &folder, const QString &name, const PrintPages &pages
 
 QString documentsOr(const QString &folder)
 {
-    return folder.isEmpty()
-               ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
-               : folder;
+    return folder.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                            : folder;
 }
 
 } // namespace lidlark::mobile

@@ -12,8 +12,8 @@ namespace lidlark::mobile {
 
 /// All that can be printed.
 enum class Print { LidList, Tally, Travel, KiteCard, Summary, Label, Labels, Restock };
-inline constexpr EnumNames<Print, 8> printNames{{"lid-list", "tally", "travel", "kite-card",
-                                                 "summary", "label", "labels", "restock"}};
+inline constexpr EnumNames<Print, 8> printNames{
+    {"lid-list", "tally", "travel", "kite-card", "summary", "label", "labels", "restock"}};
 
 /// What is wanted of one print.
 struct PrintWish {

@@ -20,7 +20,7 @@ constexpr double frameLine = 6.0;
 constexpr double cutLine = 2.0;
 constexpr double writingLine = 4.0;
 constexpr double ruleLine = 2.5;
-constexpr double lineStep = 1.3; // Andika's own is 1.6: made for screens, loose on a small card
+constexpr double lineStep = 1.3;  // Andika's own is 1.6: made for screens, loose on a small card
 constexpr double naskhStep = 1.5; // marks above and below
 constexpr double leastSpacing = 1.0 / 32; // a three-hundredth of a millimetre
 constexpr int tileRadius = 40;
@@ -137,8 +137,7 @@ void PrintSheet::picture(const QString &name, const QRect &place)
     const QRectF area = design::drawingArea(name);
     if (area.isEmpty())
         return;
-    drawing(name, place,
-            std::min(place.width() / area.width(), place.height() / area.height()));
+    drawing(name, place, std::min(place.width() / area.width(), place.height() / area.height()));
 }
 
 void PrintSheet::scene(const QString &name, const QRect &place)
@@ -177,8 +176,8 @@ int PrintSheet::words(const QString &text, int pixels, int style, const QRect &p
     return height;
 }
 
-int PrintSheet::fittedWords(const QString &text, int most, int least, int style,
-                            const QRect &place, bool fromTheRight)
+int PrintSheet::fittedWords(const QString &text, int most, int least, int style, const QRect &place,
+                            bool fromTheRight)
 {
     const int pixels = fittingPixels(text, most, least, style, place.size(), fromTheRight);
     return words(text, pixels, style, place, fromTheRight);

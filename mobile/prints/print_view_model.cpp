@@ -136,11 +136,8 @@ bool PrintViewModel::hasContact() const
 
 bool PrintViewModel::keepContact(const QString &words)
 {
-    const Outcome kept =
-        usecase::setServiceContact(m_household->workplace(), toCore(words));
-    change([&] {
-        m_contactProblem = kept ? QString() : m_household->sentenceFor(kept.error());
-    });
+    const Outcome kept = usecase::setServiceContact(m_household->workplace(), toCore(words));
+    change([&] { m_contactProblem = kept ? QString() : m_household->sentenceFor(kept.error()); });
     return kept.ok();
 }
 

@@ -82,8 +82,8 @@ private:
                     {left, y - tenths(6), wide, headHigh()});
         for (int i = 0; i < static_cast<int>(item.boxes.size()); ++i)
             paintBox(sheet, item.boxes[static_cast<std::size_t>(i)],
-                     {left + i % columns * (wide / columns), y + headHigh() + i / columns * boxHigh(),
-                      wide / columns, boxHigh()});
+                     {left + i % columns * (wide / columns),
+                      y + headHigh() + i / columns * boxHigh(), wide / columns, boxHigh()});
     }
 
     void paintBox(PrintSheet &sheet, const usecase::RestockBox &box, const QRect &place) const
@@ -92,14 +92,15 @@ private:
         sheet.square({place.left(), place.top() + tenths(4), side, side});
         const int left = place.left() + side + tenths(18);
         const int wide = place.right() - left - tenths(10);
-        sheet.fittedWords(m_in.number(box.pieces) + QStringLiteral(" \u00d7 ") + fromCore(box.child),
+        sheet.fittedWords(m_in.number(box.pieces) + QStringLiteral(" \u00d7 ") +
+                              fromCore(box.child),
                           tenths(40), tenths(24), PrintSheet::Bold,
                           {left, place.top(), wide, tenths(54)}, m_in.fromTheRight());
         QString note = fromCore(box.code) + QStringLiteral(" · ") +
                        m_in.tell(wording::requestStepWord(box.step));
         if (!box.insteadOf.empty())
-            note += QStringLiteral(", ") +
-                    m_in.tell(wording::inPlaceOf(m_in.nameOf(box.insteadOf, 2)));
+            note +=
+                QStringLiteral(", ") + m_in.tell(wording::inPlaceOf(m_in.nameOf(box.insteadOf, 2)));
         sheet.fittedWords(note, tenths(28), tenths(18), PrintSheet::Plain,
                           {left, place.top() + tenths(52), wide, tenths(40)}, m_in.fromTheRight());
     }
@@ -118,8 +119,7 @@ PrintPages restockPrint(const usecase::RestockPage &restock, const PrintLanguage
     const RestockSheet sheet(restock, in, size);
     std::size_t from = 0;
     do {
-        const std::span<const usecase::RestockItem> rest =
-            std::span(restock.items).subspan(from);
+        const std::span<const usecase::RestockItem> rest = std::span(restock.items).subspan(from);
         const std::size_t count = sheet.fitting(rest);
         pages.push_back({size, [restock, in, size, from, count](QPainter &painter) {
                              RestockSheet(restock, in, size)

@@ -17,10 +17,7 @@ using wording::Sentence;
 class SummaryText
 {
 public:
-    SummaryText(const Summary &summary, const PrintLanguage &in)
-        : m_page(summary.page), m_in(in)
-    {
-    }
+    SummaryText(const Summary &summary, const PrintLanguage &in) : m_page(summary.page), m_in(in) {}
 
     [[nodiscard]] std::vector<SummaryPart> parts() const
     {
@@ -43,10 +40,9 @@ private:
                 const bool now = level == goal.now;
                 QString text = asTyped(child::levelOf(goal, level));
                 if (now)
-                    text = capitalised(m_in.tell(wording::levelNow())) + QStringLiteral(": ") +
-                           text;
-                part.lines.push_back(
-                    {text, now, 1, now});
+                    text =
+                        capitalised(m_in.tell(wording::levelNow())) + QStringLiteral(": ") + text;
+                part.lines.push_back({text, now, 1, now});
             }
             part.lines.push_back(
                 {m_in.tell(wording::goalDates(goal.agreedOn, goal.reviewOn)), false, 1});
@@ -76,9 +72,9 @@ private:
     {
         const catalogue::Activity *activity = m_in.catalogue().activity(played.activity);
         std::vector<wording::Argument> said{
-            activity != nullptr ? wording::termOf(*activity, activity->name,
-                                                  catalogue::inEnglish(*activity).name)
-                                : wording::Argument(played.activity.value)};
+            activity != nullptr
+                ? wording::termOf(*activity, activity->name, catalogue::inEnglish(*activity).name)
+                : wording::Argument(played.activity.value)};
         for (const play::Phrase phrase : played.noticed)
             said.emplace_back(wording::phraseWords(phrase));
         return m_in.tell(wording::asSentence(std::move(said)));

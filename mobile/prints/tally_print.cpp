@@ -41,9 +41,9 @@ public:
         const int high = std::min((foot - top - tenths(12)) / rows, tenths(150));
         m_pixels = tenths(42);
         for (const usecase::TallyLine &line : m_tally.lines)
-            m_pixels = std::min(m_pixels, fittingPixels(nameOf(line), m_pixels, tenths(26),
-                                                        PrintSheet::Plain, nameRoom(0, high).size(),
-                                                        m_in.fromTheRight()));
+            m_pixels = std::min(m_pixels,
+                                fittingPixels(nameOf(line), m_pixels, tenths(26), PrintSheet::Plain,
+                                              nameRoom(0, high).size(), m_in.fromTheRight()));
         for (int row = 0; row < static_cast<int>(m_tally.lines.size()); ++row)
             paintLine(m_tally.lines[static_cast<std::size_t>(row)], top + row * high, high);
     }
@@ -131,11 +131,11 @@ private:
     {
         const QString lost = lostWords();
         const int most = tenths(230);
-        const int lostHigh =
-            lost.isEmpty() ? 0
-                           : std::min(most, heightOfWords(lost, tenths(34), PrintSheet::Bold,
-                                                          width(), m_in.fromTheRight())) +
-                                 tenths(14);
+        const int lostHigh = lost.isEmpty()
+                                 ? 0
+                                 : std::min(most, heightOfWords(lost, tenths(34), PrintSheet::Bold,
+                                                                width(), m_in.fromTheRight())) +
+                                       tenths(14);
         const int top = m_sheet.size().height() - tenths(80) - tenths(230) - lostHigh;
         m_sheet.rule(margin(), right(), top);
         int y = top + tenths(10);
@@ -158,9 +158,9 @@ private:
     {
         if (!m_tally.smallPieces)
             return {};
-        std::vector<wording::Sentence> words{
-            wording::tallyLostLead(), wording::lookAtHandsFirst(), wording::lookNow(false),
-            wording::keepAway({}), wording::ifSwallowed()};
+        std::vector<wording::Sentence> words{wording::tallyLostLead(), wording::lookAtHandsFirst(),
+                                             wording::lookNow(false), wording::keepAway({}),
+                                             wording::ifSwallowed()};
         if (!m_tally.emergencyNumber.empty())
             words.push_back(wording::asSentence({wording::callNumber(m_tally.emergencyNumber)}));
         if (!m_tally.poisonLine.empty())
@@ -179,9 +179,8 @@ private:
 
 PrintPage tallyPrint(const usecase::TallyPage &tally, const PrintLanguage &in, QSize size)
 {
-    return {size, [tally, in, size](QPainter &painter) {
-                TallySheet(painter, size, tally, in).paint();
-            }};
+    return {size,
+            [tally, in, size](QPainter &painter) { TallySheet(painter, size, tally, in).paint(); }};
 }
 
 } // namespace lidlark::mobile

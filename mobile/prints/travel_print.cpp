@@ -28,8 +28,7 @@ struct Entry {
 Entry entryOf(const safety::Admitted &admitted, const PrintLanguage &in)
 {
     const catalogue::Activity &activity = admitted.activity();
-    std::vector<wording::Sentence> cautions =
-        wording::cautionsFor(admitted.cautions(), activity);
+    std::vector<wording::Sentence> cautions = wording::cautionsFor(admitted.cautions(), activity);
     cautions.resize(std::min(cautions.size(), cautionsSaid));
     cautions.insert(cautions.begin(),
                     wording::asSentence({wording::supervisionShort(admitted.supervision())}));

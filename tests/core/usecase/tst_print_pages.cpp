@@ -149,13 +149,14 @@ private slots:
         for (const usecase::island::Family &family : usecase::island::families())
             codes.insert(box::boxCode({"b-" + usecase::demoId(family.child)}));
         QCOMPARE(codes.size(), usecase::island::families().size());
-        const QRegularExpression form(QStringLiteral("^[0-9A-HJKMNP-TV-Z]{2}-[0-9A-HJKMNP-TV-Z]{2}$"));
+        const QRegularExpression form(
+            QStringLiteral("^[0-9A-HJKMNP-TV-Z]{2}-[0-9A-HJKMNP-TV-Z]{2}$"));
         for (const std::string &code : codes)
             QVERIFY(form.match(QString::fromStdString(code)).hasMatch());
     }
 
-    /// job.md F7: 15 or more, nothing of the box, and through the gate with everyone there; scenario
-    /// 9: quiet first.
+    /// job.md F7: 15 or more, nothing of the box, and through the gate with everyone there;
+    /// scenario 9: quiet first.
     void theTravelListNeedsNothingAndIsGated()
     {
         const auto page = usecase::travelPageOf(load(*m_morven, "Fin"), realCatalogue(),
@@ -204,12 +205,28 @@ private slots:
     {
         usecase::Family fin = load(*m_morven, "Fin");
         const Day today = usecase::island::dayOne();
-        fin.plays = {{{"p1"}, fin.child.id, {"slow-oars"}, 1, "Ruth", {today}, {},
-                      play::Ending::Stopped, {}, {play::Phrase::AskedAgain}},
-                     {{"p2"}, fin.child.id, {"slow-oars"}, 1, "Gran", {today - 1}, {}, {}, {},
-                      {play::Phrase::AskedAgain, play::Phrase::NeededHelp}},
-                     {{"p3"}, fin.child.id, {"crumb-counter"}, 1, "Gran", {today - 90}, {}, {}, {},
-                      {}}};
+        fin.plays = {
+            {{"p1"},
+             fin.child.id,
+             {"slow-oars"},
+             1,
+             "Ruth",
+             {today},
+             {},
+             play::Ending::Stopped,
+             {},
+             {play::Phrase::AskedAgain}},
+            {{"p2"},
+             fin.child.id,
+             {"slow-oars"},
+             1,
+             "Gran",
+             {today - 1},
+             {},
+             {},
+             {},
+             {play::Phrase::AskedAgain, play::Phrase::NeededHelp}},
+            {{"p3"}, fin.child.id, {"crumb-counter"}, 1, "Gran", {today - 90}, {}, {}, {}, {}}};
         const auto kept = usecase::summaryPageOf(fin, realCatalogue(), today, false);
         QVERIFY(!kept.playsTold && kept.played.empty());
         const auto told = usecase::summaryPageOf(fin, realCatalogue(), today, true);
@@ -246,8 +263,7 @@ private slots:
             QVERIFY(usecase::askFor(workplace, child, {}, {"dough"}).ok());
         QVERIFY(usecase::countBox(workplace, "Fin", {}, {{{"eyes"}, 2}}).ok());
         QVERIFY(usecase::askFor(workplace, "Fin", {}, {"eyes"}).ok());
-        QVERIFY(usecase::moveRequest(workplace, "Nuala", {}, {"dough"},
-                                     box::RequestStep::OnItsWay)
+        QVERIFY(usecase::moveRequest(workplace, "Nuala", {}, {"dough"}, box::RequestStep::OnItsWay)
                     .ok());
         const auto page = usecase::restockPageOf(workplace);
         QVERIFY(page.ok());

@@ -42,8 +42,7 @@ public:
         // subset, is embedded.
         for (const QString &line : lines.mid(2)) {
             const QStringList words = line.split(u' ', Qt::SkipEmptyParts);
-            fonts.append({words.constFirst(),
-                          words.at(words.size() - 5) == QLatin1String("yes")});
+            fonts.append({words.constFirst(), words.at(words.size() - 5) == QLatin1String("yes")});
         }
         return fonts;
     }
