@@ -233,6 +233,14 @@
             <source>The new list is on the lid</source>
             <translation>Nowa lista jest na wieczku</translation>
         </message>
+        <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
+            <source>The lid list and more, to print</source>
+            <translation>Lista na wieczko i więcej, do druku</translation>
+        </message>
 </context>
 <context>
         <name>BurstScreen</name>
@@ -2290,6 +2298,29 @@
         </message>
     </context>
 <context>
+        <name>PagesSeen</name>
+        <message>
+            <source>%1, page %2 of %3</source>
+            <translation>%1, strona %2 z %3</translation>
+        </message>
+        <message>
+            <source>As it will come out</source>
+            <translation>Tak to wyjdzie</translation>
+        </message>
+        <message>
+            <source>Left half</source>
+            <translation>Lewa połowa</translation>
+        </message>
+        <message>
+            <source>Right half</source>
+            <translation>Prawa połowa</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>Cała strona</translation>
+        </message>
+    </context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2391,6 +2422,83 @@
         <message>
             <source>Step %1 of %2. %3</source>
             <translation>Krok %1 z %2. %3</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintChoices</name>
+        <message>
+            <source>How families reach the service</source>
+            <translation>Jak rodziny mogą się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Język</translation>
+        </message>
+        <message>
+            <source>Next week</source>
+            <translation>Przyszły tydzień</translation>
+        </message>
+        <message>
+            <source>One language, or two side by side</source>
+            <translation>Jeden język albo dwa obok siebie</translation>
+        </message>
+        <message>
+            <source>Only on this page, and only if you say so.</source>
+            <translation>Tylko na tej stronie i tylko jeśli tak powiesz.</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>Papier</translation>
+        </message>
+        <message>
+            <source>Put it on the label</source>
+            <translation>Umieść na etykiecie</translation>
+        </message>
+        <message>
+            <source>Therapy team, 01234 567890</source>
+            <translation>Zespół terapii, 01234 567890</translation>
+        </message>
+        <message>
+            <source>This week</source>
+            <translation>Ten tydzień</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <translation>Tydzień</translation>
+        </message>
+        <message>
+            <source>With what was played and noticed</source>
+            <translation>Z tym, w co się bawiono i co zauważono</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintPreviewScreen</name>
+        <message>
+            <source>Back to all prints</source>
+            <translation>Wróć do wszystkich wydruków</translation>
+        </message>
+        <message>
+            <source>Keep it as a file</source>
+            <translation>Zapisz jako plik</translation>
+        </message>
+        <message>
+            <source>There is no page yet.</source>
+            <translation>Nie ma jeszcze żadnej strony.</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>Wróć do pudełka</translation>
+        </message>
+        <message>
+            <source>Look at each page here first. It is kept as a file that any printer takes.</source>
+            <translation>Najpierw obejrzyj tu każdą stronę. Zapisze się jako plik, który przyjmie każda drukarka.</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
         </message>
     </context>
 <context>
@@ -7748,6 +7856,266 @@
             <source>Why: %1</source>
             <translation>Dlaczego: %1</translation>
         </message>
+        <message>
+            <source>%1 April %2</source>
+            <translation>%1 kwietnia %2</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>%1 sierpnia %2</translation>
+        </message>
+        <message>
+            <source>%1 December %2</source>
+            <translation>%1 grudnia %2</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>%1 lutego %2</translation>
+        </message>
+        <message>
+            <source>%1 January %2</source>
+            <translation>%1 stycznia %2</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>%1 lipca %2</translation>
+        </message>
+        <message>
+            <source>%1 June %2</source>
+            <translation>%1 czerwca %2</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>%1 marca %2</translation>
+        </message>
+        <message>
+            <source>%1 May %2</source>
+            <translation>%1 maja %2</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>%1 listopada %2</translation>
+        </message>
+        <message>
+            <source>%1 October %2</source>
+            <translation>%1 października %2</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>%1 września %2</translation>
+        </message>
+        <message>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>Od %2 obowiązuje %1. Wieczko z mniejszą liczbą jest nieaktualne: wydrukuj listę od nowa.</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>%1: jak jest teraz</translation>
+        </message>
+        <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>Ustalone %1. Wrócimy do tego %2.</translation>
+        </message>
+        <message>
+            <source>And others.</source>
+            <translation>I inne.</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>Coś jeszcze o pudełku</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
+        </message>
+        <message>
+            <source>Box %1</source>
+            <translation>Pudełko %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>Czekające pudełka: %1. Prośby do %2.</translation>
+        </message>
+        <message>
+            <source>Card %1 of %2</source>
+            <translation>Karta %1 z %2</translation>
+        </message>
+        <message>
+            <source>Complete, by what was noted.</source>
+            <translation>Kompletne, według tego, co zapisano.</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>Policz wszystko do środka. Wieczko na końcu.</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>Wszystko policzono %1 albo później.</translation>
+        </message>
+        <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>Dla: %1, gdy w pokoju są wszyscy z tego domu. Zrobione %2. Wydrukuj od nowa, gdy w domu coś się zmieni.</translation>
+        </message>
+        <message>
+            <source>Found it, or a question?</source>
+            <translation>Znalezione albo pytanie?</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>Cele, słowami rodziny</translation>
+        </message>
+        <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>Jak się z tym czuje %1. To, co %1 pokazuje latawcem, zostaje w domu.</translation>
+        </message>
+        <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>Trzymaj w pudełku. Przepiszemy to przy następnej wizycie.</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>Lista z wieczka %1, od %2</translation>
+        </message>
+        <message>
+            <source>Nobody waits for anything.</source>
+            <translation>Nikt na nic nie czeka.</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>Jeszcze żadnego nie ustalono.</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>Nic nie zostało: %1.</translation>
+        </message>
+        <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>Nie wszystko zostało jeszcze policzone.</translation>
+        </message>
+        <message>
+            <source>Not in this home: %1.</source>
+            <translation>Nie w tym domu: %1.</translation>
+        </message>
+        <message>
+            <source>Not sure how many: %1.</source>
+            <translation>Nie wiadomo, ile: %1.</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>Tego tu nie ma. To sprawa rodziny.</translation>
+        </message>
+        <message>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>Z pudełka nic nie trzeba. Najpierw ciche zabawy.</translation>
+        </message>
+        <message>
+            <source>Nothing is written down.</source>
+            <translation>Nic nie zapisano.</translation>
+        </message>
+        <message>
+            <source>Nothing on this page is a score.</source>
+            <translation>Nic na tej stronie nie jest oceną.</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>Na tej liście teraz nic nie ma. Dlaczego, mówi w aplikacji Wszystko.</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>Tydzień na papierze</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>Something small is lost?</source>
+            <translation>Zginęło coś małego?</translation>
+        </message>
+        <message>
+            <source>Something small is still being looked for.</source>
+            <translation>Coś małego wciąż jest szukane.</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>Pudełko</translation>
+        </message>
+        <message>
+            <source>Week from Monday, %1</source>
+            <translation>Tydzień od poniedziałku, %1</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
+        </message>
+        <message>
+            <source>What was played and not written down.</source>
+            <translation>W co się bawiono, a czego nie zapisano.</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>O zabawach mówimy za zgodą: %1, %2.</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>W co się bawiono i co zauważyli dorośli</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>W co się bawiono i co z tego wyszło.</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>Czego nie wiemy</translation>
+        </message>
+        <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>Dlaczego cel się przesunął albo nie: liczą się dorastanie, szkoła i zabawa.</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
+        </message>
+        <message>
+            <source>a lid list</source>
+            <translation>listy z wieczka</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>około %1 min</translation>
+        </message>
+        <message>
+            <source>contact: at most 60 characters</source>
+            <translation>kontakt: najwyżej 60 znaków</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>kontakt: to nie jest zwykły tekst</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>kontakt: tylko jedna linijka</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>policzone</translation>
+        </message>
+        <message>
+            <source>in place of %1</source>
+            <translation>zamiast: %1</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>teraz</translation>
+        </message>
+        <message>
+            <source>on the list</source>
+            <translation>na liście</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8226,6 +8594,84 @@
         <message>
             <source>Your therapist asks for it this way.</source>
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PrintViewModel</name>
+        <message>
+            <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>Nie dało się zapisać w: %1. Czy telefon jest pełny albo nie wolno tam pisać?</translation>
+        </message>
+        <message>
+            <source>Nobody here has said yes to sharing. That is under Crew, Shared place.</source>
+            <translation>Nikt tu nie zgodził się jeszcze na udostępnianie. To jest w: Załoga, Wspólne miejsce.</translation>
+        </message>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2.</source>
+            <translation>Zapisano jako „%1” w: %2.</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PrintsViewModel</name>
+        <message>
+            <source>A card for a clothes peg</source>
+            <translation>Karta na klamerkę</translation>
+        </message>
+        <message>
+            <source>All that was asked for, by item and by box</source>
+            <translation>Wszystko, o co poproszono, według rzeczy i pudełek</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
+        </message>
+        <message>
+            <source>For a home without a phone: what was used up or lost</source>
+            <translation>Dla domu bez telefonu: co się zużyło albo zginęło</translation>
+        </message>
+        <message>
+            <source>Games that need nothing from the box</source>
+            <translation>Zabawy, do których nic z pudełka nie trzeba</translation>
+        </message>
+        <message>
+            <source>How things stand</source>
+            <translation>Jak jest teraz</translation>
+        </message>
+        <message>
+            <source>Label for this box</source>
+            <translation>Etykieta na to pudełko</translation>
+        </message>
+        <message>
+            <source>Labels for all boxes</source>
+            <translation>Etykiety na wszystkie pudełka</translation>
+        </message>
+        <message>
+            <source>Lid list</source>
+            <translation>Lista na wieczko</translation>
+        </message>
+        <message>
+            <source>Name, box, what to keep away, and how to reach you</source>
+            <translation>Imię, pudełko, czego unikać i jak się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>One page to hand on. You see it first.</source>
+            <translation>Jedna strona do przekazania. Najpierw ją zobaczysz.</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>Tydzień na papierze</translation>
+        </message>
+        <message>
+            <source>Pictures and counts, in one language or two</source>
+            <translation>Obrazki i liczby, w jednym języku albo w dwóch</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>Latawiec na papierze</translation>
         </message>
     </context>
 <context>

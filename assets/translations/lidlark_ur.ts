@@ -233,6 +233,14 @@
             <source>The new list is on the lid</source>
             <translation>نئی فہرست ڈھکن پر ہے</translation>
         </message>
+        <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
+            <source>The lid list and more, to print</source>
+            <translation>ڈھکن کی فہرست اور مزید، چھاپنے کے لیے</translation>
+        </message>
 </context>
 <context>
         <name>BurstScreen</name>
@@ -2289,6 +2297,29 @@
         </message>
     </context>
 <context>
+        <name>PagesSeen</name>
+        <message>
+            <source>%1, page %2 of %3</source>
+            <translation>‏%1، صفحہ %2، کل %3</translation>
+        </message>
+        <message>
+            <source>As it will come out</source>
+            <translation>ایسا چھپے گا</translation>
+        </message>
+        <message>
+            <source>Left half</source>
+            <translation>بایاں آدھا</translation>
+        </message>
+        <message>
+            <source>Right half</source>
+            <translation>دایاں آدھا</translation>
+        </message>
+        <message>
+            <source>Whole page</source>
+            <translation>پورا صفحہ</translation>
+        </message>
+    </context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2390,6 +2421,83 @@
         <message>
             <source>Step %1 of %2. %3</source>
             <translation>قدم %1، کل %2۔ %3</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintChoices</name>
+        <message>
+            <source>How families reach the service</source>
+            <translation>گھر والے آپ سے کیسے رابطہ کریں</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>زبان</translation>
+        </message>
+        <message>
+            <source>Next week</source>
+            <translation>اگلا ہفتہ</translation>
+        </message>
+        <message>
+            <source>One language, or two side by side</source>
+            <translation>ایک زبان، یا دو ساتھ ساتھ</translation>
+        </message>
+        <message>
+            <source>Only on this page, and only if you say so.</source>
+            <translation>صرف اس صفحے پر، اور صرف اگر آپ کہیں۔</translation>
+        </message>
+        <message>
+            <source>Paper</source>
+            <translation>کاغذ</translation>
+        </message>
+        <message>
+            <source>Put it on the label</source>
+            <translation>لیبل پر لگائیں</translation>
+        </message>
+        <message>
+            <source>Therapy team, 01234 567890</source>
+            <translation>تھراپی ٹیم، 01234 567890</translation>
+        </message>
+        <message>
+            <source>This week</source>
+            <translation>یہ ہفتہ</translation>
+        </message>
+        <message>
+            <source>Week</source>
+            <translation>ہفتہ</translation>
+        </message>
+        <message>
+            <source>With what was played and noticed</source>
+            <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintPreviewScreen</name>
+        <message>
+            <source>Back to all prints</source>
+            <translation>سب چھپائیوں پر واپس</translation>
+        </message>
+        <message>
+            <source>Keep it as a file</source>
+            <translation>فائل کے طور پر رکھیں</translation>
+        </message>
+        <message>
+            <source>There is no page yet.</source>
+            <translation>ابھی کوئی صفحہ نہیں۔</translation>
+        </message>
+    </context>
+<context>
+        <name>PrintsScreen</name>
+        <message>
+            <source>Back to the box</source>
+            <translation>ڈبے پر واپس</translation>
+        </message>
+        <message>
+            <source>Look at each page here first. It is kept as a file that any printer takes.</source>
+            <translation>پہلے ہر صفحہ یہاں دیکھیں۔ یہ ایسی فائل میں رکھا جاتا ہے جسے ہر پرنٹر لے لیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
         </message>
     </context>
 <context>
@@ -7716,6 +7824,266 @@
             <source>Why: %1</source>
             <translation>وجہ: %1</translation>
         </message>
+        <message>
+            <source>%1 April %2</source>
+            <translation>‏%1 اپریل %2</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>‏%1 اگست %2</translation>
+        </message>
+        <message>
+            <source>%1 December %2</source>
+            <translation>‏%1 دسمبر %2</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>‏%1 فروری %2</translation>
+        </message>
+        <message>
+            <source>%1 January %2</source>
+            <translation>‏%1 جنوری %2</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>‏%1 جولائی %2</translation>
+        </message>
+        <message>
+            <source>%1 June %2</source>
+            <translation>‏%1 جون %2</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>‏%1 مارچ %2</translation>
+        </message>
+        <message>
+            <source>%1 May %2</source>
+            <translation>‏%1 مئی %2</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>‏%1 نومبر %2</translation>
+        </message>
+        <message>
+            <source>%1 October %2</source>
+            <translation>‏%1 اکتوبر %2</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>‏%1 ستمبر %2</translation>
+        </message>
+        <message>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>‏%2 سے %1 لاگو ہے۔ جس ڈھکن پر اس سے کم لکھا ہو وہ پرانا ہے: دوبارہ چھاپیں۔</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>‏%1 کا ڈبا</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>‏%1: اب کیا حال ہے</translation>
+        </message>
+        <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>‏%1 کو طے ہوا۔ %2 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
+            <source>And others.</source>
+            <translation>اور بھی۔</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>ڈبے کے بارے میں کوئی اور بات</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>Box %1</source>
+            <translation>ڈبا %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
+        </message>
+        <message>
+            <source>Card %1 of %2</source>
+            <translation>کارڈ %1، کل %2</translation>
+        </message>
+        <message>
+            <source>Complete, by what was noted.</source>
+            <translation>جو لکھا گیا اس کے مطابق پورا ہے۔</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>سب کچھ گن کر واپس رکھیں۔ ڈھکن آخر میں۔</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>سب کچھ %1 کو یا اس کے بعد گنا گیا۔</translation>
+        </message>
+        <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>‏%1 کے لیے، جب اس گھر کے سب لوگ کمرے میں ہوں۔ %2 کو بنائی گئی۔ گھر میں کچھ بدلے تو دوبارہ چھاپیں۔</translation>
+        </message>
+        <message>
+            <source>Found it, or a question?</source>
+            <translation>ڈبا ملا، یا کوئی سوال؟</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>مقاصد، گھر والوں کے لفظوں میں</translation>
+        </message>
+        <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>‏%1 کو کیسا لگا۔ %1 پتنگ سے جو دکھاتا یا دکھاتی ہے وہ گھر میں رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>اسے ڈبے میں رکھیں۔ ہم اگلی ملاقات پر درج کریں گے۔</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>ڈھکن کی فہرست %1، %2 سے</translation>
+        </message>
+        <message>
+            <source>Nobody waits for anything.</source>
+            <translation>کوئی کسی چیز کا منتظر نہیں۔</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>ابھی کوئی طے نہیں ہوا۔</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>کچھ نہیں بچا: %1۔</translation>
+        </message>
+        <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>ابھی سب کچھ نہیں گنا گیا۔</translation>
+        </message>
+        <message>
+            <source>Not in this home: %1.</source>
+            <translation>اس گھر میں نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Not sure how many: %1.</source>
+            <translation>معلوم نہیں کتنے: %1۔</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>یہاں نہیں بتایا گیا۔ یہ گھر والوں کی اپنی بات ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>ڈبے سے کچھ نہیں چاہیے۔ پہلے خاموش کھیل ہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing is written down.</source>
+            <translation>کچھ نہیں لکھا گیا۔</translation>
+        </message>
+        <message>
+            <source>Nothing on this page is a score.</source>
+            <translation>اس صفحے پر کوئی چیز نمبر نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>اس فہرست میں اب کچھ نہیں۔ وجہ ایپ میں سب کچھ کے نیچے ہے۔</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>کاغذ پر ایک ہفتہ</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
+            <source>Something small is lost?</source>
+            <translation>کوئی چھوٹی چیز گم ہو گئی؟</translation>
+        </message>
+        <message>
+            <source>Something small is still being looked for.</source>
+            <translation>کوئی چھوٹی چیز ابھی ڈھونڈی جا رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>ڈبا</translation>
+        </message>
+        <message>
+            <source>Week from Monday, %1</source>
+            <translation>پیر سے ہفتہ، %1</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
+        </message>
+        <message>
+            <source>What was played and not written down.</source>
+            <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>کیا کھیلا گیا، یہ %1 کی ہاں سے بتایا گیا، %2۔</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>کیا کھیلا گیا، اور بڑوں نے کیا دیکھا</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>کیا کھیلا گیا، اور اس سے کیا نکلا۔</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>جو ہم نہیں جانتے</translation>
+        </message>
+        <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>کوئی مقصد کیوں آگے بڑھا یا نہیں: بڑا ہونا، سکول اور کھیل، سب کا حصہ ہے۔</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
+        </message>
+        <message>
+            <source>a lid list</source>
+            <translation>ڈھکن کی فہرست</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>تقریباً %1 منٹ</translation>
+        </message>
+        <message>
+            <source>contact: at most 60 characters</source>
+            <translation>رابطہ: زیادہ سے زیادہ ۶۰ حروف</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>رابطہ: یہ سادہ متن نہیں</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>رابطہ: صرف ایک سطر</translation>
+        </message>
+        <message>
+            <source>counted</source>
+            <translation>گنے گئے</translation>
+        </message>
+        <message>
+            <source>in place of %1</source>
+            <translation>‏%1 کی جگہ</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>اب</translation>
+        </message>
+        <message>
+            <source>on the list</source>
+            <translation>فہرست میں</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8187,6 +8555,84 @@
         <message>
             <source>Your therapist asks for it this way.</source>
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PrintViewModel</name>
+        <message>
+            <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
+            <translation>‏%1 میں محفوظ نہ ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
+        </message>
+        <message>
+            <source>Nobody here has said yes to sharing. That is under Crew, Shared place.</source>
+            <translation>یہاں کسی نے بانٹنے کے لیے ہاں نہیں کہی۔ یہ ساتھی، مشترک جگہ میں ہے۔</translation>
+        </message>
+        <message>
+            <source>Saved as &quot;%1&quot; in %2.</source>
+            <translation>‏%2 میں &quot;%1&quot; کے نام سے محفوظ ہو گیا۔</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::PrintsViewModel</name>
+        <message>
+            <source>A card for a clothes peg</source>
+            <translation>کپڑوں کی چٹکی کے لیے کارڈ</translation>
+        </message>
+        <message>
+            <source>All that was asked for, by item and by box</source>
+            <translation>جو کچھ مانگا گیا، چیز اور ڈبے کے لحاظ سے</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>For a home without a phone: what was used up or lost</source>
+            <translation>بغیر فون والے گھر کے لیے: کیا ختم ہوا یا گم ہوا</translation>
+        </message>
+        <message>
+            <source>Games that need nothing from the box</source>
+            <translation>کھیل جن میں ڈبے سے کچھ نہیں چاہیے</translation>
+        </message>
+        <message>
+            <source>How things stand</source>
+            <translation>اب کیا حال ہے</translation>
+        </message>
+        <message>
+            <source>Label for this box</source>
+            <translation>اس ڈبے کا لیبل</translation>
+        </message>
+        <message>
+            <source>Labels for all boxes</source>
+            <translation>سب ڈبوں کے لیبل</translation>
+        </message>
+        <message>
+            <source>Lid list</source>
+            <translation>ڈھکن کی فہرست</translation>
+        </message>
+        <message>
+            <source>Name, box, what to keep away, and how to reach you</source>
+            <translation>نام، ڈبا، کس چیز سے بچنا ہے، اور آپ سے رابطہ کیسے ہو</translation>
+        </message>
+        <message>
+            <source>One page to hand on. You see it first.</source>
+            <translation>آگے دینے کے لیے ایک صفحہ۔ پہلے آپ دیکھتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>کاغذ پر ایک ہفتہ</translation>
+        </message>
+        <message>
+            <source>Pictures and counts, in one language or two</source>
+            <translation>تصویریں اور گنتی، ایک یا دو زبانوں میں</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>کاغذ پر پتنگ</translation>
         </message>
     </context>
 <context>

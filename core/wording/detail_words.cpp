@@ -81,7 +81,11 @@ constexpr std::array details{say("this play"),
                              say("%1: something has to come out first"),
                              say("%1: not all of it is packed"),
                              say("%1: a second person looks it over first"),
-                             say("%1: nobody's yet")};
+                             say("%1: nobody's yet"),
+                             say("a lid list"),
+                             say("contact: one line only"),
+                             say("contact: at most 60 characters"),
+                             say("contact: not plain text")};
 
 /// What stands in the place of %1; nothing where the words do not fit.
 std::optional<std::string_view> fitted(std::string_view words, std::string_view detail)

@@ -24,21 +24,25 @@ Sentence troubleName(Trouble trouble)
     return {say("Something splashed in an eye"), {}};
 }
 
+Sentence ifSwallowed()
+{
+    return {say("If it was swallowed: call the emergency number or the poison line now, even if "
+                "your child seems well."),
+            {}};
+}
+
 std::vector<Sentence> troubleWords(Trouble trouble)
 {
     switch (trouble) {
     case Trouble::Airway:
-        return {
-            {say("Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. "
-                 "Call "
-                 "now."),
-             {}},
-            {say("Coughing hard? Let them go on coughing, and stay with them."), {}},
-            {say("Do not feel about in the mouth."), {}},
-            {say("If it was swallowed: call the emergency number or the poison line now, even if "
-                 "your child seems well."),
-             {}},
-            {say("Learn first aid from a trained instructor."), {}}};
+        return {{say("Cannot cough, cry, speak or breathe, or will not wake: that is an emergency. "
+                     "Call "
+                     "now."),
+                 {}},
+                {say("Coughing hard? Let them go on coughing, and stay with them."), {}},
+                {say("Do not feel about in the mouth."), {}},
+                ifSwallowed(),
+                {say("Learn first aid from a trained instructor."), {}}};
     case Trouble::Swallowed:
         return {
             {say("Call the emergency number or the poison line now, even if your child seems "

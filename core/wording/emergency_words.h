@@ -26,6 +26,9 @@ Sentence troubleName(Trouble trouble);
 /// button cell), BB-01 and MG-01 (hospital without waiting); Breathing EM-03, LA-01; Eye EM-04.
 std::vector<Sentence> troubleWords(Trouble trouble);
 
+/// "If it was swallowed: call ... now, even if your child seems well." Source: safety.md EM-02.
+Sentence ifSwallowed();
+
 /// "Call 112", "Call the poison line, 111": what stands on a button that dials.
 Sentence callNumber(const std::string &number);
 Sentence callPoisonLine(const std::string &number);

@@ -11,11 +11,17 @@ std::vector<Sentence> homeLabel(const child::Avoidances &avoidances)
 {
     const catalogue::TagSet avoided = safety::avoidedTags(avoidances);
     std::vector<Sentence> label;
-    if (avoided.has(child::tagOf(Avoided::Latex)))
-        label.push_back({say("latex-free home"), {}});
-    if (avoided.has(child::tagOf(Avoided::Wheat)))
-        label.push_back({say("home without wheat"), {}});
+    for (const Avoided what : {Avoided::Latex, Avoided::Wheat}) {
+        if (avoided.has(child::tagOf(what)))
+            label.push_back(homeLabelWord(what));
+    }
     return label;
+}
+
+Sentence homeLabelWord(Avoided what)
+{
+    return what == Avoided::Latex ? Sentence{say("latex-free home"), {}}
+                                  : Sentence{say("home without wheat"), {}};
 }
 
 Sentence freeHome(Avoided what)

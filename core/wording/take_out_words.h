@@ -12,6 +12,7 @@ namespace lidlark::wording {
 
 /// "latex-free home": what a box's label says in words from the next print on (job.md scenario 3).
 std::vector<Sentence> homeLabel(const child::Avoidances &avoidances);
+Sentence homeLabelWord(child::Avoided what);
 
 /// "This is a latex-free home now." In words, never as a sign alone (job.md scenario 3).
 Sentence freeHome(child::Avoided what);

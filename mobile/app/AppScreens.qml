@@ -47,13 +47,14 @@ FocusScope {
     property string packBox: ""
     /// Where the page about the shared place leads back to.
     property string placeBack: "crew"
+    /// What is being looked at before it is printed (mobile/prints/print_job.h), and where the page of
+    /// all prints leads back to.
+    property string print: "lid-list"
+    property string printsBack: "box"
     readonly property Item current: loader.item as Item
     readonly property alias slip: justNoted
     /// Where the app begins, and where the pages lead back to.
     readonly property string firstPlace: screens.household.therapist ? "workbench" : "today"
-    /// Of "goals", "prints", "packing", "video": what the page of a child's box leads to. A route of
-    /// that name must be there.
-    readonly property list<string> therapistPlaces: []
     /// There is room for the board beside the page of a child's box.
     readonly property bool twoPanes: screens.household.therapist && screens.width >= Theme.twoPanesWidth
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
@@ -99,6 +100,11 @@ FocusScope {
         } else if (where !== screens.route) {
             screens.go(where)
         }
+    }
+
+    function showPrints(from: string) {
+        screens.printsBack = from
+        screens.go("prints")
     }
 
     function takeOut(from: string) {
@@ -223,6 +229,7 @@ FocusScope {
         takeOut: screens.takeOutBack
         place: screens.placeBack
         goals: screens.goalsBack
+        prints: screens.printsBack
         puttingBack: screens.playInHand.puttingBack
         therapist: screens.household.therapist
     }

@@ -14,6 +14,7 @@ QtObject {
     required property string takeOut
     required property string place
     required property string goals
+    required property string prints
     required property bool puttingBack
     required property bool therapist
 
@@ -29,6 +30,10 @@ QtObject {
             return "crew"
         case "shared-place":
             return ways.place
+        case "prints":
+            return ways.prints
+        case "print-preview":
+            return "prints"
         case "whose":
             return ways.puttingBack ? "putback" : "play"
         case "count":
@@ -37,13 +42,11 @@ QtObject {
             return ways.therapist ? "box-of-child" : "box"
         case "revise":
         case "coaching":
-        case "goals":
-        case "prints":
-        case "packing":
-        case "video":
+        case "video-plan":
             return "box-of-child"
         case "box-of-child":
         case "round":
+        case "packing":
             return "workbench"
         case "item":
             return ways.item
@@ -67,14 +70,12 @@ QtObject {
             return "together"
         case "video-session":
             return "video-plan"
-        case "have-ready":
-        case "video-plan":
         case "pack-box":
         case "pack-item":
         case "tend":
         case "recall":
             return "packing"
-        case "packing":
+        case "have-ready":
         case "room":
         case "week":
         case "everything":

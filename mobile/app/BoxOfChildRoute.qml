@@ -11,13 +11,11 @@ BoxOfChildScreen {
 
     household: route.screens.household
     besideBoard: route.screens.twoPanes
-    places: route.screens.therapistPlaces
     onBack: route.screens.goBack()
     onChangeWanted: route.screens.go("revise")
     onCoachingWanted: route.screens.go("coaching")
     onRequestsWanted: route.screens.go("requests")
-    onGoalsWanted: route.screens.go("goals")
-    onPrintsWanted: route.screens.go("prints")
-    onPackingWanted: route.screens.go("packing")
-    onVideoWanted: route.screens.go("video")
+    onGoalsWanted: route.screens.showGoals("box-of-child")
+    onPrintsWanted: route.screens.showPrints("box-of-child")
+    onVideoWanted: route.screens.go("video-plan")
 }

@@ -17,5 +17,6 @@ BoxScreen {
     onItemWanted: itemId => route.screens.showItem(itemId)
     onNotedWanted: route.screens.showNoted("box")
     onRequestsWanted: route.screens.go("requests")
+    onPrintsWanted: route.screens.showPrints("box")
     foot: MainTabs { screens: route.screens }
 }

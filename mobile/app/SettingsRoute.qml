@@ -2,7 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.App
-import Lidlark.Kite
+import Lidlark.Prints
 import Lidlark.Settings
 
 SettingsScreen {

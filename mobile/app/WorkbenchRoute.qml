@@ -13,5 +13,6 @@ WorkbenchScreen {
     shownChild: route.screens.twoPanes ? route.screens.household.child : ""
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
+    onPackingWanted: route.screens.go("packing")
     foot: MainTabs { screens: route.screens }
 }

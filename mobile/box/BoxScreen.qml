@@ -12,7 +12,6 @@ Sheet {
 
     required property Household household
     required property Sitting sitting
-    property bool prints: false
     readonly property real inset: Theme.margin - screen.margin
 
     signal countWanted()
@@ -21,7 +20,6 @@ Sheet {
     signal itemWanted(string itemId)
     signal requestsWanted()
     signal notedWanted()
-    /// The lid list is to be printed anew; asked only where `prints` says that there is a page.
     signal printsWanted()
 
     margin: Theme.gap
@@ -93,7 +91,7 @@ Sheet {
             objectName: "printLid"
             anchors.left: parent.left
             width: Math.min(implicitWidth, parent.width)
-            visible: screen.prints && !screen.household.guest
+            visible: !screen.household.guest
             text: qsTr("Print the new list")
             onClicked: screen.printsWanted()
         }
@@ -207,6 +205,14 @@ Sheet {
         sign: "sign-notebook"
         text: qsTr("Noted today")
         onClicked: screen.notedWanted()
+    }
+
+    LinkRow {
+        objectName: "prints"
+        width: screen.contentWidth
+        text: qsTr("On paper")
+        note: qsTr("The lid list and more, to print")
+        onClicked: screen.printsWanted()
     }
 
     LinkPair {

@@ -135,6 +135,8 @@ public:
     /// In the language in force. One that was read stays as long as this, so that a pointer to an
     /// entry outlives a change of language.
     [[nodiscard]] const catalogue::Catalogue &catalogue() const { return *m_catalogue; }
+    /// In another language, for what is written beside the one in force; stays as long as this.
+    [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
     /// Everything known of the current child, read afresh.
     [[nodiscard]] Result<usecase::Family> family();
     /// Today by the phone's clock; the epoch when the clock is not set.
@@ -242,7 +244,6 @@ private:
     Outcome openSomeFamily();
     Outcome openFamily(const std::string &file);
     void close();
-    [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
     /// For this run, or by whoever writes on the phone; empty: not said.
     [[nodiscard]] QString languageSaid() const;
     void speakAsWanted();

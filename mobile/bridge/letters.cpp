@@ -19,9 +19,9 @@ qsizetype firstLetter(const QString &text)
     return at;
 }
 
-QString between(QChar opening, const QString &text)
+QString between(QChar opening, const QString &text, bool rightToLeft)
 {
-    return !spokenLanguage().rightToLeft || text.isEmpty() ? text : opening + text + popIsolate;
+    return !rightToLeft || text.isEmpty() ? text : opening + text + popIsolate;
 }
 
 } // namespace
@@ -40,12 +40,22 @@ QString uncapitalised(const QString &text)
 
 QString isolated(const QString &text)
 {
-    return between(firstStrongIsolate, text);
+    return isolated(text, spokenLanguage().rightToLeft);
+}
+
+QString isolated(const QString &text, bool rightToLeft)
+{
+    return between(firstStrongIsolate, text, rightToLeft);
 }
 
 QString isolatedEnglish(const QString &text)
 {
-    return between(leftToRightIsolate, text);
+    return isolatedEnglish(text, spokenLanguage().rightToLeft);
+}
+
+QString isolatedEnglish(const QString &text, bool rightToLeft)
+{
+    return between(leftToRightIsolate, text, rightToLeft);
 }
 
 } // namespace lidlark::mobile

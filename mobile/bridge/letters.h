@@ -13,8 +13,11 @@ QString uncapitalised(const QString &text);
 /// neither its letters nor what stands beside it change places: first strong isolate to pop
 /// directional isolate (Unicode UAX #9, 2.4 and 2.5).
 QString isolated(const QString &text);
+/// The same in a language other than the app's.
+QString isolated(const QString &text, bool rightToLeft);
 
 /// English inside a language that is read from the right: left-to-right isolate.
 QString isolatedEnglish(const QString &text);
+QString isolatedEnglish(const QString &text, bool rightToLeft);
 
 } // namespace lidlark::mobile

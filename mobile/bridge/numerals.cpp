@@ -27,7 +27,12 @@ qsizetype endOfWord(const QString &text, qsizetype from)
 
 QString numerals(const QString &text)
 {
-    if (spokenLanguage().code != QLatin1String("ur"))
+    return numerals(text, spokenLanguage().code);
+}
+
+QString numerals(const QString &text, const QString &code)
+{
+    if (code != QLatin1String("ur"))
         return text;
     QString written = text;
     for (qsizetype at = 0; at < text.size();) {

@@ -2,72 +2,37 @@
 
 #include <QCoreApplication>
 
-#include "mobile/bridge/letters.h"
-#include "mobile/bridge/numerals.h"
-#include "mobile/bridge/spoken_language.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/tongue.h"
 
 namespace lidlark::mobile {
 
 namespace {
 
-QString said(const std::string &text)
+/// The language in force, by the translators that are installed.
+class AppTongue : public Tongue
 {
-    return fromCore(text);
-}
+public:
+    [[nodiscard]] const SpokenLanguage &language() const override { return spokenLanguage(); }
 
-QString said(const wording::Translated &words)
-{
-    return fromCore(words.text);
-}
+protected:
+    [[nodiscard]] QString wordsFor(const char *key, int count) const override
+    {
+        return QCoreApplication::translate("core", key, nullptr, count);
+    }
+};
 
-QString said(wording::Number number)
+const Tongue &appTongue()
 {
-    return number.words && speaksEnglish() ? fromCore(wording::numberWord(number.value))
-                                           : numerals(number.value);
-}
-
-QString said(wording::TimeOfDay time)
-{
-    return numerals(fromCore(wording::timeText(time)));
-}
-
-QString said(const wording::Sentence &sentence)
-{
-    return translated(sentence);
-}
-
-QString saidInPlace(const wording::Argument &argument)
-{
-    QString text = std::visit([](const auto &content) { return said(content); }, argument.content);
-    if (argument.beginning == wording::Beginning::Capital)
-        text = capitalised(text);
-    if (argument.beginning == wording::Beginning::Small)
-        text = uncapitalised(text);
-    const bool foreign = std::holds_alternative<std::string>(argument.content) ||
-                         std::holds_alternative<wording::Translated>(argument.content);
-    return foreign ? isolated(text) : text;
-}
-
-QString underneath(const QString &words, const QString &english)
-{
-    return words == english || english.isEmpty() ? words : words + u'\n' + isolatedEnglish(english);
+    static const AppTongue tongue;
+    return tongue;
 }
 
 } // namespace
 
 QString translated(const wording::Sentence &sentence)
 {
-    const std::string_view key = sentence.english.text();
-    if (key.empty())
-        return {};
-    const QString words =
-        QCoreApplication::translate("core", key.data(), nullptr, sentence.plural().value_or(-1));
-    std::vector<std::string> places;
-    places.reserve(sentence.arguments.size());
-    for (const wording::Argument &argument : sentence.arguments)
-        places.push_back(toCore(saidInPlace(argument)));
-    return fromCore(wording::fillIn(toCore(words), places));
+    return appTongue().tell(sentence);
 }
 
 QString safetyText(const wording::Sentence &sentence)
@@ -77,19 +42,12 @@ QString safetyText(const wording::Sentence &sentence)
 
 QString safetyText(const std::vector<wording::Sentence> &sentences)
 {
-    QStringList words;
-    QStringList english;
-    for (const wording::Sentence &sentence : sentences) {
-        words.append(translated(sentence));
-        english.append(fromCore(wording::fill(sentence)));
-    }
-    const QString text = words.join(u' ');
-    return spokenLanguage().reviewed ? text : underneath(text, english.join(u' '));
+    return appTongue().guard(sentences);
 }
 
 QString withEnglish(const wording::Sentence &sentence)
 {
-    return underneath(translated(sentence), fromCore(wording::fill(sentence)));
+    return appTongue().underneath(translated(sentence), fromCore(wording::fill(sentence)));
 }
 
 } // namespace lidlark::mobile

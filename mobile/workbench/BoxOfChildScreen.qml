@@ -13,8 +13,6 @@ Sheet {
     required property Household household
     /// The board stands beside it: there is nothing to go back to.
     property bool besideBoard: false
-    /// Of "goals", "prints", "packing", "video": the places that this phone has.
-    property list<string> places
 
     signal back()
     signal changeWanted()
@@ -22,7 +20,6 @@ Sheet {
     signal requestsWanted()
     signal goalsWanted()
     signal printsWanted()
-    signal packingWanted()
     signal videoWanted()
 
     ChildViewModel {
@@ -96,7 +93,6 @@ Sheet {
     LinkRow {
         objectName: "goals"
         width: screen.contentWidth
-        visible: screen.places.includes("goals")
         sign: "sign-notebook"
         text: qsTr("Goals")
         onClicked: screen.goalsWanted()
@@ -105,25 +101,14 @@ Sheet {
     LinkRow {
         objectName: "prints"
         width: screen.contentWidth
-        visible: screen.places.includes("prints")
         sign: "sign-notebook"
         text: qsTr("To print")
         onClicked: screen.printsWanted()
     }
 
     LinkRow {
-        objectName: "packing"
-        width: screen.contentWidth
-        visible: screen.places.includes("packing")
-        sign: "sign-count"
-        text: qsTr("Packing")
-        onClicked: screen.packingWanted()
-    }
-
-    LinkRow {
         objectName: "video"
         width: screen.contentWidth
-        visible: screen.places.includes("video")
         sign: "sign-people"
         text: qsTr("Plan a video session")
         onClicked: screen.videoWanted()

@@ -16,6 +16,7 @@ Sheet {
 
     signal childWanted(string alias)
     signal roundWanted()
+    signal packingWanted()
 
     CaseloadViewModel {
         id: board
@@ -41,6 +42,15 @@ Sheet {
         text: qsTr("Restock round")
         note: board.packWords
         onClicked: screen.roundWanted()
+    }
+
+    LinkRow {
+        objectName: "packing"
+        width: screen.contentWidth
+        sign: "sign-count"
+        text: qsTr("Packing table")
+        note: qsTr("Builds, boxes that come back, lots")
+        onClicked: screen.packingWanted()
     }
 
     Repeater {

@@ -1,6 +1,6 @@
 #include "kite_card.h"
 
-#include "mobile/kite/card_sheet.h"
+#include "mobile/prints/print_sheet.h"
 
 #include "core/wording/kite_words.h"
 #include "core/wording/play_words.h"
@@ -36,16 +36,16 @@ QString drawingOf(Kite kite)
                              static_cast<qsizetype>(checkin::kiteNames.of(kite).size()));
 }
 
-void paintKite(CardSheet &sheet, Kite kite, const QRect &place)
+void paintKite(PrintSheet &sheet, Kite kite, const QRect &place)
 {
     constexpr int wordHigh = 80;
     sheet.frame(place);
     sheet.drawing(drawingOf(kite), place.adjusted(0, 12, 0, -wordHigh + 12), scale);
-    sheet.words(translated(wording::kiteName(kite)), 46, CardSheet::Bold | CardSheet::Centred,
+    sheet.words(translated(wording::kiteName(kite)), 46, PrintSheet::Bold | PrintSheet::Centred,
                 {place.left(), place.bottom() - wordHigh, place.width(), wordHigh});
 }
 
-void paintHand(CardSheet &sheet)
+void paintHand(PrintSheet &sheet)
 {
     constexpr QRect place{margin, 1245, width, 185};
     constexpr int handWide = 240;
@@ -53,7 +53,7 @@ void paintHand(CardSheet &sheet)
     sheet.drawing(QStringLiteral("hand"), {place.left(), place.top(), handWide, place.height()},
                   scale);
     sheet.words(
-        translated(wording::handLine()), 50, CardSheet::Bold | CardSheet::Middle,
+        translated(wording::handLine()), 50, PrintSheet::Bold | PrintSheet::Middle,
         {place.left() + handWide, place.top(), place.width() - handWide - gap, place.height()});
 }
 
@@ -72,19 +72,19 @@ public:
     }
 };
 
-int paintAdultLines(CardSheet &sheet, int top)
+int paintAdultLines(PrintSheet &sheet, int top)
 {
     constexpr int headWide = 245;
     for (const wording::TogetherCard &card : wording::togetherCards()) {
-        sheet.words(translated(card.head), 36, CardSheet::Bold, {margin, top, headWide, 60});
-        const int high = sheet.words(translated(card.line), 36, CardSheet::Plain,
+        sheet.words(translated(card.head), 36, PrintSheet::Bold, {margin, top, headWide, 60});
+        const int high = sheet.words(translated(card.line), 36, PrintSheet::Plain,
                                      {margin + headWide, top, width - headWide, 200});
         top += high + 24;
     }
     return top;
 }
 
-int paintOwnWords(CardSheet &sheet, int top)
+int paintOwnWords(PrintSheet &sheet, int top)
 {
     constexpr int rowHigh = 108;
     constexpr int pictureWide = 200;
@@ -103,9 +103,9 @@ void paintFront(QPainter &painter)
 {
     constexpr int kitesWide = 620;
     constexpr int othersLeft = kitesWide + gap;
-    CardSheet sheet(painter, size);
+    PrintSheet sheet(painter, size);
     sheet.outline();
-    sheet.words(translated(wording::kiteQuestion()), 66, CardSheet::Bold | CardSheet::Centred,
+    sheet.words(translated(wording::kiteQuestion()), 66, PrintSheet::Bold | PrintSheet::Centred,
                 {margin, 52, width, 100});
     int index = 0;
     for (const Kite kite : {Kite::Resting, Kite::Steady, Kite::Whirling})
@@ -117,16 +117,21 @@ void paintFront(QPainter &painter)
 
 void paintBack(QPainter &painter)
 {
-    CardSheet sheet(painter, size);
+    PrintSheet sheet(painter, size);
     sheet.outline();
-    sheet.words(BackWords::forYou(), 52, CardSheet::Bold, {margin, 60, width, 80});
+    sheet.words(BackWords::forYou(), 52, PrintSheet::Bold, {margin, 60, width, 80});
     int top = paintAdultLines(sheet, 155) + 28;
-    sheet.words(BackWords::ownWords(), 44, CardSheet::Bold, {margin, top, width, 70});
+    sheet.words(BackWords::ownWords(), 44, PrintSheet::Bold, {margin, top, width, 70});
     top = paintOwnWords(sheet, top + 70) + 26;
     for (const QString &line : BackWords::use())
-        top += sheet.words(line, 33, CardSheet::Plain, {margin, top, width, 120}) + 6;
-    sheet.words(translated(wording::notYetChecked()), 28, CardSheet::Plain,
+        top += sheet.words(line, 33, PrintSheet::Plain, {margin, top, width, 120}) + 6;
+    sheet.words(translated(wording::notYetChecked()), 28, PrintSheet::Plain,
                 {margin, top + 4, width, 60});
+}
+
+PrintPages pages()
+{
+    return {{size, paintFront}, {size, paintBack}};
 }
 
 } // namespace lidlark::mobile::kitecard

@@ -2,6 +2,8 @@
 
 #include <QSize>
 
+#include "mobile/prints/print_page.h"
+
 class QPainter;
 
 namespace lidlark::mobile {
@@ -20,6 +22,8 @@ inline constexpr QSize size{1050, 1480};
 void paintFront(QPainter &painter);
 /// The adult's side: five lines, room for the home's own words, how to use it safely.
 void paintBack(QPainter &painter);
+/// Both.
+PrintPages pages();
 
 } // namespace kitecard
 

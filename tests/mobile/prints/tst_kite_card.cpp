@@ -7,8 +7,8 @@
 #include <QTemporaryDir>
 
 #include "mobile/app/language.h"
-#include "mobile/kite/kite_card.h"
-#include "mobile/kite/kite_card_file.h"
+#include "mobile/prints/kite_card.h"
+#include "mobile/prints/kite_card_file.h"
 
 #include <array>
 #include <cmath>

@@ -1,0 +1,18 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Prints
+
+PrintsScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    onPrintWanted: print => {
+        route.screens.print = print
+        route.screens.go("print-preview")
+    }
+    onBack: route.screens.goBack()
+}

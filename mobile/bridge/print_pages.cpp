@@ -1,0 +1,98 @@
+#include "mobile/bridge/print_pages.h"
+
+#include "core/store/box_repository.h"
+#include "core/sync/consent.h"
+#include "core/usecase/avoided_at_home.h"
+
+#include <algorithm>
+
+namespace lidlark::mobile {
+
+Result<usecase::LidListPage> lidListPage(Household &household)
+{
+    const auto family = household.family();
+    if (!family)
+        return family.error();
+    const auto avoided = usecase::avoidedAtHomesOf(household.workplace(), *family);
+    if (!avoided)
+        return avoided.error();
+    return usecase::lidListPageOf(*family, household.catalogue(), *avoided);
+}
+
+Result<usecase::LabelPage> labelPage(Household &household)
+{
+    const auto family = household.family();
+    if (!family)
+        return family.error();
+    return usecase::labelPageOf(household.workplace(), *family);
+}
+
+Result<std::vector<usecase::LabelPage>> labelPages(Household &household)
+{
+    const auto boxes = store::BoxRepository(household.workplace().database).boxes();
+    if (!boxes)
+        return boxes.error();
+    std::vector<usecase::LabelPage> pages;
+    for (const store::BoxRow &box : *boxes) {
+        const auto family = usecase::loadFamily(household.workplace(), box.alias);
+        if (!family)
+            return family.error();
+        auto page = usecase::labelPageOf(household.workplace(), *family);
+        if (!page)
+            return page.error();
+        pages.push_back(*std::move(page));
+    }
+    std::ranges::stable_sort(pages, {}, &usecase::LabelPage::name);
+    return pages;
+}
+
+Result<usecase::TravelPage> travelPage(Household &household, const QString &language)
+{
+    const auto family = household.family();
+    if (!family)
+        return family.error();
+    return usecase::travelPageOf(*family, household.catalogueIn(language), household.today().day);
+}
+
+Result<usecase::TallyPage> tallyPage(Household &household, int weeksOn)
+{
+    const auto family = household.family();
+    if (!family)
+        return family.error();
+    const auto avoided = usecase::avoidedAtHomesOf(household.workplace(), *family);
+    if (!avoided)
+        return avoided.error();
+    return usecase::tallyPageOf(*family, household.catalogue(), *avoided, household.today().day,
+                                weeksOn);
+}
+
+Result<usecase::RestockPage> restockPage(Household &household)
+{
+    return usecase::restockPageOf(household.workplace());
+}
+
+std::optional<YesToShare> yesToShare(Household &household)
+{
+    if (!household.isOpen())
+        return std::nullopt;
+    const auto consent = sync::consentIn(household.workplace().database);
+    if (!consent || !*consent)
+        return std::nullopt;
+    return YesToShare{(*consent)->person, (*consent)->day};
+}
+
+Result<Summary> summaryPage(Household &household, bool tellPlays)
+{
+    const auto family = household.family();
+    if (!family)
+        return family.error();
+    // What is in the home's lane is the home's to tell; a therapist's phone holds none of it.
+    const bool theirs = !household.therapist() && !household.guest();
+    const std::optional<YesToShare> yes =
+        tellPlays && theirs ? yesToShare(household) : std::nullopt;
+    return Summary{usecase::summaryPageOf(*family, household.catalogue(), household.today().day,
+                                          yes.has_value()),
+                   yes};
+}
+
+} // namespace lidlark::mobile

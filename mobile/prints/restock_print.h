@@ -1,0 +1,13 @@
+#pragma once
+
+#include "core/usecase/restock_page.h"
+#include "mobile/prints/print_language.h"
+#include "mobile/prints/print_page.h"
+
+namespace lidlark::mobile {
+
+/// The restock round, by item and then by box, with a square to tick each; as many pages as it
+/// takes.
+PrintPages restockPrint(const usecase::RestockPage &restock, const PrintLanguage &in, QSize size);
+
+} // namespace lidlark::mobile
