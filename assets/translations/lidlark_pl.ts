@@ -754,10 +754,6 @@
             <translation>Kiresuk i Sherman 1968, przy założonym związku celów 0,3. Cele, których nikt nie ocenił, pominięto.</translation>
         </message>
         <message>
-            <source>Levels come in an order. The score takes them for even steps.</source>
-            <translation>Poziomy mają kolejność. Wynik traktuje je jak równe kroki.</translation>
-        </message>
-        <message>
             <source>Nothing has been rated yet.</source>
             <translation>Niczego jeszcze nie oceniono.</translation>
         </message>
@@ -770,12 +766,16 @@
             <translation>Liczby, dla terapeutów</translation>
         </message>
         <message>
-            <source>T-score of the goals that were rated, by rater</source>
-            <translation>Wynik T ocenionych celów, według osoby</translation>
+            <source>Steps come in an order. The T-value takes them for even ones.</source>
+            <translation>Poziomy mają kolejność. Wartość T traktuje je jak równe kroki.</translation>
         </message>
         <message>
-            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
-            <translation>Dwie osoby mogą różnić się o dwadzieścia punktów i więcej. Najpierw czytaj poziomy. To nie ocena dziecka i rodziny tego nie widzą.</translation>
+            <source>T-value of the goals that were rated, by rater</source>
+            <translation>Wartość T ocenionych celów, według osoby</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
+            <translation>Dwie osoby mogą różnić się o dwadzieścia i więcej. Najpierw czytaj słowa. To nie ocena dziecka i rodziny tego nie widzą.</translation>
         </message>
     </context>
     <context>
@@ -793,7 +793,7 @@
             <translation>Wstecz</translation>
         </message>
         <message>
-            <source>Choose a level, and who says so</source>
+            <source>Choose a step, and who says so</source>
             <translation>Wybierz poziom i kto tak mówi</translation>
         </message>
         <message>
@@ -832,11 +832,11 @@
             <translation>Wstecz</translation>
         </message>
         <message>
-            <source>Five levels: what somebody could see on the day of the review</source>
+            <source>Five steps: what somebody could see on the day of the review</source>
             <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
         </message>
         <message>
-            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
             <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
         </message>
         <message>
@@ -856,7 +856,7 @@
             <translation>Przeczytajcie to razem na głos. Uzgodnione słowa już się nie zmieniają.</translation>
         </message>
         <message>
-            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
             <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
         </message>
         <message>
@@ -2447,13 +2447,9 @@
             <source>A week later</source>
             <translation>Tydzień później</translation>
         </message>
-        <message numerus="yes">
-            <source>In %n week(s)</source>
-            <translation>
-                <numerusform>Za %n tydzień</numerusform>
-                <numerusform>Za %n tygodnie</numerusform>
-                <numerusform>Za %n tygodni</numerusform>
-            </translation>
+        <message>
+            <source>In %1 weeks</source>
+            <translation>Za %1 tygodni</translation>
         </message>
         <message>
             <source>We look at it again on %1</source>
@@ -4009,7 +4005,7 @@
             </translation>
         </message>
         <message>
-            <source>%1: none of the five levels</source>
+            <source>%1: none of the five steps</source>
             <translation>%1: żaden z pięciu poziomów</translation>
         </message>
         <message>
@@ -4109,7 +4105,7 @@
             <translation>%1: przerwane wcześniej</translation>
         </message>
         <message>
-            <source>%1: the same as another level</source>
+            <source>%1: the same as another step</source>
             <translation>%1: tak samo jak inny poziom</translation>
         </message>
         <message>
@@ -4405,7 +4401,7 @@
             <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
         </message>
         <message>
-            <source>Choose the level that is how it is today.</source>
+            <source>Choose the step that is how it is today.</source>
             <translation>Wybierz poziom, który jest taki jak dziś.</translation>
         </message>
         <message>
@@ -5453,7 +5449,7 @@
             <translation>sobota</translation>
         </message>
         <message>
-            <source>Say what can be seen at this level.</source>
+            <source>Say what can be seen at this step.</source>
             <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
         </message>
         <message>
@@ -5801,7 +5797,7 @@
             <translation>Te same sztuki czy razem %1?</translation>
         </message>
         <message>
-            <source>The same words as “%1”. Each level needs its own.</source>
+            <source>The same words as “%1”. Each step needs its own.</source>
             <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
         </message>
         <message>
@@ -6918,8 +6914,8 @@
             <translation>Uzgodnione razem</translation>
         </message>
         <message>
-            <source>No score: nothing rated has a weight</source>
-            <translation>Brak wyniku: nic z ocenionych nie ma wagi</translation>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>Brak wartości T: nic z ocenionych nie ma wagi</translation>
         </message>
         <message>
             <source>Rests on %1 of %2 goals</source>

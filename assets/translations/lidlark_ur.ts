@@ -751,11 +751,7 @@
         </message>
         <message>
             <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
-            <translation>Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
-        </message>
-        <message>
-            <source>Levels come in an order. The score takes them for even steps.</source>
-            <translation>درجوں کی ایک ترتیب ہے۔ اسکور انہیں برابر قدم مانتا ہے۔</translation>
+            <translation>‏Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
         </message>
         <message>
             <source>Nothing has been rated yet.</source>
@@ -770,12 +766,16 @@
             <translation>اعداد، تھراپسٹ کے لیے</translation>
         </message>
         <message>
-            <source>T-score of the goals that were rated, by rater</source>
-            <translation>جن مقاصد پر رائے دی گئی ان کا T اسکور، ہر شخص کا الگ</translation>
+            <source>Steps come in an order. The T-value takes them for even ones.</source>
+            <translation>درجوں کی ایک ترتیب ہے۔ T قدر انہیں برابر قدم مانتا ہے۔</translation>
         </message>
         <message>
-            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
-            <translation>دو لوگوں میں بیس یا زیادہ پوائنٹس کا فرق ہو سکتا ہے۔ پہلے درجے پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
+            <source>T-value of the goals that were rated, by rater</source>
+            <translation>جن مقاصد پر رائے دی گئی ان کی T قدر، ہر شخص کا الگ</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
+            <translation>دو لوگوں میں بیس یا زیادہ کا فرق ہو سکتا ہے۔ پہلے الفاظ پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
         </message>
     </context>
     <context>
@@ -793,7 +793,7 @@
             <translation>واپس</translation>
         </message>
         <message>
-            <source>Choose a level, and who says so</source>
+            <source>Choose a step, and who says so</source>
             <translation>درجہ چنیں، اور کون کہتا ہے</translation>
         </message>
         <message>
@@ -825,18 +825,18 @@
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
-            <translation>%1 کا مقصد</translation>
+            <translation>‏%1 کا مقصد</translation>
         </message>
         <message>
             <source>Back</source>
             <translation>واپس</translation>
         </message>
         <message>
-            <source>Five levels: what somebody could see on the day of the review</source>
+            <source>Five steps: what somebody could see on the day of the review</source>
             <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
         </message>
         <message>
-            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
             <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
         </message>
         <message>
@@ -856,7 +856,7 @@
             <translation>مل کر بلند آواز سے پڑھیں۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
         </message>
         <message>
-            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
             <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
         </message>
         <message>
@@ -896,7 +896,7 @@
         </message>
         <message>
             <source>Goals with %1</source>
-            <translation>%1 کے مقاصد</translation>
+            <translation>‏%1 کے مقاصد</translation>
         </message>
         <message>
             <source>No goal yet</source>
@@ -2446,12 +2446,9 @@
             <source>A week later</source>
             <translation>ایک ہفتہ بعد</translation>
         </message>
-        <message numerus="yes">
-            <source>In %n week(s)</source>
-            <translation>
-                <numerusform>%n ہفتے میں</numerusform>
-                <numerusform>%n ہفتوں میں</numerusform>
-            </translation>
+        <message>
+            <source>In %1 weeks</source>
+            <translation>‏%1 ہفتوں میں</translation>
         </message>
         <message>
             <source>We look at it again on %1</source>
@@ -3733,7 +3730,7 @@
         </message>
         <message>
             <source>%1 on %2: %3</source>
-            <translation>%1، %2 کو: %3</translation>
+            <translation>‏%1، %2 کو: %3</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -3992,12 +3989,12 @@
             </translation>
         </message>
         <message>
-            <source>%1: none of the five levels</source>
-            <translation>%1: پانچ درجوں میں سے کوئی نہیں</translation>
+            <source>%1: none of the five steps</source>
+            <translation>‏%1: پانچ درجوں میں سے کوئی نہیں</translation>
         </message>
         <message>
             <source>%1: not after the day it was agreed</source>
-            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
+            <translation>‏%1: طے ہونے کے دن کے بعد نہیں</translation>
         </message>
         <message>
             <source>%1: not missing</source>
@@ -4017,7 +4014,7 @@
         </message>
         <message>
             <source>%1: one line of plain text only</source>
-            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
+            <translation>‏%1: صرف سادہ متن کی ایک سطر</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -4092,8 +4089,8 @@
             <translation>‏%1: پہلے روک دیا</translation>
         </message>
         <message>
-            <source>%1: the same as another level</source>
-            <translation>%1: کسی اور درجے جیسا ہی</translation>
+            <source>%1: the same as another step</source>
+            <translation>‏%1: کسی اور درجے جیسا ہی</translation>
         </message>
         <message>
             <source>%1: too long</source>
@@ -4228,7 +4225,7 @@
         </message>
         <message>
             <source>Agreed together on %1: %2</source>
-            <translation>%1 کو مل کر طے ہوا: %2</translation>
+            <translation>‏%1 کو مل کر طے ہوا: %2</translation>
         </message>
         <message>
             <source>All back</source>
@@ -4387,7 +4384,7 @@
             <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
         </message>
         <message>
-            <source>Choose the level that is how it is today.</source>
+            <source>Choose the step that is how it is today.</source>
             <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
         </message>
         <message>
@@ -5422,7 +5419,7 @@
             <translation>ہفتہ</translation>
         </message>
         <message>
-            <source>Say what can be seen at this level.</source>
+            <source>Say what can be seen at this step.</source>
             <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
         </message>
         <message>
@@ -5770,7 +5767,7 @@
             <translation>وہی، یا کل %1؟</translation>
         </message>
         <message>
-            <source>The same words as “%1”. Each level needs its own.</source>
+            <source>The same words as “%1”. Each step needs its own.</source>
             <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
         </message>
         <message>
@@ -6755,7 +6752,7 @@
         </message>
         <message>
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
-            <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
+            <translation>‏”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
     </context>
     <context>
@@ -6873,23 +6870,23 @@
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>%1: not rated</source>
-            <translation>%1: رائے نہیں دی</translation>
+            <translation>‏%1: رائے نہیں دی</translation>
         </message>
         <message>
             <source>Agreed together</source>
             <translation>مل کر طے ہوا</translation>
         </message>
         <message>
-            <source>No score: nothing rated has a weight</source>
-            <translation>اسکور نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>‏T قدر نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
         </message>
         <message>
             <source>Rests on %1 of %2 goals</source>
-            <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
+            <translation>‏%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
     </context>
     <context>
