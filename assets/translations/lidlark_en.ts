@@ -12,16 +12,6 @@
     </message>
 </context>
 <context>
-    <name>ReviewChoice</name>
-    <message numerus="yes">
-        <source>In %n week(s)</source>
-        <translation>
-            <numerusform>In %n week</numerusform>
-            <numerusform>In %n weeks</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>TodayHead</name>
     <message numerus="yes">
         <source>and %n more</source>

@@ -882,7 +882,20 @@
             <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
             <translation>Dwie osoby mogą różnić się o dwadzieścia punktów i więcej. Najpierw czytaj poziomy. To nie ocena dziecka i rodziny tego nie widzą.</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Steps come in an order. The T-value takes them for even ones.</source>
+            <translation>Poziomy mają kolejność. Wartość T traktuje je jak równe kroki.</translation>
+        </message>
+        <message>
+            <source>T-value of the goals that were rated, by rater</source>
+            <translation>Wartość T ocenionych celów, według osoby</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
+            <translation>Dwie osoby mogą różnić się o dwadzieścia i więcej. Najpierw czytaj słowa. To nie ocena dziecka i rodziny tego nie widzą.</translation>
+        </message>
+</context>
 <context>
         <name>GoalRatingScreen</name>
         <message>
@@ -925,7 +938,12 @@
             <source>Who says so</source>
             <translation>Kto tak mówi</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Choose a step, and who says so</source>
+            <translation>Wybierz poziom i kto tak mówi</translation>
+        </message>
+</context>
 <context>
         <name>GoalWritingScreen</name>
         <message>
@@ -984,7 +1002,20 @@
             <source>opening his lunch tub</source>
             <translation>otwieranie pudełka ze śniadaniem</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Five steps: what somebody could see on the day of the review</source>
+            <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
+            <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
+        </message>
+</context>
 <context>
         <name>GoalsScreen</name>
         <message>
@@ -2824,7 +2855,12 @@
             <source>When do we look at it again?</source>
             <translation>Kiedy znów na to spojrzymy?</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>In %1 weeks</source>
+            <translation>Za %1 tygodni</translation>
+        </message>
+</context>
 <context>
         <name>ReviseRow</name>
         <message>
@@ -8116,6 +8152,26 @@
             <source>on the list</source>
             <translation>na liście</translation>
         </message>
+        <message>
+            <source>%1: none of the five steps</source>
+            <translation>%1: żaden z pięciu poziomów</translation>
+        </message>
+        <message>
+            <source>%1: the same as another step</source>
+            <translation>%1: tak samo jak inny poziom</translation>
+        </message>
+        <message>
+            <source>Choose the step that is how it is today.</source>
+            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this step.</source>
+            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
+        </message>
+        <message>
+            <source>The same words as “%1”. Each step needs its own.</source>
+            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8314,7 +8370,12 @@
             <source>Rests on %1 of %2 goals</source>
             <translation>Opiera się na tylu celach: %1 z %2</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>Brak wartości T: nic z ocenionych nie ma wagi</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>

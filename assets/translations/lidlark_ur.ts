@@ -882,7 +882,20 @@
             <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
             <translation>دو لوگوں میں بیس یا زیادہ پوائنٹس کا فرق ہو سکتا ہے۔ پہلے درجے پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Steps come in an order. The T-value takes them for even ones.</source>
+            <translation>درجوں کی ایک ترتیب ہے۔ T قدر انہیں برابر قدم مانتا ہے۔</translation>
+        </message>
+        <message>
+            <source>T-value of the goals that were rated, by rater</source>
+            <translation>جن مقاصد پر رائے دی گئی ان کی T قدر، ہر شخص کا الگ</translation>
+        </message>
+        <message>
+            <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
+            <translation>دو لوگوں میں بیس یا زیادہ کا فرق ہو سکتا ہے۔ پہلے الفاظ پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
+        </message>
+</context>
 <context>
         <name>GoalRatingScreen</name>
         <message>
@@ -925,7 +938,12 @@
             <source>Who says so</source>
             <translation>یہ کون کہتا ہے</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Choose a step, and who says so</source>
+            <translation>درجہ چنیں، اور کون کہتا ہے</translation>
+        </message>
+</context>
 <context>
         <name>GoalWritingScreen</name>
         <message>
@@ -984,7 +1002,20 @@
             <source>opening his lunch tub</source>
             <translation>کھانے کا ڈبہ کھولنے</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Five steps: what somebody could see on the day of the review</source>
+            <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
+        </message>
+        <message>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
+            <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
+        </message>
+</context>
 <context>
         <name>GoalsScreen</name>
         <message>
@@ -2822,7 +2853,12 @@
             <source>When do we look at it again?</source>
             <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>In %1 weeks</source>
+            <translation>‏%1 ہفتوں میں</translation>
+        </message>
+</context>
 <context>
         <name>ReviseRow</name>
         <message>
@@ -8084,6 +8120,26 @@
             <source>on the list</source>
             <translation>فہرست میں</translation>
         </message>
+        <message>
+            <source>%1: none of the five steps</source>
+            <translation>‏%1: پانچ درجوں میں سے کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: the same as another step</source>
+            <translation>‏%1: کسی اور درجے جیسا ہی</translation>
+        </message>
+        <message>
+            <source>Choose the step that is how it is today.</source>
+            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this step.</source>
+            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>The same words as “%1”. Each step needs its own.</source>
+            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8277,7 +8333,12 @@
             <source>Rests on %1 of %2 goals</source>
             <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>‏T قدر نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>

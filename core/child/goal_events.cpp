@@ -1,7 +1,6 @@
 #include "core/child/goal_events.h"
 
 #include "core/journal/fields.h"
-#include "core/journal/latest.h"
 
 namespace lidlark::child {
 
@@ -74,12 +73,6 @@ std::optional<ChildGoal> goalFromFields(const std::string &text)
             goal.lifeAreas.push_back(*area);
     }
     return ChildGoal{{*child}, goal};
-}
-
-std::optional<ChildGoal> foldGoal(std::span<const journal::Event> events, const journal::Seen &seen)
-{
-    const journal::Event *latest = journal::latestOf(events, journal::Kind::Goal, seen);
-    return latest != nullptr ? goalFromFields(latest->fields) : std::nullopt;
 }
 
 } // namespace lidlark::child

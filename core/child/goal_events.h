@@ -1,10 +1,8 @@
 #pragma once
 
 #include "core/child/child.h"
-#include "core/journal/seen.h"
 
 #include <optional>
-#include <span>
 #include <string>
 
 namespace lidlark::child {
@@ -19,7 +17,5 @@ struct ChildGoal {
 std::string fieldsOf(const ChildGoal &goal);
 /// @returns nothing unless every field is there and there are five levels.
 std::optional<ChildGoal> goalFromFields(const std::string &fields);
-std::optional<ChildGoal> foldGoal(std::span<const journal::Event> events,
-                                  const journal::Seen &seen);
 
 } // namespace lidlark::child

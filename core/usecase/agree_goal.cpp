@@ -42,9 +42,9 @@ std::string reasonOf(DraftMatter matter)
     case DraftMatter::NotPlain:
         return "one line of plain text only";
     case DraftMatter::SameAs:
-        return "the same as another level";
+        return "the same as another step";
     case DraftMatter::BeyondTheLevels:
-        return "none of the five levels";
+        return "none of the five steps";
     case DraftMatter::NotAfterAgreed:
         return "not after the day it was agreed";
     case DraftMatter::Missing:

@@ -58,7 +58,7 @@ Outcome rateGoal(Workplace &workplace, const std::string &childAlias, const Goal
         workplace.device.role != store::Role::Parent)
         return Error{ErrorCode::NotAllowed, "goal"};
     if (said.level < goals::lowestLevel || said.level > goals::highestLevel)
-        return Error{ErrorCode::Invalid, "level: none of the five levels"};
+        return Error{ErrorCode::Invalid, "level: none of the five steps"};
     const auto box = store::BoxRepository(workplace.database).boxOf(childAlias);
     if (!box)
         return box.error();

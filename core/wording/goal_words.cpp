@@ -21,14 +21,14 @@ Sentence missingWords(DraftField field)
     case DraftField::Words:
         return {say("Say what the child will do, in the family's words."), {}};
     case DraftField::Baseline:
-        return {say("Choose the level that is how it is today."), {}};
+        return {say("Choose the step that is how it is today."), {}};
     case DraftField::ReviewOn:
         return {say("Choose a day to look at it again."), {}};
     case DraftField::ShortWords:
     case DraftField::Level:
         break;
     }
-    return {say("Say what can be seen at this level."), {}};
+    return {say("Say what can be seen at this step."), {}};
 }
 
 int longestOf(DraftField field)
@@ -55,7 +55,7 @@ Sentence findingWords(const DraftFinding &finding)
     case DraftMatter::NotPlain:
         return {say("One line of plain text only."), {}};
     case DraftMatter::SameAs:
-        return {say("The same words as “%1”. Each level needs its own."),
+        return {say("The same words as “%1”. Each step needs its own."),
                 {levelWords(finding.other)}};
     case DraftMatter::NotAfterAgreed:
         return {say("That has to come after the day it is agreed."), {}};

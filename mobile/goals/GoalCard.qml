@@ -17,6 +17,8 @@ Card {
     signal rateWanted()
     signal wordsWanted()
 
+    spacing: Theme.gap
+
     Words {
         width: parent.width
         role: Theme.Label

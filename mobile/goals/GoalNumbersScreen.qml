@@ -48,8 +48,8 @@ Sheet {
             CautionStrip {
                 width: parent.width
                 whole: true
-                lead: qsTr("Levels come in an order. The score takes them for even steps.")
-                text: qsTr("Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.")
+                lead: qsTr("Steps come in an order. The T-value takes them for even ones.")
+                text: qsTr("Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.")
             }
         }
 
@@ -60,7 +60,7 @@ Sheet {
 
         SectionWords {
             width: page.width
-            text: qsTr("T-score of the goals that were rated, by rater")
+            text: qsTr("T-value of the goals that were rated, by rater")
         }
 
         Words {

@@ -138,7 +138,7 @@ Sheet {
 
     foot: ActionFoot {
         text: qsTr("Keep it")
-        notNowReason: rating.complete ? "" : qsTr("Choose a level, and who says so")
+        notNowReason: rating.complete ? "" : qsTr("Choose a step, and who says so")
         onClicked: {
             if (rating.keep())
                 screen.kept()

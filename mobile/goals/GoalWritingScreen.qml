@@ -66,14 +66,14 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
-        text: qsTr("Five levels: what somebody could see on the day of the review")
+        text: qsTr("Five steps: what somebody could see on the day of the review")
     }
 
     Words {
         width: screen.contentWidth
         role: Theme.Reason
         soft: true
-        text: qsTr("Say who does what, and where. From one level to the next, let one thing change.")
+        text: qsTr("Say who does what, and where. From one step to the next, let one thing change.")
     }
 
     Repeater {
@@ -130,7 +130,7 @@ Sheet {
         role: Theme.Reason
         visible: writing.ready
         text: writing.onlyRemarks
-              ? qsTr("Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.")
+              ? qsTr("Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.")
               : qsTr("Read it aloud together. Agreed words stay as they are.")
     }
 

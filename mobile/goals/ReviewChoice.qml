@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Design
 
 /// When a goal is looked at again: after a block of so many weeks, or a week more or less.
@@ -34,7 +35,7 @@ Column {
 
                 required property int modelData
 
-                text: qsTr("In %n week(s)", "", chip.modelData)
+                text: qsTr("In %1 weeks").arg(Numerals.of(chip.modelData))
                 picked: choice.weeks === chip.modelData
                 onClicked: choice.weeksChosen(chip.modelData)
             }

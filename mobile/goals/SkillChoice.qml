@@ -8,7 +8,7 @@ Column {
     id: choice
 
     required property list<string> skills
-    required property list<int> chosen
+    required property list<string> chosen
     property bool opened: false
 
     signal skillTapped(int skill)
@@ -44,7 +44,7 @@ Column {
                 required property int index
 
                 text: chip.modelData
-                picked: choice.chosen.includes(chip.index)
+                picked: choice.chosen.includes(chip.modelData)
                 onClicked: choice.skillTapped(chip.index)
             }
         }

@@ -102,7 +102,7 @@ QStringList GoalNumbersViewModel::scores() const
     QStringList texts;
     for (const goals::RaterScore &score : m_scores)
         texts.append(score.t ? numerals(QString::number(*score.t, 'f', 1))
-                             : tr("No score: nothing rated has a weight"));
+                             : tr("No T-value: nothing rated has a weight"));
     return texts;
 }
 

@@ -106,12 +106,14 @@ void GoalRatingViewModel::setRater(const QString &rater)
 
 QString GoalRatingViewModel::day() const
 {
+    if (m_household == nullptr)
+        return {};
     return capitalised(translated(wording::dayWords(m_day, m_household->today().day)));
 }
 
 bool GoalRatingViewModel::dayMayRise() const
 {
-    return m_day < m_household->today().day;
+    return m_household != nullptr && m_day < m_household->today().day;
 }
 
 bool GoalRatingViewModel::dayMayFall() const

@@ -30,6 +30,11 @@ std::string oneLine(QString text)
     return toCore(text);
 }
 
+QString wordsOf(catalogue::Skill skill)
+{
+    return capitalised(translated(wording::skillWords(skill)));
+}
+
 } // namespace
 
 void GoalWritingViewModel::setHousehold(Household *household)
@@ -104,7 +109,7 @@ QString GoalWritingViewModel::findingOf(goals::DraftField field, int level) cons
 void GoalWritingViewModel::change()
 {
     m_problem.clear();
-    if (m_lookedOver) {
+    if (m_lookedOver && m_household != nullptr) {
         goals::GoalDraft draft = m_draft;
         draft.agreedOn = m_household->today().day;
         m_findings = goals::findingsOf(draft);
@@ -180,16 +185,15 @@ QStringList GoalWritingViewModel::skills()
 {
     QStringList words;
     for (std::size_t i = 0; i < catalogue::skillCount; ++i)
-        words.append(
-            capitalised(translated(wording::skillWords(static_cast<catalogue::Skill>(i)))));
+        words.append(wordsOf(static_cast<catalogue::Skill>(i)));
     return words;
 }
 
-QList<int> GoalWritingViewModel::chosenSkills() const
+QStringList GoalWritingViewModel::chosenSkills() const
 {
-    QList<int> chosen;
+    QStringList chosen;
     for (const catalogue::Skill skill : m_draft.skills)
-        chosen.append(static_cast<int>(skill));
+        chosen.append(wordsOf(skill));
     return chosen;
 }
 

@@ -30,7 +30,7 @@ class GoalWritingViewModel : public QAbstractListModel
     Q_PROPERTY(int reviewWeeks READ reviewWeeks NOTIFY edited FINAL)
     /// What it practises, in words; the offers for the child go by it.
     Q_PROPERTY(QList<QString> skills READ skills CONSTANT FINAL)
-    Q_PROPERTY(QList<int> chosenSkills READ chosenSkills NOTIFY edited FINAL)
+    Q_PROPERTY(QList<QString> chosenSkills READ chosenSkills NOTIFY edited FINAL)
     /// It was looked over, and may be agreed on as it stands.
     Q_PROPERTY(bool ready READ ready NOTIFY edited FINAL)
     /// Something is said of the words, but nothing that keeps them from being agreed on.
@@ -67,7 +67,7 @@ public:
     [[nodiscard]] QString review() const;
     [[nodiscard]] int reviewWeeks() const;
     [[nodiscard]] static QStringList skills();
-    [[nodiscard]] QList<int> chosenSkills() const;
+    [[nodiscard]] QStringList chosenSkills() const;
     [[nodiscard]] bool ready() const;
     [[nodiscard]] bool onlyRemarks() const { return ready() && !m_findings.empty(); }
     [[nodiscard]] QString problem() const { return m_problem; }

@@ -94,7 +94,7 @@ private slots:
         QTest::newRow("rho of nan") << QByteArray("bad,1;1,0;0,nan") << "rho: not a number";
         QTest::newRow("an endless weight")
             << QByteArray("bad,inf;1,0;0,0.3") << "weights: not a number";
-        QTest::newRow("a cell too many") << QByteArray("bad,1,0,0.3,4") << "more cells";
+        QTest::newRow("a cell too many") << QByteArray("bad,1,0,0.3,4") << "row: more cells";
     }
     void aRowThatCannotBeScoredIsNamedAndTheOthersAnswered()
     {

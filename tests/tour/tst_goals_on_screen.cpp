@@ -79,7 +79,7 @@ private:
     [[nodiscard]] QStringList numbersRead() const
     {
         static const QRegularExpression number(
-            text("T-score|[Nn]umbers|\\d\\.\\d|[+\\x{2212}]\\d|(^|[ :])-\\d"));
+            text("T-value|[Nn]umbers|\\d\\.\\d|[+\\x{2212}]\\d|(^|[ :])-\\d"));
         return hand().words().filter(number);
     }
 
@@ -114,8 +114,8 @@ private slots:
         QVERIFY2(hand().tap(text("Agree on a goal")), page().constData());
         QVERIFY(hand().tap(text("Look it over")));
         QCOMPARE(goals().size(), std::size_t{1});
-        QVERIFY2(hand().reads(text("Say what can be seen at this level")), page().constData());
-        QVERIFY(hand().reads(text("Choose the level that is how it is today")));
+        QVERIFY2(hand().reads(text("Say what can be seen at this step")), page().constData());
+        QVERIFY(hand().reads(text("Choose the step that is how it is today")));
         QVERIFY(hand().reads(text("Choose a day to look at it again")));
         QVERIFY(hand().write(text("What the child will do"), text("Does up his coat")));
         QVERIFY(
@@ -126,6 +126,8 @@ private slots:
         QVERIFY(hand().write(text("Much less than we expect"), text("feels fine about it")));
         QVERIFY(hand().tap(text("As it is today: Much less than we expect")));
         QVERIFY(hand().tap(text("In 12 weeks")));
+        QVERIFY(hand().tap(text("What practises it")));
+        QVERIFY2(hand().tap(text("Finger-and-thumb pick-up")), page().constData());
         QVERIFY(hand().tap(text("Look it over")));
         QVERIFY2(hand().reads(text("The same words as “Less than we expect”")), page().constData());
         QVERIFY(hand().reads(text("“feels” may read like a feeling or an opinion")));
@@ -133,10 +135,11 @@ private slots:
         QVERIFY(hand().write(text("What we expect"), text(" once it is joined")));
         QVERIFY2(hand().tap(text("We agree on these words")), page().constData());
         QCOMPARE(goals().size(), std::size_t{2});
-        const goals::AgreedGoal &coat = goals().back().current().goal;
+        const goals::AgreedGoal coat = goals().back().current().goal;
         QCOMPARE(coat.words, std::string("Does up his coat"));
         QCOMPARE(coat.levels[2], std::string("pulls the zip up once it is joined"));
         QCOMPARE(coat.baseline, -2);
+        QCOMPARE(coat.skills, std::vector{catalogue::Skill::Pin}); // the offers go by it
         QCOMPARE(coat.reviewOn - coat.agreedOn, 84);
         QVERIFY(hand().reads(text("Does up his coat")));
     }
@@ -183,7 +186,7 @@ private slots:
         Hand::settle();
         QCOMPARE(numbersRead(), QStringList(text("Numbers, for therapists")));
         QVERIFY(hand().tap(text("Numbers, for therapists")));
-        QVERIFY2(hand().reads(text("Levels come in an order.")), page().constData());
+        QVERIFY2(hand().reads(text("Steps come in an order.")), page().constData());
         // Source: development.md d4: one goal, T = 50 + 10 x.
         QVERIFY2(hand().words().contains(text("70.0")), page().constData());
         QVERIFY(hand().reads(text("Rests on 1 of 1 goals")));
@@ -192,7 +195,7 @@ private slots:
         QVERIFY(hand().words().contains(text("70.0"))); // of one goal the weight is of no account
         QVERIFY(hand().tap(text("Counts less: Opens his lunch tub")));
         QVERIFY(hand().tap(text("Counts less: Opens his lunch tub")));
-        QVERIFY2(hand().reads(text("No score: nothing rated has a weight")), page().constData());
+        QVERIFY2(hand().reads(text("No T-value: nothing rated has a weight")), page().constData());
     }
 
     /// Source: job.md T10, "no summary number is shown to families".

@@ -107,7 +107,7 @@ private slots:
     {
         QTest::addColumn<int>("what");
         QTest::addColumn<QByteArray>("reason");
-        QTest::newRow("repeats") << 0 << QByteArray("level +1: the same as another level");
+        QTest::newRow("repeats") << 0 << QByteArray("level +1: the same as another step");
         QTest::newRow("no baseline") << 1 << QByteArray("baseline: empty");
         QTest::newRow("no review") << 2 << QByteArray("review date: empty");
         QTest::newRow("review first")
@@ -208,9 +208,9 @@ private slots:
         QTest::addColumn<int>("day");
         QTest::addColumn<QByteArray>("reason");
         QTest::newRow("level 3") << 3 << QByteArray("Ruth") << 11
-                                 << QByteArray("level: none of the five levels");
+                                 << QByteArray("level: none of the five steps");
         QTest::newRow("level -3") << -3 << QByteArray("Ruth") << 11
-                                  << QByteArray("level: none of the five levels");
+                                  << QByteArray("level: none of the five steps");
         QTest::newRow("nobody") << 1 << QByteArray(" ") << 11 << QByteArray("rater: empty");
         QTest::newRow("tomorrow") << 1 << QByteArray("Ruth") << 12
                                   << QByteArray("day: still to come");
