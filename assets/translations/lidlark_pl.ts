@@ -5101,8 +5101,8 @@
             <translation>Nic nie zapisano.</translation>
         </message>
         <message>
-            <source>Nothing on this page is a score.</source>
-            <translation>Nic na tej stronie nie jest oceną.</translation>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>Nic na tej stronie nikogo nie ocenia.</translation>
         </message>
         <message>
             <source>Nothing stands on this list now. Everything, in the app, says why.</source>

@@ -5080,8 +5080,8 @@
             <translation>کچھ نہیں لکھا گیا۔</translation>
         </message>
         <message>
-            <source>Nothing on this page is a score.</source>
-            <translation>اس صفحے پر کوئی چیز نمبر نہیں ہے۔</translation>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>اس صفحے پر کوئی چیز کسی کو نہیں جانچتی۔</translation>
         </message>
         <message>
             <source>Nothing stands on this list now. Everything, in the app, says why.</source>

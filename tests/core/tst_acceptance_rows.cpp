@@ -45,7 +45,14 @@ private slots:
         }
         const QStringList ids =
             numbered("F", 13) + numbered("C", 7) + numbered("G", 10) + numbered("A", 10);
-        QCOMPARE(listed, ids);
+        QCOMPARE(listed.filter(QRegularExpression("^[^T]")), ids);
+        // The therapist's (2.4) are listed as they come, each once and in order.
+        QStringList therapists;
+        for (const QString &id : numbered("T", 20)) {
+            if (listed.contains(id))
+                therapists.append(id);
+        }
+        QCOMPARE(listed.filter(QRegularExpression("^T")), therapists);
     }
 };
 
