@@ -8172,6 +8172,10 @@
             <source>The same words as “%1”. Each step needs its own.</source>
             <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
         </message>
+        <message>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>Nic na tej stronie nikogo nie ocenia.</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>

@@ -8140,6 +8140,10 @@
             <source>The same words as “%1”. Each step needs its own.</source>
             <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
         </message>
+        <message>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>اس صفحے پر کوئی چیز کسی کو نہیں جانچتی۔</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>

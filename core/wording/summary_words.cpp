@@ -119,9 +119,9 @@ std::vector<Sentence> whatNobodyKnows(const std::string &child, bool playsTold)
     return unknown;
 }
 
-Sentence nothingScored()
+Sentence nothingGraded()
 {
-    return {say("Nothing on this page is a score."), {}};
+    return {say("Nothing on this page grades anybody."), {}};
 }
 
 Sentence toldWith(const std::string &person, Day day)

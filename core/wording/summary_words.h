@@ -49,8 +49,8 @@ Sentence boxCounted(std::optional<Day> day);
 /// child; whether play is the reason for any change.
 std::vector<Sentence> whatNobodyKnows(const std::string &child, bool playsTold);
 
-/// "Nothing on this page is a score."
-Sentence nothingScored();
+/// "Nothing on this page grades anybody."
+Sentence nothingGraded();
 /// "Told with the yes of Ruth, 11 January 2027."
 Sentence toldWith(const std::string &person, Day day);
 

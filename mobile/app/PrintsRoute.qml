@@ -10,8 +10,8 @@ PrintsScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onPrintWanted: print => {
-        route.screens.print = print
+    onPrintWanted: what => {
+        route.screens.print = what
         route.screens.go("print-preview")
     }
     onBack: route.screens.goBack()

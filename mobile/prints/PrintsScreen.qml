@@ -12,7 +12,7 @@ Sheet {
     required property Household household
 
     signal back()
-    signal printWanted(string print)
+    signal printWanted(string what)
 
     PrintsViewModel {
         id: prints

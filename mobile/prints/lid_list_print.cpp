@@ -116,7 +116,12 @@ private:
         std::vector<wording::Argument> names;
         for (const ItemId &item : m_list.keptOut)
             names.push_back(in.nameOf(item, 2));
-        return in.tongue().guard({wording::keptOutLine(std::move(names))});
+        // Words nobody has checked have the English under them, unless it stands beside them.
+        const bool beside = std::ranges::any_of(m_languages, [](const PrintLanguage &one) {
+            return one.tongue().language().code == QLatin1String("en");
+        });
+        const wording::Sentence line = wording::keptOutLine(std::move(names));
+        return beside ? in.tell(line) : in.tongue().guard({line});
     }
 
     /// One size of letters for all lines: the largest in which each finds room.

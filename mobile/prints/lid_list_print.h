@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/usecase/lid_list_page.h"
+#include "mobile/bridge/print_pages.h"
 #include "mobile/prints/print_language.h"
 #include "mobile/prints/print_page.h"
 

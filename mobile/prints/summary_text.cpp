@@ -133,7 +133,7 @@ std::vector<SummaryPart> summaryParts(const Summary &summary, const PrintLanguag
 
 QString summaryFoot(const Summary &summary, const PrintLanguage &in)
 {
-    QString text = in.tell(wording::nothingScored());
+    QString text = in.tell(wording::nothingGraded());
     if (summary.yes)
         text += u' ' + in.tell(wording::toldWith(summary.yes->person, summary.yes->day));
     return text;

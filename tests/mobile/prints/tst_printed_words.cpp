@@ -88,15 +88,19 @@ private slots:
         const QImage english =
             m_room.printed("Fin", {Print::LidList, Paper::A6, {"en"}}, "lid a6.pdf")
                 .picture(60, true);
-        const auto inkAtLeft = [](const QImage &page) {
+        // The pictures' column, from either edge.
+        const auto inkIn = [](const QImage &page, bool right) {
             int ink = 0;
             for (int y = page.height() / 4; y < page.height() * 3 / 4; ++y) {
-                for (int x = page.width() / 10; x < page.width() / 5; ++x)
-                    ink += qGray(page.pixel(x, y)) < 128 ? 1 : 0;
+                for (int x = page.width() / 10; x < page.width() / 5; ++x) {
+                    const int at = right ? page.width() - 1 - x : x;
+                    ink += qGray(page.pixel(at, y)) < 128 ? 1 : 0;
+                }
             }
             return ink;
         };
-        QVERIFY(inkAtLeft(urdu) * 4 < inkAtLeft(english)); // the pictures changed sides
+        QVERIFY(inkIn(urdu, true) > inkIn(urdu, false) * 5 / 4);
+        QVERIFY(inkIn(english, false) > inkIn(english, true) * 5 / 4);
     }
 
     /// Scenario 7: revision 2, without what it removed.
