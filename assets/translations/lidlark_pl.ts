@@ -61,6 +61,13 @@
         </message>
     </context>
     <context>
+        <name>AdditionList</name>
+        <message>
+            <source>Put in: %1</source>
+            <translation>Włóż: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -2317,10 +2324,6 @@
         <message>
             <source>Close the catalogue</source>
             <translation>Zamknij katalog</translation>
-        </message>
-        <message>
-            <source>Put in: %1</source>
-            <translation>Włóż: %1</translation>
         </message>
         <message>
             <source>Put something in</source>

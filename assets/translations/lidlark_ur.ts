@@ -61,6 +61,13 @@
         </message>
     </context>
     <context>
+        <name>AdditionList</name>
+        <message>
+            <source>Put in: %1</source>
+            <translation>رکھیں: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -135,7 +142,7 @@
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
-            <translation>%1 کا ڈبہ</translation>
+            <translation>‏%1 کا ڈبہ</translation>
         </message>
         <message>
             <source>Back to the workbench</source>
@@ -301,7 +308,7 @@
         </message>
         <message>
             <source>Handing over to %1's home</source>
-            <translation>%1 کے گھر حوالے کرنا</translation>
+            <translation>‏%1 کے گھر حوالے کرنا</translation>
         </message>
         <message>
             <source>The parent does each of these while you are there. The ticks stay on this phone.</source>
@@ -2311,15 +2318,11 @@
         </message>
         <message>
             <source>Change %1's box</source>
-            <translation>%1 کا ڈبہ بدلیں</translation>
+            <translation>‏%1 کا ڈبہ بدلیں</translation>
         </message>
         <message>
             <source>Close the catalogue</source>
             <translation>فہرستِ سامان بند کریں</translation>
-        </message>
-        <message>
-            <source>Put in: %1</source>
-            <translation>رکھیں: %1</translation>
         </message>
         <message>
             <source>Put something in</source>
@@ -2431,7 +2434,7 @@
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
-            <translation>%1: باندھ لیا</translation>
+            <translation>‏%1: باندھ لیا</translation>
         </message>
         <message>
             <source>Back to the workbench</source>
@@ -3698,8 +3701,8 @@
         <message numerus="yes">
             <source>%1 small pieces are not found.</source>
             <translation>
-                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
-                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
+                <numerusform>‏%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
+                <numerusform>‏%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
             </translation>
         </message>
         <message>
@@ -3752,7 +3755,7 @@
         </message>
         <message>
             <source>%1 wrote why: %2</source>
-            <translation>%1 نے وجہ لکھی: %2</translation>
+            <translation>‏%1 نے وجہ لکھی: %2</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -5289,7 +5292,7 @@
         </message>
         <message>
             <source>Received by %1, %2.</source>
-            <translation>%1 کو ملی: %2۔</translation>
+            <translation>‏%1 کو ملی: %2۔</translation>
         </message>
         <message>
             <source>Resting</source>
@@ -6668,7 +6671,7 @@
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
-            <translation>%1 اس کی جگہ: %2۔</translation>
+            <translation>‏%1 اس کی جگہ: %2۔</translation>
         </message>
         <message>
             <source>In place of: %1</source>
@@ -6953,7 +6956,7 @@
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
-            <translation>%1 باندھا گیا، %2 باقی</translation>
+            <translation>‏%1 باندھا گیا، %2 باقی</translation>
         </message>
     </context>
     <context>
@@ -7101,7 +7104,7 @@
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
+            <translation>‏%1 (%2)</translation>
         </message>
         <message>
             <source>%1 until now</source>
@@ -7163,7 +7166,7 @@
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
-            <translation>%1، %2 نے مانگا، %3</translation>
+            <translation>‏%1، %2 نے مانگا، %3</translation>
         </message>
         <message numerus="yes">
             <source>%n pieces</source>
