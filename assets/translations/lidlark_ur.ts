@@ -61,6 +61,13 @@
         </message>
     </context>
 <context>
+        <name>AdditionList</name>
+        <message>
+            <source>Put in: %1</source>
+            <translation>رکھیں: %1</translation>
+        </message>
+    </context>
+<context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>

@@ -2,10 +2,10 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/caseload.h"
 #include "core/wording/caseload_words.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/workbench_desk.h"
 
 #include <vector>
 

@@ -2,7 +2,6 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/box_items.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
 

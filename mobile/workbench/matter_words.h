@@ -2,9 +2,9 @@
 
 #include <QStringList>
 
-#include "core/usecase/caseload.h"
 #include "core/wording/caseload_words.h"
 #include "mobile/bridge/household.h"
+#include "mobile/bridge/workbench_desk.h"
 
 namespace lidlark::mobile {
 

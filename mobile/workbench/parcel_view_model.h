@@ -2,9 +2,9 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/restock_round.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/workbench_desk.h"
 
 #include <vector>
 

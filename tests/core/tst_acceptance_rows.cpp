@@ -27,9 +27,10 @@ private slots:
     void everyCheckIsAccountedFor()
     {
         QStringList listed;
+        QStringList workbench; // its checks are listed as they come to be looked at
         for (const shipped::Row &row : shipped::rowsOf("tests/data/acceptance.csv")) {
             const QString id = row.at("check");
-            listed.append(id);
+            (id.startsWith(u'T') ? workbench : listed).append(id);
             const QString state = row.at("state");
             QVERIFY2(QStringList({"pass", "partly", "not yet"}).contains(state), qPrintable(id));
             if (state != "pass")
@@ -45,6 +46,7 @@ private slots:
         }
         const QStringList ids =
             numbered("F", 13) + numbered("C", 7) + numbered("G", 10) + numbered("A", 10);
+<<<<<<< HEAD
         QCOMPARE(listed.filter(QRegularExpression("^[^T]")), ids);
         // The therapist's (2.4) are listed as they come, each once and in order.
         QStringList therapists;
@@ -53,6 +55,11 @@ private slots:
                 therapists.append(id);
         }
         QCOMPARE(listed.filter(QRegularExpression("^T")), therapists);
+=======
+        QCOMPARE(listed, ids);
+        for (const QString &id : workbench)
+            QVERIFY2(numbered("T", 20).contains(id) && workbench.count(id) == 1, qPrintable(id));
+>>>>>>> wscreen
     }
 };
 

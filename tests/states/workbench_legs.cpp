@@ -57,7 +57,7 @@ void sendPeigiTheNewList(const QDir &folder)
     onPhone(morvens, islandTime(25, 10, 20), reviseMaireads);
     onPhone(folder.filePath(QStringLiteral("new-list")), islandTime(26, 9, 0),
             [&morvens](usecase::Workplace &peigi) {
-                const auto source = store::Database::open(morvens.toStdString());
+                auto source = store::Database::open(morvens.toStdString());
                 (void)usecase::takeEventsFrom(*source, peigi, [](const journal::Lane &lane) {
                     return lane.kind == journal::LaneKind::Box && lane.scope == "b-mairead";
                 });
