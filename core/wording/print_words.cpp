@@ -98,7 +98,7 @@ Sentence nothingToTravelWith()
     return {say("Nothing stands on this list now. Everything, in the app, says why."), {}};
 }
 
-Sentence lidOutOfDate(int revision, Day issued)
+Sentence olderLids(int revision, Day issued)
 {
     return {say("%1 is in force since %2. A lid that says less is out of date: print it again."),
             {revisionCode(revision), fullDateWords(issued)}};

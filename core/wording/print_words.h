@@ -39,6 +39,6 @@ Sentence aboutMinutes(int minutes);
 Sentence nothingToTravelWith();
 
 /// "This lid says R1? Print it anew: R2 is in force since 25 January 2027."
-Sentence lidOutOfDate(int revision, Day issued);
+Sentence olderLids(int revision, Day issued);
 
 } // namespace lidlark::wording

@@ -28,7 +28,7 @@ void PrintsViewModel::load()
     }
     const auto list = lidListPage(*m_household);
     m_outOfDate = list && list->revision > 1
-                      ? translated(wording::lidOutOfDate(list->revision, list->issued))
+                      ? translated(wording::olderLids(list->revision, list->issued))
                       : QString();
     endResetModel();
     emit loaded();

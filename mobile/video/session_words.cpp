@@ -53,14 +53,6 @@ QString itemName(const Household &household, const ItemId &item)
     return capitalised(fromCore(kind != nullptr ? kind->name : item.value));
 }
 
-QString itemNames(const Household &household, const std::vector<ItemId> &items)
-{
-    QStringList names;
-    for (const ItemId &item : items)
-        names.append(uncapitalised(itemName(household, item)));
-    return names.join(QCoreApplication::translate("SessionWords", ", "));
-}
-
 QString problemWords(const Household &household, const usecase::PlanProblem &problem)
 {
     using enum usecase::NotInPlan;

@@ -20,8 +20,6 @@ QString cameraWords(catalogue::View view);
 QString activityName(const Household &household, const ActivityId &activity);
 /// "Dropper".
 QString itemName(const Household &household, const ItemId &item);
-/// "dropper, crayons".
-QString itemNames(const Household &household, const std::vector<ItemId> &items);
 /// Why an activity cannot stand in a plan.
 QString problemWords(const Household &household, const usecase::PlanProblem &problem);
 

@@ -3,6 +3,7 @@
 #include "session_words.h"
 
 #include "mobile/bridge/letters.h"
+#include "mobile/bridge/new_list.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/text.h"
 

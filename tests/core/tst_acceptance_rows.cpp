@@ -4,7 +4,7 @@
 
 #include "tests/core/catalogue/shipped_catalogue.h"
 
-/// Every acceptance check of job.md 2.1, 2.2, 2.3 and 2.7 stands in tests/data/acceptance.csv with
+/// Every acceptance check of job.md 2.1 to 2.4 and 2.7 stands in tests/data/acceptance.csv with
 /// the test that guards it, or says plainly that nothing does yet, and why.
 class TestAcceptanceRows : public QObject
 {
