@@ -60,14 +60,14 @@
             <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>Włóż: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -82,7 +82,7 @@
             <translation>poniżej 1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -97,7 +97,7 @@
             <translation>Nie udało się otworzyć tej strony. Nic się nie zmieniło.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -116,14 +116,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -138,7 +138,7 @@
             <translation>teraz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -161,10 +161,6 @@
             <translation>Przekazanie</translation>
         </message>
         <message>
-            <source>Packing</source>
-            <translation>Pakowanie</translation>
-        </message>
-        <message>
             <source>Plan a video session</source>
             <translation>Zaplanuj spotkanie wideo</translation>
         </message>
@@ -181,7 +177,7 @@
             <translation>O co jest prośba</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -212,8 +208,16 @@
             <translation>Lista z wieczka jest pusta</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
             <source>Play needs nothing from the box, then. Count again when something has come.</source>
             <translation>Do zabawy nie trzeba więc nic z pudełka. Policz znowu, gdy coś przyjdzie.</translation>
+        </message>
+        <message>
+            <source>Print the new list</source>
+            <translation>Wydrukuj nową listę</translation>
         </message>
         <message>
             <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
@@ -224,6 +228,14 @@
             <translation>Ostatnie liczenie było miesiąc temu.</translation>
         </message>
         <message>
+            <source>The lid list and more, to print</source>
+            <translation>Lista na wieczko i więcej, do druku</translation>
+        </message>
+        <message>
+            <source>The new list is on the lid</source>
+            <translation>Nowa lista jest na wieczku</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <translation>Spróbuj znowu</translation>
         </message>
@@ -231,25 +243,8 @@
             <source>What to ask for</source>
             <translation>O co poprosić</translation>
         </message>
-    
-        <message>
-            <source>Print the new list</source>
-            <translation>Wydrukuj nową listę</translation>
-        </message>
-        <message>
-            <source>The new list is on the lid</source>
-            <translation>Nowa lista jest na wieczku</translation>
-        </message>
-        <message>
-            <source>On paper</source>
-            <translation>Na papierze</translation>
-        </message>
-        <message>
-            <source>The lid list and more, to print</source>
-            <translation>Lista na wieczko i więcej, do druku</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -260,14 +255,14 @@
             <translation>Brakuje kawałka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>Odczytaj kratki aparatem</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -290,7 +285,7 @@
             <translation>Co widzi aparat</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -309,14 +304,14 @@
             <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -339,7 +334,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -354,7 +349,7 @@
             <translation>Rodzic robi każdą z tych rzeczy przy tobie. Znaczki zostają w tym telefonie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -385,7 +380,7 @@
             <translation>Czekamy na drugi telefon.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -404,7 +399,7 @@
             <translation>Jedno więcej: %1, policzone: %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -419,7 +414,7 @@
             <translation>Co się różni</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -478,7 +473,7 @@
             <translation>Tyle tu jest</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -521,7 +516,7 @@
             <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -556,7 +551,7 @@
             <translation>Kto tu mieszka, czego tu nie może być</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -571,7 +566,7 @@
             <translation>Zostało otwarte: zapisane.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -590,7 +585,7 @@
             <translation>Reszta wróciła</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -625,7 +620,7 @@
             <translation>Spróbuj uratować</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -636,7 +631,7 @@
             <translation>Co się stało?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -655,7 +650,7 @@
             <translation>Twoje dni z tym pudełkiem się skończyły</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -698,14 +693,14 @@
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>%2: %1. %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -732,7 +727,7 @@
             <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -743,7 +738,7 @@
             <translation>Teraz nic nie pasuje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -758,7 +753,7 @@
             <translation>Znalezione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -785,7 +780,7 @@
             <translation>Po 90 dniach znikają same.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -808,7 +803,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -839,7 +834,7 @@
             <translation>Inne słowa: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -866,10 +861,6 @@
             <translation>Kiresuk i Sherman 1968, przy założonym związku celów 0,3. Cele, których nikt nie ocenił, pominięto.</translation>
         </message>
         <message>
-            <source>Levels come in an order. The score takes them for even steps.</source>
-            <translation>Poziomy mają kolejność. Wynik traktuje je jak równe kroki.</translation>
-        </message>
-        <message>
             <source>Nothing has been rated yet.</source>
             <translation>Niczego jeszcze nie oceniono.</translation>
         </message>
@@ -882,15 +873,6 @@
             <translation>Liczby, dla terapeutów</translation>
         </message>
         <message>
-            <source>T-score of the goals that were rated, by rater</source>
-            <translation>Wynik T ocenionych celów, według osoby</translation>
-        </message>
-        <message>
-            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
-            <translation>Dwie osoby mogą różnić się o dwadzieścia punktów i więcej. Najpierw czytaj poziomy. To nie ocena dziecka i rodziny tego nie widzą.</translation>
-        </message>
-    
-        <message>
             <source>Steps come in an order. The T-value takes them for even ones.</source>
             <translation>Poziomy mają kolejność. Wartość T traktuje je jak równe kroki.</translation>
         </message>
@@ -902,8 +884,8 @@
             <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
             <translation>Dwie osoby mogą różnić się o dwadzieścia i więcej. Najpierw czytaj słowa. To nie ocena dziecka i rodziny tego nie widzą.</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -918,7 +900,7 @@
             <translation>Wstecz</translation>
         </message>
         <message>
-            <source>Choose a level, and who says so</source>
+            <source>Choose a step, and who says so</source>
             <translation>Wybierz poziom i kto tak mówi</translation>
         </message>
         <message>
@@ -945,13 +927,8 @@
             <source>Who says so</source>
             <translation>Kto tak mówi</translation>
         </message>
-    
-        <message>
-            <source>Choose a step, and who says so</source>
-            <translation>Wybierz poziom i kto tak mówi</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -962,11 +939,11 @@
             <translation>Wstecz</translation>
         </message>
         <message>
-            <source>Five levels: what somebody could see on the day of the review</source>
+            <source>Five steps: what somebody could see on the day of the review</source>
             <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
         </message>
         <message>
-            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
             <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
         </message>
         <message>
@@ -986,7 +963,7 @@
             <translation>Przeczytajcie to razem na głos. Uzgodnione słowa już się nie zmieniają.</translation>
         </message>
         <message>
-            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
             <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
         </message>
         <message>
@@ -1009,21 +986,8 @@
             <source>opening his lunch tub</source>
             <translation>otwieranie pudełka ze śniadaniem</translation>
         </message>
-    
-        <message>
-            <source>Five steps: what somebody could see on the day of the review</source>
-            <translation>Pięć poziomów: co ktoś mógłby zobaczyć w dniu powrotu</translation>
-        </message>
-        <message>
-            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
-            <translation>Spójrz, co stoi pod poziomem; to nie przeszkadza w uzgodnieniu. Uzgodnione słowa już się nie zmieniają.</translation>
-        </message>
-        <message>
-            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
-            <translation>Napisz, kto co robi i gdzie. Między sąsiednimi poziomami niech zmienia się jedna rzecz.</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1050,7 +1014,7 @@
             <translation>Liczby, dla terapeutów</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1069,7 +1033,7 @@
             <translation>dorosły: przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1112,7 +1076,41 @@
             <translation>Gdzie leży na tym telefonie</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>HaveReadyRow</name>
+        <message>
+            <source>Here</source>
+            <translation>Jest</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>Nie ma</translation>
+        </message>
+    </context>
+    <context>
+        <name>HaveReadyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Have ready</source>
+            <translation>Przygotuj</translation>
+        </message>
+        <message>
+            <source>No video session is planned.</source>
+            <translation>Nie ma zaplanowanej sesji wideo.</translation>
+        </message>
+        <message>
+            <source>Video session: %1</source>
+            <translation>Sesja wideo: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1123,7 +1121,7 @@
             <translation>Jak się tu do ciebie mówi?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1174,7 +1172,7 @@
             <translation>Tak: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1185,7 +1183,7 @@
             <translation>Na początek powiedz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1224,7 +1222,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1239,7 +1237,7 @@
             <translation>Umyte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1258,7 +1256,7 @@
             <translation>Czas obejrzeć</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1281,7 +1279,7 @@
             <translation>Kiedy zostało otwarte?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1296,7 +1294,7 @@
             <translation>Było w buzi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1307,7 +1305,7 @@
             <translation>Ile ubyło, tydzień po tygodniu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1362,7 +1360,7 @@
             <translation>ile?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1421,7 +1419,7 @@
             <translation>Jesteś w załodze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1452,7 +1450,7 @@
             <translation>Cofnięte: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1491,7 +1489,7 @@
             <translation>Ty oddychasz. Dziecko może z tobą, jeśli chce.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1518,14 +1516,14 @@
             <translation>Jak to nazywamy w domu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>Pokaż latawiec</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1544,7 +1542,7 @@
             <translation>Twój domysł: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1567,7 +1565,7 @@
             <translation>To nie ja</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1606,7 +1604,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1649,7 +1647,7 @@
             <translation>dowolnie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1664,7 +1662,7 @@
             <translation>Klawisz, który przesuwa ramkę</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1723,7 +1721,7 @@
             <translation>Najpierw wybierz kogo.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1746,7 +1744,7 @@
             <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -1757,7 +1755,7 @@
             <translation>Tak jest dziś: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1772,7 +1770,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1803,7 +1801,7 @@
             <translation>Bez sił</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1814,14 +1812,14 @@
             <translation>Najpierw obejrzyj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1843,13 +1841,12 @@
             <source>Today</source>
             <translation>Dziś</translation>
         </message>
-    
         <message>
             <source>Workbench</source>
             <translation>Warsztat</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1872,14 +1869,14 @@
             <translation>Wyłącz z załogi: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>W załodze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1934,7 +1931,7 @@
             <translation>Wrzesień</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -1973,7 +1970,7 @@
             <translation>Do czego dążymy</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -1996,7 +1993,7 @@
             <translation>Cofnięte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2019,7 +2016,7 @@
             <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2054,7 +2051,7 @@
             <translation>Co teraz robi latawiec?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2065,7 +2062,7 @@
             <translation>Zapisz ten numer: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2096,14 +2093,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>Usuń: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2138,7 +2135,7 @@
             <translation>Zapisz własny sposób</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2153,7 +2150,7 @@
             <translation>Kiedy?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2184,7 +2181,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2211,7 +2208,7 @@
             <translation>Albo jednym stuknięciem</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2238,7 +2235,7 @@
             <translation>Sprawdzone: zgadza się</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2261,7 +2258,7 @@
             <translation>Poprzednia</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2288,7 +2285,7 @@
             <translation>Na którą rękę są?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2335,7 +2332,7 @@
             <translation>W których pudełkach leży.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2358,7 +2355,7 @@
             <translation>Cała strona</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2385,7 +2382,18 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>PlanPlace</name>
+        <message>
+            <source>Another</source>
+            <translation>Inna</translation>
+        </message>
+        <message>
+            <source>Another: %1, %2</source>
+            <translation>Inna: %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -2404,7 +2412,7 @@
             <translation>Możesz powiedzieć</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -2419,7 +2427,7 @@
             <translation>Tu przerwij</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -2462,7 +2470,7 @@
             <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -2509,7 +2517,7 @@
             <translation>Z tym, w co się bawiono i co zauważono</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -2524,7 +2532,7 @@
             <translation>Nie ma jeszcze żadnej strony.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2539,7 +2547,7 @@
             <translation>Na papierze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -2554,7 +2562,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2565,7 +2573,7 @@
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2620,14 +2628,14 @@
             <translation>Tak, wszystko</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -2646,7 +2654,7 @@
             <translation>Wycofaj partię</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2697,7 +2705,7 @@
             <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2748,7 +2756,7 @@
             <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2779,14 +2787,14 @@
             <translation>Włóż do pudełka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>Więcej tego</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2809,7 +2817,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -2836,7 +2844,7 @@
             <translation>Przerwana zabawa: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -2846,13 +2854,9 @@
             <source>A week later</source>
             <translation>Tydzień później</translation>
         </message>
-        <message numerus="yes">
-            <source>In %n week(s)</source>
-            <translation>
-                <numerusform>Za %n tydzień</numerusform>
-                <numerusform>Za %n tygodnie</numerusform>
-                <numerusform>Za %n tygodni</numerusform>
-            </translation>
+        <message>
+            <source>In %1 weeks</source>
+            <translation>Za %1 tygodni</translation>
         </message>
         <message>
             <source>We look at it again on %1</source>
@@ -2862,13 +2866,8 @@
             <source>When do we look at it again?</source>
             <translation>Kiedy znów na to spojrzymy?</translation>
         </message>
-    
-        <message>
-            <source>In %1 weeks</source>
-            <translation>Za %1 tygodni</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -2887,7 +2886,7 @@
             <translation>Włóż zamiast tego: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -2900,10 +2899,6 @@
         <message>
             <source>Close the catalogue</source>
             <translation>Zamknij katalog</translation>
-        </message>
-        <message>
-            <source>Put in: %1</source>
-            <translation>Włóż: %1</translation>
         </message>
         <message>
             <source>Put something in</source>
@@ -2926,7 +2921,7 @@
             <translation>Dlaczego, słowami, które przeczyta rodzina</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2965,7 +2960,7 @@
             <translation>Na wyciągnięcie ręki</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -2996,7 +2991,7 @@
             <translation>Kto tu jest?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3011,7 +3006,7 @@
             <translation>Gość?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3054,7 +3049,7 @@
             <translation>Tu stoi, o co proszą rodziny, rzecz po rzeczy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3177,7 +3172,7 @@
             <translation>Wtedy unika się też lateksu. Porozmawiaj o tym ze specjalistą medycznym.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3256,7 +3251,58 @@
             <translation>Co kto widzi</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>SessionWords</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not on their lid list</source>
+            <translation>%1: nie ma na liście w wieczku</translation>
+        </message>
+        <message>
+            <source>%1: still on its way</source>
+            <translation>%1: jeszcze w drodze</translation>
+        </message>
+        <message>
+            <source>%1: to be taken out</source>
+            <translation>%1: do wyjęcia</translation>
+        </message>
+        <message>
+            <source>Camera on the hands</source>
+            <translation>Kamera na ręce</translation>
+        </message>
+        <message>
+            <source>Camera on the whole body</source>
+            <translation>Kamera na całą postać</translation>
+        </message>
+        <message>
+            <source>The work</source>
+            <translation>Główna część</translation>
+        </message>
+        <message>
+            <source>To arrive</source>
+            <translation>Na początek</translation>
+        </message>
+        <message>
+            <source>To part</source>
+            <translation>Na koniec</translation>
+        </message>
+        <message>
+            <source>it is nothing for a camera</source>
+            <translation>nie nadaje się przed kamerę</translation>
+        </message>
+        <message>
+            <source>not offered in this home now</source>
+            <translation>teraz nie dla tego domu</translation>
+        </message>
+    </context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -3359,7 +3405,7 @@
             <translation>Słowa</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -3370,7 +3416,7 @@
             <translation>Wróć do załogi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -3409,7 +3455,7 @@
             <translation>Trwa próba.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3424,7 +3470,7 @@
             <translation>Co to ćwiczy: od tego zależą propozycje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -3451,7 +3497,7 @@
             <translation>Tak, wpuść</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -3462,14 +3508,14 @@
             <translation>Krok %1 z %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>Wyjdź stąd</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -3512,7 +3558,7 @@
             <translation>Dwa przełączniki</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -3535,14 +3581,14 @@
             <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>Wyniesione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -3569,7 +3615,7 @@
             <translation>Reszta później</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -3624,7 +3670,7 @@
             <translation>Przetarte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3655,7 +3701,7 @@
             <translation>kto tu jest?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -3670,7 +3716,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -3701,6 +3747,10 @@
             <translation>Trzy inne</translation>
         </message>
         <message>
+            <source>Video session: have ready</source>
+            <translation>Sesja wideo: przygotuj</translation>
+        </message>
+        <message>
             <source>back %1</source>
             <translation>po %1</translation>
         </message>
@@ -3713,7 +3763,7 @@
             <translation>zabawa %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -3736,7 +3786,7 @@
             <translation>Cztery oddechy latawca</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -3763,14 +3813,120 @@
             <translation>Gdzie leży zdjęcie na tym telefonie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>Schowaj to</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>VideoPlanScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>Dzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>Dzień później</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour earlier</source>
+            <translation>Kwadrans wcześniej</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour later</source>
+            <translation>Kwadrans później</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Call it off</source>
+            <translation>Odwołaj</translation>
+        </message>
+        <message>
+            <source>Call it off: %1</source>
+            <translation>Odwołaj: %1</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Dzień</translation>
+        </message>
+        <message>
+            <source>Nothing can be planned from this box now.</source>
+            <translation>Z tego pudełka nie da się teraz nic zaplanować.</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>Otwórz</translation>
+        </message>
+        <message>
+            <source>Plan it</source>
+            <translation>Zaplanuj</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <translation>Godzina</translation>
+        </message>
+        <message>
+            <source>Video session</source>
+            <translation>Sesja wideo</translation>
+        </message>
+        <message>
+            <source>in %1 days</source>
+            <translation>za %1 dni</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>dzisiaj</translation>
+        </message>
+    </context>
+    <context>
+        <name>VideoSessionScreen</name>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Gotowe</translation>
+        </message>
+        <message>
+            <source>Easier: %1</source>
+            <translation>Łatwiej: %1</translation>
+        </message>
+        <message>
+            <source>Harder: %1</source>
+            <translation>Trudniej: %1</translation>
+        </message>
+        <message>
+            <source>No video session is planned.</source>
+            <translation>Nie ma zaplanowanej sesji wideo.</translation>
+        </message>
+        <message>
+            <source>Take out of your own box</source>
+            <translation>Wyjmij ze swojego pudełka</translation>
+        </message>
+        <message>
+            <source>The last five minutes: what did you see, and what is next?</source>
+            <translation>Ostatnie pięć minut: co widać i co dalej?</translation>
+        </message>
+        <message>
+            <source>The session</source>
+            <translation>Sesja</translation>
+        </message>
+    </context>
+    <context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -3785,7 +3941,7 @@
             <translation>Gdy tam padnie „tak”, ten telefon sam pójdzie dalej. Możesz go tymczasem odłożyć.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -3816,7 +3972,7 @@
             <translation>Bawcie się teraz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -3847,14 +4003,14 @@
             <translation>Najbliższy tydzień</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>Trzy pytania i lista w wieczku, potem można się bawić. Bez konta.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -3909,7 +4065,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -3932,7 +4088,7 @@
             <translation>W każdej chwili możesz przestać jednym dotknięciem. To, co inni już mają, u nich zostaje.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -3971,7 +4127,7 @@
             <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -3994,7 +4150,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4009,14 +4165,14 @@
             <translation>Kto teraz sprawdza</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>Kto teraz pisze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4039,7 +4195,7 @@
             <translation>Kto to? Od tego zależy, co będzie widać. Każdy wpuszczony pisze pod własnym imieniem.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -4058,15 +4214,23 @@
             <translation>Czyje pudełko?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WorkbenchScreen</name>
+        <message>
+            <source>Builds, boxes that come back, lots</source>
+            <translation>Pakowanie, pudełka, które wracają, partie</translation>
+        </message>
+        <message>
+            <source>Packing table</source>
+            <translation>Stół do pakowania</translation>
+        </message>
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
@@ -4080,16 +4244,8 @@
             <translation>otwarte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>core</name>
-        <message>
-            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
-            <translation>„%1” nie należy do słów kodu. Czy było tam „%2”?</translation>
-        </message>
-        <message>
-            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
-            <translation>„%1” nie należy do słów kodu. Spójrz jeszcze raz na drugi telefon.</translation>
-        </message>
         <message>
             <source>%1</source>
             <translation>%1</translation>
@@ -4159,48 +4315,104 @@
             <translation>%1 kwietnia</translation>
         </message>
         <message>
+            <source>%1 April %2</source>
+            <translation>%1 kwietnia %2</translation>
+        </message>
+        <message>
             <source>%1 August</source>
             <translation>%1 sierpnia</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>%1 sierpnia %2</translation>
         </message>
         <message>
             <source>%1 December</source>
             <translation>%1 grudnia</translation>
         </message>
         <message>
+            <source>%1 December %2</source>
+            <translation>%1 grudnia %2</translation>
+        </message>
+        <message>
             <source>%1 February</source>
             <translation>%1 lutego</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>%1 lutego %2</translation>
         </message>
         <message>
             <source>%1 January</source>
             <translation>%1 stycznia</translation>
         </message>
         <message>
+            <source>%1 January %2</source>
+            <translation>%1 stycznia %2</translation>
+        </message>
+        <message>
             <source>%1 July</source>
             <translation>%1 lipca</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>%1 lipca %2</translation>
         </message>
         <message>
             <source>%1 June</source>
             <translation>%1 czerwca</translation>
         </message>
         <message>
+            <source>%1 June %2</source>
+            <translation>%1 czerwca %2</translation>
+        </message>
+        <message>
             <source>%1 March</source>
             <translation>%1 marca</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>%1 marca %2</translation>
         </message>
         <message>
             <source>%1 May</source>
             <translation>%1 maja</translation>
         </message>
         <message>
+            <source>%1 May %2</source>
+            <translation>%1 maja %2</translation>
+        </message>
+        <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 Zapisano: %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>%1 listopada</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>%1 listopada %2</translation>
         </message>
         <message>
             <source>%1 October</source>
             <translation>%1 października</translation>
         </message>
         <message>
+            <source>%1 October %2</source>
+            <translation>%1 października %2</translation>
+        </message>
+        <message>
             <source>%1 September</source>
             <translation>%1 września</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>%1 września %2</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 Dlaczego: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -4295,8 +4507,8 @@
             <translation>Pytanie do: %1.</translation>
         </message>
         <message>
-            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
-            <translation>%1 nie jest już w załodze. To, co przyszło stamtąd później, nie zostało przyjęte.</translation>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>Od %2 obowiązuje %1. Wieczko z mniejszą liczbą jest nieaktualne: wydrukuj listę od nowa.</translation>
         </message>
         <message>
             <source>%1 is under three and is here: no %2.</source>
@@ -4334,13 +4546,13 @@
             <source>%1 noted %2 %3.</source>
             <translation>%1, %3: %2.</translation>
         </message>
-        <message numerus="yes">
-            <source>%1 notes wait on this phone</source>
-            <translation>
-                <numerusform>Na tym telefonie czeka %1 zapis</numerusform>
-                <numerusform>Na tym telefonie czekają %1 zapisy</numerusform>
-                <numerusform>Na tym telefonie czeka %1 zapisów</numerusform>
-            </translation>
+        <message>
+            <source>%1 of %2 in.</source>
+            <translation>W środku %1 z %2.</translation>
+        </message>
+        <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1, %2: %3</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -4386,6 +4598,14 @@
                 <numerusform>Brakuje %1 małych części.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%1 small pieces are not found.</source>
+            <translation>
+                <numerusform>Nie znaleziono %1 małej części.</numerusform>
+                <numerusform>Nie znaleziono %1 małych części.</numerusform>
+                <numerusform>Nie znaleziono %1 małych części.</numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 still in use</source>
             <translation>jeszcze w użyciu: %1</translation>
@@ -4419,12 +4639,16 @@
             <translation>%1 do %2</translation>
         </message>
         <message>
-            <source>%1 used up</source>
-            <translation>zużyte: %1</translation>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>%1: najpierw wyczyścić albo wymienić</translation>
         </message>
         <message>
-            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
-            <translation>%1 ma nowszy Lidlark. Zaktualizuj ten telefon, żeby zobaczyć, co przysłano.</translation>
+            <source>%1 too: %2.</source>
+            <translation>Dodatkowo %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 used up</source>
+            <translation>zużyte: %1</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -4439,12 +4663,24 @@
             <translation>Wyjęte: %1. Na miejscu: %2.</translation>
         </message>
         <message>
+            <source>%1 wrote why: %2</source>
+            <translation>%1 pisze, dlaczego: %2</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>Pudełko: %1</translation>
+        </message>
+        <message>
             <source>%1, %2</source>
             <translation>%1, %2</translation>
         </message>
         <message>
             <source>%1, all home</source>
             <translation>%1, wszystko na miejscu</translation>
+        </message>
+        <message>
+            <source>%1, not %2.</source>
+            <translation>%1, nie %2.</translation>
         </message>
         <message>
             <source>%1, packs to buy: %2 instead of %3.</source>
@@ -4465,6 +4701,10 @@
         <message>
             <source>%1. %2</source>
             <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1. %2, %3.</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -4491,6 +4731,10 @@
             <translation>%1: policzone %2, oczekiwane %3. Brakuje jednej sztuki.</translation>
         </message>
         <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: tutaj %2, nie %3.</translation>
+        </message>
+        <message>
             <source>%1: %2 in the week of %3.</source>
             <translation>%1: %2 w tygodniu od %3.</translation>
         </message>
@@ -4505,6 +4749,10 @@
         <message>
             <source>%1: a pack holds 1 to %2 pieces.</source>
             <translation>%1: w paczce jest od 1 do %2 sztuk.</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: najpierw sprawdza druga osoba</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -4579,6 +4827,26 @@
             <translation>%1: własny sposób</translation>
         </message>
         <message>
+            <source>%1: has not come back</source>
+            <translation>%1: nie wróciło</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: zawiera to, czego ten dom musi unikać</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>%1: jak jest teraz</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: nie jest u dziecka</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: wymienia się, nie czyści</translation>
+        </message>
+        <message>
             <source>%1: its price is in another currency than the build. Change the one or the other.</source>
             <translation>%1: cena jest w innej walucie niż całe pakowanie. Zmień jedno albo drugie.</translation>
         </message>
@@ -4603,6 +4871,10 @@
             <translation>%1: obejrzane, dobre</translation>
         </message>
         <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: na drugą rękę</translation>
+        </message>
+        <message>
             <source>%1: more is needed than lies on the shelf, and no shop is named. Add a pack with its price.</source>
             <translation>%1: potrzeba więcej, niż leży na półce, a nie podano sklepu. Dodaj paczkę z ceną.</translation>
         </message>
@@ -4623,12 +4895,24 @@
             <translation>%1: więcej, niż było w pudełku</translation>
         </message>
         <message>
+            <source>%1: named twice</source>
+            <translation>%1: podane dwa razy</translation>
+        </message>
+        <message>
             <source>%1: need not leave the house</source>
             <translation>%1: nie trzeba wynosić z domu</translation>
         </message>
         <message>
             <source>%1: needed help</source>
             <translation>%1: z pomocą</translation>
+        </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: nikt nie powiedział, co zawiera</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: jeszcze niczyje</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -4639,6 +4923,18 @@
             </translation>
         </message>
         <message>
+            <source>%1: none of the five steps</source>
+            <translation>%1: żaden z pięciu poziomów</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: nie po dniu uzgodnienia</translation>
+        </message>
+        <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: nie wszystko spakowane</translation>
+        </message>
+        <message>
             <source>%1: not missing</source>
             <translation>%1: nie brakuje</translation>
         </message>
@@ -4647,12 +4943,24 @@
             <translation>%1: jednak nieotwarte</translation>
         </message>
         <message>
+            <source>%1: not packed</source>
+            <translation>%1: niespakowane</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: nic w środku</translation>
+        </message>
+        <message>
             <source>%1: on its way</source>
             <translation>%1: w drodze</translation>
         </message>
         <message>
             <source>%1: once opened, keeps days: %2</source>
             <translation>%1: po otwarciu wytrzyma dni: %2</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: tylko jeden wiersz zwykłego tekstu</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -4719,8 +5027,24 @@
             <translation>%1: prośba widziana</translation>
         </message>
         <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: powiedz, na którą rękę</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: powiedz, dlaczego jest inaczej</translation>
+        </message>
+        <message>
             <source>%1: some pieces are still missing</source>
             <translation>%1: niektórych sztuk jeszcze brakuje</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: sprawdza ktoś inny</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: najpierw trzeba coś wyjąć</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -4731,8 +5055,16 @@
             <translation>%1: jeszcze nie przyszło</translation>
         </message>
         <message>
+            <source>%1: still with a child</source>
+            <translation>%1: jeszcze u dziecka</translation>
+        </message>
+        <message>
             <source>%1: stopped early</source>
             <translation>%1: przerwane wcześniej</translation>
+        </message>
+        <message>
+            <source>%1: the same as another step</source>
+            <translation>%1: tak samo jak inny poziom</translation>
         </message>
         <message>
             <source>%1: there is no price yet. Look it up and add it.</source>
@@ -4743,12 +5075,24 @@
             <translation>%1: za długie</translation>
         </message>
         <message>
+            <source>%1: used no more</source>
+            <translation>%1: już nieużywane</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: już przekazane z tej partii</translation>
+        </message>
+        <message>
             <source>%1: was in a mouth</source>
             <translation>%1: było w buzi</translation>
         </message>
         <message>
             <source>%1: washed</source>
             <translation>%1: umyte</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: zapisane na dwa sposoby</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -4787,18 +5131,6 @@
             <translation>Specjalista medyczny sprawdził %1 z %2 zabaw; pozostałe napisano starannie i na to czekają. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
         </message>
         <message>
-            <source>A code has nine words; here are more.</source>
-            <translation>Kod ma dziewięć słów; tu jest ich więcej.</translation>
-        </message>
-        <message numerus="yes">
-            <source>A code has nine words; here is only %1.</source>
-            <translation>
-                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
-                <numerusform>Kod ma dziewięć słów; tu są tylko %1.</numerusform>
-                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
-            </translation>
-        </message>
-        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
@@ -4807,20 +5139,8 @@
             <translation>Waluta to trzy wielkie litery, na przykład GBP.</translation>
         </message>
         <message>
-            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
-            <translation>Plik nie może tam dostać innej nazwy: coś stoi przed serwerem na drodze. Wybierz inne miejsce albo zapytaj jego opiekuna.</translation>
-        </message>
-        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
-        </message>
-        <message>
-            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
-            <translation>Nazwa albo hasło jest i w adresie, i pod nim. Pomiń jedno z nich.</translation>
-        </message>
-        <message>
-            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
-            <translation>Ten plik zrobił nowszy Lidlark. Zaktualizuj ten telefon, potem otwórz plik znowu.</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -4841,10 +5161,6 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>Własna notatka usunięta</translation>
-        </message>
-        <message>
-            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
-            <translation>Część tego, co udostępnia %1, jest uszkodzona albo podłożył ją ktoś inny. Nie została przyjęta.</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -4891,12 +5207,28 @@
             <translation>Po liczeniu</translation>
         </message>
         <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>Ustalone %1. Wrócimy do tego %2.</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>Uzgodnione razem, %1: %2</translation>
+        </message>
+        <message>
             <source>All back</source>
             <translation>Wszystko wróciło</translation>
         </message>
         <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>Wszystko w środku. Druga osoba sprawdza: %1 z %2.</translation>
+        </message>
+        <message>
             <source>All it needs is here</source>
             <translation>Jest wszystko, czego trzeba</translation>
+        </message>
+        <message>
+            <source>All of it is taken out.</source>
+            <translation>Wszystko już wyjęte.</translation>
         </message>
         <message>
             <source>All of these need a table.</source>
@@ -4907,16 +5239,12 @@
             <translation>Wszystko, co było na tym telefonie dnia %2 (dotyczy: %1).</translation>
         </message>
         <message>
-            <source>An address begins with https. Copy the one for WebDAV.</source>
-            <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
+            <source>And others.</source>
+            <translation>I inne.</translation>
         </message>
         <message>
-            <source>Another phone has used this code. Ask for a new one.</source>
-            <translation>Tego kodu użył już inny telefon. Poproś o nowy.</translation>
-        </message>
-        <message>
-            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
-            <translation>Inny telefon pisze pod nazwą tego: jeden z nich jest kopią. Ten nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
+            <source>Another number was packed. Count it again.</source>
+            <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -4925,6 +5253,10 @@
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>Tego zbioru używa inny program. Zamknij go i spróbuj znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>Coś jeszcze o pudełku</translation>
         </message>
         <message>
             <source>April</source>
@@ -4955,6 +5287,10 @@
             <translation>Chce jeszcze raz</translation>
         </message>
         <message>
+            <source>Asked for: %1.</source>
+            <translation>Prośba o: %1.</translation>
+        </message>
+        <message>
             <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
             <translation>Lateks może też być w domu w balonach, gumowych rękawiczkach, niektórych taśmach klejących i miękkich zabawkach do ściskania. O każdą rozciągliwą rzecz zapytaj: czy jest bez lateksu?</translation>
         </message>
@@ -4971,6 +5307,14 @@
             <translation>sierpień</translation>
         </message>
         <message>
+            <source>Awaiting confirmation</source>
+            <translation>Czeka na potwierdzenie</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>Poza domem</translation>
+        </message>
+        <message>
             <source>Away from steady: %1.</source>
             <translation>Dalej od „równo”: %1.</translation>
         </message>
@@ -4981,6 +5325,22 @@
         <message>
             <source>Because of %1: ask your therapist first.</source>
             <translation>Z powodu %1: najpierw zapytaj swojego terapeutę.</translation>
+        </message>
+        <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>Bo ktoś wkłada rzeczy do ust.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>Zanim dostanie je inne dziecko, wyczyść: %1. Wymień: %2.</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>Zanim dostanie je inne dziecko, wymień: %1.</translation>
         </message>
         <message>
             <source>Before bed: five minutes to play?</source>
@@ -4999,6 +5359,10 @@
             <translation>Lepiej w cichszym miejscu</translation>
         </message>
         <message>
+            <source>Box %1</source>
+            <translation>Pudełko %1</translation>
+        </message>
+        <message>
             <source>Box %1 holds %2, which is not among the items. Add it there first.</source>
             <translation>W pudełku %1 jest %2, ale nie ma tego na liście rzeczy. Najpierw dopisz to tam.</translation>
         </message>
@@ -5013,6 +5377,14 @@
         <message>
             <source>Box: %1</source>
             <translation>Pudełko: %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>Czekające pudełka: %1. Prośby do %2.</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -5043,6 +5415,10 @@
             <translation>Dzwoń na miejscowy numer alarmowy: %1.</translation>
         </message>
         <message>
+            <source>Came back from %1: %2.</source>
+            <translation>Wróciło od: %1, %2.</translation>
+        </message>
+        <message>
             <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
             <translation>Może przywrzeć do nosa i ust małego dziecka, nie przy dziecku poniżej trzech lat: %1.</translation>
         </message>
@@ -5051,8 +5427,24 @@
             <translation>Nie może kaszleć, płakać, mówić lub oddychać albo nie daje się obudzić: to nagły przypadek. Dzwoń teraz.</translation>
         </message>
         <message>
+            <source>Card %1 of %2</source>
+            <translation>Karta %1 z %2</translation>
+        </message>
+        <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>Przejrzyj garść: bateria guzikowa może wyglądać jak moneta. Odlicz i przelicz z powrotem.</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
+        </message>
+        <message>
+            <source>Choose the step that is how it is today.</source>
+            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>Wyczyść</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -5079,12 +5471,20 @@
             <translation>Monety</translation>
         </message>
         <message>
+            <source>Complete, by what was noted.</source>
+            <translation>Kompletne, według tego, co zapisano.</translation>
+        </message>
+        <message>
             <source>Cord</source>
             <translation>Sznurówka</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
             <translation>Mocno kaszle? Pozwól kaszleć dalej i bądź przy dziecku.</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>Policz wszystko do środka. Wieczko na końcu.</translation>
         </message>
         <message>
             <source>Counted</source>
@@ -5129,6 +5529,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>Każdy latawiec robi to wszystko.</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>Wszystko policzono %1 albo później.</translation>
         </message>
         <message>
             <source>Everything shows all there is, and what each one needs.</source>
@@ -5203,8 +5607,16 @@
             <translation>Dla: %1</translation>
         </message>
         <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>Dla: %1, gdy w pokoju są wszyscy z tego domu. Zrobione %2. Wydrukuj od nowa, gdy w domu coś się zmieni.</translation>
+        </message>
+        <message>
             <source>For a change: %1</source>
             <translation>Dla odmiany: %1</translation>
+        </message>
+        <message>
+            <source>For a goal.</source>
+            <translation>Ze względu na cel.</translation>
         </message>
         <message>
             <source>For a resting kite</source>
@@ -5219,12 +5631,36 @@
             <translation>Dla latawca, który się szarpie</translation>
         </message>
         <message>
+            <source>For an allergy.</source>
+            <translation>Z powodu alergii.</translation>
+        </message>
+        <message>
             <source>For one of your goals</source>
             <translation>Do jednego z waszych celów</translation>
         </message>
         <message>
+            <source>For the age.</source>
+            <translation>Ze względu na wiek.</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>Ze względu na rękę.</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>Na lewą rękę</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>Na prawą rękę</translation>
+        </message>
+        <message>
             <source>For this child only. Wash hands before and after.</source>
             <translation>Tylko dla tego dziecka. Umyj ręce przed zabawą i po niej.</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>Ze względu na ten dom.</translation>
         </message>
         <message>
             <source>Fork</source>
@@ -5235,12 +5671,28 @@
             <translation>Znalezione</translation>
         </message>
         <message>
+            <source>Found it, or a question?</source>
+            <translation>Znalezione albo pytanie?</translation>
+        </message>
+        <message>
             <source>Found own way</source>
             <translation>Własny sposób</translation>
         </message>
         <message>
             <source>Friday</source>
             <translation>piątek</translation>
+        </message>
+        <message>
+            <source>Goal review: %1.</source>
+            <translation>Przegląd celu: %1.</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>Cel: %1</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>Cele, słowami rodziny</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -5367,6 +5819,10 @@
             <translation>Karta domu: coś zapisano o domu</translation>
         </message>
         <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>Jak się z tym czuje %1. To, co %1 pokazuje latawcem, zostaje w domu.</translation>
+        </message>
+        <message>
             <source>How many came?</source>
             <translation>Ile przyszło?</translation>
         </message>
@@ -5401,6 +5857,14 @@
         <message>
             <source>In the same room as %1, watching.</source>
             <translation>W tym samym pokoju co dziecko (%1), patrz na nie.</translation>
+        </message>
+        <message>
+            <source>In, says %1.</source>
+            <translation>W środku, mówi %1.</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>W środku, mówi %1. Sprawdza %2.</translation>
         </message>
         <message>
             <source>It can be loud, and it is quiet time now.</source>
@@ -5443,6 +5907,10 @@
             <translation>Może się skończyć przed następną rundą.</translation>
         </message>
         <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>Tak, jak jest zapisane, nie wolno tego pakować. Najpierw zmień listę.</translation>
+        </message>
+        <message>
             <source>It needs %1, and fewer are left: %2.</source>
             <translation>Potrzeba %1, a zostało mniej: %2.</translation>
         </message>
@@ -5467,8 +5935,8 @@
             <translation>Było w buzi. Najpierw umyj: %1.</translation>
         </message>
         <message>
-            <source>It works: the phones can leave and fetch there what they share.</source>
-            <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
         <message>
             <source>January</source>
@@ -5493,6 +5961,10 @@
         <message>
             <source>Keep %1, %2 and all other small children away until found.</source>
             <translation>%1, %2 i wszystkie inne małe dzieci trzymaj z daleka, aż wszystko się znajdzie.</translation>
+        </message>
+        <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>Trzymaj w pudełku. Przepiszemy to przy następnej wizycie.</translation>
         </message>
         <message>
             <source>Keep small children away until found.</source>
@@ -5531,6 +6003,10 @@
             <translation>Lateks</translation>
         </message>
         <message>
+            <source>Latex must stay away, says %1, %2.</source>
+            <translation>Lateks musi zniknąć z domu, mówi %1, %2.</translation>
+        </message>
+        <message>
             <source>Learn first aid from a trained instructor.</source>
             <translation>Naucz się pierwszej pomocy u wyszkolonego instruktora.</translation>
         </message>
@@ -5553,6 +6029,18 @@
         <message>
             <source>Left out: %1.</source>
             <translation>Pominięte: %1.</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>Tylko nożyczki dla leworęcznych.</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>Mniej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>Lista z wieczka %1, od %2</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -5639,8 +6127,20 @@
             <translation>Więcej niż jedna robi bałagan.</translation>
         </message>
         <message>
+            <source>More than we expect</source>
+            <translation>Więcej, niż oczekujemy</translation>
+        </message>
+        <message>
             <source>Mostly our guess: %1 went in %2.</source>
             <translation>To głównie domysł. Przez %2 ubyło: %1.</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>Dużo mniej, niż oczekujemy</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>Dużo więcej, niż oczekujemy</translation>
         </message>
         <message>
             <source>Needed help</source>
@@ -5663,6 +6163,10 @@
             <translation>Potrzebny ktoś na wyciągnięcie ręki.</translation>
         </message>
         <message>
+            <source>Needs stock</source>
+            <translation>Trzeba uzupełnić</translation>
+        </message>
+        <message>
             <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
             <translation>Nigdy na palcu, nadgarstku ani szyi. Szarp struny z dala od twarzy.</translation>
         </message>
@@ -5679,36 +6183,40 @@
             <translation>Nowa. %1</translation>
         </message>
         <message>
+            <source>No %1 in this box.</source>
+            <translation>W tym pudełku tego nie ma: %1.</translation>
+        </message>
+        <message>
             <source>No %1 left in the box.</source>
             <translation>W pudełku już nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
         </message>
         <message>
             <source>No change: %1.</source>
             <translation>Bez zmiany: %1.</translation>
         </message>
         <message>
-            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
-            <translation>Na tym zdjęciu nie da się odczytać kodu. Zrób je znowu, z bliska i na wprost, albo wpisz dziewięć słów.</translation>
+            <source>No latex in this box.</source>
+            <translation>W tym pudełku bez lateksu.</translation>
         </message>
         <message>
-            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
-            <translation>Żaden kod nie czeka albo minęło jego dziesięć minut. Zrób nowy.</translation>
+            <source>No wheat in this box.</source>
+            <translation>W tym pudełku bez pszenicy.</translation>
         </message>
         <message>
-            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
-            <translation>Nie można tam założyć folderu. Poproś opiekuna tego miejsca o prawo zapisu.</translation>
-        </message>
-        <message>
-            <source>Nobody answers there now. Check the address and the network, then try again.</source>
-            <translation>Nikt tam teraz nie odpowiada. Sprawdź adres i sieć, potem spróbuj znowu.</translation>
+            <source>Nobody has received it yet.</source>
+            <translation>Nikt jej jeszcze nie dostał.</translation>
         </message>
         <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>Nikt nie powiedział, ile lat ma twoje dziecko, więc propozycji jest niewiele.</translation>
         </message>
         <message>
-            <source>Nobody has used the code yet.</source>
-            <translation>Nikt jeszcze nie użył kodu.</translation>
+            <source>Nobody waits for anything.</source>
+            <translation>Nikt na nic nie czeka.</translation>
         </message>
         <message>
             <source>Noise</source>
@@ -5729,6 +6237,14 @@
         <message>
             <source>None in the other week.</source>
             <translation>W drugim tygodniu nic.</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>Jeszcze żadnego nie ustalono.</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>Nic nie zostało: %1.</translation>
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
@@ -5755,24 +6271,52 @@
             </translation>
         </message>
         <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>Nie wszystko zostało jeszcze policzone.</translation>
+        </message>
+        <message>
             <source>Not for a while</source>
             <translation>Dawno nie było</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>Jeszcze nie przekazane.</translation>
+        </message>
+        <message>
+            <source>Not in this home: %1.</source>
+            <translation>Nie w tym domu: %1.</translation>
         </message>
         <message>
             <source>Not opened yet.</source>
             <translation>Jeszcze nieotwarte.</translation>
         </message>
         <message>
+            <source>Not sure how many: %1.</source>
+            <translation>Nie wiadomo, ile: %1.</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>Tego tu nie ma. To sprawa rodziny.</translation>
+        </message>
+        <message>
             <source>Not while skin is sore or broken.</source>
             <translation>Nie wtedy, gdy skóra jest obolała lub uszkodzona.</translation>
         </message>
         <message>
-            <source>Nothing can be taken away from the place again. Choose another.</source>
-            <translation>Nic nie da się stamtąd usunąć. Wybierz inne miejsce.</translation>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>Z pudełka nic nie trzeba. Najpierw ciche zabawy.</translation>
         </message>
         <message>
-            <source>Nothing can be written there: perhaps only reading is allowed.</source>
-            <translation>Nic nie da się tam zapisać: może wolno tylko czytać.</translation>
+            <source>Nothing is written down.</source>
+            <translation>Nic nie zapisano.</translation>
+        </message>
+        <message>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>Nic na tej stronie nikogo nie ocenia.</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>Na tej liście teraz nic nie ma. Dlaczego, mówi w aplikacji Wszystko.</translation>
         </message>
         <message>
             <source>November</source>
@@ -5835,12 +6379,8 @@
             <translation>W drodze</translation>
         </message>
         <message>
-            <source>On this phone only</source>
-            <translation>Tylko na tym telefonie</translation>
-        </message>
-        <message>
-            <source>On this phone only so far</source>
-            <translation>Na razie tylko na tym telefonie</translation>
+            <source>On the way: %1.</source>
+            <translation>W drodze: %1.</translation>
         </message>
         <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
@@ -5871,8 +6411,8 @@
             <translation>O jeden hałas mniej. O jedną rzecz na stole mniej. Przykryj to, czego nie używasz.</translation>
         </message>
         <message>
-            <source>One note waits on this phone</source>
-            <translation>Na tym telefonie czeka jeden zapis</translation>
+            <source>One line of plain text only.</source>
+            <translation>Tylko jeden wiersz zwykłego tekstu.</translation>
         </message>
         <message>
             <source>One of the items has no name of its own. Say which item it is.</source>
@@ -5883,12 +6423,24 @@
             <translation>Jednej strony katalogu nie da się odczytać i jest pominięta: %1. Wszystko inne jest.</translation>
         </message>
         <message>
+            <source>One small piece is not found.</source>
+            <translation>Jednej małej części nie znaleziono.</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>Tydzień na papierze</translation>
+        </message>
+        <message>
             <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
             <translation>Może to zrobić tylko telefon rodzica albo terapeuty, który jest w załodze. Nic się nie zmieniło.</translation>
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
             <translation>Balon pompuje tylko dorosły i tylko dorosły bierze do rąk pusty. Jeśli pęknie, podnieś każdy kawałek.</translation>
+        </message>
+        <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>To robi tylko telefon terapeutki. Nic się nie zmieniło.</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -5945,6 +6497,14 @@
         <message>
             <source>Packed</source>
             <translation>Spakowane</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>Spakowane dla: %1, jeszcze nie przekazane.</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>Spakowane, jeszcze niczyje.</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -6043,12 +6603,40 @@
             <translation>Cicho może znaczyć tylko cicho. Jeśli dziecko wygląda na chore albo niezwykle trudno je obudzić, zostaw zabawę i zasięgnij porady.</translation>
         </message>
         <message>
+            <source>Ready.</source>
+            <translation>Gotowe.</translation>
+        </message>
+        <message>
+            <source>Received by %1, %2.</source>
+            <translation>Ma ją %1, od: %2.</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>Wymień</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>Wymienione</translation>
+        </message>
+        <message>
             <source>Resting</source>
             <translation>Odpoczywa</translation>
         </message>
         <message>
             <source>Resting. Slow, floppy, or just quiet.</source>
             <translation>Odpoczywa. Wolny, miękki albo po prostu cichy.</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>Review due</source>
+            <translation>Czas na przegląd celu</translation>
+        </message>
+        <message>
+            <source>Revision %1, sent %2.</source>
+            <translation>Wersja %1, wysłana: %2.</translation>
         </message>
         <message>
             <source>Right beside</source>
@@ -6071,6 +6659,14 @@
             <translation>Gumki recepturki</translation>
         </message>
         <message>
+            <source>Running low: %1.</source>
+            <translation>Kończy się: %1.</translation>
+        </message>
+        <message>
+            <source>Safety note</source>
+            <translation>Uwaga o bezpieczeństwie</translation>
+        </message>
+        <message>
             <source>Salty dough can poison dogs and cats: lid on, up high.</source>
             <translation>Słona ciastolina może zatruć psa i kota: pokrywka na miejscu, pojemnik wysoko.</translation>
         </message>
@@ -6085,6 +6681,14 @@
         <message>
             <source>Saturday</source>
             <translation>sobota</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this step.</source>
+            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
         </message>
         <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
@@ -6127,22 +6731,6 @@
             <translation>Popatrzymy razem: miękki, równy czy wiercipięta? Albo po prostu zacznijmy.</translation>
         </message>
         <message>
-            <source>Shared %1</source>
-            <translation>Udostępnione %1</translation>
-        </message>
-        <message>
-            <source>Shared at %1</source>
-            <translation>Udostępnione o %1</translation>
-        </message>
-        <message>
-            <source>Shared on %1</source>
-            <translation>Udostępnione %1</translation>
-        </message>
-        <message>
-            <source>Shared yesterday</source>
-            <translation>Udostępnione wczoraj</translation>
-        </message>
-        <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
             <translation>Tnie się na siedząco. Przy noszeniu zamknięte, ostrza w pięści.</translation>
         </message>
@@ -6173,6 +6761,10 @@
         <message>
             <source>So far %1 went in %2.</source>
             <translation>Jak dotąd przez %2 ubyło: %1.</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>Woda z mydłem</translation>
         </message>
         <message>
             <source>Some of these practise the same thing.</source>
@@ -6207,6 +6799,10 @@
             <translation>Ktoś w domu musi unikać pszenicy. Nie z tym: %1.</translation>
         </message>
         <message>
+            <source>Somebody else</source>
+            <translation>Ktoś inny</translation>
+        </message>
+        <message>
             <source>Somebody else wants to join in</source>
             <translation>Ktoś jeszcze chce się bawić</translation>
         </message>
@@ -6219,12 +6815,12 @@
             <translation>Może tu być ktoś poniżej trzech lat: bez %1.</translation>
         </message>
         <message>
-            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
-            <translation>Coś odpowiada, ale nie można tam trzymać plików. Sprawdź adres: ma to być adres WebDAV, a nie strony.</translation>
-        </message>
-        <message>
             <source>Something different this week</source>
             <translation>Coś innego w tym tygodniu</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>Coś trzeba jeszcze wyjąć.</translation>
         </message>
         <message>
             <source>Something looks worn</source>
@@ -6243,12 +6839,16 @@
             <translation>Coś zapisano</translation>
         </message>
         <message>
-            <source>Something splashed in an eye</source>
-            <translation>Coś chlapnęło do oka</translation>
+            <source>Something small is lost?</source>
+            <translation>Zginęło coś małego?</translation>
         </message>
         <message>
-            <source>Something that %1 shared has not arrived here yet.</source>
-            <translation>Coś, co udostępnia %1, jeszcze tu nie dotarło.</translation>
+            <source>Something small is still being looked for.</source>
+            <translation>Coś małego wciąż jest szukane.</translation>
+        </message>
+        <message>
+            <source>Something splashed in an eye</source>
+            <translation>Coś chlapnęło do oka</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -6269,6 +6869,10 @@
         <message>
             <source>Stickers stay out of mouths. Count them back.</source>
             <translation>Naklejki z dala od buzi. Przelicz je z powrotem.</translation>
+        </message>
+        <message>
+            <source>Still to be taken out: %1.</source>
+            <translation>Jeszcze do wyjęcia: %1.</translation>
         </message>
         <message>
             <source>Stop the game. Stay near. Games come back later.</source>
@@ -6303,6 +6907,10 @@
             <translation>Odznacz jedno ze słów poniżej, a będzie pasować więcej.</translation>
         </message>
         <message>
+            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
+            <translation>Wyjmij to teraz z pudełka. Trzymaj tam, gdzie żadne dziecko nie sięgnie, dopóki tego nie oddasz.</translation>
+        </message>
+        <message>
             <source>Take these out of the house, then wash hands and wipe the table.</source>
             <translation>Wynieś to z domu, potem umyj ręce i wytrzyj stół.</translation>
         </message>
@@ -6327,6 +6935,10 @@
             <translation>To nie pasuje: %1. Nic się nie zmieniło. Popraw to i spróbuj znowu.</translation>
         </message>
         <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>To musi być po dniu uzgodnienia.</translation>
+        </message>
+        <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>To mała liczba, a w pięć minut dzieją się też inne rzeczy.</translation>
         </message>
@@ -6335,8 +6947,24 @@
             <translation>To może zapisać tylko rodzina. Nic się nie zmieniło. Powiedz rodzinie, a ona to zapisze.</translation>
         </message>
         <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>To za długie: najwyżej tyle liter: %1.</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>To bardzo krótkie. Kto co robi?</translation>
+        </message>
+        <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
             <translation>Nie da się odczytać zabaw Lidlark, więc nie ma czego proponować. Zainstaluj go od nowa. To, co jest zapisane, zostaje.</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>Pudełko</translation>
+        </message>
+        <message>
+            <source>The box has a new lid list: revision %1.</source>
+            <translation>Pudełko ma nową listę na wieczko: wersja %1.</translation>
         </message>
         <message>
             <source>The box is %1.</source>
@@ -6347,36 +6975,48 @@
             <translation>Pudełka tu nie ma.</translation>
         </message>
         <message>
+            <source>The family</source>
+            <translation>Rodzina</translation>
+        </message>
+        <message>
             <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
             <translation>Karta domu, pudełko oraz to, co przyszło i ubyło, zabawy, latawce, cele, nasze sposoby, własne notatki i każda zapisana rzecz.</translation>
         </message>
         <message>
-            <source>The name or the password holds a sign that cannot be sent.</source>
-            <translation>W nazwie albo haśle jest znak, którego nie da się wysłać.</translation>
+            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
+            <translation>Lista na wieczku jest nieaktualna: wersja %1 obowiązuje od: %2.</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>Własne notatki są tej osoby: %1. Przeczytaj je, zanim dasz komuś ten folder.</translation>
         </message>
         <message>
+            <source>The parent chooses one activity and reads its caution aloud.</source>
+            <translation>Rodzic wybiera jedną zabawę i czyta na głos, na co uważać.</translation>
+        </message>
+        <message>
+            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
+            <translation>Rodzic wlicza wszystko z powrotem, zamyka wieczko i mówi, gdzie pudełko będzie stało.</translation>
+        </message>
+        <message>
+            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
+            <translation>Rodzic wypełnia kartę domu: kto tam mieszka, wiek, alergie.</translation>
+        </message>
+        <message>
+            <source>The parent makes it easier once and harder once.</source>
+            <translation>Rodzic raz ułatwia i raz utrudnia.</translation>
+        </message>
+        <message>
+            <source>The parent opens the box and finds each thing on the lid list.</source>
+            <translation>Rodzic otwiera pudełko i znajduje każdą rzecz z listy na wieczku.</translation>
+        </message>
+        <message>
+            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
+            <translation>Rodzic bawi się w to z dzieckiem. Ty patrzysz, a twoje ręce odpoczywają.</translation>
+        </message>
+        <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>Telefon nie mógł zapisać: pamięć jest pełna albo nie wolno w niej zapisywać. Nic, co było zapisane wcześniej, nie zginęło. Zrób trochę miejsca i spróbuj znowu.</translation>
-        </message>
-        <message>
-            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
-            <translation>Ten telefon został skopiowany albo cofnięty do kopii (%1). Trzeba go wpuścić od nowa.</translation>
-        </message>
-        <message>
-            <source>The place does not open: check the name and the password.</source>
-            <translation>Miejsce się nie otwiera: sprawdź nazwę i hasło.</translation>
-        </message>
-        <message>
-            <source>The place is full. Make some room there, or choose another.</source>
-            <translation>Miejsce jest pełne. Zrób tam trochę wolnego albo wybierz inne.</translation>
-        </message>
-        <message>
-            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
-            <translation>W tym miejscu jeden plik może wyprzeć drugi, więc coś mogłoby zginąć. Wybierz inne.</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -6411,40 +7051,16 @@
             <translation>Te same sztuki czy razem %1?</translation>
         </message>
         <message>
-            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
-            <translation>Serwer nie umie dowieść, że jest tym, za kogo się podaje. Nic do niego nie wysłano. Poproś jego opiekuna o ważny certyfikat.</translation>
+            <source>The same words as “%1”. Each step needs its own.</source>
+            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
         </message>
         <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>Ustawień tego telefonu i innych rodzin na nim.</translation>
         </message>
         <message>
-            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
-            <translation>Wspólne miejsce odpowiedziało w sposób, którego Lidlark nie rozumie. Sprawdź adres.</translation>
-        </message>
-        <message>
-            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
-            <translation>Wspólne miejsce jest teraz nieosiągalne. Nic nie zginęło; Lidlark spróbuje później.</translation>
-        </message>
-        <message>
-            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
-            <translation>Wspólne miejsce nie umie dowieść, że jest tym, za co się podaje. Nic nie wysłano. Sprawdź adres albo zapytaj jego opiekuna.</translation>
-        </message>
-        <message>
-            <source>The shared place does not let this phone in. Check the name and the password.</source>
-            <translation>Wspólne miejsce nie wpuszcza tego telefonu. Sprawdź nazwę i hasło.</translation>
-        </message>
-        <message>
-            <source>The shared place has lost something that was there. This phone brings its part again.</source>
-            <translation>We wspólnym miejscu coś zginęło. Ten telefon przynosi swoją część znowu.</translation>
-        </message>
-        <message>
-            <source>The shared place is busy. Lidlark tries again later.</source>
-            <translation>Wspólne miejsce jest zajęte. Lidlark spróbuje później.</translation>
-        </message>
-        <message>
-            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
-            <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
+            <source>The therapist</source>
+            <translation>Terapeuta</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -6463,28 +7079,16 @@
             <translation>Dalej zasłaniają chmury.</translation>
         </message>
         <message>
-            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
-            <translation>Nie ma jeszcze wspólnego miejsca. Wybierz je pod „Wspólne miejsce”.</translation>
-        </message>
-        <message>
-            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
-            <translation>W tym miejscu nie ma nic dla tej kartki. Sprawdź adres; starsza kartka traci ważność, gdy powstaje nowa.</translation>
-        </message>
-        <message>
             <source>There were clouds in the way.</source>
             <translation>Zasłaniały chmury.</translation>
         </message>
         <message>
-            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
-            <translation>To dziewięć dobrych słów, ale jedno z nich jest inne niż pokazane. Porównaj je z drugim telefonem.</translation>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>Te są na drugą rękę. Odłóż je.</translation>
         </message>
         <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
-        </message>
-        <message>
-            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
-            <translation>Ten adres zaczyna się od http: każdy po drodze mógłby przeczytać hasło. Użyj adresu z https.</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -6499,24 +7103,8 @@
             <translation>Dziś wieczorem</translation>
         </message>
         <message>
-            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
-            <translation>Tego pliku nie da się otworzyć. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
-        </message>
-        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>Ten plik jest uszkodzony albo nie jest plikiem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
-        </message>
-        <message>
-            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
-            <translation>Ten plik jest uszkodzony albo niepełny. Poproś o niego jeszcze raz. Nic nie zostało przyjęte.</translation>
-        </message>
-        <message>
-            <source>This file is too large to be one that Lidlark hands over.</source>
-            <translation>Ten plik jest za duży na plik przekazywany przez Lidlark.</translation>
-        </message>
-        <message>
-            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
-            <translation>Nie ma takiego folderu. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -6535,28 +7123,8 @@
             <translation>To jest teraz dom, w którym bawimy się bez pszenicy.</translation>
         </message>
         <message>
-            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
-            <translation>To nie jest adres miejsca. Wygląda on tak: https://example.org/crew albo jak folder tego telefonu: /home/crew.</translation>
-        </message>
-        <message>
-            <source>This is no file that Lidlark hands over. It was left as it is.</source>
-            <translation>Takich plików Lidlark nie przekazuje. Plik zostaje taki, jaki był.</translation>
-        </message>
-        <message>
-            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
-            <translation>To adres strony dla ludzi. Skopiuj adres WebDAV.</translation>
-        </message>
-        <message>
             <source>This morning</source>
             <translation>Dziś rano</translation>
-        </message>
-        <message>
-            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
-            <translation>Ten telefon nie jest już w załodze. To, co na nim jest, zostaje; nic nowego nie przychodzi ani nie wychodzi.</translation>
-        </message>
-        <message>
-            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
-            <translation>Ten telefon cofnięto do starszej kopii. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -6565,10 +7133,6 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>Zegar tego telefonu pokazuje: %1. Ustaw datę, potem otwórz Lidlark znowu. Nic się nie zmieniło.</translation>
-        </message>
-        <message>
-            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
-            <translation>Ten zbiór pochodzi z innego telefonu. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści tego telefonu.</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -6631,8 +7195,20 @@
             <translation>Dwa pudełka mają kod %1. Nadaj jednemu z nich inny.</translation>
         </message>
         <message>
+            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
+            <translation>Powstały dwie listy, które o sobie nie wiedziały. Wyślij jeszcze jedną, która powie, co obowiązuje.</translation>
+        </message>
+        <message>
             <source>Two notes of one play, about %1.</source>
             <translation>Dwa zapisy jednej zabawy: %1.</translation>
+        </message>
+        <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>Dwie osoby zmieniły to pudełko. Sprawdź listę i zapisz ją jeszcze raz.</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>Pakowały to dwie osoby. Sprawdź, czy nie leży podwójnie.</translation>
         </message>
         <message>
             <source>Us</source>
@@ -6649,6 +7225,10 @@
         <message>
             <source>Use the dough soon</source>
             <translation>Zużyj wkrótce ciastolinę</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>Już nieużywane: %1.</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -6699,6 +7279,10 @@
             <translation>Umyj to wodą z mydłem i opłucz.</translation>
         </message>
         <message>
+            <source>Washing machine</source>
+            <translation>Pralka</translation>
+        </message>
+        <message>
             <source>Water</source>
             <translation>Woda</translation>
         </message>
@@ -6707,16 +7291,32 @@
             <translation>Przy wodzie dorosły musi być tuż obok. Zapisz to w „Kto tu jest”.</translation>
         </message>
         <message>
+            <source>We agreed on it together</source>
+            <translation>Uzgodniliśmy to razem</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>Od tego czasu nie uzgodniliśmy razem, jak jest.</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>Wracamy do tego: %1.</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>środa</translation>
         </message>
         <message>
-            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
-            <translation>To, co udostępnia %1, nie pasuje do tego, co było wcześniej. Nie zostało przyjęte.</translation>
+            <source>Week from Monday, %1</source>
+            <translation>Tydzień od poniedziałku, %1</translation>
         </message>
         <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -6727,20 +7327,12 @@
             <translation>Czego w nim nie ma</translation>
         </message>
         <message>
-            <source>What is read there is not what was written. Choose another place.</source>
-            <translation>Odczytuje się tam coś innego, niż zapisano. Wybierz inne miejsce.</translation>
-        </message>
-        <message>
             <source>What is your kite doing now?</source>
             <translation>Co teraz robi twój latawiec?</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>Co robi twój latawiec?</translation>
-        </message>
-        <message>
-            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
-            <translation>Nie widać, co tam leży, albo widać dopiero później. Wybierz inne miejsce.</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -6751,12 +7343,44 @@
             <translation>Tego, co usunięto, oraz latawców sprzed ponad 90 dni.</translation>
         </message>
         <message>
+            <source>What was played and not written down.</source>
+            <translation>W co się bawiono, a czego nie zapisano.</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>O zabawach mówimy za zgodą: %1, %2.</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>W co się bawiono i co zauważyli dorośli</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>W co się bawiono i co z tego wyszło.</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>Czego nie wiemy</translation>
+        </message>
+        <message>
+            <source>What we expect</source>
+            <translation>To, czego oczekujemy</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>Pszenica</translation>
         </message>
         <message>
             <source>Wheat in the dough. Wash hands and wipe the table after.</source>
             <translation>Pszenica w ciastolinie. Potem umyj ręce i wytrzyj stół.</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away, says %1, %2.</source>
+            <translation>Pszenica musi zniknąć z domu, mówi %1, %2.</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>Gdy uzgodniono te słowa, %1: %2</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -6767,12 +7391,32 @@
             <translation>Co jest prawdą?</translation>
         </message>
         <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>Dlaczego cel się przesunął albo nie: liczą się dorastanie, szkoła i zabawa.</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>Dlaczego: %1</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>Przetarte</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>U: %1. Przekazane %2.</translation>
+        </message>
+        <message>
             <source>With a few minutes more, more fits.</source>
             <translation>Gdy jest kilka minut więcej, pasuje więcej.</translation>
         </message>
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -6827,12 +7471,20 @@
             <translation>doliczenie: %1</translation>
         </message>
         <message>
+            <source>a lid list</source>
+            <translation>listy z wieczka</translation>
+        </message>
+        <message>
             <source>a request for %1</source>
             <translation>prośba: %1</translation>
         </message>
         <message>
             <source>a stretchy band</source>
             <translation>taśmy do ćwiczeń</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>około %1 min</translation>
         </message>
         <message>
             <source>all back</source>
@@ -6875,12 +7527,36 @@
             <translation>wygodnie mu, jest gotowy</translation>
         </message>
         <message>
+            <source>contact: at most 60 characters</source>
+            <translation>kontakt: najwyżej 60 znaków</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>kontakt: to nie jest zwykły tekst</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>kontakt: tylko jedna linijka</translation>
+        </message>
+        <message>
             <source>cords</source>
             <translation>sznurówek</translation>
         </message>
         <message>
+            <source>counted</source>
+            <translation>policzone</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>dzień: zanim wróciło</translation>
+        </message>
+        <message>
             <source>day: before it came into the box</source>
             <translation>dzień: zanim to przyszło do pudełka</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>dzień: przed uzgodnieniem celu</translation>
         </message>
         <message>
             <source>day: more than 31 days ago</source>
@@ -6955,6 +7631,10 @@
             <translation>dom bez pszenicy</translation>
         </message>
         <message>
+            <source>in place of %1</source>
+            <translation>zamiast: %1</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>trzymanie rytmu</translation>
         </message>
@@ -7025,6 +7705,10 @@
         <message>
             <source>noticing and matching by eye</source>
             <translation>zauważanie i dobieranie w pary wzrokiem</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>teraz</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -7143,6 +7827,10 @@
             <translation>w środę rano</translation>
         </message>
         <message>
+            <source>on the list</source>
+            <translation>na liście</translation>
+        </message>
+        <message>
             <source>one finger at a time</source>
             <translation>każdy palec osobno</translation>
         </message>
@@ -7191,10 +7879,6 @@
             <translation>małych części</translation>
         </message>
         <message>
-            <source>somebody in the crew</source>
-            <translation>ktoś z załogi</translation>
-        </message>
-        <message>
             <source>something</source>
             <translation>coś</translation>
         </message>
@@ -7239,6 +7923,10 @@
             <translation>pudełko tej zabawy</translation>
         </message>
         <message>
+            <source>these words of the goal</source>
+            <translation>tych słów celu</translation>
+        </message>
+        <message>
             <source>things for one child only</source>
             <translation>rzeczy tylko dla jednego dziecka</translation>
         </message>
@@ -7251,8 +7939,24 @@
             <translation>dziś po południu</translation>
         </message>
         <message>
+            <source>this box</source>
+            <translation>tego pudełka</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>tej partii pudełek</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>tego wzoru</translation>
+        </message>
+        <message>
             <source>this evening</source>
             <translation>dziś wieczorem</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>tego celu</translation>
         </message>
         <message>
             <source>this morning</source>
@@ -7319,6 +8023,10 @@
             <translation>tydzień: planują go tylko telefony tego domu</translation>
         </message>
         <message>
+            <source>weight: 0 to 9</source>
+            <translation>waga: od 0 do 9</translation>
+        </message>
+        <message>
             <source>what was asked for</source>
             <translation>to, czego szukasz</translation>
         </message>
@@ -7354,837 +8062,12 @@
             <source>yesterday morning</source>
             <translation>wczoraj rano</translation>
         </message>
-    
-        <message>
-            <source>%1 on %2: %3</source>
-            <translation>%1, %2: %3</translation>
-        </message>
-        <message>
-            <source>%1: none of the five levels</source>
-            <translation>%1: żaden z pięciu poziomów</translation>
-        </message>
-        <message>
-            <source>%1: not after the day it was agreed</source>
-            <translation>%1: nie po dniu uzgodnienia</translation>
-        </message>
-        <message>
-            <source>%1: one line of plain text only</source>
-            <translation>%1: tylko jeden wiersz zwykłego tekstu</translation>
-        </message>
-        <message>
-            <source>%1: the same as another level</source>
-            <translation>%1: tak samo jak inny poziom</translation>
-        </message>
-        <message>
-            <source>Agreed together on %1: %2</source>
-            <translation>Uzgodnione razem, %1: %2</translation>
-        </message>
-        <message>
-            <source>Choose a day to look at it again.</source>
-            <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
-        </message>
-        <message>
-            <source>Choose the level that is how it is today.</source>
-            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
-        </message>
-        <message>
-            <source>Goal: %1</source>
-            <translation>Cel: %1</translation>
-        </message>
-        <message>
-            <source>Its words have been changed. What was said of earlier words stays with them.</source>
-            <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
-        </message>
-        <message>
-            <source>Less than we expect</source>
-            <translation>Mniej, niż oczekujemy</translation>
-        </message>
-        <message>
-            <source>More than we expect</source>
-            <translation>Więcej, niż oczekujemy</translation>
-        </message>
-        <message>
-            <source>Much less than we expect</source>
-            <translation>Dużo mniej, niż oczekujemy</translation>
-        </message>
-        <message>
-            <source>Much more than we expect</source>
-            <translation>Dużo więcej, niż oczekujemy</translation>
-        </message>
-        <message>
-            <source>One line of plain text only.</source>
-            <translation>Tylko jeden wiersz zwykłego tekstu.</translation>
-        </message>
-        <message>
-            <source>Say what can be seen at this level.</source>
-            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
-        </message>
-        <message>
-            <source>Say what the child will do, in the family's words.</source>
-            <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
-        </message>
-        <message>
-            <source>Somebody else</source>
-            <translation>Ktoś inny</translation>
-        </message>
-        <message>
-            <source>That has to come after the day it is agreed.</source>
-            <translation>To musi być po dniu uzgodnienia.</translation>
-        </message>
-        <message>
-            <source>That is too long: at most %1 letters.</source>
-            <translation>To za długie: najwyżej tyle liter: %1.</translation>
-        </message>
-        <message>
-            <source>That is very short. Who does what?</source>
-            <translation>To bardzo krótkie. Kto co robi?</translation>
-        </message>
-        <message>
-            <source>The family</source>
-            <translation>Rodzina</translation>
-        </message>
-        <message>
-            <source>The same words as “%1”. Each level needs its own.</source>
-            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
-        </message>
-        <message>
-            <source>The therapist</source>
-            <translation>Terapeuta</translation>
-        </message>
-        <message>
-            <source>We agreed on it together</source>
-            <translation>Uzgodniliśmy to razem</translation>
-        </message>
-        <message>
-            <source>We have not agreed together since then where it stands.</source>
-            <translation>Od tego czasu nie uzgodniliśmy razem, jak jest.</translation>
-        </message>
-        <message>
-            <source>We look at it again on %1.</source>
-            <translation>Wracamy do tego: %1.</translation>
-        </message>
-        <message>
-            <source>What we expect</source>
-            <translation>To, czego oczekujemy</translation>
-        </message>
-        <message>
-            <source>When these words were agreed, on %1: %2</source>
-            <translation>Gdy uzgodniono te słowa, %1: %2</translation>
-        </message>
-        <message>
-            <source>day: before the goal was agreed</source>
-            <translation>dzień: przed uzgodnieniem celu</translation>
-        </message>
-        <message>
-            <source>these words of the goal</source>
-            <translation>tych słów celu</translation>
-        </message>
-        <message>
-            <source>this goal</source>
-            <translation>tego celu</translation>
-        </message>
-        <message>
-            <source>weight: 0 to 9</source>
-            <translation>waga: od 0 do 9</translation>
-        </message>
         <message>
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
         </message>
-        <message>
-            <source>%1 Noted: %2</source>
-            <translation>%1 Zapisano: %2</translation>
-        </message>
-        <message>
-            <source>%1 Why: %2</source>
-            <translation>%1 Dlaczego: %2</translation>
-        </message>
-        <message>
-            <source>%1 of %2 in.</source>
-            <translation>W środku %1 z %2.</translation>
-        </message>
-        <message>
-            <source>%1 to be cleaned or replaced first</source>
-            <translation>%1: najpierw wyczyścić albo wymienić</translation>
-        </message>
-        <message>
-            <source>%1 too: %2.</source>
-            <translation>Dodatkowo %1: %2.</translation>
-        </message>
-        <message>
-            <source>%1, not %2.</source>
-            <translation>%1, nie %2.</translation>
-        </message>
-        <message>
-            <source>%1. %2, %3.</source>
-            <translation>%1. %2, %3.</translation>
-        </message>
-        <message>
-            <source>%1: %2 here, not %3.</source>
-            <translation>%1: tutaj %2, nie %3.</translation>
-        </message>
-        <message>
-            <source>%1: a second person looks it over first</source>
-            <translation>%1: najpierw sprawdza druga osoba</translation>
-        </message>
-        <message>
-            <source>%1: has not come back</source>
-            <translation>%1: nie wróciło</translation>
-        </message>
-        <message>
-            <source>%1: holds what this home must avoid</source>
-            <translation>%1: zawiera to, czego ten dom musi unikać</translation>
-        </message>
-        <message>
-            <source>%1: is not with a child</source>
-            <translation>%1: nie jest u dziecka</translation>
-        </message>
-        <message>
-            <source>%1: is replaced, not cleaned</source>
-            <translation>%1: wymienia się, nie czyści</translation>
-        </message>
-        <message>
-            <source>%1: made for the other hand</source>
-            <translation>%1: na drugą rękę</translation>
-        </message>
-        <message>
-            <source>%1: named twice</source>
-            <translation>%1: podane dwa razy</translation>
-        </message>
-        <message>
-            <source>%1: nobody has said what it holds</source>
-            <translation>%1: nikt nie powiedział, co zawiera</translation>
-        </message>
-        <message>
-            <source>%1: nobody's yet</source>
-            <translation>%1: jeszcze niczyje</translation>
-        </message>
-        <message>
-            <source>%1: not all of it is packed</source>
-            <translation>%1: nie wszystko spakowane</translation>
-        </message>
-        <message>
-            <source>%1: not packed</source>
-            <translation>%1: niespakowane</translation>
-        </message>
-        <message>
-            <source>%1: nothing in it</source>
-            <translation>%1: nic w środku</translation>
-        </message>
-        <message>
-            <source>%1: say for which hand</source>
-            <translation>%1: powiedz, na którą rękę</translation>
-        </message>
-        <message>
-            <source>%1: say why it differs</source>
-            <translation>%1: powiedz, dlaczego jest inaczej</translation>
-        </message>
-        <message>
-            <source>%1: somebody else looks it over</source>
-            <translation>%1: sprawdza ktoś inny</translation>
-        </message>
-        <message>
-            <source>%1: something has to come out first</source>
-            <translation>%1: najpierw trzeba coś wyjąć</translation>
-        </message>
-        <message>
-            <source>%1: still with a child</source>
-            <translation>%1: jeszcze u dziecka</translation>
-        </message>
-        <message>
-            <source>%1: used no more</source>
-            <translation>%1: już nieużywane</translation>
-        </message>
-        <message>
-            <source>%1: was handed over as this build</source>
-            <translation>%1: już przekazane z tej partii</translation>
-        </message>
-        <message>
-            <source>%1: written in two ways</source>
-            <translation>%1: zapisane na dwa sposoby</translation>
-        </message>
-        <message>
-            <source>All in. A second person looks it over: %1 of %2.</source>
-            <translation>Wszystko w środku. Druga osoba sprawdza: %1 z %2.</translation>
-        </message>
-        <message>
-            <source>Another number was packed. Count it again.</source>
-            <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
-        </message>
-        <message>
-            <source>Because somebody puts things in the mouth.</source>
-            <translation>Bo ktoś wkłada rzeczy do ust.</translation>
-        </message>
-        <message>
-            <source>Before another child has it, clean: %1.</source>
-            <translation>Zanim dostanie je inne dziecko, wyczyść: %1.</translation>
-        </message>
-        <message>
-            <source>Before another child has it, clean: %1. Replace: %2.</source>
-            <translation>Zanim dostanie je inne dziecko, wyczyść: %1. Wymień: %2.</translation>
-        </message>
-        <message>
-            <source>Before another child has it, replace: %1.</source>
-            <translation>Zanim dostanie je inne dziecko, wymień: %1.</translation>
-        </message>
-        <message>
-            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
-            <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
-        </message>
-        <message>
-            <source>Came back from %1: %2.</source>
-            <translation>Wróciło od: %1, %2.</translation>
-        </message>
-        <message>
-            <source>Clean</source>
-            <translation>Wyczyść</translation>
-        </message>
-        <message>
-            <source>For a goal.</source>
-            <translation>Ze względu na cel.</translation>
-        </message>
-        <message>
-            <source>For an allergy.</source>
-            <translation>Z powodu alergii.</translation>
-        </message>
-        <message>
-            <source>For the age.</source>
-            <translation>Ze względu na wiek.</translation>
-        </message>
-        <message>
-            <source>For the hand.</source>
-            <translation>Ze względu na rękę.</translation>
-        </message>
-        <message>
-            <source>For the left hand</source>
-            <translation>Na lewą rękę</translation>
-        </message>
-        <message>
-            <source>For the right hand</source>
-            <translation>Na prawą rękę</translation>
-        </message>
-        <message>
-            <source>For this home.</source>
-            <translation>Ze względu na ten dom.</translation>
-        </message>
-        <message>
-            <source>In, says %1.</source>
-            <translation>W środku, mówi %1.</translation>
-        </message>
-        <message>
-            <source>In, says %1. Looked over by %2.</source>
-            <translation>W środku, mówi %1. Sprawdza %2.</translation>
-        </message>
-        <message>
-            <source>It must not be packed as it is written. Change its list first.</source>
-            <translation>Tak, jak jest zapisane, nie wolno tego pakować. Najpierw zmień listę.</translation>
-        </message>
-        <message>
-            <source>Left-handed scissors only.</source>
-            <translation>Tylko nożyczki dla leworęcznych.</translation>
-        </message>
-        <message>
-            <source>No %1 in this box.</source>
-            <translation>W tym pudełku tego nie ma: %1.</translation>
-        </message>
-        <message>
-            <source>No box holds lot %1, as far as lots were written down.</source>
-            <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
-        </message>
-        <message>
-            <source>No latex in this box.</source>
-            <translation>W tym pudełku bez lateksu.</translation>
-        </message>
-        <message>
-            <source>No wheat in this box.</source>
-            <translation>W tym pudełku bez pszenicy.</translation>
-        </message>
-        <message>
-            <source>Not handed over yet.</source>
-            <translation>Jeszcze nie przekazane.</translation>
-        </message>
-        <message>
-            <source>Only the therapist's phone does that. Nothing was changed.</source>
-            <translation>To robi tylko telefon terapeutki. Nic się nie zmieniło.</translation>
-        </message>
-        <message>
-            <source>Packed for %1, not handed over yet.</source>
-            <translation>Spakowane dla: %1, jeszcze nie przekazane.</translation>
-        </message>
-        <message>
-            <source>Packed, and nobody's yet.</source>
-            <translation>Spakowane, jeszcze niczyje.</translation>
-        </message>
-        <message>
-            <source>Ready.</source>
-            <translation>Gotowe.</translation>
-        </message>
-        <message>
-            <source>Replace</source>
-            <translation>Wymień</translation>
-        </message>
-        <message>
-            <source>Replaced</source>
-            <translation>Wymienione</translation>
-        </message>
-        <message>
-            <source>Soap and water</source>
-            <translation>Woda z mydłem</translation>
-        </message>
-        <message>
-            <source>Something has to come out again.</source>
-            <translation>Coś trzeba jeszcze wyjąć.</translation>
-        </message>
-        <message>
-            <source>These are for the other hand. Put them back.</source>
-            <translation>Te są na drugą rękę. Odłóż je.</translation>
-        </message>
-        <message>
-            <source>Two people have changed this box. Look at its list and keep it again.</source>
-            <translation>Dwie osoby zmieniły to pudełko. Sprawdź listę i zapisz ją jeszcze raz.</translation>
-        </message>
-        <message>
-            <source>Two people packed this. See that it is not in twice.</source>
-            <translation>Pakowały to dwie osoby. Sprawdź, czy nie leży podwójnie.</translation>
-        </message>
-        <message>
-            <source>Used no more: %1.</source>
-            <translation>Już nieużywane: %1.</translation>
-        </message>
-        <message>
-            <source>Washing machine</source>
-            <translation>Pralka</translation>
-        </message>
-        <message>
-            <source>Wiped</source>
-            <translation>Przetarte</translation>
-        </message>
-        <message>
-            <source>With %1. Handed over %2.</source>
-            <translation>U: %1. Przekazane %2.</translation>
-        </message>
-        <message>
-            <source>day: before it came back</source>
-            <translation>dzień: zanim wróciło</translation>
-        </message>
-        <message>
-            <source>this box</source>
-            <translation>tego pudełka</translation>
-        </message>
-        <message>
-            <source>this build</source>
-            <translation>tej partii pudełek</translation>
-        </message>
-        <message>
-            <source>this design</source>
-            <translation>tego wzoru</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 small pieces are not found.</source>
-            <translation>
-                <numerusform>Nie znaleziono %1 małej części.</numerusform>
-                <numerusform>Nie znaleziono %1 małych części.</numerusform>
-                <numerusform>Nie znaleziono %1 małych części.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 wrote why: %2</source>
-            <translation>%1 pisze, dlaczego: %2</translation>
-        </message>
-        <message>
-            <source>All of it is taken out.</source>
-            <translation>Wszystko już wyjęte.</translation>
-        </message>
-        <message>
-            <source>Asked for: %1.</source>
-            <translation>Prośba o: %1.</translation>
-        </message>
-        <message>
-            <source>Awaiting confirmation</source>
-            <translation>Czeka na potwierdzenie</translation>
-        </message>
-        <message>
-            <source>Goal review: %1.</source>
-            <translation>Przegląd celu: %1.</translation>
-        </message>
-        <message>
-            <source>Latex must stay away, says %1, %2.</source>
-            <translation>Lateks musi zniknąć z domu, mówi %1, %2.</translation>
-        </message>
-        <message>
-            <source>Needs stock</source>
-            <translation>Trzeba uzupełnić</translation>
-        </message>
-        <message>
-            <source>Nobody has received it yet.</source>
-            <translation>Nikt jej jeszcze nie dostał.</translation>
-        </message>
-        <message>
-            <source>On the way: %1.</source>
-            <translation>W drodze: %1.</translation>
-        </message>
-        <message>
-            <source>One small piece is not found.</source>
-            <translation>Jednej małej części nie znaleziono.</translation>
-        </message>
-        <message>
-            <source>Received by %1, %2.</source>
-            <translation>Ma ją %1, od: %2.</translation>
-        </message>
-        <message>
-            <source>Review due</source>
-            <translation>Czas na przegląd celu</translation>
-        </message>
-        <message>
-            <source>Revision %1, sent %2.</source>
-            <translation>Wersja %1, wysłana: %2.</translation>
-        </message>
-        <message>
-            <source>Running low: %1.</source>
-            <translation>Kończy się: %1.</translation>
-        </message>
-        <message>
-            <source>Safety note</source>
-            <translation>Uwaga o bezpieczeństwie</translation>
-        </message>
-        <message>
-            <source>Still to be taken out: %1.</source>
-            <translation>Jeszcze do wyjęcia: %1.</translation>
-        </message>
-        <message>
-            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
-            <translation>Wyjmij to teraz z pudełka. Trzymaj tam, gdzie żadne dziecko nie sięgnie, dopóki tego nie oddasz.</translation>
-        </message>
-        <message>
-            <source>The box has a new lid list: revision %1.</source>
-            <translation>Pudełko ma nową listę na wieczko: wersja %1.</translation>
-        </message>
-        <message>
-            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
-            <translation>Lista na wieczku jest nieaktualna: wersja %1 obowiązuje od: %2.</translation>
-        </message>
-        <message>
-            <source>The parent chooses one activity and reads its caution aloud.</source>
-            <translation>Rodzic wybiera jedną zabawę i czyta na głos, na co uważać.</translation>
-        </message>
-        <message>
-            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
-            <translation>Rodzic wlicza wszystko z powrotem, zamyka wieczko i mówi, gdzie pudełko będzie stało.</translation>
-        </message>
-        <message>
-            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
-            <translation>Rodzic wypełnia kartę domu: kto tam mieszka, wiek, alergie.</translation>
-        </message>
-        <message>
-            <source>The parent makes it easier once and harder once.</source>
-            <translation>Rodzic raz ułatwia i raz utrudnia.</translation>
-        </message>
-        <message>
-            <source>The parent opens the box and finds each thing on the lid list.</source>
-            <translation>Rodzic otwiera pudełko i znajduje każdą rzecz z listy na wieczku.</translation>
-        </message>
-        <message>
-            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
-            <translation>Rodzic bawi się w to z dzieckiem. Ty patrzysz, a twoje ręce odpoczywają.</translation>
-        </message>
-        <message>
-            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
-            <translation>Powstały dwie listy, które o sobie nie wiedziały. Wyślij jeszcze jedną, która powie, co obowiązuje.</translation>
-        </message>
-        <message>
-            <source>Wheat must stay away, says %1, %2.</source>
-            <translation>Pszenica musi zniknąć z domu, mówi %1, %2.</translation>
-        </message>
-        <message>
-            <source>Why: %1</source>
-            <translation>Dlaczego: %1</translation>
-        </message>
-        <message>
-            <source>%1 April %2</source>
-            <translation>%1 kwietnia %2</translation>
-        </message>
-        <message>
-            <source>%1 August %2</source>
-            <translation>%1 sierpnia %2</translation>
-        </message>
-        <message>
-            <source>%1 December %2</source>
-            <translation>%1 grudnia %2</translation>
-        </message>
-        <message>
-            <source>%1 February %2</source>
-            <translation>%1 lutego %2</translation>
-        </message>
-        <message>
-            <source>%1 January %2</source>
-            <translation>%1 stycznia %2</translation>
-        </message>
-        <message>
-            <source>%1 July %2</source>
-            <translation>%1 lipca %2</translation>
-        </message>
-        <message>
-            <source>%1 June %2</source>
-            <translation>%1 czerwca %2</translation>
-        </message>
-        <message>
-            <source>%1 March %2</source>
-            <translation>%1 marca %2</translation>
-        </message>
-        <message>
-            <source>%1 May %2</source>
-            <translation>%1 maja %2</translation>
-        </message>
-        <message>
-            <source>%1 November %2</source>
-            <translation>%1 listopada %2</translation>
-        </message>
-        <message>
-            <source>%1 October %2</source>
-            <translation>%1 października %2</translation>
-        </message>
-        <message>
-            <source>%1 September %2</source>
-            <translation>%1 września %2</translation>
-        </message>
-        <message>
-            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
-            <translation>Od %2 obowiązuje %1. Wieczko z mniejszą liczbą jest nieaktualne: wydrukuj listę od nowa.</translation>
-        </message>
-        <message>
-            <source>%1's box</source>
-            <translation>Pudełko: %1</translation>
-        </message>
-        <message>
-            <source>%1: how things stand</source>
-            <translation>%1: jak jest teraz</translation>
-        </message>
-        <message>
-            <source>Agreed on %1. Looked at again on %2.</source>
-            <translation>Ustalone %1. Wrócimy do tego %2.</translation>
-        </message>
-        <message>
-            <source>And others.</source>
-            <translation>I inne.</translation>
-        </message>
-        <message>
-            <source>Anything else about the box</source>
-            <translation>Coś jeszcze o pudełku</translation>
-        </message>
-        <message>
-            <source>Away from home</source>
-            <translation>Poza domem</translation>
-        </message>
-        <message>
-            <source>Box %1</source>
-            <translation>Pudełko %1</translation>
-        </message>
-        <message>
-            <source>Boxes that wait: %1. As asked for up to %2.</source>
-            <translation>Czekające pudełka: %1. Prośby do %2.</translation>
-        </message>
-        <message>
-            <source>Card %1 of %2</source>
-            <translation>Karta %1 z %2</translation>
-        </message>
-        <message>
-            <source>Complete, by what was noted.</source>
-            <translation>Kompletne, według tego, co zapisano.</translation>
-        </message>
-        <message>
-            <source>Count everything home. The lid comes last.</source>
-            <translation>Policz wszystko do środka. Wieczko na końcu.</translation>
-        </message>
-        <message>
-            <source>Everything in it was counted on %1 or later.</source>
-            <translation>Wszystko policzono %1 albo później.</translation>
-        </message>
-        <message>
-            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
-            <translation>Dla: %1, gdy w pokoju są wszyscy z tego domu. Zrobione %2. Wydrukuj od nowa, gdy w domu coś się zmieni.</translation>
-        </message>
-        <message>
-            <source>Found it, or a question?</source>
-            <translation>Znalezione albo pytanie?</translation>
-        </message>
-        <message>
-            <source>Goals, in the family's words</source>
-            <translation>Cele, słowami rodziny</translation>
-        </message>
-        <message>
-            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
-            <translation>Jak się z tym czuje %1. To, co %1 pokazuje latawcem, zostaje w domu.</translation>
-        </message>
-        <message>
-            <source>Keep it in the box. We type it in at the next visit.</source>
-            <translation>Trzymaj w pudełku. Przepiszemy to przy następnej wizycie.</translation>
-        </message>
-        <message>
-            <source>Lid list %1, from %2</source>
-            <translation>Lista z wieczka %1, od %2</translation>
-        </message>
-        <message>
-            <source>Nobody waits for anything.</source>
-            <translation>Nikt na nic nie czeka.</translation>
-        </message>
-        <message>
-            <source>None is agreed yet.</source>
-            <translation>Jeszcze żadnego nie ustalono.</translation>
-        </message>
-        <message>
-            <source>None left: %1.</source>
-            <translation>Nic nie zostało: %1.</translation>
-        </message>
-        <message>
-            <source>Not everything in it has been counted yet.</source>
-            <translation>Nie wszystko zostało jeszcze policzone.</translation>
-        </message>
-        <message>
-            <source>Not in this home: %1.</source>
-            <translation>Nie w tym domu: %1.</translation>
-        </message>
-        <message>
-            <source>Not sure how many: %1.</source>
-            <translation>Nie wiadomo, ile: %1.</translation>
-        </message>
-        <message>
-            <source>Not told here. It is the family's own.</source>
-            <translation>Tego tu nie ma. To sprawa rodziny.</translation>
-        </message>
-        <message>
-            <source>Nothing from the box is needed. Quiet ones come first.</source>
-            <translation>Z pudełka nic nie trzeba. Najpierw ciche zabawy.</translation>
-        </message>
-        <message>
-            <source>Nothing is written down.</source>
-            <translation>Nic nie zapisano.</translation>
-        </message>
-        <message>
-            <source>Nothing on this page is a score.</source>
-            <translation>Nic na tej stronie nie jest oceną.</translation>
-        </message>
-        <message>
-            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
-            <translation>Na tej liście teraz nic nie ma. Dlaczego, mówi w aplikacji Wszystko.</translation>
-        </message>
-        <message>
-            <source>One week on paper</source>
-            <translation>Tydzień na papierze</translation>
-        </message>
-        <message>
-            <source>Restock round</source>
-            <translation>Runda uzupełnień</translation>
-        </message>
-        <message>
-            <source>Something small is lost?</source>
-            <translation>Zginęło coś małego?</translation>
-        </message>
-        <message>
-            <source>Something small is still being looked for.</source>
-            <translation>Coś małego wciąż jest szukane.</translation>
-        </message>
-        <message>
-            <source>The box</source>
-            <translation>Pudełko</translation>
-        </message>
-        <message>
-            <source>Week from Monday, %1</source>
-            <translation>Tydzień od poniedziałku, %1</translation>
-        </message>
-        <message>
-            <source>What is in the box today, beyond what was noted.</source>
-            <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
-        </message>
-        <message>
-            <source>What was played and not written down.</source>
-            <translation>W co się bawiono, a czego nie zapisano.</translation>
-        </message>
-        <message>
-            <source>What was played is told with the yes of %1, %2.</source>
-            <translation>O zabawach mówimy za zgodą: %1, %2.</translation>
-        </message>
-        <message>
-            <source>What was played, and what adults noticed</source>
-            <translation>W co się bawiono i co zauważyli dorośli</translation>
-        </message>
-        <message>
-            <source>What was played, and what came of it.</source>
-            <translation>W co się bawiono i co z tego wyszło.</translation>
-        </message>
-        <message>
-            <source>What we do not know</source>
-            <translation>Czego nie wiemy</translation>
-        </message>
-        <message>
-            <source>Why a goal has moved or not: growing, school and play all count.</source>
-            <translation>Dlaczego cel się przesunął albo nie: liczą się dorastanie, szkoła i zabawa.</translation>
-        </message>
-        <message>
-            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
-            <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
-        </message>
-        <message>
-            <source>a lid list</source>
-            <translation>listy z wieczka</translation>
-        </message>
-        <message>
-            <source>about %1 min</source>
-            <translation>około %1 min</translation>
-        </message>
-        <message>
-            <source>contact: at most 60 characters</source>
-            <translation>kontakt: najwyżej 60 znaków</translation>
-        </message>
-        <message>
-            <source>contact: not plain text</source>
-            <translation>kontakt: to nie jest zwykły tekst</translation>
-        </message>
-        <message>
-            <source>contact: one line only</source>
-            <translation>kontakt: tylko jedna linijka</translation>
-        </message>
-        <message>
-            <source>counted</source>
-            <translation>policzone</translation>
-        </message>
-        <message>
-            <source>in place of %1</source>
-            <translation>zamiast: %1</translation>
-        </message>
-        <message>
-            <source>now</source>
-            <translation>teraz</translation>
-        </message>
-        <message>
-            <source>on the list</source>
-            <translation>na liście</translation>
-        </message>
-        <message>
-            <source>%1: none of the five steps</source>
-            <translation>%1: żaden z pięciu poziomów</translation>
-        </message>
-        <message>
-            <source>%1: the same as another step</source>
-            <translation>%1: tak samo jak inny poziom</translation>
-        </message>
-        <message>
-            <source>Choose the step that is how it is today.</source>
-            <translation>Wybierz poziom, który jest taki jak dziś.</translation>
-        </message>
-        <message>
-            <source>Say what can be seen at this step.</source>
-            <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
-        </message>
-        <message>
-            <source>The same words as “%1”. Each step needs its own.</source>
-            <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
-        </message>
-        <message>
-            <source>Nothing on this page grades anybody.</source>
-            <translation>Nic na tej stronie nikogo nie ocenia.</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -8203,7 +8086,7 @@
             <translation>W tym domu nie może być pszenicy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -8262,7 +8145,7 @@
             <translation>wyniesione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -8293,7 +8176,7 @@
             <translation>Nic nie czeka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -8304,7 +8187,7 @@
             <translation>Lista z wieczka R%1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -8315,21 +8198,21 @@
             <translation>%1. %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>Zgoda na udostępnianie: %1, %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8344,7 +8227,7 @@
             </translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -8359,7 +8242,7 @@
             <translation>Szukaj każdego kawałka.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8374,20 +8257,15 @@
             <translation>Uzgodnione razem</translation>
         </message>
         <message>
-            <source>No score: nothing rated has a weight</source>
-            <translation>Brak wyniku: nic z ocenionych nie ma wagi</translation>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>Brak wartości T: nic z ocenionych nie ma wagi</translation>
         </message>
         <message>
             <source>Rests on %1 of %2 goals</source>
             <translation>Opiera się na tylu celach: %1 z %2</translation>
         </message>
-    
-        <message>
-            <source>No T-value: nothing rated has a weight</source>
-            <translation>Brak wartości T: nic z ocenionych nie ma wagi</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -8402,7 +8280,7 @@
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -8417,7 +8295,42 @@
             <translation>To, co było w nim nowe, zostało przyjęte.</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>lidlark::mobile::HaveReadyViewModel</name>
+        <message>
+            <source>%1 pieces</source>
+            <translation>sztuk: %1</translation>
+        </message>
+        <message>
+            <source>%1, in place of %2</source>
+            <translation>%1 zamiast: %2</translation>
+        </message>
+        <message>
+            <source>%1: something is missing</source>
+            <translation>%1: czegoś brakuje</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>From the box</source>
+            <translation>Z pudełka</translation>
+        </message>
+        <message>
+            <source>From the house</source>
+            <translation>Z domu</translation>
+        </message>
+        <message>
+            <source>The lid list has changed since this was planned. Your therapist sees that too.</source>
+            <translation>Lista w wieczku zmieniła się od czasu planu. Terapeutka też to widzi.</translation>
+        </message>
+        <message>
+            <source>in case something is missing</source>
+            <translation>gdyby czegoś brakowało</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -8448,7 +8361,7 @@
             <translation>Ktoś inny mówi inaczej; obowiązuje ostrożna odpowiedź, dopóki ta osoba nie zmieni swojej.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -8467,7 +8380,7 @@
             <translation>Liczby się nie zgadzają. Liczenie pokaże.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -8486,7 +8399,7 @@
             <translation>Kod odczytano ze zdjęcia.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -8501,7 +8414,7 @@
             <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -8516,14 +8429,14 @@
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -8534,7 +8447,7 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -8549,7 +8462,7 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -8564,14 +8477,14 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>%1 spakowane, %2 do spakowania</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -8586,7 +8499,7 @@
             <translation>%1, dorosły: %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -8625,7 +8538,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8668,7 +8581,7 @@
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -8683,7 +8596,7 @@
             <translation>Zapisano jako „%1” w: %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -8746,7 +8659,7 @@
             <translation>Latawiec na papierze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -8757,7 +8670,7 @@
             <translation>nic nie wraca</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -8768,14 +8681,14 @@
             <translation>Od jutra może odpowiedzieć każdy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -8790,7 +8703,7 @@
             <translation>Kończy się</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -8841,7 +8754,7 @@
             <translation>nowe na liście</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -8852,7 +8765,7 @@
             <translation>poniżej trzech lat</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -8879,8 +8792,12 @@
             <translation>wszystko spakowane</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TakeOutViewModel</name>
+        <message>
+            <source>No longer on the lid list</source>
+            <translation>Nie ma już na liście</translation>
+        </message>
         <message>
             <source>Taken out, says %1, %2.</source>
             <translation>Wyniesione, mówi %1, %2.</translation>
@@ -8889,13 +8806,8 @@
             <source>These stay</source>
             <translation>To zostaje</translation>
         </message>
-    
-        <message>
-            <source>No longer on the lid list</source>
-            <translation>Nie ma już na liście</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -8918,8 +8830,12 @@
             <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TodayViewModel</name>
+        <message>
+            <source>%1 %2, %3</source>
+            <translation>%1, %2, %3</translation>
+        </message>
         <message>
             <source>%1 showed us earlier</source>
             <translation>%1: pokazane wcześniej</translation>
@@ -8937,7 +8853,73 @@
             <translation>Zachowane na dziś</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>lidlark::mobile::VideoPlanViewModel</name>
+        <message>
+            <source>%1 minutes. %2.</source>
+            <translation>Minut: %1. %2.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message>
+            <source>From lid list %1.</source>
+            <translation>Z listy w wieczku %1.</translation>
+        </message>
+        <message>
+            <source>Lid list %1 is out and not yet confirmed: only what it shares with the one before can be planned.</source>
+            <translation>Lista w wieczku %1 jest wysłana i jeszcze niepotwierdzona: można planować tylko to, co jest też na poprzedniej.</translation>
+        </message>
+        <message>
+            <source>Spare, if something is missing</source>
+            <translation>Zapas, gdyby czegoś brakowało</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::VideoSessionViewModel</name>
+        <message>
+            <source>%1.</source>
+            <translation>%1.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>In place of %1: not there: %2.</source>
+            <translation>Zamiast: %1. Nie ma: %2.</translation>
+        </message>
+        <message>
+            <source>Not there: %1.</source>
+            <translation>Nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>Not there: %1. No spare fits.</source>
+            <translation>Nie ma: %1. Zapas nie pasuje.</translation>
+        </message>
+        <message>
+            <source>Not yet looked for: %1.</source>
+            <translation>Jeszcze nie sprawdzono: %1.</translation>
+        </message>
+        <message>
+            <source>The lid list has changed since this was planned: look the plan over.</source>
+            <translation>Lista w wieczku zmieniła się od czasu planu: przejrzyj plan.</translation>
+        </message>
+        <message>
+            <source>They have everything ready.</source>
+            <translation>Mają wszystko gotowe.</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8984,7 +8966,7 @@
             <translation>Jutro</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

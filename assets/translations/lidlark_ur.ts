@@ -60,14 +60,14 @@
             <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -82,7 +82,7 @@
             <translation>۱ سے کم</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -97,7 +97,7 @@
             <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -116,14 +116,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -138,7 +138,7 @@
             <translation>اب</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -161,10 +161,6 @@
             <translation>حوالے کرنا</translation>
         </message>
         <message>
-            <source>Packing</source>
-            <translation>سامان باندھنا</translation>
-        </message>
-        <message>
             <source>Plan a video session</source>
             <translation>ویڈیو ملاقات کی تیاری</translation>
         </message>
@@ -181,7 +177,7 @@
             <translation>کیا مانگا گیا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -212,8 +208,16 @@
             <translation>ڈھکن کی فہرست میں کچھ نہیں</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
             <source>Play needs nothing from the box, then. Count again when something has come.</source>
             <translation>تو پھر کھیل میں ڈبے کی کوئی چیز نہیں چاہیے۔ کچھ آئے تو دوبارہ گنیں۔</translation>
+        </message>
+        <message>
+            <source>Print the new list</source>
+            <translation>نئی فہرست چھاپیں</translation>
         </message>
         <message>
             <source>Said on this phone: not here. Only games that need nothing from the box are offered.</source>
@@ -224,6 +228,14 @@
             <translation>آخری گنتی ایک مہینہ پہلے ہوئی تھی۔</translation>
         </message>
         <message>
+            <source>The lid list and more, to print</source>
+            <translation>ڈھکن کی فہرست اور مزید، چھاپنے کے لیے</translation>
+        </message>
+        <message>
+            <source>The new list is on the lid</source>
+            <translation>نئی فہرست ڈھکن پر ہے</translation>
+        </message>
+        <message>
             <source>Try again</source>
             <translation>دوبارہ کوشش</translation>
         </message>
@@ -231,25 +243,8 @@
             <source>What to ask for</source>
             <translation>کیا مانگنا ہے</translation>
         </message>
-    
-        <message>
-            <source>Print the new list</source>
-            <translation>نئی فہرست چھاپیں</translation>
-        </message>
-        <message>
-            <source>The new list is on the lid</source>
-            <translation>نئی فہرست ڈھکن پر ہے</translation>
-        </message>
-        <message>
-            <source>On paper</source>
-            <translation>کاغذ پر</translation>
-        </message>
-        <message>
-            <source>The lid list and more, to print</source>
-            <translation>ڈھکن کی فہرست اور مزید، چھاپنے کے لیے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -260,14 +255,14 @@
             <translation>ایک ٹکڑا نہیں مل رہا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>کیمرے سے خانے پڑھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -290,7 +285,7 @@
             <translation>جو کیمرا دیکھ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -309,14 +304,14 @@
             <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -339,7 +334,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -354,7 +349,7 @@
             <translation>یہ ہر کام ماں یا باپ آپ کے سامنے کریں۔ نشان اسی فون پر رہتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -385,7 +380,7 @@
             <translation>دوسرے فون کا انتظار ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -404,7 +399,7 @@
             <translation>ایک اور: %1، %2 گنے گئے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -419,7 +414,7 @@
             <translation>کیا مختلف ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -478,7 +473,7 @@
             <translation>یہاں یہی ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -521,7 +516,7 @@
             <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -556,7 +551,7 @@
             <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -571,7 +566,7 @@
             <translation>کھلا رہ گیا: لکھ لیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -590,7 +585,7 @@
             <translation>باقی واپس ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -625,7 +620,7 @@
             <translation>بچانے کی کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -636,7 +631,7 @@
             <translation>کیا ہوا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -655,7 +650,7 @@
             <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -698,14 +693,14 @@
             <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>‏%2: %1۔ %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -732,7 +727,7 @@
             <translation>اس فون سے ہٹایا گیا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -743,7 +738,7 @@
             <translation>ابھی کچھ مناسب نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -758,7 +753,7 @@
             <translation>مل گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -785,7 +780,7 @@
             <translation>۹۰ دن بعد وہ خود چلی جاتی ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -808,7 +803,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -839,7 +834,7 @@
             <translation>دوسرے الفاظ: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -866,10 +861,6 @@
             <translation>Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
         </message>
         <message>
-            <source>Levels come in an order. The score takes them for even steps.</source>
-            <translation>درجوں کی ایک ترتیب ہے۔ اسکور انہیں برابر قدم مانتا ہے۔</translation>
-        </message>
-        <message>
             <source>Nothing has been rated yet.</source>
             <translation>ابھی کسی پر رائے نہیں دی گئی۔</translation>
         </message>
@@ -882,15 +873,6 @@
             <translation>اعداد، تھراپسٹ کے لیے</translation>
         </message>
         <message>
-            <source>T-score of the goals that were rated, by rater</source>
-            <translation>جن مقاصد پر رائے دی گئی ان کا T اسکور، ہر شخص کا الگ</translation>
-        </message>
-        <message>
-            <source>Two raters may differ by twenty points and more. Read the levels first. It is no grade of the child, and families do not see it.</source>
-            <translation>دو لوگوں میں بیس یا زیادہ پوائنٹس کا فرق ہو سکتا ہے۔ پہلے درجے پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
-        </message>
-    
-        <message>
             <source>Steps come in an order. The T-value takes them for even ones.</source>
             <translation>درجوں کی ایک ترتیب ہے۔ T قدر انہیں برابر قدم مانتا ہے۔</translation>
         </message>
@@ -902,8 +884,8 @@
             <source>Two raters may differ by twenty and more. Read the words first. It is no grade of the child, and families do not see it.</source>
             <translation>دو لوگوں میں بیس یا زیادہ کا فرق ہو سکتا ہے۔ پہلے الفاظ پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -918,7 +900,7 @@
             <translation>واپس</translation>
         </message>
         <message>
-            <source>Choose a level, and who says so</source>
+            <source>Choose a step, and who says so</source>
             <translation>درجہ چنیں، اور کون کہتا ہے</translation>
         </message>
         <message>
@@ -945,13 +927,8 @@
             <source>Who says so</source>
             <translation>یہ کون کہتا ہے</translation>
         </message>
-    
-        <message>
-            <source>Choose a step, and who says so</source>
-            <translation>درجہ چنیں، اور کون کہتا ہے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -962,11 +939,11 @@
             <translation>واپس</translation>
         </message>
         <message>
-            <source>Five levels: what somebody could see on the day of the review</source>
+            <source>Five steps: what somebody could see on the day of the review</source>
             <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
         </message>
         <message>
-            <source>Look at what stands under a level; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
+            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
             <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
         </message>
         <message>
@@ -986,7 +963,7 @@
             <translation>مل کر بلند آواز سے پڑھیں۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
         </message>
         <message>
-            <source>Say who does what, and where. From one level to the next, let one thing change.</source>
+            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
             <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
         </message>
         <message>
@@ -1009,21 +986,8 @@
             <source>opening his lunch tub</source>
             <translation>کھانے کا ڈبہ کھولنے</translation>
         </message>
-    
-        <message>
-            <source>Five steps: what somebody could see on the day of the review</source>
-            <translation>پانچ درجے: دوبارہ دیکھنے کے دن کوئی کیا دیکھ سکے گا</translation>
-        </message>
-        <message>
-            <source>Look at what stands under a step; it keeps nothing from being agreed on. Agreed words stay as they are.</source>
-            <translation>دیکھیں درجے کے نیچے کیا لکھا ہے؛ اس سے طے ہونا نہیں رکتا۔ طے شدہ الفاظ ویسے ہی رہتے ہیں۔</translation>
-        </message>
-        <message>
-            <source>Say who does what, and where. From one step to the next, let one thing change.</source>
-            <translation>لکھیں کون کیا کرتا ہے اور کہاں۔ ایک درجے سے اگلے تک ایک ہی بات بدلے۔</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1050,7 +1014,7 @@
             <translation>اعداد، تھراپسٹ کے لیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1069,7 +1033,7 @@
             <translation>بڑے: دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1112,7 +1076,41 @@
             <translation>اس فون پر کہاں ہے</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>HaveReadyRow</name>
+        <message>
+            <source>Here</source>
+            <translation>یہاں ہے</translation>
+        </message>
+        <message>
+            <source>Not here</source>
+            <translation>یہاں نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>HaveReadyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Have ready</source>
+            <translation>تیار رکھیں</translation>
+        </message>
+        <message>
+            <source>No video session is planned.</source>
+            <translation>کوئی ویڈیو ملاقات طے نہیں۔</translation>
+        </message>
+        <message>
+            <source>Video session: %1</source>
+            <translation>ویڈیو ملاقات: %1</translation>
+        </message>
+    </context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1123,7 +1121,7 @@
             <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1174,7 +1172,7 @@
             <translation>ہاں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1185,7 +1183,7 @@
             <translation>شروع کرنے کو کہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1224,7 +1222,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1239,7 +1237,7 @@
             <translation>دھو لیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1258,7 +1256,7 @@
             <translation>دیکھنے کا وقت</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1281,7 +1279,7 @@
             <translation>یہ کب کھولا گیا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1296,7 +1294,7 @@
             <translation>یہ منہ میں گیا تھا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1307,7 +1305,7 @@
             <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1361,7 +1359,7 @@
             <translation>کون سا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1420,7 +1418,7 @@
             <translation>آپ اندر ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1451,7 +1449,7 @@
             <translation>لکھا واپس لیا گیا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1490,7 +1488,7 @@
             <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1517,14 +1515,14 @@
             <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>پتنگ دکھائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1543,7 +1541,7 @@
             <translation>آپ کا اپنا اندازہ: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1566,7 +1564,7 @@
             <translation>یہ میری نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1605,7 +1603,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1648,7 +1646,7 @@
             <translation>کوئی بھی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1663,7 +1661,7 @@
             <translation>گھیرا آگے بڑھانے والا بٹن</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1722,7 +1720,7 @@
             <translation>پہلے چنیں کسے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1745,7 +1743,7 @@
             <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -1756,7 +1754,7 @@
             <translation>آج ایسا ہے: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1771,7 +1769,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1802,7 +1800,7 @@
             <translation>تھکن</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1813,14 +1811,14 @@
             <translation>پہلے دیکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1842,13 +1840,12 @@
             <source>Today</source>
             <translation>آج</translation>
         </message>
-    
         <message>
             <source>Workbench</source>
             <translation>کام کی میز</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1871,14 +1868,14 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>ساتھیوں میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1933,7 +1930,7 @@
             <translation>ستمبر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -1972,7 +1969,7 @@
             <translation>اس وقت کا مقصد</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -1995,7 +1992,7 @@
             <translation>لکھا واپس لیا گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2018,7 +2015,7 @@
             <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2053,7 +2050,7 @@
             <translation>پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2064,7 +2061,7 @@
             <translation>یہ نمبر رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2095,14 +2092,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2137,7 +2134,7 @@
             <translation>اپنا طریقہ لکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2152,7 +2149,7 @@
             <translation>کب؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2183,7 +2180,7 @@
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2210,7 +2207,7 @@
             <translation>یا ایک بار چھو کر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2237,7 +2234,7 @@
             <translation>جانچ لیا: ٹھیک ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2260,7 +2257,7 @@
             <translation>پچھلی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2287,7 +2284,7 @@
             <translation>ان پر کون سا ہاتھ لکھا ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2334,7 +2331,7 @@
             <translation>یہ کن ڈبوں میں ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2357,7 +2354,7 @@
             <translation>پورا صفحہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2384,7 +2381,18 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>PlanPlace</name>
+        <message>
+            <source>Another</source>
+            <translation>کوئی اور</translation>
+        </message>
+        <message>
+            <source>Another: %1, %2</source>
+            <translation>کوئی اور: %1، %2</translation>
+        </message>
+    </context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -2403,7 +2411,7 @@
             <translation>یوں کہا جا سکتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -2418,7 +2426,7 @@
             <translation>یہاں رکیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -2461,7 +2469,7 @@
             <translation>قدم %1، کل %2۔ %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -2508,7 +2516,7 @@
             <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -2523,7 +2531,7 @@
             <translation>ابھی کوئی صفحہ نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2538,7 +2546,7 @@
             <translation>کاغذ پر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -2553,7 +2561,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2564,7 +2572,7 @@
             <translation>یہ سطریں پڑھ کر سنائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2619,14 +2627,14 @@
             <translation>ہاں، سب واپس</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -2645,7 +2653,7 @@
             <translation>لاٹ واپس منگوائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2696,7 +2704,7 @@
             <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2747,7 +2755,7 @@
             <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2778,14 +2786,14 @@
             <translation>ڈبے میں رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>اور چاہیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2808,7 +2816,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -2835,7 +2843,7 @@
             <translation>یہ کھیل چل رہا تھا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -2845,12 +2853,9 @@
             <source>A week later</source>
             <translation>ایک ہفتہ بعد</translation>
         </message>
-        <message numerus="yes">
-            <source>In %n week(s)</source>
-            <translation>
-                <numerusform>%n ہفتے میں</numerusform>
-                <numerusform>%n ہفتوں میں</numerusform>
-            </translation>
+        <message>
+            <source>In %1 weeks</source>
+            <translation>‏%1 ہفتوں میں</translation>
         </message>
         <message>
             <source>We look at it again on %1</source>
@@ -2860,13 +2865,8 @@
             <source>When do we look at it again?</source>
             <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
         </message>
-    
-        <message>
-            <source>In %1 weeks</source>
-            <translation>‏%1 ہفتوں میں</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -2885,7 +2885,7 @@
             <translation>اس کی جگہ رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -2898,10 +2898,6 @@
         <message>
             <source>Close the catalogue</source>
             <translation>فہرستِ سامان بند کریں</translation>
-        </message>
-        <message>
-            <source>Put in: %1</source>
-            <translation>رکھیں: %1</translation>
         </message>
         <message>
             <source>Put something in</source>
@@ -2924,7 +2920,7 @@
             <translation>وجہ، ان لفظوں میں جو گھر والے پڑھیں گے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -2963,7 +2959,7 @@
             <translation>بازو کی پہنچ میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -2994,7 +2990,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3009,7 +3005,7 @@
             <translation>کوئی مہمان؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3052,7 +3048,7 @@
             <translation>گھر والے جو مانگتے ہیں وہ یہاں ایک ایک چیز کر کے لکھا ہوتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3175,7 +3171,7 @@
             <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3254,7 +3250,58 @@
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>SessionWords</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <translation>%1، %2، %3</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>%1: not on their lid list</source>
+            <translation>%1: ان کی فہرست میں نہیں</translation>
+        </message>
+        <message>
+            <source>%1: still on its way</source>
+            <translation>%1: ابھی راستے میں</translation>
+        </message>
+        <message>
+            <source>%1: to be taken out</source>
+            <translation>%1: نکالنا ہے</translation>
+        </message>
+        <message>
+            <source>Camera on the hands</source>
+            <translation>کیمرا ہاتھوں پر</translation>
+        </message>
+        <message>
+            <source>Camera on the whole body</source>
+            <translation>کیمرا پورے جسم پر</translation>
+        </message>
+        <message>
+            <source>The work</source>
+            <translation>اصل کام</translation>
+        </message>
+        <message>
+            <source>To arrive</source>
+            <translation>شروع میں</translation>
+        </message>
+        <message>
+            <source>To part</source>
+            <translation>آخر میں</translation>
+        </message>
+        <message>
+            <source>it is nothing for a camera</source>
+            <translation>یہ کیمرے کے لیے نہیں</translation>
+        </message>
+        <message>
+            <source>not offered in this home now</source>
+            <translation>اس گھر میں ابھی پیش نہیں ہوتا</translation>
+        </message>
+    </context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -3357,7 +3404,7 @@
             <translation>زبان</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -3368,7 +3415,7 @@
             <translation>واپس ساتھیوں پر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -3407,7 +3454,7 @@
             <translation>آزمایا جا رہا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3422,7 +3469,7 @@
             <translation>اس کی مشق کس سے ہو: تجاویز اسی پر چلتی ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -3449,7 +3496,7 @@
             <translation>ہاں، آنے دیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -3460,14 +3507,14 @@
             <translation>قدم %1، کل %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>یہاں سے باہر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -3510,7 +3557,7 @@
             <translation>دو سوئچ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -3533,14 +3580,14 @@
             <translation>اس فون سے ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>باہر نکالا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -3567,7 +3614,7 @@
             <translation>باقی بعد میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -3622,7 +3669,7 @@
             <translation>پونچھا گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3652,7 +3699,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -3667,7 +3714,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -3698,6 +3745,10 @@
             <translation>تین اور</translation>
         </message>
         <message>
+            <source>Video session: have ready</source>
+            <translation>ویڈیو ملاقات: تیار رکھیں</translation>
+        </message>
+        <message>
             <source>back %1</source>
             <translation>واپس %1</translation>
         </message>
@@ -3710,7 +3761,7 @@
             <translation>کھیل %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -3733,7 +3784,7 @@
             <translation>پتنگ کے چار سانس</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -3760,14 +3811,120 @@
             <translation>تصویر اس فون پر کہاں ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>یہ ہٹا دیں</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>VideoPlanScreen</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>ایک دن پہلے</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>ایک دن بعد</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour earlier</source>
+            <translation>پندرہ منٹ پہلے</translation>
+        </message>
+        <message>
+            <source>A quarter of an hour later</source>
+            <translation>پندرہ منٹ بعد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Call it off</source>
+            <translation>منسوخ کریں</translation>
+        </message>
+        <message>
+            <source>Call it off: %1</source>
+            <translation>منسوخ کریں: %1</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>دن</translation>
+        </message>
+        <message>
+            <source>Nothing can be planned from this box now.</source>
+            <translation>اس ڈبے سے ابھی کچھ طے نہیں ہو سکتا۔</translation>
+        </message>
+        <message>
+            <source>Open it</source>
+            <translation>کھولیں</translation>
+        </message>
+        <message>
+            <source>Plan it</source>
+            <translation>طے کریں</translation>
+        </message>
+        <message>
+            <source>Time</source>
+            <translation>وقت</translation>
+        </message>
+        <message>
+            <source>Video session</source>
+            <translation>ویڈیو ملاقات</translation>
+        </message>
+        <message>
+            <source>in %1 days</source>
+            <translation>%1 دن میں</translation>
+        </message>
+        <message>
+            <source>today</source>
+            <translation>آج</translation>
+        </message>
+    </context>
+    <context>
+        <name>VideoSessionScreen</name>
+        <message>
+            <source>%1 %2</source>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ہو گیا</translation>
+        </message>
+        <message>
+            <source>Easier: %1</source>
+            <translation>آسان: %1</translation>
+        </message>
+        <message>
+            <source>Harder: %1</source>
+            <translation>مشکل: %1</translation>
+        </message>
+        <message>
+            <source>No video session is planned.</source>
+            <translation>کوئی ویڈیو ملاقات طے نہیں۔</translation>
+        </message>
+        <message>
+            <source>Take out of your own box</source>
+            <translation>اپنے ڈبے سے نکالیں</translation>
+        </message>
+        <message>
+            <source>The last five minutes: what did you see, and what is next?</source>
+            <translation>آخری پانچ منٹ: آپ نے کیا دیکھا، اور آگے کیا؟</translation>
+        </message>
+        <message>
+            <source>The session</source>
+            <translation>ملاقات</translation>
+        </message>
+    </context>
+    <context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -3782,7 +3939,7 @@
             <translation>وہاں سے ہاں ہونے پر یہ فون خود آگے بڑھے گا۔ تب تک آپ اسے رکھ سکتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -3813,7 +3970,7 @@
             <translation>ابھی کھیلیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -3844,14 +4001,14 @@
             <translation>آنے والا ہفتہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -3906,7 +4063,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -3929,7 +4086,7 @@
             <translation>آپ کسی بھی وقت ایک بار چھو کر روک سکتے ہیں۔ تب تک جو دوسروں کے پاس ہے وہ ان کے پاس رہتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -3968,7 +4125,7 @@
             <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -3991,7 +4148,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4006,14 +4163,14 @@
             <translation>اب کون جانچ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>ابھی کون لکھ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4036,7 +4193,7 @@
             <translation>یہ کون ہیں؟ اسی سے طے ہوتا ہے کہ وہ کیا دیکھیں گے۔ جو آئے وہ اپنے نام سے لکھتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -4055,15 +4212,23 @@
             <translation>کس کا ڈبا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WorkbenchScreen</name>
+        <message>
+            <source>Builds, boxes that come back, lots</source>
+            <translation>ڈبوں کی تیاری، واپس آنے والے ڈبے، کھیپیں</translation>
+        </message>
+        <message>
+            <source>Packing table</source>
+            <translation>ڈبے بھرنے کی میز</translation>
+        </message>
         <message>
             <source>Restock round</source>
             <translation>سامان کا پھیرا</translation>
@@ -4077,16 +4242,8 @@
             <translation>کھلا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>core</name>
-        <message>
-            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
-            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ کیا وہاں “%2” تھا؟</translation>
-        </message>
-        <message>
-            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
-            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ دوسرے فون پر پھر دیکھیں۔</translation>
-        </message>
         <message>
             <source>%1</source>
             <translation>‏%1</translation>
@@ -4153,48 +4310,104 @@
             <translation>‏%1 اپریل</translation>
         </message>
         <message>
+            <source>%1 April %2</source>
+            <translation>‏%1 اپریل %2</translation>
+        </message>
+        <message>
             <source>%1 August</source>
             <translation>‏%1 اگست</translation>
+        </message>
+        <message>
+            <source>%1 August %2</source>
+            <translation>‏%1 اگست %2</translation>
         </message>
         <message>
             <source>%1 December</source>
             <translation>‏%1 دسمبر</translation>
         </message>
         <message>
+            <source>%1 December %2</source>
+            <translation>‏%1 دسمبر %2</translation>
+        </message>
+        <message>
             <source>%1 February</source>
             <translation>‏%1 فروری</translation>
+        </message>
+        <message>
+            <source>%1 February %2</source>
+            <translation>‏%1 فروری %2</translation>
         </message>
         <message>
             <source>%1 January</source>
             <translation>‏%1 جنوری</translation>
         </message>
         <message>
+            <source>%1 January %2</source>
+            <translation>‏%1 جنوری %2</translation>
+        </message>
+        <message>
             <source>%1 July</source>
             <translation>‏%1 جولائی</translation>
+        </message>
+        <message>
+            <source>%1 July %2</source>
+            <translation>‏%1 جولائی %2</translation>
         </message>
         <message>
             <source>%1 June</source>
             <translation>‏%1 جون</translation>
         </message>
         <message>
+            <source>%1 June %2</source>
+            <translation>‏%1 جون %2</translation>
+        </message>
+        <message>
             <source>%1 March</source>
             <translation>‏%1 مارچ</translation>
+        </message>
+        <message>
+            <source>%1 March %2</source>
+            <translation>‏%1 مارچ %2</translation>
         </message>
         <message>
             <source>%1 May</source>
             <translation>‏%1 مئی</translation>
         </message>
         <message>
+            <source>%1 May %2</source>
+            <translation>‏%1 مئی %2</translation>
+        </message>
+        <message>
+            <source>%1 Noted: %2</source>
+            <translation>%1 لکھا ہے: %2</translation>
+        </message>
+        <message>
             <source>%1 November</source>
             <translation>‏%1 نومبر</translation>
+        </message>
+        <message>
+            <source>%1 November %2</source>
+            <translation>‏%1 نومبر %2</translation>
         </message>
         <message>
             <source>%1 October</source>
             <translation>‏%1 اکتوبر</translation>
         </message>
         <message>
+            <source>%1 October %2</source>
+            <translation>‏%1 اکتوبر %2</translation>
+        </message>
+        <message>
             <source>%1 September</source>
             <translation>‏%1 ستمبر</translation>
+        </message>
+        <message>
+            <source>%1 September %2</source>
+            <translation>‏%1 ستمبر %2</translation>
+        </message>
+        <message>
+            <source>%1 Why: %2</source>
+            <translation>%1 کیوں: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -4288,8 +4501,8 @@
             <translation>سوال %1 سے ہے۔</translation>
         </message>
         <message>
-            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
-            <translation>‏%1 اب ساتھیوں میں نہیں۔ اس کے بعد وہاں سے جو آیا وہ نہیں لیا گیا۔</translation>
+            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
+            <translation>‏%2 سے %1 لاگو ہے۔ جس ڈھکن پر اس سے کم لکھا ہو وہ پرانا ہے: دوبارہ چھاپیں۔</translation>
         </message>
         <message>
             <source>%1 is under three and is here: no %2.</source>
@@ -4326,12 +4539,13 @@
             <source>%1 noted %2 %3.</source>
             <translation>‏%1 نے %3 لکھا: %2۔</translation>
         </message>
-        <message numerus="yes">
-            <source>%1 notes wait on this phone</source>
-            <translation>
-                <numerusform>اس فون پر %1 نوٹ منتظر ہے</numerusform>
-                <numerusform>اس فون پر %1 نوٹ منتظر ہیں</numerusform>
-            </translation>
+        <message>
+            <source>%1 of %2 in.</source>
+            <translation>%2 میں سے %1 اندر ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1 on %2: %3</source>
+            <translation>%1، %2 کو: %3</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -4374,6 +4588,13 @@
                 <numerusform>‏%1 چھوٹے ٹکڑے غائب ہیں۔</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%1 small pieces are not found.</source>
+            <translation>
+                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
+                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
+            </translation>
+        </message>
         <message>
             <source>%1 still in use</source>
             <translation>ابھی استعمال میں: %1</translation>
@@ -4404,12 +4625,16 @@
             <translation>‏%1 سے %2</translation>
         </message>
         <message>
-            <source>%1 used up</source>
-            <translation>ختم: %1</translation>
+            <source>%1 to be cleaned or replaced first</source>
+            <translation>‏%1 پہلے صاف یا تبدیل ہو</translation>
         </message>
         <message>
-            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
-            <translation>‏%1 کے پاس نیا Lidlark ہے۔ ان کا بانٹا ہوا دیکھنے کے لیے اس فون کو تازہ کریں۔</translation>
+            <source>%1 too: %2.</source>
+            <translation>یہ بھی، %1: %2۔</translation>
+        </message>
+        <message>
+            <source>%1 used up</source>
+            <translation>ختم: %1</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -4423,12 +4648,24 @@
             <translation>‏%1 باہر گئے۔ %2 واپس۔</translation>
         </message>
         <message>
+            <source>%1 wrote why: %2</source>
+            <translation>%1 نے وجہ لکھی: %2</translation>
+        </message>
+        <message>
+            <source>%1's box</source>
+            <translation>‏%1 کا ڈبا</translation>
+        </message>
+        <message>
             <source>%1, %2</source>
             <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>%1, all home</source>
             <translation>‏%1، سب واپس</translation>
+        </message>
+        <message>
+            <source>%1, not %2.</source>
+            <translation>%1، %2 نہیں۔</translation>
         </message>
         <message>
             <source>%1, packs to buy: %2 instead of %3.</source>
@@ -4449,6 +4686,10 @@
         <message>
             <source>%1. %2</source>
             <translation>‏%1۔ %2</translation>
+        </message>
+        <message>
+            <source>%1. %2, %3.</source>
+            <translation>%1۔ %2، %3۔</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -4475,6 +4716,10 @@
             <translation>‏%1: گنے %2، ہونے چاہییں %3۔ ایک غائب ہے۔</translation>
         </message>
         <message>
+            <source>%1: %2 here, not %3.</source>
+            <translation>%1: یہاں %2، %3 نہیں۔</translation>
+        </message>
+        <message>
             <source>%1: %2 in the week of %3.</source>
             <translation>‏%1: %3 کے ہفتے میں %2۔</translation>
         </message>
@@ -4489,6 +4734,10 @@
         <message>
             <source>%1: a pack holds 1 to %2 pieces.</source>
             <translation>‏%1: ایک پیکٹ میں 1 سے %2 تک چیزیں ہوتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>%1: a second person looks it over first</source>
+            <translation>%1: پہلے دوسرا شخص جانچے</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -4563,6 +4812,26 @@
             <translation>‏%1: اپنا طریقہ نکالا</translation>
         </message>
         <message>
+            <source>%1: has not come back</source>
+            <translation>%1: واپس نہیں آیا</translation>
+        </message>
+        <message>
+            <source>%1: holds what this home must avoid</source>
+            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
+        </message>
+        <message>
+            <source>%1: how things stand</source>
+            <translation>‏%1: اب کیا حال ہے</translation>
+        </message>
+        <message>
+            <source>%1: is not with a child</source>
+            <translation>%1: کسی بچے کے پاس نہیں</translation>
+        </message>
+        <message>
+            <source>%1: is replaced, not cleaned</source>
+            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
+        </message>
+        <message>
             <source>%1: its price is in another currency than the build. Change the one or the other.</source>
             <translation>‏%1: اس کی قیمت باقی ڈبوں سے الگ کرنسی میں ہے۔ دونوں میں سے ایک بدل دیں۔</translation>
         </message>
@@ -4587,6 +4856,10 @@
             <translation>‏%1: دیکھا گیا، ٹھیک</translation>
         </message>
         <message>
+            <source>%1: made for the other hand</source>
+            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
+        </message>
+        <message>
             <source>%1: more is needed than lies on the shelf, and no shop is named. Add a pack with its price.</source>
             <translation>‏%1: شیلف پر جتنا ہے اس سے زیادہ چاہیے، اور کوئی دکان نہیں لکھی۔ قیمت کے ساتھ ایک پیکٹ لکھیں۔</translation>
         </message>
@@ -4607,6 +4880,10 @@
             <translation>‏%1: ڈبے میں جتنے تھے ان سے زیادہ</translation>
         </message>
         <message>
+            <source>%1: named twice</source>
+            <translation>%1: دو بار لکھا ہے</translation>
+        </message>
+        <message>
             <source>%1: need not leave the house</source>
             <translation>‏%1: گھر سے باہر جانے کی ضرورت نہیں</translation>
         </message>
@@ -4614,12 +4891,32 @@
             <source>%1: needed help</source>
             <translation>‏%1: مدد چاہیے تھی</translation>
         </message>
+        <message>
+            <source>%1: nobody has said what it holds</source>
+            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>%1: nobody's yet</source>
+            <translation>%1: ابھی کسی کا نہیں</translation>
+        </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
             <translation>
                 <numerusform>‏%1: پچھلے %2 ہفتے میں کوئی نہیں۔</numerusform>
                 <numerusform>‏%1: پچھلے %2 ہفتوں میں کوئی نہیں۔</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>%1: none of the five steps</source>
+            <translation>‏%1: پانچ درجوں میں سے کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not after the day it was agreed</source>
+            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
+        </message>
+        <message>
+            <source>%1: not all of it is packed</source>
+            <translation>%1: سب نہیں رکھا گیا</translation>
         </message>
         <message>
             <source>%1: not missing</source>
@@ -4630,12 +4927,24 @@
             <translation>‏%1: دراصل کھولا نہیں گیا</translation>
         </message>
         <message>
+            <source>%1: not packed</source>
+            <translation>%1: رکھا نہیں گیا</translation>
+        </message>
+        <message>
+            <source>%1: nothing in it</source>
+            <translation>%1: اس میں کچھ نہیں</translation>
+        </message>
+        <message>
             <source>%1: on its way</source>
             <translation>‏%1: راستے میں</translation>
         </message>
         <message>
             <source>%1: once opened, keeps days: %2</source>
             <translation>‏%1: کھلنے کے بعد جتنے دن چلتا ہے: %2</translation>
+        </message>
+        <message>
+            <source>%1: one line of plain text only</source>
+            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -4702,8 +5011,24 @@
             <translation>‏%1: مانگا ہوا دیکھ لیا</translation>
         </message>
         <message>
+            <source>%1: say for which hand</source>
+            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>%1: say why it differs</source>
+            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
+        </message>
+        <message>
             <source>%1: some pieces are still missing</source>
             <translation>‏%1: کچھ ٹکڑے اب بھی غائب ہیں</translation>
+        </message>
+        <message>
+            <source>%1: somebody else looks it over</source>
+            <translation>%1: کوئی اور جانچے</translation>
+        </message>
+        <message>
+            <source>%1: something has to come out first</source>
+            <translation>%1: پہلے کچھ نکالنا ہے</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -4714,8 +5039,16 @@
             <translation>‏%1: ابھی آنا ہے</translation>
         </message>
         <message>
+            <source>%1: still with a child</source>
+            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
+        </message>
+        <message>
             <source>%1: stopped early</source>
             <translation>‏%1: پہلے روک دیا</translation>
+        </message>
+        <message>
+            <source>%1: the same as another step</source>
+            <translation>‏%1: کسی اور درجے جیسا ہی</translation>
         </message>
         <message>
             <source>%1: there is no price yet. Look it up and add it.</source>
@@ -4726,12 +5059,24 @@
             <translation>‏%1: بہت لمبا</translation>
         </message>
         <message>
+            <source>%1: used no more</source>
+            <translation>%1: اب استعمال میں نہیں</translation>
+        </message>
+        <message>
+            <source>%1: was handed over as this build</source>
+            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
+        </message>
+        <message>
             <source>%1: was in a mouth</source>
             <translation>‏%1: منہ میں گیا تھا</translation>
         </message>
         <message>
             <source>%1: washed</source>
             <translation>‏%1: دھو لیا</translation>
+        </message>
+        <message>
+            <source>%1: written in two ways</source>
+            <translation>%1: دو طرح لکھا ہے</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -4770,17 +5115,6 @@
             <translation>طبی ماہر نے %2 میں سے %1 سرگرمیاں جانچ لی ہیں؛ باقی احتیاط سے لکھی گئی ہیں اور اس کے انتظار میں ہیں۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
         </message>
         <message>
-            <source>A code has nine words; here are more.</source>
-            <translation>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں زیادہ ہیں۔</translation>
-        </message>
-        <message numerus="yes">
-            <source>A code has nine words; here is only %1.</source>
-            <translation>
-                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہے۔</numerusform>
-                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہیں۔</numerusform>
-            </translation>
-        </message>
-        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
         </message>
@@ -4789,20 +5123,8 @@
             <translation>کرنسی تین بڑے حرف ہوتی ہے، جیسے GBP۔</translation>
         </message>
         <message>
-            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
-            <translation>وہاں فائل کا نام نہیں بدلا جا سکتا: سرور کے آگے کوئی چیز رکاوٹ ہے۔ کوئی اور جگہ چنیں، یا جو اسے دیکھتا ہے اس سے پوچھیں۔</translation>
-        </message>
-        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
-        </message>
-        <message>
-            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
-            <translation>نام یا پاس ورڈ پتے میں بھی ہے اور نیچے بھی۔ ایک جگہ سے ہٹا دیں۔</translation>
-        </message>
-        <message>
-            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
-            <translation>یہ فائل Lidlark کے نئے ورژن نے بنائی۔ اس فون کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -4823,10 +5145,6 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>آپ کا اپنا نوٹ ہٹایا گیا</translation>
-        </message>
-        <message>
-            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
-            <translation>‏%1 نے جو بانٹا اس کا ایک حصہ خراب ہے، یا کسی اور نے اس کی جگہ رکھا۔ وہ نہیں لیا گیا۔</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -4873,12 +5191,28 @@
             <translation>گنتی کے بعد</translation>
         </message>
         <message>
+            <source>Agreed on %1. Looked at again on %2.</source>
+            <translation>‏%1 کو طے ہوا۔ %2 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
+            <source>Agreed together on %1: %2</source>
+            <translation>%1 کو مل کر طے ہوا: %2</translation>
+        </message>
+        <message>
             <source>All back</source>
             <translation>سب واپس</translation>
         </message>
         <message>
+            <source>All in. A second person looks it over: %1 of %2.</source>
+            <translation>سب اندر ہے۔ دوسرا شخص جانچتا ہے: %2 میں سے %1۔</translation>
+        </message>
+        <message>
             <source>All it needs is here</source>
             <translation>جو چاہیے سب یہاں ہے</translation>
+        </message>
+        <message>
+            <source>All of it is taken out.</source>
+            <translation>سب نکال لیا گیا۔</translation>
         </message>
         <message>
             <source>All of these need a table.</source>
@@ -4889,16 +5223,12 @@
             <translation>‏%2 کو اس فون پر %1 کے بارے میں جو کچھ تھا، وہ سب۔</translation>
         </message>
         <message>
-            <source>An address begins with https. Copy the one for WebDAV.</source>
-            <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+            <source>And others.</source>
+            <translation>اور بھی۔</translation>
         </message>
         <message>
-            <source>Another phone has used this code. Ask for a new one.</source>
-            <translation>یہ کوڈ کسی اور فون نے استعمال کر لیا ہے۔ نیا کوڈ مانگیں۔</translation>
-        </message>
-        <message>
-            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
-            <translation>کوئی اور فون اس کے نام سے لکھتا ہے: ان میں سے ایک نقل ہے۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
+            <source>Another number was packed. Count it again.</source>
+            <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -4907,6 +5237,10 @@
         <message>
             <source>Another program is using this store. Close it, then try again. Nothing was changed.</source>
             <translation>کوئی اور پروگرام یہ ذخیرہ استعمال کر رہا ہے۔ اسے بند کریں، پھر دوبارہ کوشش کریں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>Anything else about the box</source>
+            <translation>ڈبے کے بارے میں کوئی اور بات</translation>
         </message>
         <message>
             <source>April</source>
@@ -4937,6 +5271,10 @@
             <translation>پھر مانگا</translation>
         </message>
         <message>
+            <source>Asked for: %1.</source>
+            <translation>مانگا گیا: %1۔</translation>
+        </message>
+        <message>
             <source>At home, latex may also be in balloons, rubber gloves, some sticky tapes and soft squeezy toys. Ask of each stretchy thing: is it latex-free?</source>
             <translation>گھر میں لیٹکس غباروں، ربڑ کے دستانوں، بعض چپکنے والی ٹیپوں اور نرم دبنے والے کھلونوں میں بھی ہو سکتا ہے۔ ہر کھنچنے والی چیز کے بارے میں پوچھیں: کیا یہ لیٹکس کے بغیر ہے؟</translation>
         </message>
@@ -4953,6 +5291,14 @@
             <translation>اگست</translation>
         </message>
         <message>
+            <source>Awaiting confirmation</source>
+            <translation>تصدیق باقی</translation>
+        </message>
+        <message>
+            <source>Away from home</source>
+            <translation>گھر سے باہر</translation>
+        </message>
+        <message>
             <source>Away from steady: %1.</source>
             <translation>سیدھی اڑان سے دور: %1۔</translation>
         </message>
@@ -4963,6 +5309,22 @@
         <message>
             <source>Because of %1: ask your therapist first.</source>
             <translation>پہلے اپنے تھراپسٹ سے پوچھیں۔ وجہ: %1۔</translation>
+        </message>
+        <message>
+            <source>Because somebody puts things in the mouth.</source>
+            <translation>کیونکہ کوئی چیزیں منہ میں ڈالتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, clean: %1. Replace: %2.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔ بدلیں: %2۔</translation>
+        </message>
+        <message>
+            <source>Before another child has it, replace: %1.</source>
+            <translation>دوسرے بچے کو دینے سے پہلے بدلیں: %1۔</translation>
         </message>
         <message>
             <source>Before bed: five minutes to play?</source>
@@ -4981,6 +5343,10 @@
             <translation>زیادہ خاموش جگہ پر بہتر</translation>
         </message>
         <message>
+            <source>Box %1</source>
+            <translation>ڈبا %1</translation>
+        </message>
+        <message>
             <source>Box %1 holds %2, which is not among the items. Add it there first.</source>
             <translation>ڈبے %1 میں %2 ہے، جو چیزوں کی فہرست میں نہیں۔ پہلے اسے وہاں لکھیں۔</translation>
         </message>
@@ -4995,6 +5361,14 @@
         <message>
             <source>Box: %1</source>
             <translation>ڈبا: %1</translation>
+        </message>
+        <message>
+            <source>Boxes that wait: %1. As asked for up to %2.</source>
+            <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
+        </message>
+        <message>
+            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
+            <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
         </message>
         <message>
             <source>Breath</source>
@@ -5025,6 +5399,10 @@
             <translation>اپنے علاقے کے ہنگامی نمبر پر فون کریں: %1۔</translation>
         </message>
         <message>
+            <source>Came back from %1: %2.</source>
+            <translation>‏%1 سے واپس آیا: %2۔</translation>
+        </message>
+        <message>
             <source>Can stick over a small child's nose and mouth: no %1 near an under-three.</source>
             <translation>چھوٹے بچے کی ناک اور منہ پر چپک سکتا ہے: تین سال سے چھوٹے کے پاس %1 نہیں۔</translation>
         </message>
@@ -5033,8 +5411,24 @@
             <translation>کھانس، رو یا بول نہیں سکتا، سانس نہیں لے سکتا، یا جاگتا نہیں: یہ ہنگامی حالت ہے۔ ابھی فون کریں۔</translation>
         </message>
         <message>
+            <source>Card %1 of %2</source>
+            <translation>کارڈ %1، کل %2</translation>
+        </message>
+        <message>
             <source>Check the handful: a button battery can look like a coin. Count out and back.</source>
             <translation>مٹھی بھر سکے دیکھ لیں: بٹن بیٹری سکے جیسی لگ سکتی ہے۔ گن کر نکالیں اور گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Choose a day to look at it again.</source>
+            <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
+        </message>
+        <message>
+            <source>Choose the step that is how it is today.</source>
+            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
+        </message>
+        <message>
+            <source>Clean</source>
+            <translation>صاف کریں</translation>
         </message>
         <message>
             <source>Clear floor</source>
@@ -5061,12 +5455,20 @@
             <translation>سکے</translation>
         </message>
         <message>
+            <source>Complete, by what was noted.</source>
+            <translation>جو لکھا گیا اس کے مطابق پورا ہے۔</translation>
+        </message>
+        <message>
             <source>Cord</source>
             <translation>ڈوری</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
             <translation>زور سے کھانس رہا ہے؟ کھانسنے دیں، اور ساتھ رہیں۔</translation>
+        </message>
+        <message>
+            <source>Count everything home. The lid comes last.</source>
+            <translation>سب کچھ گن کر واپس رکھیں۔ ڈھکن آخر میں۔</translation>
         </message>
         <message>
             <source>Counted</source>
@@ -5111,6 +5513,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Everything in it was counted on %1 or later.</source>
+            <translation>سب کچھ %1 کو یا اس کے بعد گنا گیا۔</translation>
         </message>
         <message>
             <source>Everything shows all there is, and what each one needs.</source>
@@ -5185,8 +5591,16 @@
             <translation>‏%1 کے لیے</translation>
         </message>
         <message>
+            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
+            <translation>‏%1 کے لیے، جب اس گھر کے سب لوگ کمرے میں ہوں۔ %2 کو بنائی گئی۔ گھر میں کچھ بدلے تو دوبارہ چھاپیں۔</translation>
+        </message>
+        <message>
             <source>For a change: %1</source>
             <translation>کچھ بدل کر: %1</translation>
+        </message>
+        <message>
+            <source>For a goal.</source>
+            <translation>ایک مقصد کے لیے۔</translation>
         </message>
         <message>
             <source>For a resting kite</source>
@@ -5201,12 +5615,36 @@
             <translation>کھینچتی پتنگ کے لیے</translation>
         </message>
         <message>
+            <source>For an allergy.</source>
+            <translation>الرجی کی وجہ سے۔</translation>
+        </message>
+        <message>
             <source>For one of your goals</source>
             <translation>آپ کے ایک مقصد کے لیے</translation>
         </message>
         <message>
+            <source>For the age.</source>
+            <translation>عمر کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the hand.</source>
+            <translation>ہاتھ کی وجہ سے۔</translation>
+        </message>
+        <message>
+            <source>For the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>For the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
             <source>For this child only. Wash hands before and after.</source>
             <translation>صرف اسی بچے کے لیے۔ پہلے اور بعد میں ہاتھ دھوئیں۔</translation>
+        </message>
+        <message>
+            <source>For this home.</source>
+            <translation>اس گھر کی وجہ سے۔</translation>
         </message>
         <message>
             <source>Fork</source>
@@ -5217,12 +5655,28 @@
             <translation>مل گیا</translation>
         </message>
         <message>
+            <source>Found it, or a question?</source>
+            <translation>ڈبا ملا، یا کوئی سوال؟</translation>
+        </message>
+        <message>
             <source>Found own way</source>
             <translation>اپنا طریقہ نکالا</translation>
         </message>
         <message>
             <source>Friday</source>
             <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>Goal review: %1.</source>
+            <translation>مقصد پر نظر: %1۔</translation>
+        </message>
+        <message>
+            <source>Goal: %1</source>
+            <translation>مقصد: %1</translation>
+        </message>
+        <message>
+            <source>Goals, in the family's words</source>
+            <translation>مقاصد، گھر والوں کے لفظوں میں</translation>
         </message>
         <message>
             <source>Gone</source>
@@ -5349,6 +5803,10 @@
             <translation>گھر کا پرچہ: گھر کے بارے میں کچھ لکھا گیا</translation>
         </message>
         <message>
+            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
+            <translation>‏%1 کو کیسا لگا۔ %1 پتنگ سے جو دکھاتا یا دکھاتی ہے وہ گھر میں رہتا ہے۔</translation>
+        </message>
+        <message>
             <source>How many came?</source>
             <translation>کتنے آئے؟</translation>
         </message>
@@ -5383,6 +5841,14 @@
         <message>
             <source>In the same room as %1, watching.</source>
             <translation>‏%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
+        </message>
+        <message>
+            <source>In, says %1.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>In, says %1. Looked over by %2.</source>
+            <translation>اندر ہے، %1 کہتے ہیں۔ جانچ: %2۔</translation>
         </message>
         <message>
             <source>It can be loud, and it is quiet time now.</source>
@@ -5425,6 +5891,10 @@
             <translation>اگلے پھیرے سے پہلے ختم ہو سکتا ہے۔</translation>
         </message>
         <message>
+            <source>It must not be packed as it is written. Change its list first.</source>
+            <translation>جیسا لکھا ہے ویسا نہ بھرا جائے۔ پہلے اس کی فہرست بدلیں۔</translation>
+        </message>
+        <message>
             <source>It needs %1, and fewer are left: %2.</source>
             <translation>اسے %1 چاہییں، مگر باقی کم ہیں: %2۔</translation>
         </message>
@@ -5449,8 +5919,8 @@
             <translation>یہ منہ میں گیا تھا۔ پہلے دھوئیں: %1۔</translation>
         </message>
         <message>
-            <source>It works: the phones can leave and fetch there what they share.</source>
-            <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
+            <source>Its words have been changed. What was said of earlier words stays with them.</source>
+            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
         <message>
             <source>January</source>
@@ -5475,6 +5945,10 @@
         <message>
             <source>Keep %1, %2 and all other small children away until found.</source>
             <translation>ملنے تک %1، %2 اور باقی سب چھوٹے بچوں کو دور رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Keep it in the box. We type it in at the next visit.</source>
+            <translation>اسے ڈبے میں رکھیں۔ ہم اگلی ملاقات پر درج کریں گے۔</translation>
         </message>
         <message>
             <source>Keep small children away until found.</source>
@@ -5513,6 +5987,10 @@
             <translation>لیٹکس</translation>
         </message>
         <message>
+            <source>Latex must stay away, says %1, %2.</source>
+            <translation>لیٹکس دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
             <source>Learn first aid from a trained instructor.</source>
             <translation>ابتدائی طبی امداد کسی تربیت یافتہ استاد سے سیکھیں۔</translation>
         </message>
@@ -5534,6 +6012,18 @@
         <message>
             <source>Left out: %1.</source>
             <translation>شامل نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Left-handed scissors only.</source>
+            <translation>صرف بائیں ہاتھ والی قینچی۔</translation>
+        </message>
+        <message>
+            <source>Less than we expect</source>
+            <translation>ہماری توقع سے کم</translation>
+        </message>
+        <message>
+            <source>Lid list %1, from %2</source>
+            <translation>ڈھکن کی فہرست %1، %2 سے</translation>
         </message>
         <message>
             <source>Lidlark cannot find %1. Nothing was changed. Check the name, then try again.</source>
@@ -5620,8 +6110,20 @@
             <translation>ان میں ایک سے زیادہ سے گندگی ہوتی ہے۔</translation>
         </message>
         <message>
+            <source>More than we expect</source>
+            <translation>ہماری توقع سے زیادہ</translation>
+        </message>
+        <message>
             <source>Mostly our guess: %1 went in %2.</source>
             <translation>زیادہ تر ہمارا اندازہ۔ %2 میں کم: %1۔</translation>
+        </message>
+        <message>
+            <source>Much less than we expect</source>
+            <translation>ہماری توقع سے بہت کم</translation>
+        </message>
+        <message>
+            <source>Much more than we expect</source>
+            <translation>ہماری توقع سے بہت زیادہ</translation>
         </message>
         <message>
             <source>Needed help</source>
@@ -5644,6 +6146,10 @@
             <translation>کوئی بازو کی پہنچ میں چاہیے۔</translation>
         </message>
         <message>
+            <source>Needs stock</source>
+            <translation>سامان چاہیے</translation>
+        </message>
+        <message>
             <source>Never on a finger, a wrist or a neck. Pluck away from faces.</source>
             <translation>کبھی انگلی، کلائی یا گردن پر نہیں۔ چہروں سے دور چھیڑیں۔</translation>
         </message>
@@ -5660,36 +6166,40 @@
             <translation>نئی۔ %1</translation>
         </message>
         <message>
+            <source>No %1 in this box.</source>
+            <translation>اس ڈبے میں یہ نہیں: %1۔</translation>
+        </message>
+        <message>
             <source>No %1 left in the box.</source>
             <translation>ڈبے میں %1 باقی نہیں۔</translation>
+        </message>
+        <message>
+            <source>No box holds lot %1, as far as lots were written down.</source>
+            <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
         </message>
         <message>
             <source>No change: %1.</source>
             <translation>کوئی تبدیلی نہیں: %1۔</translation>
         </message>
         <message>
-            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
-            <translation>اس تصویر میں کوڈ پڑھا نہیں جا سکتا۔ قریب سے اور سیدھی تصویر پھر لیں، یا نو لفظ لکھیں۔</translation>
+            <source>No latex in this box.</source>
+            <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
         </message>
         <message>
-            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
-            <translation>کوئی کوڈ منتظر نہیں، یا اس کے دس منٹ پورے ہو گئے۔ نیا بنائیں۔</translation>
+            <source>No wheat in this box.</source>
+            <translation>اس ڈبے میں گندم نہیں۔</translation>
         </message>
         <message>
-            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
-            <translation>وہاں فولڈر نہیں بن سکتا۔ جو اس جگہ کو دیکھتا ہے اس سے لکھنے کی اجازت مانگیں۔</translation>
-        </message>
-        <message>
-            <source>Nobody answers there now. Check the address and the network, then try again.</source>
-            <translation>وہاں ابھی کوئی جواب نہیں دیتا۔ پتا اور نیٹ ورک دیکھیں، پھر کوشش کریں۔</translation>
+            <source>Nobody has received it yet.</source>
+            <translation>ابھی کسی کو نہیں ملی۔</translation>
         </message>
         <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>کسی نے بچے کی عمر نہیں بتائی، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
         </message>
         <message>
-            <source>Nobody has used the code yet.</source>
-            <translation>ابھی تک کسی نے کوڈ استعمال نہیں کیا۔</translation>
+            <source>Nobody waits for anything.</source>
+            <translation>کوئی کسی چیز کا منتظر نہیں۔</translation>
         </message>
         <message>
             <source>Noise</source>
@@ -5709,6 +6219,14 @@
         <message>
             <source>None in the other week.</source>
             <translation>دوسرے ہفتے میں کوئی نہیں۔</translation>
+        </message>
+        <message>
+            <source>None is agreed yet.</source>
+            <translation>ابھی کوئی طے نہیں ہوا۔</translation>
+        </message>
+        <message>
+            <source>None left: %1.</source>
+            <translation>کچھ نہیں بچا: %1۔</translation>
         </message>
         <message>
             <source>None of these is an old favourite yet.</source>
@@ -5733,24 +6251,52 @@
             </translation>
         </message>
         <message>
+            <source>Not everything in it has been counted yet.</source>
+            <translation>ابھی سب کچھ نہیں گنا گیا۔</translation>
+        </message>
+        <message>
             <source>Not for a while</source>
             <translation>بہت دن سے نہیں</translation>
+        </message>
+        <message>
+            <source>Not handed over yet.</source>
+            <translation>ابھی نہیں دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Not in this home: %1.</source>
+            <translation>اس گھر میں نہیں: %1۔</translation>
         </message>
         <message>
             <source>Not opened yet.</source>
             <translation>ابھی کھولا نہیں گیا۔</translation>
         </message>
         <message>
+            <source>Not sure how many: %1.</source>
+            <translation>معلوم نہیں کتنے: %1۔</translation>
+        </message>
+        <message>
+            <source>Not told here. It is the family's own.</source>
+            <translation>یہاں نہیں بتایا گیا۔ یہ گھر والوں کی اپنی بات ہے۔</translation>
+        </message>
+        <message>
             <source>Not while skin is sore or broken.</source>
             <translation>جلد دُکھتی یا کٹی پھٹی ہو تو نہیں۔</translation>
         </message>
         <message>
-            <source>Nothing can be taken away from the place again. Choose another.</source>
-            <translation>اس جگہ سے کچھ ہٹایا نہیں جا سکتا۔ کوئی اور چنیں۔</translation>
+            <source>Nothing from the box is needed. Quiet ones come first.</source>
+            <translation>ڈبے سے کچھ نہیں چاہیے۔ پہلے خاموش کھیل ہیں۔</translation>
         </message>
         <message>
-            <source>Nothing can be written there: perhaps only reading is allowed.</source>
-            <translation>وہاں کچھ لکھا نہیں جا سکتا: شاید صرف پڑھنے کی اجازت ہے۔</translation>
+            <source>Nothing is written down.</source>
+            <translation>کچھ نہیں لکھا گیا۔</translation>
+        </message>
+        <message>
+            <source>Nothing on this page grades anybody.</source>
+            <translation>اس صفحے پر کوئی چیز کسی کو نہیں جانچتی۔</translation>
+        </message>
+        <message>
+            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
+            <translation>اس فہرست میں اب کچھ نہیں۔ وجہ ایپ میں سب کچھ کے نیچے ہے۔</translation>
         </message>
         <message>
             <source>November</source>
@@ -5811,12 +6357,8 @@
             <translation>راستے میں</translation>
         </message>
         <message>
-            <source>On this phone only</source>
-            <translation>صرف اس فون پر</translation>
-        </message>
-        <message>
-            <source>On this phone only so far</source>
-            <translation>ابھی تک صرف اس فون پر</translation>
+            <source>On the way: %1.</source>
+            <translation>راستے میں: %1۔</translation>
         </message>
         <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
@@ -5847,8 +6389,8 @@
             <translation>ایک شور کم۔ میز پر ایک چیز کم۔ جو استعمال میں نہیں اس پر ڈھکن لگائیں۔</translation>
         </message>
         <message>
-            <source>One note waits on this phone</source>
-            <translation>اس فون پر ایک نوٹ منتظر ہے</translation>
+            <source>One line of plain text only.</source>
+            <translation>صرف سادہ متن کی ایک سطر۔</translation>
         </message>
         <message>
             <source>One of the items has no name of its own. Say which item it is.</source>
@@ -5859,12 +6401,24 @@
             <translation>فہرست کا ایک صفحہ پڑھا نہیں جا سکتا اور چھوڑ دیا گیا ہے: %1۔ باقی سب یہاں ہے۔</translation>
         </message>
         <message>
+            <source>One small piece is not found.</source>
+            <translation>ایک چھوٹا ٹکڑا نہیں ملا۔</translation>
+        </message>
+        <message>
+            <source>One week on paper</source>
+            <translation>کاغذ پر ایک ہفتہ</translation>
+        </message>
+        <message>
             <source>Only a phone of a parent or the therapist, and one that is in the crew, can do that. Nothing was changed.</source>
             <translation>یہ صرف والدین یا تھراپسٹ کا فون کر سکتا ہے، اور وہ جو ساتھیوں میں ہو۔ کچھ نہیں بدلا۔</translation>
         </message>
         <message>
             <source>Only an adult pumps it up or handles it flat. Pick up every piece if it bursts.</source>
             <translation>صرف بڑا شخص پمپ سے پھلائے یا پچکا ہوا ہاتھ میں لے۔ پھٹ جائے تو ہر ٹکڑا اٹھائیں۔</translation>
+        </message>
+        <message>
+            <source>Only the therapist's phone does that. Nothing was changed.</source>
+            <translation>یہ صرف معالج کا فون کرتا ہے۔ کچھ نہیں بدلا۔</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -5918,6 +6472,14 @@
         <message>
             <source>Packed</source>
             <translation>ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>Packed for %1, not handed over yet.</source>
+            <translation>‏%1 کے لیے بھرا گیا، ابھی نہیں دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>Packed, and nobody's yet.</source>
+            <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -6012,12 +6574,40 @@
             <translation>خاموشی صرف خاموشی بھی ہو سکتی ہے۔ اگر بچہ بیمار لگے یا اسے جگانا غیر معمولی طور پر مشکل ہو تو کھیل چھوڑیں اور مشورہ لیں۔</translation>
         </message>
         <message>
+            <source>Ready.</source>
+            <translation>تیار۔</translation>
+        </message>
+        <message>
+            <source>Received by %1, %2.</source>
+            <translation>%1 کو ملی: %2۔</translation>
+        </message>
+        <message>
+            <source>Replace</source>
+            <translation>بدلیں</translation>
+        </message>
+        <message>
+            <source>Replaced</source>
+            <translation>بدل دیا</translation>
+        </message>
+        <message>
             <source>Resting</source>
             <translation>آرام میں</translation>
         </message>
         <message>
             <source>Resting. Slow, floppy, or just quiet.</source>
             <translation>آرام میں۔ آہستہ، ڈھیلی، یا بس چپ۔</translation>
+        </message>
+        <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
+            <source>Review due</source>
+            <translation>مقصد دیکھنے کا وقت</translation>
+        </message>
+        <message>
+            <source>Revision %1, sent %2.</source>
+            <translation>نظرثانی %1، بھیجی گئی: %2۔</translation>
         </message>
         <message>
             <source>Right beside</source>
@@ -6040,6 +6630,14 @@
             <translation>ربڑ بینڈ</translation>
         </message>
         <message>
+            <source>Running low: %1.</source>
+            <translation>کم رہ گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Safety note</source>
+            <translation>حفاظت کی بات</translation>
+        </message>
+        <message>
             <source>Salty dough can poison dogs and cats: lid on, up high.</source>
             <translation>نمکین آٹا کتوں اور بلیوں کے لیے زہر ہو سکتا ہے: ڈھکن بند، اونچی جگہ۔</translation>
         </message>
@@ -6054,6 +6652,14 @@
         <message>
             <source>Saturday</source>
             <translation>ہفتہ</translation>
+        </message>
+        <message>
+            <source>Say what can be seen at this step.</source>
+            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say what the child will do, in the family's words.</source>
+            <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
         </message>
         <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
@@ -6096,22 +6702,6 @@
             <translation>کیا مل کر دیکھیں: ڈھیلی، سیدھی یا مچلتی؟ یا بس شروع کریں۔</translation>
         </message>
         <message>
-            <source>Shared %1</source>
-            <translation>‏%1 بانٹا گیا</translation>
-        </message>
-        <message>
-            <source>Shared at %1</source>
-            <translation>‏%1 بجے بانٹا گیا</translation>
-        </message>
-        <message>
-            <source>Shared on %1</source>
-            <translation>‏%1 کو بانٹا گیا</translation>
-        </message>
-        <message>
-            <source>Shared yesterday</source>
-            <translation>کل بانٹا گیا</translation>
-        </message>
-        <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
             <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت قینچی بند، اس کے پھل مٹھی میں۔</translation>
         </message>
@@ -6142,6 +6732,10 @@
         <message>
             <source>So far %1 went in %2.</source>
             <translation>اب تک %2 میں کم: %1۔</translation>
+        </message>
+        <message>
+            <source>Soap and water</source>
+            <translation>صابن اور پانی</translation>
         </message>
         <message>
             <source>Some of these practise the same thing.</source>
@@ -6176,6 +6770,10 @@
             <translation>گھر میں کسی کے لیے گندم سے بچنا لازم ہے۔ اس کے ساتھ نہیں: %1۔</translation>
         </message>
         <message>
+            <source>Somebody else</source>
+            <translation>کوئی اور</translation>
+        </message>
+        <message>
             <source>Somebody else wants to join in</source>
             <translation>کوئی اور بھی شامل ہونا چاہتا ہے</translation>
         </message>
@@ -6188,12 +6786,12 @@
             <translation>شاید یہاں کوئی تین سال سے چھوٹا ہو: %1 نہیں۔</translation>
         </message>
         <message>
-            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
-            <translation>کوئی جواب دیتا ہے، مگر وہاں فائلیں نہیں رکھی جا سکتیں۔ پتا دیکھیں: WebDAV کا چاہیے، کسی صفحے کا نہیں۔</translation>
-        </message>
-        <message>
             <source>Something different this week</source>
             <translation>اس ہفتے کچھ الگ</translation>
+        </message>
+        <message>
+            <source>Something has to come out again.</source>
+            <translation>کچھ واپس نکالنا ہے۔</translation>
         </message>
         <message>
             <source>Something looks worn</source>
@@ -6212,12 +6810,16 @@
             <translation>کچھ لکھا گیا</translation>
         </message>
         <message>
-            <source>Something splashed in an eye</source>
-            <translation>آنکھ میں کچھ چلا گیا</translation>
+            <source>Something small is lost?</source>
+            <translation>کوئی چھوٹی چیز گم ہو گئی؟</translation>
         </message>
         <message>
-            <source>Something that %1 shared has not arrived here yet.</source>
-            <translation>‏%1 نے جو بانٹا اس میں سے کچھ ابھی یہاں نہیں پہنچا۔</translation>
+            <source>Something small is still being looked for.</source>
+            <translation>کوئی چھوٹی چیز ابھی ڈھونڈی جا رہی ہے۔</translation>
+        </message>
+        <message>
+            <source>Something splashed in an eye</source>
+            <translation>آنکھ میں کچھ چلا گیا</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -6238,6 +6840,10 @@
         <message>
             <source>Stickers stay out of mouths. Count them back.</source>
             <translation>اسٹیکر منہ سے دور رہیں۔ گن کر واپس رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Still to be taken out: %1.</source>
+            <translation>ابھی نکالنا باقی: %1۔</translation>
         </message>
         <message>
             <source>Stop the game. Stay near. Games come back later.</source>
@@ -6272,6 +6878,10 @@
             <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
         </message>
         <message>
+            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
+            <translation>یہ چیزیں ابھی ڈبے سے نکالیں۔ واپس دینے تک ایسی جگہ رکھیں جہاں کوئی بچہ نہ پہنچ سکے۔</translation>
+        </message>
+        <message>
             <source>Take these out of the house, then wash hands and wipe the table.</source>
             <translation>یہ چیزیں گھر سے باہر نکالیں، پھر ہاتھ دھوئیں اور میز پونچھیں۔</translation>
         </message>
@@ -6296,6 +6906,10 @@
             <translation>یہ ٹھیک نہیں: %1۔ کچھ نہیں بدلا۔ درست کریں، پھر دوبارہ کوشش کریں۔</translation>
         </message>
         <message>
+            <source>That has to come after the day it is agreed.</source>
+            <translation>یہ طے ہونے کے دن کے بعد ہونا چاہیے۔</translation>
+        </message>
+        <message>
             <source>That is a small number, and other things happen in five minutes too.</source>
             <translation>یہ چھوٹا عدد ہے، اور پانچ منٹ میں اور باتیں بھی ہوتی ہیں۔</translation>
         </message>
@@ -6304,8 +6918,24 @@
             <translation>یہ بتانا خاندان کا کام ہے۔ کچھ نہیں بدلا۔ انہیں بتائیں، وہ لکھ لیں گے۔</translation>
         </message>
         <message>
+            <source>That is too long: at most %1 letters.</source>
+            <translation>یہ بہت لمبا ہے: زیادہ سے زیادہ %1 حروف۔</translation>
+        </message>
+        <message>
+            <source>That is very short. Who does what?</source>
+            <translation>یہ بہت مختصر ہے۔ کون کیا کرتا ہے؟</translation>
+        </message>
+        <message>
             <source>The activities of Lidlark cannot be read, so nothing can be offered. Install it again. What you wrote down is kept.</source>
             <translation>‏Lidlark کی سرگرمیاں پڑھی نہیں جا سکتیں، اس لیے کچھ دکھایا نہیں جا سکتا۔ اسے دوبارہ انسٹال کریں۔ آپ نے جو لکھا وہ محفوظ ہے۔</translation>
+        </message>
+        <message>
+            <source>The box</source>
+            <translation>ڈبا</translation>
+        </message>
+        <message>
+            <source>The box has a new lid list: revision %1.</source>
+            <translation>ڈبے کی نئی فہرست ہے: نظرثانی %1۔</translation>
         </message>
         <message>
             <source>The box is %1.</source>
@@ -6316,36 +6946,48 @@
             <translation>ڈبا یہاں نہیں ہے۔</translation>
         </message>
         <message>
+            <source>The family</source>
+            <translation>گھر والے</translation>
+        </message>
+        <message>
             <source>The home sheet, the box and what came and went, plays, check-ins, goals, our own ways, notes to oneself, and each thing that was noted.</source>
             <translation>گھر کا پرچہ، ڈبا اور جو آیا اور گیا، کھیل، پتنگیں، مقصد، ہمارے طریقے، اپنے نوٹ، اور ہر وہ بات جو لکھی گئی۔</translation>
         </message>
         <message>
-            <source>The name or the password holds a sign that cannot be sent.</source>
-            <translation>نام یا پاس ورڈ میں ایسی علامت ہے جو بھیجی نہیں جا سکتی۔</translation>
+            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
+            <translation>ڈھکن کی فہرست پرانی ہے: نظرثانی %1 چل رہی ہے، %2 سے۔</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>اپنے نوٹ %1 کے ہیں۔ یہ فولڈر کسی کو دینے سے پہلے انہیں پڑھ لیں۔</translation>
         </message>
         <message>
+            <source>The parent chooses one activity and reads its caution aloud.</source>
+            <translation>ماں یا باپ ایک کھیل چنیں اور اس کی احتیاط اونچی آواز میں پڑھیں۔</translation>
+        </message>
+        <message>
+            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
+            <translation>ماں یا باپ سب گن کر واپس رکھیں، ڈھکن بند کریں اور بتائیں کہ ڈبہ کہاں رہے گا۔</translation>
+        </message>
+        <message>
+            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
+            <translation>ماں یا باپ گھر کا پرچہ بھریں: کون رہتا ہے، عمریں، الرجی۔</translation>
+        </message>
+        <message>
+            <source>The parent makes it easier once and harder once.</source>
+            <translation>ماں یا باپ ایک بار اسے آسان اور ایک بار مشکل کریں۔</translation>
+        </message>
+        <message>
+            <source>The parent opens the box and finds each thing on the lid list.</source>
+            <translation>ماں یا باپ ڈبہ کھولیں اور فہرست کی ہر چیز ڈھونڈیں۔</translation>
+        </message>
+        <message>
+            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
+            <translation>ماں یا باپ بچے کے ساتھ کھیلیں۔ آپ دیکھیں، اور ہاتھ نہ لگائیں۔</translation>
+        </message>
+        <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
-        </message>
-        <message>
-            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
-            <translation>‏%1 کے فون کی نقل بنی یا اسے پرانی نقل پر لایا گیا۔ اسے پھر سے اندر آنے دینا ہوگا۔</translation>
-        </message>
-        <message>
-            <source>The place does not open: check the name and the password.</source>
-            <translation>جگہ نہیں کھلتی: نام اور پاس ورڈ دیکھیں۔</translation>
-        </message>
-        <message>
-            <source>The place is full. Make some room there, or choose another.</source>
-            <translation>جگہ بھر گئی ہے۔ وہاں کچھ خالی کریں، یا کوئی اور چنیں۔</translation>
-        </message>
-        <message>
-            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
-            <translation>اس جگہ ایک فائل دوسری کو ہٹا دیتی ہے، کچھ کھو سکتا ہے۔ کوئی اور چنیں۔</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -6380,40 +7022,16 @@
             <translation>وہی، یا کل %1؟</translation>
         </message>
         <message>
-            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
-            <translation>سرور ثابت نہیں کر سکتا کہ وہ وہی ہے جو کہتا ہے۔ اسے کچھ نہیں بھیجا گیا۔ جو اسے دیکھتا ہے اس سے درست سرٹیفکیٹ مانگیں۔</translation>
+            <source>The same words as “%1”. Each step needs its own.</source>
+            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
         </message>
         <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>اس فون کی ترتیبات، اور اس پر موجود دوسرے خاندان۔</translation>
         </message>
         <message>
-            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
-            <translation>مشترک جگہ کا جواب Lidlark نہیں سمجھا۔ پتا دیکھیں۔</translation>
-        </message>
-        <message>
-            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
-            <translation>مشترک جگہ ابھی نہیں ملتی۔ کچھ نہیں کھویا؛ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
-        </message>
-        <message>
-            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
-            <translation>مشترک جگہ ثابت نہیں کر سکتی کہ وہ وہی ہے۔ کچھ نہیں بھیجا گیا۔ پتا دیکھیں، یا جو اسے چلاتا ہے اس سے پوچھیں۔</translation>
-        </message>
-        <message>
-            <source>The shared place does not let this phone in. Check the name and the password.</source>
-            <translation>مشترک جگہ اس فون کو اندر نہیں آنے دیتی۔ نام اور پاس ورڈ دیکھیں۔</translation>
-        </message>
-        <message>
-            <source>The shared place has lost something that was there. This phone brings its part again.</source>
-            <translation>مشترک جگہ سے کچھ کھو گیا جو وہاں تھا۔ یہ فون اپنا حصہ پھر لاتا ہے۔</translation>
-        </message>
-        <message>
-            <source>The shared place is busy. Lidlark tries again later.</source>
-            <translation>مشترک جگہ مصروف ہے۔ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
-        </message>
-        <message>
-            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
-            <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
+            <source>The therapist</source>
+            <translation>تھراپسٹ</translation>
         </message>
         <message>
             <source>The whole box</source>
@@ -6432,28 +7050,16 @@
             <translation>راستے میں اب بھی بادل ہیں۔</translation>
         </message>
         <message>
-            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
-            <translation>ابھی کوئی مشترک جگہ نہیں۔ “مشترک جگہ” میں ایک چنیں۔</translation>
-        </message>
-        <message>
-            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
-            <translation>اس جگہ پر اس پرچے کے لیے کچھ نہیں ہے۔ پتا دیکھ لیں؛ نیا پرچہ بنتے ہی پرانا ختم ہو جاتا ہے۔</translation>
-        </message>
-        <message>
             <source>There were clouds in the way.</source>
             <translation>راستے میں بادل تھے۔</translation>
         </message>
         <message>
-            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
-            <translation>یہ نو درست لفظ ہیں، مگر ان میں سے ایک وہ نہیں جو دکھایا گیا تھا۔ دوسرے فون سے ملائیں۔</translation>
+            <source>These are for the other hand. Put them back.</source>
+            <translation>یہ دوسرے ہاتھ کی ہے۔ واپس رکھ دیں۔</translation>
         </message>
         <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>سوچیں کہ برتن میں پہلے کیا تھا: کیا یہاں کسی کو اس سے ری ایکشن ہوتا ہے؟</translation>
-        </message>
-        <message>
-            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
-            <translation>یہ پتا http سے شروع ہوتا ہے: راستے میں کوئی بھی پاس ورڈ پڑھ سکتا ہے۔ https والا استعمال کریں۔</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -6468,24 +7074,8 @@
             <translation>آج شام</translation>
         </message>
         <message>
-            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
-            <translation>یہ فائل نہیں کھلتی۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
-        </message>
-        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>یہ فائل خراب ہے یا Lidlark کا ذخیرہ نہیں: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ کوئی اور فائل لیں، یا اپنے کسی ساتھی کے فون سے نقل مانگیں۔</translation>
-        </message>
-        <message>
-            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
-            <translation>یہ فائل خراب یا ادھوری ہے۔ دوبارہ مانگیں۔ کچھ نہیں لیا گیا۔</translation>
-        </message>
-        <message>
-            <source>This file is too large to be one that Lidlark hands over.</source>
-            <translation>یہ فائل Lidlark کی دی ہوئی فائل کے لیے بہت بڑی ہے۔</translation>
-        </message>
-        <message>
-            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
-            <translation>یہ فولڈر وہاں نہیں۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -6504,28 +7094,8 @@
             <translation>یہ گھر اب کھیل کے لیے گندم کے بغیر ہے۔</translation>
         </message>
         <message>
-            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
-            <translation>یہ کسی جگہ کا پتا نہیں۔ پتا ایسا ہوتا ہے: https://example.org/crew یا اس فون کا فولڈر: /home/crew۔</translation>
-        </message>
-        <message>
-            <source>This is no file that Lidlark hands over. It was left as it is.</source>
-            <translation>یہ وہ فائل نہیں جو Lidlark دیتا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔</translation>
-        </message>
-        <message>
-            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
-            <translation>یہ لوگوں کے لیے صفحے کا پتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
-        </message>
-        <message>
             <source>This morning</source>
             <translation>آج صبح</translation>
-        </message>
-        <message>
-            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
-            <translation>یہ فون اب ساتھیوں میں نہیں۔ جو اس پر ہے وہ یہیں رہتا ہے؛ نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
-        </message>
-        <message>
-            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
-            <translation>یہ فون پرانی نقل پر لایا گیا۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -6534,10 +7104,6 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>اس فون کی گھڑی %1 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
-        </message>
-        <message>
-            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
-            <translation>یہ ذخیرہ کسی اور فون کا ہے۔ جب تک کوئی ساتھی اس فون کو اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -6600,8 +7166,20 @@
             <translation>دو ڈبوں کا کوڈ %1 ہے۔ ایک کو دوسرا کوڈ دیں۔</translation>
         </message>
         <message>
+            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
+            <translation>دو فہرستیں ایک دوسری سے بے خبر لکھی گئیں۔ ایک اور بھیجیں جو بتائے کہ کون سی بات ٹھیک ہے۔</translation>
+        </message>
+        <message>
             <source>Two notes of one play, about %1.</source>
             <translation>ایک ہی کھیل کے دو اندراج: %1۔</translation>
+        </message>
+        <message>
+            <source>Two people have changed this box. Look at its list and keep it again.</source>
+            <translation>دو لوگوں نے یہ ڈبہ بدلا ہے۔ فہرست دیکھیں اور دوبارہ محفوظ کریں۔</translation>
+        </message>
+        <message>
+            <source>Two people packed this. See that it is not in twice.</source>
+            <translation>یہ دو لوگوں نے رکھا۔ دیکھیں کہ دو بار نہ ہو۔</translation>
         </message>
         <message>
             <source>Us</source>
@@ -6618,6 +7196,10 @@
         <message>
             <source>Use the dough soon</source>
             <translation>آٹا جلد استعمال کریں</translation>
+        </message>
+        <message>
+            <source>Used no more: %1.</source>
+            <translation>اب استعمال میں نہیں: %1۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -6668,6 +7250,10 @@
             <translation>اسے صابن اور پانی سے دھوئیں، اور کھنگالیں۔</translation>
         </message>
         <message>
+            <source>Washing machine</source>
+            <translation>واشنگ مشین</translation>
+        </message>
+        <message>
             <source>Water</source>
             <translation>پانی</translation>
         </message>
@@ -6676,16 +7262,32 @@
             <translation>پانی کے لیے ایک بڑا بالکل پاس چاہیے۔ “یہاں کون ہے” میں بتائیں۔</translation>
         </message>
         <message>
+            <source>We agreed on it together</source>
+            <translation>ہم نے مل کر طے کیا</translation>
+        </message>
+        <message>
+            <source>We have not agreed together since then where it stands.</source>
+            <translation>تب سے ہم نے مل کر طے نہیں کیا کہ یہ کہاں ہے۔</translation>
+        </message>
+        <message>
+            <source>We look at it again on %1.</source>
+            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے۔</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>بدھ</translation>
         </message>
         <message>
-            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
-            <translation>‏%1 نے جو بانٹا وہ پہلے سے جڑتا نہیں۔ وہ نہیں لیا گیا۔</translation>
+            <source>Week from Monday, %1</source>
+            <translation>پیر سے ہفتہ، %1</translation>
         </message>
         <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
+        </message>
+        <message>
+            <source>What is in the box today, beyond what was noted.</source>
+            <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -6696,20 +7298,12 @@
             <translation>اس میں کیا نہیں ہے</translation>
         </message>
         <message>
-            <source>What is read there is not what was written. Choose another place.</source>
-            <translation>وہاں وہ نہیں پڑھا جاتا جو لکھا گیا تھا۔ کوئی اور جگہ چنیں۔</translation>
-        </message>
-        <message>
             <source>What is your kite doing now?</source>
             <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
-        </message>
-        <message>
-            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
-            <translation>وہاں جو رکھا ہے وہ نظر نہیں آتا، یا فوراً نہیں آتا۔ کوئی اور جگہ چنیں۔</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -6720,12 +7314,44 @@
             <translation>جو مٹایا گیا، اور 90 دن سے پرانی پتنگیں۔</translation>
         </message>
         <message>
+            <source>What was played and not written down.</source>
+            <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>What was played is told with the yes of %1, %2.</source>
+            <translation>کیا کھیلا گیا، یہ %1 کی ہاں سے بتایا گیا، %2۔</translation>
+        </message>
+        <message>
+            <source>What was played, and what adults noticed</source>
+            <translation>کیا کھیلا گیا، اور بڑوں نے کیا دیکھا</translation>
+        </message>
+        <message>
+            <source>What was played, and what came of it.</source>
+            <translation>کیا کھیلا گیا، اور اس سے کیا نکلا۔</translation>
+        </message>
+        <message>
+            <source>What we do not know</source>
+            <translation>جو ہم نہیں جانتے</translation>
+        </message>
+        <message>
+            <source>What we expect</source>
+            <translation>جس کی ہمیں توقع ہے</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>گندم</translation>
         </message>
         <message>
             <source>Wheat in the dough. Wash hands and wipe the table after.</source>
             <translation>آٹے میں گندم ہے۔ بعد میں ہاتھ دھوئیں اور میز پونچھیں۔</translation>
+        </message>
+        <message>
+            <source>Wheat must stay away, says %1, %2.</source>
+            <translation>گندم دور رہے، %1 نے کہا، %2۔</translation>
+        </message>
+        <message>
+            <source>When these words were agreed, on %1: %2</source>
+            <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -6736,12 +7362,32 @@
             <translation>کون سا ٹھیک ہے؟</translation>
         </message>
         <message>
+            <source>Why a goal has moved or not: growing, school and play all count.</source>
+            <translation>کوئی مقصد کیوں آگے بڑھا یا نہیں: بڑا ہونا، سکول اور کھیل، سب کا حصہ ہے۔</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>وجہ: %1</translation>
+        </message>
+        <message>
+            <source>Wiped</source>
+            <translation>پونچھا گیا</translation>
+        </message>
+        <message>
+            <source>With %1. Handed over %2.</source>
+            <translation>‏%1 کے پاس۔ دیا گیا: %2۔</translation>
+        </message>
+        <message>
             <source>With a few minutes more, more fits.</source>
             <translation>چند منٹ زیادہ ہوں تو اور مناسب ہوں گے۔</translation>
         </message>
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
+        </message>
+        <message>
+            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
+            <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -6796,12 +7442,20 @@
             <translation>گن کر شامل کرنا (%1)</translation>
         </message>
         <message>
+            <source>a lid list</source>
+            <translation>ڈھکن کی فہرست</translation>
+        </message>
+        <message>
             <source>a request for %1</source>
             <translation>درخواست (%1)</translation>
         </message>
         <message>
             <source>a stretchy band</source>
             <translation>کھنچنے والی پٹی</translation>
+        </message>
+        <message>
+            <source>about %1 min</source>
+            <translation>تقریباً %1 منٹ</translation>
         </message>
         <message>
             <source>all back</source>
@@ -6844,12 +7498,36 @@
             <translation>آرام سے اور تیار</translation>
         </message>
         <message>
+            <source>contact: at most 60 characters</source>
+            <translation>رابطہ: زیادہ سے زیادہ ۶۰ حروف</translation>
+        </message>
+        <message>
+            <source>contact: not plain text</source>
+            <translation>رابطہ: یہ سادہ متن نہیں</translation>
+        </message>
+        <message>
+            <source>contact: one line only</source>
+            <translation>رابطہ: صرف ایک سطر</translation>
+        </message>
+        <message>
             <source>cords</source>
             <translation>ڈوریاں</translation>
         </message>
         <message>
+            <source>counted</source>
+            <translation>گنے گئے</translation>
+        </message>
+        <message>
+            <source>day: before it came back</source>
+            <translation>دن: واپس آنے سے پہلے</translation>
+        </message>
+        <message>
             <source>day: before it came into the box</source>
             <translation>دن: ڈبے میں آنے سے پہلے کا</translation>
+        </message>
+        <message>
+            <source>day: before the goal was agreed</source>
+            <translation>دن: مقصد طے ہونے سے پہلے</translation>
         </message>
         <message>
             <source>day: more than 31 days ago</source>
@@ -6924,6 +7602,10 @@
             <translation>گندم کے بغیر گھر</translation>
         </message>
         <message>
+            <source>in place of %1</source>
+            <translation>‏%1 کی جگہ</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>تال رکھنا</translation>
         </message>
@@ -6994,6 +7676,10 @@
         <message>
             <source>noticing and matching by eye</source>
             <translation>آنکھ سے دیکھنا اور ملانا</translation>
+        </message>
+        <message>
+            <source>now</source>
+            <translation>اب</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -7112,6 +7798,10 @@
             <translation>بدھ کی صبح</translation>
         </message>
         <message>
+            <source>on the list</source>
+            <translation>فہرست میں</translation>
+        </message>
+        <message>
             <source>one finger at a time</source>
             <translation>ایک وقت میں ایک انگلی</translation>
         </message>
@@ -7160,10 +7850,6 @@
             <translation>چھوٹی چیزیں</translation>
         </message>
         <message>
-            <source>somebody in the crew</source>
-            <translation>ساتھیوں میں سے کوئی</translation>
-        </message>
-        <message>
             <source>something</source>
             <translation>کچھ</translation>
         </message>
@@ -7208,6 +7894,10 @@
             <translation>اس کھیل کا ڈبا</translation>
         </message>
         <message>
+            <source>these words of the goal</source>
+            <translation>مقصد کے یہ الفاظ</translation>
+        </message>
+        <message>
             <source>things for one child only</source>
             <translation>صرف ایک بچے کی چیزیں</translation>
         </message>
@@ -7220,8 +7910,24 @@
             <translation>آج سہ پہر</translation>
         </message>
         <message>
+            <source>this box</source>
+            <translation>یہ ڈبہ</translation>
+        </message>
+        <message>
+            <source>this build</source>
+            <translation>ڈبوں کا یہ مجموعہ</translation>
+        </message>
+        <message>
+            <source>this design</source>
+            <translation>یہ نمونہ</translation>
+        </message>
+        <message>
             <source>this evening</source>
             <translation>آج شام</translation>
+        </message>
+        <message>
+            <source>this goal</source>
+            <translation>یہ مقصد</translation>
         </message>
         <message>
             <source>this morning</source>
@@ -7288,6 +7994,10 @@
             <translation>ہفتہ: صرف اسی گھر کے فون منصوبہ بناتے ہیں</translation>
         </message>
         <message>
+            <source>weight: 0 to 9</source>
+            <translation>وزن: 0 سے 9</translation>
+        </message>
+        <message>
             <source>what was asked for</source>
             <translation>جو مانگا گیا</translation>
         </message>
@@ -7323,836 +8033,12 @@
             <source>yesterday morning</source>
             <translation>کل صبح</translation>
         </message>
-    
-        <message>
-            <source>%1 on %2: %3</source>
-            <translation>%1، %2 کو: %3</translation>
-        </message>
-        <message>
-            <source>%1: none of the five levels</source>
-            <translation>%1: پانچ درجوں میں سے کوئی نہیں</translation>
-        </message>
-        <message>
-            <source>%1: not after the day it was agreed</source>
-            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
-        </message>
-        <message>
-            <source>%1: one line of plain text only</source>
-            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
-        </message>
-        <message>
-            <source>%1: the same as another level</source>
-            <translation>%1: کسی اور درجے جیسا ہی</translation>
-        </message>
-        <message>
-            <source>Agreed together on %1: %2</source>
-            <translation>%1 کو مل کر طے ہوا: %2</translation>
-        </message>
-        <message>
-            <source>Choose a day to look at it again.</source>
-            <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
-        </message>
-        <message>
-            <source>Choose the level that is how it is today.</source>
-            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
-        </message>
-        <message>
-            <source>Goal: %1</source>
-            <translation>مقصد: %1</translation>
-        </message>
-        <message>
-            <source>Its words have been changed. What was said of earlier words stays with them.</source>
-            <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
-        </message>
-        <message>
-            <source>Less than we expect</source>
-            <translation>ہماری توقع سے کم</translation>
-        </message>
-        <message>
-            <source>More than we expect</source>
-            <translation>ہماری توقع سے زیادہ</translation>
-        </message>
-        <message>
-            <source>Much less than we expect</source>
-            <translation>ہماری توقع سے بہت کم</translation>
-        </message>
-        <message>
-            <source>Much more than we expect</source>
-            <translation>ہماری توقع سے بہت زیادہ</translation>
-        </message>
-        <message>
-            <source>One line of plain text only.</source>
-            <translation>صرف سادہ متن کی ایک سطر۔</translation>
-        </message>
-        <message>
-            <source>Say what can be seen at this level.</source>
-            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
-        </message>
-        <message>
-            <source>Say what the child will do, in the family's words.</source>
-            <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
-        </message>
-        <message>
-            <source>Somebody else</source>
-            <translation>کوئی اور</translation>
-        </message>
-        <message>
-            <source>That has to come after the day it is agreed.</source>
-            <translation>یہ طے ہونے کے دن کے بعد ہونا چاہیے۔</translation>
-        </message>
-        <message>
-            <source>That is too long: at most %1 letters.</source>
-            <translation>یہ بہت لمبا ہے: زیادہ سے زیادہ %1 حروف۔</translation>
-        </message>
-        <message>
-            <source>That is very short. Who does what?</source>
-            <translation>یہ بہت مختصر ہے۔ کون کیا کرتا ہے؟</translation>
-        </message>
-        <message>
-            <source>The family</source>
-            <translation>گھر والے</translation>
-        </message>
-        <message>
-            <source>The same words as “%1”. Each level needs its own.</source>
-            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
-        </message>
-        <message>
-            <source>The therapist</source>
-            <translation>تھراپسٹ</translation>
-        </message>
-        <message>
-            <source>We agreed on it together</source>
-            <translation>ہم نے مل کر طے کیا</translation>
-        </message>
-        <message>
-            <source>We have not agreed together since then where it stands.</source>
-            <translation>تب سے ہم نے مل کر طے نہیں کیا کہ یہ کہاں ہے۔</translation>
-        </message>
-        <message>
-            <source>We look at it again on %1.</source>
-            <translation>ہم اسے %1 کو دوبارہ دیکھیں گے۔</translation>
-        </message>
-        <message>
-            <source>What we expect</source>
-            <translation>جس کی ہمیں توقع ہے</translation>
-        </message>
-        <message>
-            <source>When these words were agreed, on %1: %2</source>
-            <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
-        </message>
-        <message>
-            <source>day: before the goal was agreed</source>
-            <translation>دن: مقصد طے ہونے سے پہلے</translation>
-        </message>
-        <message>
-            <source>these words of the goal</source>
-            <translation>مقصد کے یہ الفاظ</translation>
-        </message>
-        <message>
-            <source>this goal</source>
-            <translation>یہ مقصد</translation>
-        </message>
-        <message>
-            <source>weight: 0 to 9</source>
-            <translation>وزن: 0 سے 9</translation>
-        </message>
         <message>
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
-        <message>
-            <source>%1 Noted: %2</source>
-            <translation>%1 لکھا ہے: %2</translation>
-        </message>
-        <message>
-            <source>%1 Why: %2</source>
-            <translation>%1 کیوں: %2</translation>
-        </message>
-        <message>
-            <source>%1 of %2 in.</source>
-            <translation>%2 میں سے %1 اندر ہیں۔</translation>
-        </message>
-        <message>
-            <source>%1 to be cleaned or replaced first</source>
-            <translation>‏%1 پہلے صاف یا تبدیل ہو</translation>
-        </message>
-        <message>
-            <source>%1 too: %2.</source>
-            <translation>یہ بھی، %1: %2۔</translation>
-        </message>
-        <message>
-            <source>%1, not %2.</source>
-            <translation>%1، %2 نہیں۔</translation>
-        </message>
-        <message>
-            <source>%1. %2, %3.</source>
-            <translation>%1۔ %2، %3۔</translation>
-        </message>
-        <message>
-            <source>%1: %2 here, not %3.</source>
-            <translation>%1: یہاں %2، %3 نہیں۔</translation>
-        </message>
-        <message>
-            <source>%1: a second person looks it over first</source>
-            <translation>%1: پہلے دوسرا شخص جانچے</translation>
-        </message>
-        <message>
-            <source>%1: has not come back</source>
-            <translation>%1: واپس نہیں آیا</translation>
-        </message>
-        <message>
-            <source>%1: holds what this home must avoid</source>
-            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
-        </message>
-        <message>
-            <source>%1: is not with a child</source>
-            <translation>%1: کسی بچے کے پاس نہیں</translation>
-        </message>
-        <message>
-            <source>%1: is replaced, not cleaned</source>
-            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
-        </message>
-        <message>
-            <source>%1: made for the other hand</source>
-            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
-        </message>
-        <message>
-            <source>%1: named twice</source>
-            <translation>%1: دو بار لکھا ہے</translation>
-        </message>
-        <message>
-            <source>%1: nobody has said what it holds</source>
-            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
-        </message>
-        <message>
-            <source>%1: nobody's yet</source>
-            <translation>%1: ابھی کسی کا نہیں</translation>
-        </message>
-        <message>
-            <source>%1: not all of it is packed</source>
-            <translation>%1: سب نہیں رکھا گیا</translation>
-        </message>
-        <message>
-            <source>%1: not packed</source>
-            <translation>%1: رکھا نہیں گیا</translation>
-        </message>
-        <message>
-            <source>%1: nothing in it</source>
-            <translation>%1: اس میں کچھ نہیں</translation>
-        </message>
-        <message>
-            <source>%1: say for which hand</source>
-            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>%1: say why it differs</source>
-            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
-        </message>
-        <message>
-            <source>%1: somebody else looks it over</source>
-            <translation>%1: کوئی اور جانچے</translation>
-        </message>
-        <message>
-            <source>%1: something has to come out first</source>
-            <translation>%1: پہلے کچھ نکالنا ہے</translation>
-        </message>
-        <message>
-            <source>%1: still with a child</source>
-            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
-        </message>
-        <message>
-            <source>%1: used no more</source>
-            <translation>%1: اب استعمال میں نہیں</translation>
-        </message>
-        <message>
-            <source>%1: was handed over as this build</source>
-            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
-        </message>
-        <message>
-            <source>%1: written in two ways</source>
-            <translation>%1: دو طرح لکھا ہے</translation>
-        </message>
-        <message>
-            <source>All in. A second person looks it over: %1 of %2.</source>
-            <translation>سب اندر ہے۔ دوسرا شخص جانچتا ہے: %2 میں سے %1۔</translation>
-        </message>
-        <message>
-            <source>Another number was packed. Count it again.</source>
-            <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
-        </message>
-        <message>
-            <source>Because somebody puts things in the mouth.</source>
-            <translation>کیونکہ کوئی چیزیں منہ میں ڈالتا ہے۔</translation>
-        </message>
-        <message>
-            <source>Before another child has it, clean: %1.</source>
-            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔</translation>
-        </message>
-        <message>
-            <source>Before another child has it, clean: %1. Replace: %2.</source>
-            <translation>دوسرے بچے کو دینے سے پہلے صاف کریں: %1۔ بدلیں: %2۔</translation>
-        </message>
-        <message>
-            <source>Before another child has it, replace: %1.</source>
-            <translation>دوسرے بچے کو دینے سے پہلے بدلیں: %1۔</translation>
-        </message>
-        <message>
-            <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
-            <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
-        </message>
-        <message>
-            <source>Came back from %1: %2.</source>
-            <translation>‏%1 سے واپس آیا: %2۔</translation>
-        </message>
-        <message>
-            <source>Clean</source>
-            <translation>صاف کریں</translation>
-        </message>
-        <message>
-            <source>For a goal.</source>
-            <translation>ایک مقصد کے لیے۔</translation>
-        </message>
-        <message>
-            <source>For an allergy.</source>
-            <translation>الرجی کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>For the age.</source>
-            <translation>عمر کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>For the hand.</source>
-            <translation>ہاتھ کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>For the left hand</source>
-            <translation>بائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>For the right hand</source>
-            <translation>دائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>For this home.</source>
-            <translation>اس گھر کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>In, says %1.</source>
-            <translation>اندر ہے، %1 کہتے ہیں۔</translation>
-        </message>
-        <message>
-            <source>In, says %1. Looked over by %2.</source>
-            <translation>اندر ہے، %1 کہتے ہیں۔ جانچ: %2۔</translation>
-        </message>
-        <message>
-            <source>It must not be packed as it is written. Change its list first.</source>
-            <translation>جیسا لکھا ہے ویسا نہ بھرا جائے۔ پہلے اس کی فہرست بدلیں۔</translation>
-        </message>
-        <message>
-            <source>Left-handed scissors only.</source>
-            <translation>صرف بائیں ہاتھ والی قینچی۔</translation>
-        </message>
-        <message>
-            <source>No %1 in this box.</source>
-            <translation>اس ڈبے میں یہ نہیں: %1۔</translation>
-        </message>
-        <message>
-            <source>No box holds lot %1, as far as lots were written down.</source>
-            <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
-        </message>
-        <message>
-            <source>No latex in this box.</source>
-            <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
-        </message>
-        <message>
-            <source>No wheat in this box.</source>
-            <translation>اس ڈبے میں گندم نہیں۔</translation>
-        </message>
-        <message>
-            <source>Not handed over yet.</source>
-            <translation>ابھی نہیں دیا گیا۔</translation>
-        </message>
-        <message>
-            <source>Only the therapist's phone does that. Nothing was changed.</source>
-            <translation>یہ صرف معالج کا فون کرتا ہے۔ کچھ نہیں بدلا۔</translation>
-        </message>
-        <message>
-            <source>Packed for %1, not handed over yet.</source>
-            <translation>‏%1 کے لیے بھرا گیا، ابھی نہیں دیا گیا۔</translation>
-        </message>
-        <message>
-            <source>Packed, and nobody's yet.</source>
-            <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
-        </message>
-        <message>
-            <source>Ready.</source>
-            <translation>تیار۔</translation>
-        </message>
-        <message>
-            <source>Replace</source>
-            <translation>بدلیں</translation>
-        </message>
-        <message>
-            <source>Replaced</source>
-            <translation>بدل دیا</translation>
-        </message>
-        <message>
-            <source>Soap and water</source>
-            <translation>صابن اور پانی</translation>
-        </message>
-        <message>
-            <source>Something has to come out again.</source>
-            <translation>کچھ واپس نکالنا ہے۔</translation>
-        </message>
-        <message>
-            <source>These are for the other hand. Put them back.</source>
-            <translation>یہ دوسرے ہاتھ کی ہے۔ واپس رکھ دیں۔</translation>
-        </message>
-        <message>
-            <source>Two people have changed this box. Look at its list and keep it again.</source>
-            <translation>دو لوگوں نے یہ ڈبہ بدلا ہے۔ فہرست دیکھیں اور دوبارہ محفوظ کریں۔</translation>
-        </message>
-        <message>
-            <source>Two people packed this. See that it is not in twice.</source>
-            <translation>یہ دو لوگوں نے رکھا۔ دیکھیں کہ دو بار نہ ہو۔</translation>
-        </message>
-        <message>
-            <source>Used no more: %1.</source>
-            <translation>اب استعمال میں نہیں: %1۔</translation>
-        </message>
-        <message>
-            <source>Washing machine</source>
-            <translation>واشنگ مشین</translation>
-        </message>
-        <message>
-            <source>Wiped</source>
-            <translation>پونچھا گیا</translation>
-        </message>
-        <message>
-            <source>With %1. Handed over %2.</source>
-            <translation>‏%1 کے پاس۔ دیا گیا: %2۔</translation>
-        </message>
-        <message>
-            <source>day: before it came back</source>
-            <translation>دن: واپس آنے سے پہلے</translation>
-        </message>
-        <message>
-            <source>this box</source>
-            <translation>یہ ڈبہ</translation>
-        </message>
-        <message>
-            <source>this build</source>
-            <translation>ڈبوں کا یہ مجموعہ</translation>
-        </message>
-        <message>
-            <source>this design</source>
-            <translation>یہ نمونہ</translation>
-        </message>
-        <message numerus="yes">
-            <source>%1 small pieces are not found.</source>
-            <translation>
-                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
-                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>%1 wrote why: %2</source>
-            <translation>%1 نے وجہ لکھی: %2</translation>
-        </message>
-        <message>
-            <source>All of it is taken out.</source>
-            <translation>سب نکال لیا گیا۔</translation>
-        </message>
-        <message>
-            <source>Asked for: %1.</source>
-            <translation>مانگا گیا: %1۔</translation>
-        </message>
-        <message>
-            <source>Awaiting confirmation</source>
-            <translation>تصدیق باقی</translation>
-        </message>
-        <message>
-            <source>Goal review: %1.</source>
-            <translation>مقصد پر نظر: %1۔</translation>
-        </message>
-        <message>
-            <source>Latex must stay away, says %1, %2.</source>
-            <translation>لیٹکس دور رہے، %1 نے کہا، %2۔</translation>
-        </message>
-        <message>
-            <source>Needs stock</source>
-            <translation>سامان چاہیے</translation>
-        </message>
-        <message>
-            <source>Nobody has received it yet.</source>
-            <translation>ابھی کسی کو نہیں ملی۔</translation>
-        </message>
-        <message>
-            <source>On the way: %1.</source>
-            <translation>راستے میں: %1۔</translation>
-        </message>
-        <message>
-            <source>One small piece is not found.</source>
-            <translation>ایک چھوٹا ٹکڑا نہیں ملا۔</translation>
-        </message>
-        <message>
-            <source>Received by %1, %2.</source>
-            <translation>%1 کو ملی: %2۔</translation>
-        </message>
-        <message>
-            <source>Review due</source>
-            <translation>مقصد دیکھنے کا وقت</translation>
-        </message>
-        <message>
-            <source>Revision %1, sent %2.</source>
-            <translation>نظرثانی %1، بھیجی گئی: %2۔</translation>
-        </message>
-        <message>
-            <source>Running low: %1.</source>
-            <translation>کم رہ گیا: %1۔</translation>
-        </message>
-        <message>
-            <source>Safety note</source>
-            <translation>حفاظت کی بات</translation>
-        </message>
-        <message>
-            <source>Still to be taken out: %1.</source>
-            <translation>ابھی نکالنا باقی: %1۔</translation>
-        </message>
-        <message>
-            <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
-            <translation>یہ چیزیں ابھی ڈبے سے نکالیں۔ واپس دینے تک ایسی جگہ رکھیں جہاں کوئی بچہ نہ پہنچ سکے۔</translation>
-        </message>
-        <message>
-            <source>The box has a new lid list: revision %1.</source>
-            <translation>ڈبے کی نئی فہرست ہے: نظرثانی %1۔</translation>
-        </message>
-        <message>
-            <source>The list on the lid is out of date: revision %1 holds since %2.</source>
-            <translation>ڈھکن کی فہرست پرانی ہے: نظرثانی %1 چل رہی ہے، %2 سے۔</translation>
-        </message>
-        <message>
-            <source>The parent chooses one activity and reads its caution aloud.</source>
-            <translation>ماں یا باپ ایک کھیل چنیں اور اس کی احتیاط اونچی آواز میں پڑھیں۔</translation>
-        </message>
-        <message>
-            <source>The parent counts everything back in, closes the lid and says where the box lives.</source>
-            <translation>ماں یا باپ سب گن کر واپس رکھیں، ڈھکن بند کریں اور بتائیں کہ ڈبہ کہاں رہے گا۔</translation>
-        </message>
-        <message>
-            <source>The parent fills in the home sheet: who lives there, ages, allergies.</source>
-            <translation>ماں یا باپ گھر کا پرچہ بھریں: کون رہتا ہے، عمریں، الرجی۔</translation>
-        </message>
-        <message>
-            <source>The parent makes it easier once and harder once.</source>
-            <translation>ماں یا باپ ایک بار اسے آسان اور ایک بار مشکل کریں۔</translation>
-        </message>
-        <message>
-            <source>The parent opens the box and finds each thing on the lid list.</source>
-            <translation>ماں یا باپ ڈبہ کھولیں اور فہرست کی ہر چیز ڈھونڈیں۔</translation>
-        </message>
-        <message>
-            <source>The parent plays it with the child. You watch, and your hands stay still.</source>
-            <translation>ماں یا باپ بچے کے ساتھ کھیلیں۔ آپ دیکھیں، اور ہاتھ نہ لگائیں۔</translation>
-        </message>
-        <message>
-            <source>Two lists were written without knowing of each other. Send one more that says what holds.</source>
-            <translation>دو فہرستیں ایک دوسری سے بے خبر لکھی گئیں۔ ایک اور بھیجیں جو بتائے کہ کون سی بات ٹھیک ہے۔</translation>
-        </message>
-        <message>
-            <source>Wheat must stay away, says %1, %2.</source>
-            <translation>گندم دور رہے، %1 نے کہا، %2۔</translation>
-        </message>
-        <message>
-            <source>Why: %1</source>
-            <translation>وجہ: %1</translation>
-        </message>
-        <message>
-            <source>%1 April %2</source>
-            <translation>‏%1 اپریل %2</translation>
-        </message>
-        <message>
-            <source>%1 August %2</source>
-            <translation>‏%1 اگست %2</translation>
-        </message>
-        <message>
-            <source>%1 December %2</source>
-            <translation>‏%1 دسمبر %2</translation>
-        </message>
-        <message>
-            <source>%1 February %2</source>
-            <translation>‏%1 فروری %2</translation>
-        </message>
-        <message>
-            <source>%1 January %2</source>
-            <translation>‏%1 جنوری %2</translation>
-        </message>
-        <message>
-            <source>%1 July %2</source>
-            <translation>‏%1 جولائی %2</translation>
-        </message>
-        <message>
-            <source>%1 June %2</source>
-            <translation>‏%1 جون %2</translation>
-        </message>
-        <message>
-            <source>%1 March %2</source>
-            <translation>‏%1 مارچ %2</translation>
-        </message>
-        <message>
-            <source>%1 May %2</source>
-            <translation>‏%1 مئی %2</translation>
-        </message>
-        <message>
-            <source>%1 November %2</source>
-            <translation>‏%1 نومبر %2</translation>
-        </message>
-        <message>
-            <source>%1 October %2</source>
-            <translation>‏%1 اکتوبر %2</translation>
-        </message>
-        <message>
-            <source>%1 September %2</source>
-            <translation>‏%1 ستمبر %2</translation>
-        </message>
-        <message>
-            <source>%1 is in force since %2. A lid that says less is out of date: print it again.</source>
-            <translation>‏%2 سے %1 لاگو ہے۔ جس ڈھکن پر اس سے کم لکھا ہو وہ پرانا ہے: دوبارہ چھاپیں۔</translation>
-        </message>
-        <message>
-            <source>%1's box</source>
-            <translation>‏%1 کا ڈبا</translation>
-        </message>
-        <message>
-            <source>%1: how things stand</source>
-            <translation>‏%1: اب کیا حال ہے</translation>
-        </message>
-        <message>
-            <source>Agreed on %1. Looked at again on %2.</source>
-            <translation>‏%1 کو طے ہوا۔ %2 کو دوبارہ دیکھیں گے۔</translation>
-        </message>
-        <message>
-            <source>And others.</source>
-            <translation>اور بھی۔</translation>
-        </message>
-        <message>
-            <source>Anything else about the box</source>
-            <translation>ڈبے کے بارے میں کوئی اور بات</translation>
-        </message>
-        <message>
-            <source>Away from home</source>
-            <translation>گھر سے باہر</translation>
-        </message>
-        <message>
-            <source>Box %1</source>
-            <translation>ڈبا %1</translation>
-        </message>
-        <message>
-            <source>Boxes that wait: %1. As asked for up to %2.</source>
-            <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
-        </message>
-        <message>
-            <source>Card %1 of %2</source>
-            <translation>کارڈ %1، کل %2</translation>
-        </message>
-        <message>
-            <source>Complete, by what was noted.</source>
-            <translation>جو لکھا گیا اس کے مطابق پورا ہے۔</translation>
-        </message>
-        <message>
-            <source>Count everything home. The lid comes last.</source>
-            <translation>سب کچھ گن کر واپس رکھیں۔ ڈھکن آخر میں۔</translation>
-        </message>
-        <message>
-            <source>Everything in it was counted on %1 or later.</source>
-            <translation>سب کچھ %1 کو یا اس کے بعد گنا گیا۔</translation>
-        </message>
-        <message>
-            <source>For %1, with everybody of this home in the room. Made on %2. Print it again when anything at home changes.</source>
-            <translation>‏%1 کے لیے، جب اس گھر کے سب لوگ کمرے میں ہوں۔ %2 کو بنائی گئی۔ گھر میں کچھ بدلے تو دوبارہ چھاپیں۔</translation>
-        </message>
-        <message>
-            <source>Found it, or a question?</source>
-            <translation>ڈبا ملا، یا کوئی سوال؟</translation>
-        </message>
-        <message>
-            <source>Goals, in the family's words</source>
-            <translation>مقاصد، گھر والوں کے لفظوں میں</translation>
-        </message>
-        <message>
-            <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
-            <translation>‏%1 کو کیسا لگا۔ %1 پتنگ سے جو دکھاتا یا دکھاتی ہے وہ گھر میں رہتا ہے۔</translation>
-        </message>
-        <message>
-            <source>Keep it in the box. We type it in at the next visit.</source>
-            <translation>اسے ڈبے میں رکھیں۔ ہم اگلی ملاقات پر درج کریں گے۔</translation>
-        </message>
-        <message>
-            <source>Lid list %1, from %2</source>
-            <translation>ڈھکن کی فہرست %1، %2 سے</translation>
-        </message>
-        <message>
-            <source>Nobody waits for anything.</source>
-            <translation>کوئی کسی چیز کا منتظر نہیں۔</translation>
-        </message>
-        <message>
-            <source>None is agreed yet.</source>
-            <translation>ابھی کوئی طے نہیں ہوا۔</translation>
-        </message>
-        <message>
-            <source>None left: %1.</source>
-            <translation>کچھ نہیں بچا: %1۔</translation>
-        </message>
-        <message>
-            <source>Not everything in it has been counted yet.</source>
-            <translation>ابھی سب کچھ نہیں گنا گیا۔</translation>
-        </message>
-        <message>
-            <source>Not in this home: %1.</source>
-            <translation>اس گھر میں نہیں: %1۔</translation>
-        </message>
-        <message>
-            <source>Not sure how many: %1.</source>
-            <translation>معلوم نہیں کتنے: %1۔</translation>
-        </message>
-        <message>
-            <source>Not told here. It is the family's own.</source>
-            <translation>یہاں نہیں بتایا گیا۔ یہ گھر والوں کی اپنی بات ہے۔</translation>
-        </message>
-        <message>
-            <source>Nothing from the box is needed. Quiet ones come first.</source>
-            <translation>ڈبے سے کچھ نہیں چاہیے۔ پہلے خاموش کھیل ہیں۔</translation>
-        </message>
-        <message>
-            <source>Nothing is written down.</source>
-            <translation>کچھ نہیں لکھا گیا۔</translation>
-        </message>
-        <message>
-            <source>Nothing on this page is a score.</source>
-            <translation>اس صفحے پر کوئی چیز نمبر نہیں ہے۔</translation>
-        </message>
-        <message>
-            <source>Nothing stands on this list now. Everything, in the app, says why.</source>
-            <translation>اس فہرست میں اب کچھ نہیں۔ وجہ ایپ میں سب کچھ کے نیچے ہے۔</translation>
-        </message>
-        <message>
-            <source>One week on paper</source>
-            <translation>کاغذ پر ایک ہفتہ</translation>
-        </message>
-        <message>
-            <source>Restock round</source>
-            <translation>سامان بھرنے کا دور</translation>
-        </message>
-        <message>
-            <source>Something small is lost?</source>
-            <translation>کوئی چھوٹی چیز گم ہو گئی؟</translation>
-        </message>
-        <message>
-            <source>Something small is still being looked for.</source>
-            <translation>کوئی چھوٹی چیز ابھی ڈھونڈی جا رہی ہے۔</translation>
-        </message>
-        <message>
-            <source>The box</source>
-            <translation>ڈبا</translation>
-        </message>
-        <message>
-            <source>Week from Monday, %1</source>
-            <translation>پیر سے ہفتہ، %1</translation>
-        </message>
-        <message>
-            <source>What is in the box today, beyond what was noted.</source>
-            <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
-        </message>
-        <message>
-            <source>What was played and not written down.</source>
-            <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
-        </message>
-        <message>
-            <source>What was played is told with the yes of %1, %2.</source>
-            <translation>کیا کھیلا گیا، یہ %1 کی ہاں سے بتایا گیا، %2۔</translation>
-        </message>
-        <message>
-            <source>What was played, and what adults noticed</source>
-            <translation>کیا کھیلا گیا، اور بڑوں نے کیا دیکھا</translation>
-        </message>
-        <message>
-            <source>What was played, and what came of it.</source>
-            <translation>کیا کھیلا گیا، اور اس سے کیا نکلا۔</translation>
-        </message>
-        <message>
-            <source>What we do not know</source>
-            <translation>جو ہم نہیں جانتے</translation>
-        </message>
-        <message>
-            <source>Why a goal has moved or not: growing, school and play all count.</source>
-            <translation>کوئی مقصد کیوں آگے بڑھا یا نہیں: بڑا ہونا، سکول اور کھیل، سب کا حصہ ہے۔</translation>
-        </message>
-        <message>
-            <source>Write how many. An empty square says none. Count together at the end of the week.</source>
-            <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
-        </message>
-        <message>
-            <source>a lid list</source>
-            <translation>ڈھکن کی فہرست</translation>
-        </message>
-        <message>
-            <source>about %1 min</source>
-            <translation>تقریباً %1 منٹ</translation>
-        </message>
-        <message>
-            <source>contact: at most 60 characters</source>
-            <translation>رابطہ: زیادہ سے زیادہ ۶۰ حروف</translation>
-        </message>
-        <message>
-            <source>contact: not plain text</source>
-            <translation>رابطہ: یہ سادہ متن نہیں</translation>
-        </message>
-        <message>
-            <source>contact: one line only</source>
-            <translation>رابطہ: صرف ایک سطر</translation>
-        </message>
-        <message>
-            <source>counted</source>
-            <translation>گنے گئے</translation>
-        </message>
-        <message>
-            <source>in place of %1</source>
-            <translation>‏%1 کی جگہ</translation>
-        </message>
-        <message>
-            <source>now</source>
-            <translation>اب</translation>
-        </message>
-        <message>
-            <source>on the list</source>
-            <translation>فہرست میں</translation>
-        </message>
-        <message>
-            <source>%1: none of the five steps</source>
-            <translation>‏%1: پانچ درجوں میں سے کوئی نہیں</translation>
-        </message>
-        <message>
-            <source>%1: the same as another step</source>
-            <translation>‏%1: کسی اور درجے جیسا ہی</translation>
-        </message>
-        <message>
-            <source>Choose the step that is how it is today.</source>
-            <translation>وہ درجہ چنیں جو آج کی حالت ہے۔</translation>
-        </message>
-        <message>
-            <source>Say what can be seen at this step.</source>
-            <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
-        </message>
-        <message>
-            <source>The same words as “%1”. Each step needs its own.</source>
-            <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
-        </message>
-        <message>
-            <source>Nothing on this page grades anybody.</source>
-            <translation>اس صفحے پر کوئی چیز کسی کو نہیں جانچتی۔</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -8171,7 +8057,7 @@
             <translation>اس گھر سے گندم دور رہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -8228,7 +8114,7 @@
             <translation>باہر نکالا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -8257,7 +8143,7 @@
             <translation>کچھ باقی نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -8268,7 +8154,7 @@
             <translation>ڈھکن کی فہرست R%1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -8279,21 +8165,21 @@
             <translation>‏%1۔ %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>‏%1 نے %2 کو بانٹنے کے لیے ہاں کہی۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8307,7 +8193,7 @@
             </translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -8322,7 +8208,7 @@
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8337,20 +8223,15 @@
             <translation>مل کر طے ہوا</translation>
         </message>
         <message>
-            <source>No score: nothing rated has a weight</source>
-            <translation>اسکور نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
+            <source>No T-value: nothing rated has a weight</source>
+            <translation>‏T قدر نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
         </message>
         <message>
             <source>Rests on %1 of %2 goals</source>
             <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
-    
-        <message>
-            <source>No T-value: nothing rated has a weight</source>
-            <translation>‏T قدر نہیں: جن پر رائے دی گئی ان کا وزن نہیں</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -8365,7 +8246,7 @@
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -8380,7 +8261,42 @@
             <translation>اس میں جو نیا تھا وہ لے لیا گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>lidlark::mobile::HaveReadyViewModel</name>
+        <message>
+            <source>%1 pieces</source>
+            <translation>%1 عدد</translation>
+        </message>
+        <message>
+            <source>%1, in place of %2</source>
+            <translation>%2 کی جگہ %1</translation>
+        </message>
+        <message>
+            <source>%1: something is missing</source>
+            <translation>%1: کچھ کم ہے</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
+        </message>
+        <message>
+            <source>From the box</source>
+            <translation>ڈبے سے</translation>
+        </message>
+        <message>
+            <source>From the house</source>
+            <translation>گھر سے</translation>
+        </message>
+        <message>
+            <source>The lid list has changed since this was planned. Your therapist sees that too.</source>
+            <translation>یہ طے ہونے کے بعد فہرست بدل گئی ہے۔ آپ کی معالج کو بھی نظر آتا ہے۔</translation>
+        </message>
+        <message>
+            <source>in case something is missing</source>
+            <translation>اگر کچھ کم ہو</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -8409,7 +8325,7 @@
             <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -8428,7 +8344,7 @@
             <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -8447,7 +8363,7 @@
             <translation>کوڈ تصویر سے پڑھ لیا گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -8462,7 +8378,7 @@
             <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -8477,14 +8393,14 @@
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -8495,7 +8411,7 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -8510,7 +8426,7 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -8525,14 +8441,14 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>%1 باندھا گیا، %2 باقی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -8547,7 +8463,7 @@
             <translation>‏%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -8586,7 +8502,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8629,7 +8545,7 @@
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -8644,7 +8560,7 @@
             <translation>‏%2 میں &quot;%1&quot; کے نام سے محفوظ ہو گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -8707,7 +8623,7 @@
             <translation>کاغذ پر پتنگ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -8718,7 +8634,7 @@
             <translation>واپس آنے کو کچھ نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -8729,14 +8645,14 @@
             <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -8751,7 +8667,7 @@
             <translation>کم ہو رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -8802,7 +8718,7 @@
             <translation>فہرست میں نیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -8813,7 +8729,7 @@
             <translation>تین سال سے کم</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -8838,8 +8754,12 @@
             <translation>سب باندھ لیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TakeOutViewModel</name>
+        <message>
+            <source>No longer on the lid list</source>
+            <translation>اب فہرست میں نہیں</translation>
+        </message>
         <message>
             <source>Taken out, says %1, %2.</source>
             <translation>باہر نکالا، %1 کے مطابق، %2۔</translation>
@@ -8848,13 +8768,8 @@
             <source>These stay</source>
             <translation>یہ رہتے ہیں</translation>
         </message>
-    
-        <message>
-            <source>No longer on the lid list</source>
-            <translation>اب فہرست میں نہیں</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -8877,8 +8792,12 @@
             <translation>اس ڈبے میں نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TodayViewModel</name>
+        <message>
+            <source>%1 %2, %3</source>
+            <translation>%1 %2، %3</translation>
+        </message>
         <message>
             <source>%1 showed us earlier</source>
             <translation>‏%1 نے پہلے دکھایا</translation>
@@ -8896,7 +8815,73 @@
             <translation>آج کے لیے رکھا</translation>
         </message>
     </context>
-<context>
+    <context>
+        <name>lidlark::mobile::VideoPlanViewModel</name>
+        <message>
+            <source>%1 minutes. %2.</source>
+            <translation>%1 منٹ۔ %2۔</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
+        </message>
+        <message>
+            <source>From lid list %1.</source>
+            <translation>فہرست %1 سے۔</translation>
+        </message>
+        <message>
+            <source>Lid list %1 is out and not yet confirmed: only what it shares with the one before can be planned.</source>
+            <translation>فہرست %1 بھیجی جا چکی، ابھی تصدیق نہیں ہوئی: صرف وہی طے ہو سکتا ہے جو پچھلی فہرست میں بھی ہے۔</translation>
+        </message>
+        <message>
+            <source>Spare, if something is missing</source>
+            <translation>اضافی، اگر کچھ کم ہو</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::VideoSessionViewModel</name>
+        <message>
+            <source>%1.</source>
+            <translation>%1۔</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>In place of %1: not there: %2.</source>
+            <translation>%1 کی جگہ: موجود نہیں: %2۔</translation>
+        </message>
+        <message>
+            <source>Not there: %1.</source>
+            <translation>موجود نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Not there: %1. No spare fits.</source>
+            <translation>موجود نہیں: %1۔ کوئی اضافی ٹھیک نہیں بیٹھتا۔</translation>
+        </message>
+        <message>
+            <source>Not yet looked for: %1.</source>
+            <translation>ابھی دیکھا نہیں گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>The lid list has changed since this was planned: look the plan over.</source>
+            <translation>یہ طے ہونے کے بعد فہرست بدل گئی ہے: دوبارہ دیکھ لیں۔</translation>
+        </message>
+        <message>
+            <source>They have everything ready.</source>
+            <translation>ان کے پاس سب کچھ تیار ہے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8942,7 +8927,7 @@
             <translation>آنے والا کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>
