@@ -1840,7 +1840,7 @@
         </message>
         <message>
             <source>%1: not on this box's list any more</source>
-            <translation>%1: اب اس ڈبے کی فہرست میں نہیں</translation>
+            <translation>‏%1: اب اس ڈبے کی فہرست میں نہیں</translation>
         </message>
         <message>
             <source>Back</source>
@@ -3542,7 +3542,7 @@
         </message>
         <message>
             <source>%1 Noted: %2</source>
-            <translation>%1 لکھا ہے: %2</translation>
+            <translation>‏%1 لکھا ہے: %2</translation>
         </message>
         <message>
             <source>%1 November</source>
@@ -3558,7 +3558,7 @@
         </message>
         <message>
             <source>%1 Why: %2</source>
-            <translation>%1 کیوں: %2</translation>
+            <translation>‏%1 کیوں: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -3691,7 +3691,7 @@
         </message>
         <message>
             <source>%1 of %2 in.</source>
-            <translation>%2 میں سے %1 اندر ہیں۔</translation>
+            <translation>‏%2 میں سے %1 اندر ہیں۔</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -3800,7 +3800,7 @@
         </message>
         <message>
             <source>%1, not %2.</source>
-            <translation>%1، %2 نہیں۔</translation>
+            <translation>‏%1، %2 نہیں۔</translation>
         </message>
         <message>
             <source>%1, says %2</source>
@@ -3820,7 +3820,7 @@
         </message>
         <message>
             <source>%1. %2, %3.</source>
-            <translation>%1۔ %2، %3۔</translation>
+            <translation>‏%1۔ %2، %3۔</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -3848,7 +3848,7 @@
         </message>
         <message>
             <source>%1: %2 here, not %3.</source>
-            <translation>%1: یہاں %2، %3 نہیں۔</translation>
+            <translation>‏%1: یہاں %2، %3 نہیں۔</translation>
         </message>
         <message>
             <source>%1: %2 in the week of %3.</source>
@@ -3856,7 +3856,7 @@
         </message>
         <message>
             <source>%1: a second person looks it over first</source>
-            <translation>%1: پہلے دوسرا شخص جانچے</translation>
+            <translation>‏%1: پہلے دوسرا شخص جانچے</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -3928,19 +3928,19 @@
         </message>
         <message>
             <source>%1: has not come back</source>
-            <translation>%1: واپس نہیں آیا</translation>
+            <translation>‏%1: واپس نہیں آیا</translation>
         </message>
         <message>
             <source>%1: holds what this home must avoid</source>
-            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
+            <translation>‏%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
         </message>
         <message>
             <source>%1: is not with a child</source>
-            <translation>%1: کسی بچے کے پاس نہیں</translation>
+            <translation>‏%1: کسی بچے کے پاس نہیں</translation>
         </message>
         <message>
             <source>%1: is replaced, not cleaned</source>
-            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
+            <translation>‏%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
         </message>
         <message>
             <source>%1: keeps as long as its kind does</source>
@@ -3960,7 +3960,7 @@
         </message>
         <message>
             <source>%1: made for the other hand</source>
-            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
+            <translation>‏%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -3980,7 +3980,7 @@
         </message>
         <message>
             <source>%1: named twice</source>
-            <translation>%1: دو بار لکھا ہے</translation>
+            <translation>‏%1: دو بار لکھا ہے</translation>
         </message>
         <message>
             <source>%1: need not leave the house</source>
@@ -3992,11 +3992,11 @@
         </message>
         <message>
             <source>%1: nobody has said what it holds</source>
-            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
+            <translation>‏%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
         </message>
         <message>
             <source>%1: nobody's yet</source>
-            <translation>%1: ابھی کسی کا نہیں</translation>
+            <translation>‏%1: ابھی کسی کا نہیں</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -4007,7 +4007,7 @@
         </message>
         <message>
             <source>%1: not all of it is packed</source>
-            <translation>%1: سب نہیں رکھا گیا</translation>
+            <translation>‏%1: سب نہیں رکھا گیا</translation>
         </message>
         <message>
             <source>%1: not missing</source>
@@ -4019,11 +4019,11 @@
         </message>
         <message>
             <source>%1: not packed</source>
-            <translation>%1: رکھا نہیں گیا</translation>
+            <translation>‏%1: رکھا نہیں گیا</translation>
         </message>
         <message>
             <source>%1: nothing in it</source>
-            <translation>%1: اس میں کچھ نہیں</translation>
+            <translation>‏%1: اس میں کچھ نہیں</translation>
         </message>
         <message>
             <source>%1: on its way</source>
@@ -4091,11 +4091,11 @@
         </message>
         <message>
             <source>%1: say for which hand</source>
-            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
+            <translation>‏%1: بتائیں کس ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>%1: say why it differs</source>
-            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
+            <translation>‏%1: بتائیں یہ مختلف کیوں ہے</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -4103,11 +4103,11 @@
         </message>
         <message>
             <source>%1: somebody else looks it over</source>
-            <translation>%1: کوئی اور جانچے</translation>
+            <translation>‏%1: کوئی اور جانچے</translation>
         </message>
         <message>
             <source>%1: something has to come out first</source>
-            <translation>%1: پہلے کچھ نکالنا ہے</translation>
+            <translation>‏%1: پہلے کچھ نکالنا ہے</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -4119,7 +4119,7 @@
         </message>
         <message>
             <source>%1: still with a child</source>
-            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
+            <translation>‏%1: ابھی ایک بچے کے پاس ہے</translation>
         </message>
         <message>
             <source>%1: stopped early</source>
@@ -4131,11 +4131,11 @@
         </message>
         <message>
             <source>%1: used no more</source>
-            <translation>%1: اب استعمال میں نہیں</translation>
+            <translation>‏%1: اب استعمال میں نہیں</translation>
         </message>
         <message>
             <source>%1: was handed over as this build</source>
-            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
+            <translation>‏%1: اسی مجموعے میں دیا جا چکا ہے</translation>
         </message>
         <message>
             <source>%1: was in a mouth</source>
@@ -4147,7 +4147,7 @@
         </message>
         <message>
             <source>%1: written in two ways</source>
-            <translation>%1: دو طرح لکھا ہے</translation>
+            <translation>‏%1: دو طرح لکھا ہے</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -7116,7 +7116,7 @@
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
-            <translation>%2 میں سے %1 تیار</translation>
+            <translation>‏%2 میں سے %1 تیار</translation>
         </message>
         <message>
             <source>Handed over.</source>

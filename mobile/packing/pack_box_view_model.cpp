@@ -43,6 +43,8 @@ void PackBoxViewModel::setCode(const QString &code)
 
 QString PackBoxViewModel::looker() const
 {
+    if (m_household == nullptr) // QML asks before it has set it
+        return {};
     return m_looker.empty() ? m_household->person() : fromCore(m_looker);
 }
 
@@ -146,6 +148,8 @@ QString PackBoxViewModel::whose() const
 
 QStringList PackBoxViewModel::callOuts() const
 {
+    if (m_household == nullptr)
+        return {};
     const wording::ItemNames names = packingNames(*m_household);
     QStringList lines;
     for (const workbench::CallOut &call : m_box.callOuts)
@@ -155,6 +159,8 @@ QStringList PackBoxViewModel::callOuts() const
 
 QStringList PackBoxViewModel::takeOut() const
 {
+    if (m_household == nullptr)
+        return {};
     const wording::ItemNames names = packingNames(*m_household);
     QStringList items;
     for (const ItemId &item : m_box.takeOut)

@@ -163,7 +163,7 @@ QString PackItemViewModel::name() const
 
 QString PackItemViewModel::drawing() const
 {
-    return packingDrawing(*m_household, item());
+    return m_items.empty() ? QString() : packingDrawing(*m_household, item());
 }
 
 QString PackItemViewModel::countWords() const
