@@ -3675,6 +3675,14 @@
             <translation>‏%1، صبح</translation>
         </message>
         <message>
+            <source>%1 needs the pair for the left hand. Put these back.</source>
+            <translation>‏%1 کو بائیں ہاتھ والی قینچی چاہیے۔ یہ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
+            <source>%1 needs the pair for the right hand. Put these back.</source>
+            <translation>‏%1 کو دائیں ہاتھ والی قینچی چاہیے۔ یہ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
             <source>%1 noted %2 %3, on two phones.</source>
             <translation>‏%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
         </message>
@@ -4639,14 +4647,6 @@
         <message>
             <source>For the hand.</source>
             <translation>ہاتھ کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>For the left hand</source>
-            <translation>بائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>For the right hand</source>
-            <translation>دائیں ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>For this child only. Wash hands before and after.</source>

@@ -114,6 +114,9 @@ QVariant PackBoxViewModel::stateOf(const PackLine &line, int role) const
     switch (role) {
     case HandRole:
         return line.hand == Hand::Unsaid ? QString() : fromCore(workbench::handNames.of(line.hand));
+    case CallRole:
+        return line.item == m_refused ? translated(wording::otherHandWords(m_code, line.hand))
+                                      : QString();
     case StateRole:
         if (line.state == LineState::Open)
             return QString();
@@ -135,10 +138,10 @@ QVariant PackBoxViewModel::stateOf(const PackLine &line, int role) const
 
 QHash<int, QByteArray> PackBoxViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},  {NameRole, "name"},   {DrawingRole, "drawing"},
-            {PiecesRole, "pieces"},  {HandRole, "hand"},   {StateRole, "stateWords"},
-            {InRole, "isIn"},        {WrongRole, "wrong"}, {LookedRole, "looked"},
-            {MayLookRole, "mayLook"}};
+    return {{ItemIdRole, "itemId"},   {NameRole, "name"},   {DrawingRole, "drawing"},
+            {PiecesRole, "pieces"},   {HandRole, "hand"},   {StateRole, "stateWords"},
+            {InRole, "isIn"},         {WrongRole, "wrong"}, {LookedRole, "looked"},
+            {MayLookRole, "mayLook"}, {CallRole, "call"}};
 }
 
 QString PackBoxViewModel::whose() const
@@ -188,6 +191,12 @@ void PackBoxViewModel::tick(int row, const QString &hand)
     if (row < 0 || row >= rowCount())
         return;
     const auto made = workbench::handNames.parse(toCore(hand)).value_or(Hand::Unsaid);
+    const PackLine &line = m_box.lines[static_cast<std::size_t>(row)];
+    m_refused = line.hand != made ? line.item : ItemId();
+    if (!m_refused.empty()) {
+        emit dataChanged(index(row), index(row));
+        return;
+    }
     answer(usecase::packLine(m_household->workplace(), lineAt(row), made));
 }
 
