@@ -4539,6 +4539,14 @@
             <translation>%1 rano</translation>
         </message>
         <message>
+            <source>%1 needs the pair for the left hand. Put these back.</source>
+            <translation>%1: potrzebna para na lewą rękę. Odłóż te.</translation>
+        </message>
+        <message>
+            <source>%1 needs the pair for the right hand. Put these back.</source>
+            <translation>%1: potrzebna para na prawą rękę. Odłóż te.</translation>
+        </message>
+        <message>
             <source>%1 noted %2 %3, on two phones.</source>
             <translation>%1, %3, na dwóch telefonach: %2.</translation>
         </message>
@@ -5645,14 +5653,6 @@
         <message>
             <source>For the hand.</source>
             <translation>Ze względu na rękę.</translation>
-        </message>
-        <message>
-            <source>For the left hand</source>
-            <translation>Na lewą rękę</translation>
-        </message>
-        <message>
-            <source>For the right hand</source>
-            <translation>Na prawą rękę</translation>
         </message>
         <message>
             <source>For this child only. Wash hands before and after.</source>

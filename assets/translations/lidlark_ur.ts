@@ -2215,7 +2215,7 @@
         </message>
         <message>
             <source>%1: not on this box's list any more</source>
-            <translation>%1: اب اس ڈبے کی فہرست میں نہیں</translation>
+            <translation>‏%1: اب اس ڈبے کی فہرست میں نہیں</translation>
         </message>
         <message>
             <source>Back</source>
@@ -4379,7 +4379,7 @@
         </message>
         <message>
             <source>%1 Noted: %2</source>
-            <translation>%1 لکھا ہے: %2</translation>
+            <translation>‏%1 لکھا ہے: %2</translation>
         </message>
         <message>
             <source>%1 November</source>
@@ -4407,7 +4407,7 @@
         </message>
         <message>
             <source>%1 Why: %2</source>
-            <translation>%1 کیوں: %2</translation>
+            <translation>‏%1 کیوں: %2</translation>
         </message>
         <message>
             <source>%1 afternoon</source>
@@ -4532,6 +4532,14 @@
             <translation>‏%1، صبح</translation>
         </message>
         <message>
+            <source>%1 needs the pair for the left hand. Put these back.</source>
+            <translation>‏%1 کو بائیں ہاتھ والی قینچی چاہیے۔ یہ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
+            <source>%1 needs the pair for the right hand. Put these back.</source>
+            <translation>‏%1 کو دائیں ہاتھ والی قینچی چاہیے۔ یہ واپس رکھ دیں۔</translation>
+        </message>
+        <message>
             <source>%1 noted %2 %3, on two phones.</source>
             <translation>‏%1 نے %3 دو فونوں پر لکھا: %2۔</translation>
         </message>
@@ -4541,7 +4549,7 @@
         </message>
         <message>
             <source>%1 of %2 in.</source>
-            <translation>%2 میں سے %1 اندر ہیں۔</translation>
+            <translation>‏%2 میں سے %1 اندر ہیں۔</translation>
         </message>
         <message>
             <source>%1 on %2: %3</source>
@@ -4665,7 +4673,7 @@
         </message>
         <message>
             <source>%1, not %2.</source>
-            <translation>%1، %2 نہیں۔</translation>
+            <translation>‏%1، %2 نہیں۔</translation>
         </message>
         <message>
             <source>%1, packs to buy: %2 instead of %3.</source>
@@ -4689,7 +4697,7 @@
         </message>
         <message>
             <source>%1. %2, %3.</source>
-            <translation>%1۔ %2، %3۔</translation>
+            <translation>‏%1۔ %2، %3۔</translation>
         </message>
         <message>
             <source>%1: %2</source>
@@ -4717,7 +4725,7 @@
         </message>
         <message>
             <source>%1: %2 here, not %3.</source>
-            <translation>%1: یہاں %2، %3 نہیں۔</translation>
+            <translation>‏%1: یہاں %2، %3 نہیں۔</translation>
         </message>
         <message>
             <source>%1: %2 in the week of %3.</source>
@@ -4737,7 +4745,7 @@
         </message>
         <message>
             <source>%1: a second person looks it over first</source>
-            <translation>%1: پہلے دوسرا شخص جانچے</translation>
+            <translation>‏%1: پہلے دوسرا شخص جانچے</translation>
         </message>
         <message>
             <source>%1: all back</source>
@@ -4813,11 +4821,11 @@
         </message>
         <message>
             <source>%1: has not come back</source>
-            <translation>%1: واپس نہیں آیا</translation>
+            <translation>‏%1: واپس نہیں آیا</translation>
         </message>
         <message>
             <source>%1: holds what this home must avoid</source>
-            <translation>%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
+            <translation>‏%1: اس میں وہ ہے جس سے اس گھر کو بچنا ہے</translation>
         </message>
         <message>
             <source>%1: how things stand</source>
@@ -4825,11 +4833,11 @@
         </message>
         <message>
             <source>%1: is not with a child</source>
-            <translation>%1: کسی بچے کے پاس نہیں</translation>
+            <translation>‏%1: کسی بچے کے پاس نہیں</translation>
         </message>
         <message>
             <source>%1: is replaced, not cleaned</source>
-            <translation>%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
+            <translation>‏%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
         </message>
         <message>
             <source>%1: its price is in another currency than the build. Change the one or the other.</source>
@@ -4857,7 +4865,7 @@
         </message>
         <message>
             <source>%1: made for the other hand</source>
-            <translation>%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
+            <translation>‏%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
         </message>
         <message>
             <source>%1: more is needed than lies on the shelf, and no shop is named. Add a pack with its price.</source>
@@ -4881,7 +4889,7 @@
         </message>
         <message>
             <source>%1: named twice</source>
-            <translation>%1: دو بار لکھا ہے</translation>
+            <translation>‏%1: دو بار لکھا ہے</translation>
         </message>
         <message>
             <source>%1: need not leave the house</source>
@@ -4893,11 +4901,11 @@
         </message>
         <message>
             <source>%1: nobody has said what it holds</source>
-            <translation>%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
+            <translation>‏%1: کسی نے نہیں بتایا اس میں کیا ہے</translation>
         </message>
         <message>
             <source>%1: nobody's yet</source>
-            <translation>%1: ابھی کسی کا نہیں</translation>
+            <translation>‏%1: ابھی کسی کا نہیں</translation>
         </message>
         <message numerus="yes">
             <source>%1: none in the last %2 weeks.</source>
@@ -4916,7 +4924,7 @@
         </message>
         <message>
             <source>%1: not all of it is packed</source>
-            <translation>%1: سب نہیں رکھا گیا</translation>
+            <translation>‏%1: سب نہیں رکھا گیا</translation>
         </message>
         <message>
             <source>%1: not missing</source>
@@ -4928,11 +4936,11 @@
         </message>
         <message>
             <source>%1: not packed</source>
-            <translation>%1: رکھا نہیں گیا</translation>
+            <translation>‏%1: رکھا نہیں گیا</translation>
         </message>
         <message>
             <source>%1: nothing in it</source>
-            <translation>%1: اس میں کچھ نہیں</translation>
+            <translation>‏%1: اس میں کچھ نہیں</translation>
         </message>
         <message>
             <source>%1: on its way</source>
@@ -5012,11 +5020,11 @@
         </message>
         <message>
             <source>%1: say for which hand</source>
-            <translation>%1: بتائیں کس ہاتھ کے لیے</translation>
+            <translation>‏%1: بتائیں کس ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>%1: say why it differs</source>
-            <translation>%1: بتائیں یہ مختلف کیوں ہے</translation>
+            <translation>‏%1: بتائیں یہ مختلف کیوں ہے</translation>
         </message>
         <message>
             <source>%1: some pieces are still missing</source>
@@ -5024,11 +5032,11 @@
         </message>
         <message>
             <source>%1: somebody else looks it over</source>
-            <translation>%1: کوئی اور جانچے</translation>
+            <translation>‏%1: کوئی اور جانچے</translation>
         </message>
         <message>
             <source>%1: something has to come out first</source>
-            <translation>%1: پہلے کچھ نکالنا ہے</translation>
+            <translation>‏%1: پہلے کچھ نکالنا ہے</translation>
         </message>
         <message>
             <source>%1: something is there already</source>
@@ -5040,7 +5048,7 @@
         </message>
         <message>
             <source>%1: still with a child</source>
-            <translation>%1: ابھی ایک بچے کے پاس ہے</translation>
+            <translation>‏%1: ابھی ایک بچے کے پاس ہے</translation>
         </message>
         <message>
             <source>%1: stopped early</source>
@@ -5060,11 +5068,11 @@
         </message>
         <message>
             <source>%1: used no more</source>
-            <translation>%1: اب استعمال میں نہیں</translation>
+            <translation>‏%1: اب استعمال میں نہیں</translation>
         </message>
         <message>
             <source>%1: was handed over as this build</source>
-            <translation>%1: اسی مجموعے میں دیا جا چکا ہے</translation>
+            <translation>‏%1: اسی مجموعے میں دیا جا چکا ہے</translation>
         </message>
         <message>
             <source>%1: was in a mouth</source>
@@ -5076,7 +5084,7 @@
         </message>
         <message>
             <source>%1: written in two ways</source>
-            <translation>%1: دو طرح لکھا ہے</translation>
+            <translation>‏%1: دو طرح لکھا ہے</translation>
         </message>
         <message>
             <source>1 day</source>
@@ -5629,14 +5637,6 @@
         <message>
             <source>For the hand.</source>
             <translation>ہاتھ کی وجہ سے۔</translation>
-        </message>
-        <message>
-            <source>For the left hand</source>
-            <translation>بائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>For the right hand</source>
-            <translation>دائیں ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>For this child only. Wash hands before and after.</source>
@@ -8430,7 +8430,7 @@
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
-            <translation>%2 میں سے %1 تیار</translation>
+            <translation>‏%2 میں سے %1 تیار</translation>
         </message>
         <message>
             <source>Handed over.</source>

@@ -107,10 +107,12 @@ Sentence perhapsTwiceWords()
     return {say("Two people packed this. See that it is not in twice."), {}};
 }
 
-Sentence handWords(workbench::Hand hand)
+Sentence otherHandWords(const std::string &code, workbench::Hand wanted)
 {
-    return {hand == workbench::Hand::Left ? say("For the left hand") : say("For the right hand"),
-            {}};
+    return {wanted == workbench::Hand::Left
+                ? say("%1 needs the pair for the left hand. Put these back.")
+                : say("%1 needs the pair for the right hand. Put these back."),
+            {code}};
 }
 
 } // namespace lidlark::wording

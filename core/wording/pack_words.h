@@ -27,7 +27,7 @@ Sentence lineWords(const workbench::PackLine &line);
 /// "Two people packed this. See that it is not in twice."
 Sentence perhapsTwiceWords();
 
-/// "For the left hand", "for the right hand".
-Sentence handWords(workbench::Hand hand);
+/// "K1 needs the pair for the right hand. Put these back.": the wrong one was in hand.
+Sentence otherHandWords(const std::string &code, workbench::Hand wanted);
 
 } // namespace lidlark::wording

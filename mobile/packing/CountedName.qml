@@ -21,7 +21,7 @@ Item {
 
         anchors.left: parent.left
         width: Math.max(implicitWidth, Theme.touchTarget)
-        role: Theme.Title
+        role: Theme.BigYes
         heading: false
         spoken: false
         text: Numerals.of(line.pieces)

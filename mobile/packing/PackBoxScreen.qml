@@ -101,6 +101,7 @@ Sheet {
             required property int pieces
             required property string hand
             required property string stateWords
+            required property string call
             required property bool isIn
             required property bool wrong
             required property bool mayLook
@@ -115,6 +116,7 @@ Sheet {
                 drawing: row.drawing
                 name: row.name
                 note: row.stateWords
+                call: row.call
             }
 
             PaperButton {

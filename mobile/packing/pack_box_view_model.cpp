@@ -43,6 +43,8 @@ void PackBoxViewModel::setCode(const QString &code)
 
 QString PackBoxViewModel::looker() const
 {
+    if (m_household == nullptr) // QML asks before it has set it
+        return {};
     return m_looker.empty() ? m_household->person() : fromCore(m_looker);
 }
 
@@ -112,6 +114,9 @@ QVariant PackBoxViewModel::stateOf(const PackLine &line, int role) const
     switch (role) {
     case HandRole:
         return line.hand == Hand::Unsaid ? QString() : fromCore(workbench::handNames.of(line.hand));
+    case CallRole:
+        return line.item == m_refused ? translated(wording::otherHandWords(m_code, line.hand))
+                                      : QString();
     case StateRole:
         if (line.state == LineState::Open)
             return QString();
@@ -133,10 +138,10 @@ QVariant PackBoxViewModel::stateOf(const PackLine &line, int role) const
 
 QHash<int, QByteArray> PackBoxViewModel::roleNames() const
 {
-    return {{ItemIdRole, "itemId"},  {NameRole, "name"},   {DrawingRole, "drawing"},
-            {PiecesRole, "pieces"},  {HandRole, "hand"},   {StateRole, "stateWords"},
-            {InRole, "isIn"},        {WrongRole, "wrong"}, {LookedRole, "looked"},
-            {MayLookRole, "mayLook"}};
+    return {{ItemIdRole, "itemId"},   {NameRole, "name"},   {DrawingRole, "drawing"},
+            {PiecesRole, "pieces"},   {HandRole, "hand"},   {StateRole, "stateWords"},
+            {InRole, "isIn"},         {WrongRole, "wrong"}, {LookedRole, "looked"},
+            {MayLookRole, "mayLook"}, {CallRole, "call"}};
 }
 
 QString PackBoxViewModel::whose() const
@@ -146,6 +151,8 @@ QString PackBoxViewModel::whose() const
 
 QStringList PackBoxViewModel::callOuts() const
 {
+    if (m_household == nullptr)
+        return {};
     const wording::ItemNames names = packingNames(*m_household);
     QStringList lines;
     for (const workbench::CallOut &call : m_box.callOuts)
@@ -155,6 +162,8 @@ QStringList PackBoxViewModel::callOuts() const
 
 QStringList PackBoxViewModel::takeOut() const
 {
+    if (m_household == nullptr)
+        return {};
     const wording::ItemNames names = packingNames(*m_household);
     QStringList items;
     for (const ItemId &item : m_box.takeOut)
@@ -182,6 +191,12 @@ void PackBoxViewModel::tick(int row, const QString &hand)
     if (row < 0 || row >= rowCount())
         return;
     const auto made = workbench::handNames.parse(toCore(hand)).value_or(Hand::Unsaid);
+    const PackLine &line = m_box.lines[static_cast<std::size_t>(row)];
+    m_refused = line.hand != made ? line.item : ItemId();
+    if (!m_refused.empty()) {
+        emit dataChanged(index(row), index(row));
+        return;
+    }
     answer(usecase::packLine(m_household->workplace(), lineAt(row), made));
 }
 

@@ -36,6 +36,7 @@ public:
         DrawingRole,
         PiecesRole,
         HandRole,  ///< "left", "right", or empty: it does not matter.
+        CallRole,  ///< What is wrong with what was about to go in; else empty.
         StateRole, ///< In words; empty: still open.
         InRole,
         WrongRole,
@@ -96,6 +97,7 @@ private:
     std::string m_looker;
     workbench::PackBox m_box;
     bool m_gone = false;
+    ItemId m_refused; ///< For the other hand, and so put back.
     QString m_problem;
 };
 

@@ -41,6 +41,7 @@ void PackItemViewModel::setAt(int at)
 {
     m_at = at;
     m_problem.clear();
+    m_refused.clear();
     if (m_household != nullptr)
         load();
 }
@@ -130,7 +131,8 @@ QVariant PackItemViewModel::data(const QModelIndex &index, int role) const
     case PiecesRole:
         return row.line.pieces;
     case CallRole:
-        return row.call;
+        return row.code == m_refused ? translated(wording::otherHandWords(row.code, row.line.hand))
+                                     : row.call;
     case StateRole:
         return row.line.state == workbench::LineState::Open
                    ? QString()
@@ -163,7 +165,7 @@ QString PackItemViewModel::name() const
 
 QString PackItemViewModel::drawing() const
 {
-    return packingDrawing(*m_household, item());
+    return m_items.empty() ? QString() : packingDrawing(*m_household, item());
 }
 
 QString PackItemViewModel::countWords() const
@@ -182,7 +184,13 @@ void PackItemViewModel::tick(int row, const QString &hand)
 {
     if (row < 0 || row >= rowCount())
         return;
-    const std::string code = m_rows[static_cast<std::size_t>(row)].code;
+    const Row &chosen = m_rows[static_cast<std::size_t>(row)];
+    const std::string code = chosen.code;
+    m_refused = chosen.line.hand != handFrom(hand) ? code : std::string();
+    if (!m_refused.empty()) {
+        emit dataChanged(index(row), index(row));
+        return;
+    }
     answer(usecase::packLine(m_household->workplace(), {m_build, code, item()}, handFrom(hand)));
 }
 

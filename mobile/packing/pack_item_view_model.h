@@ -85,6 +85,7 @@ private:
     int m_at = 0;
     std::vector<ItemId> m_items;
     std::vector<Row> m_rows;
+    std::string m_refused; ///< Box: what was in hand is for the other hand, and so put back.
     QString m_problem;
 };
 
