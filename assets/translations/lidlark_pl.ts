@@ -3510,6 +3510,10 @@
             <translation>Zużyte: %2, %1</translation>
         </message>
         <message>
+            <source>%1 (%2) instead of %3 (%4).</source>
+            <translation>%1 (%2), a nie %3 (%4).</translation>
+        </message>
+        <message>
             <source>%1 April</source>
             <translation>%1 kwietnia</translation>
         </message>
@@ -3626,6 +3630,10 @@
             <translation>%1 wieczorem</translation>
         </message>
         <message>
+            <source>%1 from %2</source>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
             <source>%1 gone</source>
             <translation>ubyło: %1</translation>
         </message>
@@ -3644,6 +3652,10 @@
         <message>
             <source>%1 in this box</source>
             <translation>%1 w tym pudełku</translation>
+        </message>
+        <message>
+            <source>%1 instead of %2.</source>
+            <translation>%1, a nie %2.</translation>
         </message>
         <message>
             <source>%1 is asked.</source>
@@ -3826,6 +3838,10 @@
             <translation>%1, nie %2.</translation>
         </message>
         <message>
+            <source>%1, packs to buy: %2 instead of %3.</source>
+            <translation>%1, paczki do kupienia: %2 zamiast %3.</translation>
+        </message>
+        <message>
             <source>%1, says %2</source>
             <translation>%1, mówi %2</translation>
         </message>
@@ -3878,6 +3894,18 @@
             <translation>%1: %2 w tygodniu od %3.</translation>
         </message>
         <message>
+            <source>%1: %2 instead of %3.</source>
+            <translation>%1: %2 zamiast %3.</translation>
+        </message>
+        <message>
+            <source>%1: a pack costs 0 to %2 pence.</source>
+            <translation>%1: paczka kosztuje od 0 do %2 pensów.</translation>
+        </message>
+        <message>
+            <source>%1: a pack holds 1 to %2 pieces.</source>
+            <translation>%1: w paczce jest od 1 do %2 sztuk.</translation>
+        </message>
+        <message>
             <source>%1: a second person looks it over first</source>
             <translation>%1: najpierw sprawdza druga osoba</translation>
         </message>
@@ -3912,6 +3940,10 @@
         <message>
             <source>%1: at least one</source>
             <translation>%1: co najmniej jedno</translation>
+        </message>
+        <message>
+            <source>%1: at most %2 packs to choose from. Take some out.</source>
+            <translation>%1: do wyboru może być najwyżej tyle rodzajów paczek: %2. Usuń niektóre.</translation>
         </message>
         <message>
             <source>%1: begun</source>
@@ -3966,6 +3998,10 @@
             <translation>%1: wymienia się, nie czyści</translation>
         </message>
         <message>
+            <source>%1: its price is in another currency than the build. Change the one or the other.</source>
+            <translation>%1: cena jest w innej walucie niż całe pakowanie. Zmień jedno albo drugie.</translation>
+        </message>
+        <message>
             <source>%1: keeps as long as its kind does</source>
             <translation>%1: wytrzyma tyle, co rzeczy tego rodzaju</translation>
         </message>
@@ -3978,12 +4014,20 @@
             <translation>%1: wolne</translation>
         </message>
         <message>
+            <source>%1: listed twice among the items. Keep one.</source>
+            <translation>%1: jest na liście rzeczy dwa razy. Zostaw jeden wpis.</translation>
+        </message>
+        <message>
             <source>%1: looked over, good</source>
             <translation>%1: obejrzane, dobre</translation>
         </message>
         <message>
             <source>%1: made for the other hand</source>
             <translation>%1: na drugą rękę</translation>
+        </message>
+        <message>
+            <source>%1: more is needed than lies on the shelf, and no shop is named. Add a pack with its price.</source>
+            <translation>%1: potrzeba więcej, niż leży na półce, a nie podano sklepu. Dodaj paczkę z ceną.</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -4070,6 +4114,10 @@
             <translation>%1: otwarte dziś</translation>
         </message>
         <message>
+            <source>%1: other packs, as many.</source>
+            <translation>%1: inne paczki, tyle samo.</translation>
+        </message>
+        <message>
             <source>%1: our way kept</source>
             <translation>%1: nasz sposób zapisany</translation>
         </message>
@@ -4084,6 +4132,10 @@
         <message>
             <source>%1: packed</source>
             <translation>%1: spakowane</translation>
+        </message>
+        <message>
+            <source>%1: pieces in stock are 0 or more. Count the shelf again.</source>
+            <translation>%1: zapas to 0 sztuk lub więcej. Policz półkę jeszcze raz.</translation>
         </message>
         <message>
             <source>%1: played as written</source>
@@ -4150,6 +4202,10 @@
             <translation>%1: przerwane wcześniej</translation>
         </message>
         <message>
+            <source>%1: there is no price yet. Look it up and add it.</source>
+            <translation>%1: nie ma jeszcze ceny. Sprawdź ją i dopisz.</translation>
+        </message>
+        <message>
             <source>%1: too long</source>
             <translation>%1: za długie</translation>
         </message>
@@ -4190,6 +4246,18 @@
             <translation>Tępy widelec stołowy, na siedząco.</translation>
         </message>
         <message>
+            <source>A box has no code. Give it one that no other box has.</source>
+            <translation>Jedno pudełko nie ma kodu. Nadaj mu kod, którego nie ma żadne inne.</translation>
+        </message>
+        <message>
+            <source>A build holds at most %1 boxes. Make two of it.</source>
+            <translation>Razem można pakować najwyżej %1 pudełek. Podziel je na dwie części.</translation>
+        </message>
+        <message>
+            <source>A build knows at most %1 kinds of item. Take out those it does not need.</source>
+            <translation>Najwyżej tyle rodzajów rzeczy: %1. Usuń te, które nie są potrzebne.</translation>
+        </message>
+        <message>
             <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
             <translation>Przychodnia prowadzi własną dokumentację pracy z dzieckiem. Prawo mówi, jak długo musi ją trzymać, więc zostaje tam także wtedy, gdy usuniesz swoje zapisy.</translation>
         </message>
@@ -4212,6 +4280,10 @@
         <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
+        </message>
+        <message>
+            <source>A currency is three capital letters, such as GBP.</source>
+            <translation>Waluta to trzy wielkie litery, na przykład GBP.</translation>
         </message>
         <message>
             <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
@@ -4276,6 +4348,10 @@
         <message>
             <source>A small skill</source>
             <translation>Mała umiejętność</translation>
+        </message>
+        <message>
+            <source>Added: %1 (%2).</source>
+            <translation>Dodane: %1 (%2).</translation>
         </message>
         <message>
             <source>After bath: five minutes to play?</source>
@@ -4424,6 +4500,18 @@
         <message>
             <source>Better in a quieter place</source>
             <translation>Lepiej w cichszym miejscu</translation>
+        </message>
+        <message>
+            <source>Box %1 holds %2, which is not among the items. Add it there first.</source>
+            <translation>W pudełku %1 jest %2, ale nie ma tego na liście rzeczy. Najpierw dopisz to tam.</translation>
+        </message>
+        <message>
+            <source>Box %1 lists %2 twice. Keep one line.</source>
+            <translation>Pudełko %1 dwa razy wymienia: %2. Zostaw jeden wiersz.</translation>
+        </message>
+        <message>
+            <source>Box %1, %2: 1 to %3 pieces.</source>
+            <translation>Pudełko %1, %2: od 1 do %3 sztuk.</translation>
         </message>
         <message>
             <source>Box: %1</source>
@@ -5010,6 +5098,10 @@
             <translation>Zostało otwarte dwa razy.</translation>
         </message>
         <message>
+            <source>Left out: %1.</source>
+            <translation>Pominięte: %1.</translation>
+        </message>
+        <message>
             <source>Left-handed scissors only.</source>
             <translation>Tylko nożyczki dla leworęcznych.</translation>
         </message>
@@ -5330,6 +5422,14 @@
             <translation>Brakuje jednej sztuki: %1.</translation>
         </message>
         <message>
+            <source>One box more: nothing more to pay. What lies in the box is worth %1.</source>
+            <translation>Jedno pudełko więcej: nic się nie dopłaca. To, co w nim leży, jest warte %1.</translation>
+        </message>
+        <message>
+            <source>One box more: the till asks for %1 more. What lies in the box is worth %2.</source>
+            <translation>Jedno pudełko więcej: przy kasie dopłacisz %1. To, co w nim leży, jest warte %2.</translation>
+        </message>
+        <message>
             <source>One child</source>
             <translation>Jedno dziecko</translation>
         </message>
@@ -5344,6 +5444,10 @@
         <message>
             <source>One note waits on this phone</source>
             <translation>Na tym telefonie czeka jeden zapis</translation>
+        </message>
+        <message>
+            <source>One of the items has no name of its own. Say which item it is.</source>
+            <translation>Jedna z rzeczy nie ma własnej nazwy. Powiedz, co to za rzecz.</translation>
         </message>
         <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
@@ -5754,6 +5858,10 @@
             <translation>Coś zostało połknięte</translation>
         </message>
         <message>
+            <source>Spares are 0 to %1 percent.</source>
+            <translation>Zapas to od 0 do %1 procent.</translation>
+        </message>
+        <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
             <translation>Zostań przy wodzie. Wylej ją, zanim ktokolwiek odejdzie, i wytrzyj podłogę.</translation>
         </message>
@@ -6124,6 +6232,10 @@
         <message>
             <source>Turning</source>
             <translation>Obracanie się</translation>
+        </message>
+        <message>
+            <source>Two boxes have the code %1. Give one of them another.</source>
+            <translation>Dwa pudełka mają kod %1. Nadaj jednemu z nich inny.</translation>
         </message>
         <message>
             <source>Two notes of one play, about %1.</source>

@@ -3505,6 +3505,10 @@
             <translation>ختم: %1 %2</translation>
         </message>
         <message>
+            <source>%1 (%2) instead of %3 (%4).</source>
+            <translation>‏%3 (%4) کی جگہ %1 (%2)۔</translation>
+        </message>
+        <message>
             <source>%1 April</source>
             <translation>‏%1 اپریل</translation>
         </message>
@@ -3620,6 +3624,10 @@
             <translation>‏%1، شام</translation>
         </message>
         <message>
+            <source>%1 from %2</source>
+            <translation>‏%1 (%2)</translation>
+        </message>
+        <message>
             <source>%1 gone</source>
             <translation>کم: %1</translation>
         </message>
@@ -3638,6 +3646,10 @@
         <message>
             <source>%1 in this box</source>
             <translation>اس ڈبے میں %1</translation>
+        </message>
+        <message>
+            <source>%1 instead of %2.</source>
+            <translation>‏%2 کی جگہ %1۔</translation>
         </message>
         <message>
             <source>%1 is asked.</source>
@@ -3811,6 +3823,10 @@
             <translation>‏%1، %2 نہیں۔</translation>
         </message>
         <message>
+            <source>%1, packs to buy: %2 instead of %3.</source>
+            <translation>‏%1، خریدنے کے پیکٹ: %3 کی جگہ %2۔</translation>
+        </message>
+        <message>
             <source>%1, says %2</source>
             <translation>‏%1، %2 کے مطابق</translation>
         </message>
@@ -3863,6 +3879,18 @@
             <translation>‏%1: %3 کے ہفتے میں %2۔</translation>
         </message>
         <message>
+            <source>%1: %2 instead of %3.</source>
+            <translation>‏%1: %3 کی جگہ %2۔</translation>
+        </message>
+        <message>
+            <source>%1: a pack costs 0 to %2 pence.</source>
+            <translation>‏%1: ایک پیکٹ کی قیمت 0 سے %2 پینس تک ہوتی ہے۔</translation>
+        </message>
+        <message>
+            <source>%1: a pack holds 1 to %2 pieces.</source>
+            <translation>‏%1: ایک پیکٹ میں 1 سے %2 تک چیزیں ہوتی ہیں۔</translation>
+        </message>
+        <message>
             <source>%1: a second person looks it over first</source>
             <translation>‏%1: پہلے دوسرا شخص جانچے</translation>
         </message>
@@ -3897,6 +3925,10 @@
         <message>
             <source>%1: at least one</source>
             <translation>‏%1: کم از کم ایک</translation>
+        </message>
+        <message>
+            <source>%1: at most %2 packs to choose from. Take some out.</source>
+            <translation>‏%1: چننے کے لیے زیادہ سے زیادہ %2 پیکٹ ہو سکتے ہیں۔ کچھ نکال دیں۔</translation>
         </message>
         <message>
             <source>%1: begun</source>
@@ -3951,6 +3983,10 @@
             <translation>‏%1: بدلا جاتا ہے، صاف نہیں ہوتا</translation>
         </message>
         <message>
+            <source>%1: its price is in another currency than the build. Change the one or the other.</source>
+            <translation>‏%1: اس کی قیمت باقی ڈبوں سے الگ کرنسی میں ہے۔ دونوں میں سے ایک بدل دیں۔</translation>
+        </message>
+        <message>
             <source>%1: keeps as long as its kind does</source>
             <translation>‏%1: اتنا چلتا ہے جتنی اس قسم کی چیز</translation>
         </message>
@@ -3963,12 +3999,20 @@
             <translation>‏%1: خالی چھوڑا</translation>
         </message>
         <message>
+            <source>%1: listed twice among the items. Keep one.</source>
+            <translation>‏%1: چیزوں کی فہرست میں دو بار ہے۔ ایک رہنے دیں۔</translation>
+        </message>
+        <message>
             <source>%1: looked over, good</source>
             <translation>‏%1: دیکھا گیا، ٹھیک</translation>
         </message>
         <message>
             <source>%1: made for the other hand</source>
             <translation>‏%1: دوسرے ہاتھ کے لیے بنی ہے</translation>
+        </message>
+        <message>
+            <source>%1: more is needed than lies on the shelf, and no shop is named. Add a pack with its price.</source>
+            <translation>‏%1: شیلف پر جتنا ہے اس سے زیادہ چاہیے، اور کوئی دکان نہیں لکھی۔ قیمت کے ساتھ ایک پیکٹ لکھیں۔</translation>
         </message>
         <message>
             <source>%1: more than 999</source>
@@ -4054,6 +4098,10 @@
             <translation>‏%1: آج کھولا گیا</translation>
         </message>
         <message>
+            <source>%1: other packs, as many.</source>
+            <translation>‏%1: پیکٹ دوسرے، گنتی وہی۔</translation>
+        </message>
+        <message>
             <source>%1: our way kept</source>
             <translation>‏%1: ہمارا طریقہ رکھا گیا</translation>
         </message>
@@ -4068,6 +4116,10 @@
         <message>
             <source>%1: packed</source>
             <translation>‏%1: ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>%1: pieces in stock are 0 or more. Count the shelf again.</source>
+            <translation>‏%1: شیلف پر 0 یا زیادہ چیزیں ہو سکتی ہیں۔ دوبارہ گنیں۔</translation>
         </message>
         <message>
             <source>%1: played as written</source>
@@ -4134,6 +4186,10 @@
             <translation>‏%1: پہلے روک دیا</translation>
         </message>
         <message>
+            <source>%1: there is no price yet. Look it up and add it.</source>
+            <translation>‏%1: ابھی قیمت نہیں لکھی۔ معلوم کر کے لکھ دیں۔</translation>
+        </message>
+        <message>
             <source>%1: too long</source>
             <translation>‏%1: بہت لمبا</translation>
         </message>
@@ -4174,6 +4230,18 @@
             <translation>کھانے کا کند کانٹا، بیٹھ کر۔</translation>
         </message>
         <message>
+            <source>A box has no code. Give it one that no other box has.</source>
+            <translation>ایک ڈبے کا کوئی کوڈ نہیں۔ اسے ایسا کوڈ دیں جو کسی اور ڈبے کا نہ ہو۔</translation>
+        </message>
+        <message>
+            <source>A build holds at most %1 boxes. Make two of it.</source>
+            <translation>ایک ساتھ زیادہ سے زیادہ %1 ڈبے بن سکتے ہیں۔ انہیں دو حصوں میں بانٹ دیں۔</translation>
+        </message>
+        <message>
+            <source>A build knows at most %1 kinds of item. Take out those it does not need.</source>
+            <translation>زیادہ سے زیادہ %1 قسم کی چیزیں ہو سکتی ہیں۔ جو نہیں چاہییں انہیں نکال دیں۔</translation>
+        </message>
+        <message>
             <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
             <translation>کلینک بچے کے ساتھ اپنے کام کا اپنا ریکارڈ لکھتا ہے۔ قانون بتاتا ہے کہ اسے کتنے عرصے رکھنا لازم ہے، اس لیے آپ اپنا ریکارڈ مٹائیں تو بھی وہ وہاں رہتا ہے۔</translation>
         </message>
@@ -4195,6 +4263,10 @@
         <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
+        </message>
+        <message>
+            <source>A currency is three capital letters, such as GBP.</source>
+            <translation>کرنسی تین بڑے حرف ہوتی ہے، جیسے GBP۔</translation>
         </message>
         <message>
             <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
@@ -4259,6 +4331,10 @@
         <message>
             <source>A small skill</source>
             <translation>ایک چھوٹا ہنر</translation>
+        </message>
+        <message>
+            <source>Added: %1 (%2).</source>
+            <translation>اضافہ: %1 (%2)۔</translation>
         </message>
         <message>
             <source>After bath: five minutes to play?</source>
@@ -4407,6 +4483,18 @@
         <message>
             <source>Better in a quieter place</source>
             <translation>زیادہ خاموش جگہ پر بہتر</translation>
+        </message>
+        <message>
+            <source>Box %1 holds %2, which is not among the items. Add it there first.</source>
+            <translation>ڈبے %1 میں %2 ہے، جو چیزوں کی فہرست میں نہیں۔ پہلے اسے وہاں لکھیں۔</translation>
+        </message>
+        <message>
+            <source>Box %1 lists %2 twice. Keep one line.</source>
+            <translation>ڈبے %1 میں %2 دو بار لکھا ہے۔ ایک سطر رہنے دیں۔</translation>
+        </message>
+        <message>
+            <source>Box %1, %2: 1 to %3 pieces.</source>
+            <translation>ڈبہ %1، %2: 1 سے %3 تک۔</translation>
         </message>
         <message>
             <source>Box: %1</source>
@@ -4992,6 +5080,10 @@
             <translation>دو بار کھلا رہا۔</translation>
         </message>
         <message>
+            <source>Left out: %1.</source>
+            <translation>شامل نہیں: %1۔</translation>
+        </message>
+        <message>
             <source>Left-handed scissors only.</source>
             <translation>صرف بائیں ہاتھ والی قینچی۔</translation>
         </message>
@@ -5307,6 +5399,14 @@
             <translation>ایک %1 غائب ہے۔</translation>
         </message>
         <message>
+            <source>One box more: nothing more to pay. What lies in the box is worth %1.</source>
+            <translation>ایک ڈبہ اور: مزید کچھ نہیں دینا۔ ڈبے میں جو ہے اس کی قیمت %1 ہے۔</translation>
+        </message>
+        <message>
+            <source>One box more: the till asks for %1 more. What lies in the box is worth %2.</source>
+            <translation>ایک ڈبہ اور: دکان پر %1 مزید دینے ہوں گے۔ ڈبے میں جو ہے اس کی قیمت %2 ہے۔</translation>
+        </message>
+        <message>
             <source>One child</source>
             <translation>ایک بچہ</translation>
         </message>
@@ -5321,6 +5421,10 @@
         <message>
             <source>One note waits on this phone</source>
             <translation>اس فون پر ایک نوٹ منتظر ہے</translation>
+        </message>
+        <message>
+            <source>One of the items has no name of its own. Say which item it is.</source>
+            <translation>ایک چیز کا اپنا نام نہیں۔ بتائیں کہ وہ کون سی چیز ہے۔</translation>
         </message>
         <message>
             <source>One page of the catalogue cannot be read and is left out: %1. All else is here.</source>
@@ -5724,6 +5828,10 @@
             <translation>کچھ نگل لیا</translation>
         </message>
         <message>
+            <source>Spares are 0 to %1 percent.</source>
+            <translation>فالتو 0 سے %1 فیصد تک ہوتا ہے۔</translation>
+        </message>
+        <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
             <translation>پانی کے پاس رہیں۔ کسی کے بھی اٹھنے سے پہلے خالی کر دیں، اور فرش سکھائیں۔</translation>
         </message>
@@ -6094,6 +6202,10 @@
         <message>
             <source>Turning</source>
             <translation>گھومنا</translation>
+        </message>
+        <message>
+            <source>Two boxes have the code %1. Give one of them another.</source>
+            <translation>دو ڈبوں کا کوڈ %1 ہے۔ ایک کو دوسرا کوڈ دیں۔</translation>
         </message>
         <message>
             <source>Two notes of one play, about %1.</source>

@@ -38,6 +38,12 @@ struct SolveOptions {
     double limit = 60; ///< Seconds.
 };
 
+/// What `sheet` is asked.
+struct BuildSheetOptions {
+    std::string file;
+    std::string oneMore; ///< A box's code: what would one more like it cost? Empty: not asked.
+};
+
 /// What `fit` is asked about: one solid, or a table of them.
 struct FitOptions {
     std::string shape;
@@ -89,6 +95,8 @@ int runFit(const Options &options, const FitOptions &fit);
 int runForecast(const Options &options, const ForecastOptions &forecast);
 /// Solves one problem in the text format `lidrot 1` (core/rotation/instance.h).
 int runMenuSolve(const Options &options, const SolveOptions &solve);
+/// What to buy for a build, and what is in each of its boxes (README, build sheet).
+int runBuildSheet(const Options &options, const BuildSheetOptions &asked);
 /// Composes drawings (core/drawing) into SVG files. The build runs it for the app's resources.
 int runDraw(const DrawOptions &asked);
 /// Writes a folder of YAML files once more, packed (core/base/packed_tree.h), for the app's

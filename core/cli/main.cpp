@@ -1,4 +1,5 @@
 #include "core/base/entropy.h"
+#include "core/cli/build_sheet_options.h"
 #include "core/cli/commands.h"
 #include "core/cli/crew_options.h"
 
@@ -166,6 +167,8 @@ int answer(int argc, char **argv)
     addMenu(app, options, menu, run);
     addWeek(app, options, week, run);
     addFit(app, options, fit, run);
+    BuildSheetOptions sheet;
+    addBuildSheet(app, options, sheet, run);
     ForecastBoxOptions lasting;
     addForecastBox(app, options, lasting, run);
     addForecast(app, options, forecast, run);

@@ -31,7 +31,7 @@ struct Supply {
 // What a supply can be, so that no sum of a build leaves 64 bits.
 inline constexpr int mostPiecesInPack = 100'000;
 inline constexpr std::int64_t mostPenceForPack = 10'000'000;
-inline constexpr int mostInStock = 100'000'000;
+inline constexpr int mostInStock = 1'000'000'000;
 inline constexpr int mostOffers = 50;
 inline constexpr int mostItems = 1'000;
 

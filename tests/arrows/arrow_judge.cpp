@@ -30,6 +30,7 @@ const std::vector<Keeper> &keepers()
          {"core/base/digest.cpp", "core/base/entropy.cpp", "core/crypto/", "core/sync/",
           "tests/core/crypto/"}},
         {"yaml-cpp/", {"core/base/"}},
+        {"boost/", {"core/workbench/box_cost.cpp", "tests/"}},
         {"curl/", {"core/sync/http_client.cpp", "core/sync/web_url.cpp"}},
         {"pugixml", {"core/sync/webdav_listing.cpp"}},
         {"CLI/", {"core/cli/"}},

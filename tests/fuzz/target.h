@@ -46,5 +46,7 @@ void listing(std::string_view bytes);
 void http(std::string_view bytes);
 /// A table that a person hands to the command line.
 void csv(std::string_view bytes);
+/// A build that a person hands to the command line, and the sheet of it.
+void build(std::string_view bytes);
 
 } // namespace lidlark::fuzz

@@ -24,7 +24,8 @@ struct Named {
     void (*run)(std::string_view);
 };
 
-constexpr std::array targets{Named{"bundle", fuzz::bundle},
+constexpr std::array targets{Named{"build", fuzz::build},
+                             Named{"bundle", fuzz::bundle},
                              Named{"catalogue", fuzz::catalogue},
                              Named{"csv", fuzz::csv},
                              Named{"drawing", fuzz::drawing},
