@@ -4247,6 +4247,14 @@
     <context>
         <name>core</name>
         <message>
+            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
+            <translation>„%1” nie należy do słów kodu. Czy było tam „%2”?</translation>
+        </message>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
+            <translation>„%1” nie należy do słów kodu. Spójrz jeszcze raz na drugi telefon.</translation>
+        </message>
+        <message>
             <source>%1</source>
             <translation>%1</translation>
         </message>
@@ -4511,6 +4519,10 @@
             <translation>Od %2 obowiązuje %1. Wieczko z mniejszą liczbą jest nieaktualne: wydrukuj listę od nowa.</translation>
         </message>
         <message>
+            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
+            <translation>%1 nie jest już w załodze. To, co przyszło stamtąd później, nie zostało przyjęte.</translation>
+        </message>
+        <message>
             <source>%1 is under three and is here: no %2.</source>
             <translation>%1 ma poniżej trzech lat i jest tu: bez %2.</translation>
         </message>
@@ -4553,6 +4565,14 @@
         <message>
             <source>%1 noted %2 %3.</source>
             <translation>%1, %3: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 notes wait on this phone</source>
+            <translation>
+                <numerusform>Na tym telefonie czeka %1 zapis</numerusform>
+                <numerusform>Na tym telefonie czekają %1 zapisy</numerusform>
+                <numerusform>Na tym telefonie czeka %1 zapisów</numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 of %2 in.</source>
@@ -4657,6 +4677,10 @@
         <message>
             <source>%1 used up</source>
             <translation>zużyte: %1</translation>
+        </message>
+        <message>
+            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
+            <translation>%1 ma nowszy Lidlark. Zaktualizuj ten telefon, żeby zobaczyć, co przysłano.</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -5139,6 +5163,18 @@
             <translation>Specjalista medyczny sprawdził %1 z %2 zabaw; pozostałe napisano starannie i na to czekają. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
         </message>
         <message>
+            <source>A code has nine words; here are more.</source>
+            <translation>Kod ma dziewięć słów; tu jest ich więcej.</translation>
+        </message>
+        <message numerus="yes">
+            <source>A code has nine words; here is only %1.</source>
+            <translation>
+                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
+                <numerusform>Kod ma dziewięć słów; tu są tylko %1.</numerusform>
+                <numerusform>Kod ma dziewięć słów; tu jest tylko %1.</numerusform>
+            </translation>
+        </message>
+        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>Moneta może być baterią guzikową: traktuj ją jak baterię.</translation>
         </message>
@@ -5147,8 +5183,20 @@
             <translation>Waluta to trzy wielkie litery, na przykład GBP.</translation>
         </message>
         <message>
+            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
+            <translation>Plik nie może tam dostać innej nazwy: coś stoi przed serwerem na drodze. Wybierz inne miejsce albo zapytaj jego opiekuna.</translation>
+        </message>
+        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>Magnes albo bateria guzikowa: jedź do szpitala, nie czekaj.</translation>
+        </message>
+        <message>
+            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
+            <translation>Nazwa albo hasło jest i w adresie, i pod nim. Pomiń jedno z nich.</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
+            <translation>Ten plik zrobił nowszy Lidlark. Zaktualizuj ten telefon, potem otwórz plik znowu.</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -5169,6 +5217,10 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>Własna notatka usunięta</translation>
+        </message>
+        <message>
+            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
+            <translation>Część tego, co udostępnia %1, jest uszkodzona albo podłożył ją ktoś inny. Nie została przyjęta.</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -5247,12 +5299,24 @@
             <translation>Wszystko, co było na tym telefonie dnia %2 (dotyczy: %1).</translation>
         </message>
         <message>
+            <source>An address begins with https. Copy the one for WebDAV.</source>
+            <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
+        </message>
+        <message>
             <source>And others.</source>
             <translation>I inne.</translation>
         </message>
         <message>
             <source>Another number was packed. Count it again.</source>
             <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
+        </message>
+        <message>
+            <source>Another phone has used this code. Ask for a new one.</source>
+            <translation>Tego kodu użył już inny telefon. Poproś o nowy.</translation>
+        </message>
+        <message>
+            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
+            <translation>Inny telefon pisze pod nazwą tego: jeden z nich jest kopią. Ten nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -5935,6 +5999,10 @@
             <translation>Było w buzi. Najpierw umyj: %1.</translation>
         </message>
         <message>
+            <source>It works: the phones can leave and fetch there what they share.</source>
+            <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
+        </message>
+        <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
@@ -6199,6 +6267,18 @@
             <translation>Bez zmiany: %1.</translation>
         </message>
         <message>
+            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
+            <translation>Na tym zdjęciu nie da się odczytać kodu. Zrób je znowu, z bliska i na wprost, albo wpisz dziewięć słów.</translation>
+        </message>
+        <message>
+            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
+            <translation>Żaden kod nie czeka albo minęło jego dziesięć minut. Zrób nowy.</translation>
+        </message>
+        <message>
+            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
+            <translation>Nie można tam założyć folderu. Poproś opiekuna tego miejsca o prawo zapisu.</translation>
+        </message>
+        <message>
             <source>No latex in this box.</source>
             <translation>W tym pudełku bez lateksu.</translation>
         </message>
@@ -6207,12 +6287,20 @@
             <translation>W tym pudełku bez pszenicy.</translation>
         </message>
         <message>
+            <source>Nobody answers there now. Check the address and the network, then try again.</source>
+            <translation>Nikt tam teraz nie odpowiada. Sprawdź adres i sieć, potem spróbuj znowu.</translation>
+        </message>
+        <message>
             <source>Nobody has received it yet.</source>
             <translation>Nikt jej jeszcze nie dostał.</translation>
         </message>
         <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>Nikt nie powiedział, ile lat ma twoje dziecko, więc propozycji jest niewiele.</translation>
+        </message>
+        <message>
+            <source>Nobody has used the code yet.</source>
+            <translation>Nikt jeszcze nie użył kodu.</translation>
         </message>
         <message>
             <source>Nobody waits for anything.</source>
@@ -6303,6 +6391,14 @@
             <translation>Nie wtedy, gdy skóra jest obolała lub uszkodzona.</translation>
         </message>
         <message>
+            <source>Nothing can be taken away from the place again. Choose another.</source>
+            <translation>Nic nie da się stamtąd usunąć. Wybierz inne miejsce.</translation>
+        </message>
+        <message>
+            <source>Nothing can be written there: perhaps only reading is allowed.</source>
+            <translation>Nic nie da się tam zapisać: może wolno tylko czytać.</translation>
+        </message>
+        <message>
             <source>Nothing from the box is needed. Quiet ones come first.</source>
             <translation>Z pudełka nic nie trzeba. Najpierw ciche zabawy.</translation>
         </message>
@@ -6383,6 +6479,14 @@
             <translation>W drodze: %1.</translation>
         </message>
         <message>
+            <source>On this phone only</source>
+            <translation>Tylko na tym telefonie</translation>
+        </message>
+        <message>
+            <source>On this phone only so far</source>
+            <translation>Na razie tylko na tym telefonie</translation>
+        </message>
+        <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
             <translation>Tego, kiedy zabawa była ostatnio proponowana. Lidlark pamięta to, żeby na każdą przyszła kolej, i nikomu tego nie pokazuje.</translation>
         </message>
@@ -6413,6 +6517,10 @@
         <message>
             <source>One line of plain text only.</source>
             <translation>Tylko jeden wiersz zwykłego tekstu.</translation>
+        </message>
+        <message>
+            <source>One note waits on this phone</source>
+            <translation>Na tym telefonie czeka jeden zapis</translation>
         </message>
         <message>
             <source>One of the items has no name of its own. Say which item it is.</source>
@@ -6731,6 +6839,22 @@
             <translation>Popatrzymy razem: miękki, równy czy wiercipięta? Albo po prostu zacznijmy.</translation>
         </message>
         <message>
+            <source>Shared %1</source>
+            <translation>Udostępnione %1</translation>
+        </message>
+        <message>
+            <source>Shared at %1</source>
+            <translation>Udostępnione o %1</translation>
+        </message>
+        <message>
+            <source>Shared on %1</source>
+            <translation>Udostępnione %1</translation>
+        </message>
+        <message>
+            <source>Shared yesterday</source>
+            <translation>Udostępnione wczoraj</translation>
+        </message>
+        <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
             <translation>Tnie się na siedząco. Przy noszeniu zamknięte, ostrza w pięści.</translation>
         </message>
@@ -6815,6 +6939,10 @@
             <translation>Może tu być ktoś poniżej trzech lat: bez %1.</translation>
         </message>
         <message>
+            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
+            <translation>Coś odpowiada, ale nie można tam trzymać plików. Sprawdź adres: ma to być adres WebDAV, a nie strony.</translation>
+        </message>
+        <message>
             <source>Something different this week</source>
             <translation>Coś innego w tym tygodniu</translation>
         </message>
@@ -6849,6 +6977,10 @@
         <message>
             <source>Something splashed in an eye</source>
             <translation>Coś chlapnęło do oka</translation>
+        </message>
+        <message>
+            <source>Something that %1 shared has not arrived here yet.</source>
+            <translation>Coś, co udostępnia %1, jeszcze tu nie dotarło.</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -6987,6 +7119,10 @@
             <translation>Lista na wieczku jest nieaktualna: wersja %1 obowiązuje od: %2.</translation>
         </message>
         <message>
+            <source>The name or the password holds a sign that cannot be sent.</source>
+            <translation>W nazwie albo haśle jest znak, którego nie da się wysłać.</translation>
+        </message>
+        <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>Własne notatki są tej osoby: %1. Przeczytaj je, zanim dasz komuś ten folder.</translation>
         </message>
@@ -7017,6 +7153,22 @@
         <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>Telefon nie mógł zapisać: pamięć jest pełna albo nie wolno w niej zapisywać. Nic, co było zapisane wcześniej, nie zginęło. Zrób trochę miejsca i spróbuj znowu.</translation>
+        </message>
+        <message>
+            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
+            <translation>Ten telefon został skopiowany albo cofnięty do kopii (%1). Trzeba go wpuścić od nowa.</translation>
+        </message>
+        <message>
+            <source>The place does not open: check the name and the password.</source>
+            <translation>Miejsce się nie otwiera: sprawdź nazwę i hasło.</translation>
+        </message>
+        <message>
+            <source>The place is full. Make some room there, or choose another.</source>
+            <translation>Miejsce jest pełne. Zrób tam trochę wolnego albo wybierz inne.</translation>
+        </message>
+        <message>
+            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
+            <translation>W tym miejscu jeden plik może wyprzeć drugi, więc coś mogłoby zginąć. Wybierz inne.</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -7055,8 +7207,40 @@
             <translation>Te same słowa co „%1”. Każdy poziom ma mieć własne.</translation>
         </message>
         <message>
+            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
+            <translation>Serwer nie umie dowieść, że jest tym, za kogo się podaje. Nic do niego nie wysłano. Poproś jego opiekuna o ważny certyfikat.</translation>
+        </message>
+        <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>Ustawień tego telefonu i innych rodzin na nim.</translation>
+        </message>
+        <message>
+            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
+            <translation>Wspólne miejsce odpowiedziało w sposób, którego Lidlark nie rozumie. Sprawdź adres.</translation>
+        </message>
+        <message>
+            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
+            <translation>Wspólne miejsce jest teraz nieosiągalne. Nic nie zginęło; Lidlark spróbuje później.</translation>
+        </message>
+        <message>
+            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
+            <translation>Wspólne miejsce nie umie dowieść, że jest tym, za co się podaje. Nic nie wysłano. Sprawdź adres albo zapytaj jego opiekuna.</translation>
+        </message>
+        <message>
+            <source>The shared place does not let this phone in. Check the name and the password.</source>
+            <translation>Wspólne miejsce nie wpuszcza tego telefonu. Sprawdź nazwę i hasło.</translation>
+        </message>
+        <message>
+            <source>The shared place has lost something that was there. This phone brings its part again.</source>
+            <translation>We wspólnym miejscu coś zginęło. Ten telefon przynosi swoją część znowu.</translation>
+        </message>
+        <message>
+            <source>The shared place is busy. Lidlark tries again later.</source>
+            <translation>Wspólne miejsce jest zajęte. Lidlark spróbuje później.</translation>
+        </message>
+        <message>
+            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
+            <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
         </message>
         <message>
             <source>The therapist</source>
@@ -7079,6 +7263,14 @@
             <translation>Dalej zasłaniają chmury.</translation>
         </message>
         <message>
+            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
+            <translation>Nie ma jeszcze wspólnego miejsca. Wybierz je pod „Wspólne miejsce”.</translation>
+        </message>
+        <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>W tym miejscu nie ma nic dla tej kartki. Sprawdź adres; starsza kartka traci ważność, gdy powstaje nowa.</translation>
+        </message>
+        <message>
             <source>There were clouds in the way.</source>
             <translation>Zasłaniały chmury.</translation>
         </message>
@@ -7087,8 +7279,16 @@
             <translation>Te są na drugą rękę. Odłóż je.</translation>
         </message>
         <message>
+            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
+            <translation>To dziewięć dobrych słów, ale jedno z nich jest inne niż pokazane. Porównaj je z drugim telefonem.</translation>
+        </message>
+        <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>Pomyśl, co było w pojemniku: czy ktoś tu na to reaguje?</translation>
+        </message>
+        <message>
+            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
+            <translation>Ten adres zaczyna się od http: każdy po drodze mógłby przeczytać hasło. Użyj adresu z https.</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -7103,8 +7303,24 @@
             <translation>Dziś wieczorem</translation>
         </message>
         <message>
+            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
+            <translation>Tego pliku nie da się otworzyć. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
+        </message>
+        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>Ten plik jest uszkodzony albo nie jest plikiem Lidlark: %1. Zostaje taki, jaki był. Użyj innego pliku albo poproś o kopię z innego telefonu załogi.</translation>
+        </message>
+        <message>
+            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
+            <translation>Ten plik jest uszkodzony albo niepełny. Poproś o niego jeszcze raz. Nic nie zostało przyjęte.</translation>
+        </message>
+        <message>
+            <source>This file is too large to be one that Lidlark hands over.</source>
+            <translation>Ten plik jest za duży na plik przekazywany przez Lidlark.</translation>
+        </message>
+        <message>
+            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
+            <translation>Nie ma takiego folderu. Sprawdź pisownię albo włóż pamięć, na której leży.</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -7123,8 +7339,28 @@
             <translation>To jest teraz dom, w którym bawimy się bez pszenicy.</translation>
         </message>
         <message>
+            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
+            <translation>To nie jest adres miejsca. Wygląda on tak: https://example.org/crew albo jak folder tego telefonu: /home/crew.</translation>
+        </message>
+        <message>
+            <source>This is no file that Lidlark hands over. It was left as it is.</source>
+            <translation>Takich plików Lidlark nie przekazuje. Plik zostaje taki, jaki był.</translation>
+        </message>
+        <message>
+            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
+            <translation>To adres strony dla ludzi. Skopiuj adres WebDAV.</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>Dziś rano</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
+            <translation>Ten telefon nie jest już w załodze. To, co na nim jest, zostaje; nic nowego nie przychodzi ani nie wychodzi.</translation>
+        </message>
+        <message>
+            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
+            <translation>Ten telefon cofnięto do starszej kopii. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -7133,6 +7369,10 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>Zegar tego telefonu pokazuje: %1. Ustaw datę, potem otwórz Lidlark znowu. Nic się nie zmieniło.</translation>
+        </message>
+        <message>
+            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
+            <translation>Ten zbiór pochodzi z innego telefonu. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści tego telefonu.</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -7311,6 +7551,10 @@
             <translation>Tydzień od poniedziałku, %1</translation>
         </message>
         <message>
+            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
+            <translation>To, co udostępnia %1, nie pasuje do tego, co było wcześniej. Nie zostało przyjęte.</translation>
+        </message>
+        <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
         </message>
@@ -7327,12 +7571,20 @@
             <translation>Czego w nim nie ma</translation>
         </message>
         <message>
+            <source>What is read there is not what was written. Choose another place.</source>
+            <translation>Odczytuje się tam coś innego, niż zapisano. Wybierz inne miejsce.</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>Co teraz robi twój latawiec?</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>Co robi twój latawiec?</translation>
+        </message>
+        <message>
+            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
+            <translation>Nie widać, co tam leży, albo widać dopiero później. Wybierz inne miejsce.</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -7877,6 +8129,10 @@
         <message>
             <source>small parts</source>
             <translation>małych części</translation>
+        </message>
+        <message>
+            <source>somebody in the crew</source>
+            <translation>ktoś z załogi</translation>
         </message>
         <message>
             <source>something</source>

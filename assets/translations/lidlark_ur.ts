@@ -4245,6 +4245,14 @@
     <context>
         <name>core</name>
         <message>
+            <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
+            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ کیا وہاں “%2” تھا؟</translation>
+        </message>
+        <message>
+            <source>&quot;%1&quot; is not a word of these codes. Look at it again on the other phone.</source>
+            <translation>‏“%1” ان کوڈوں کا لفظ نہیں۔ دوسرے فون پر پھر دیکھیں۔</translation>
+        </message>
+        <message>
             <source>%1</source>
             <translation>‏%1</translation>
         </message>
@@ -4505,6 +4513,10 @@
             <translation>‏%2 سے %1 لاگو ہے۔ جس ڈھکن پر اس سے کم لکھا ہو وہ پرانا ہے: دوبارہ چھاپیں۔</translation>
         </message>
         <message>
+            <source>%1 is not in the crew any more. What came from there since was not taken in.</source>
+            <translation>‏%1 اب ساتھیوں میں نہیں۔ اس کے بعد وہاں سے جو آیا وہ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
             <source>%1 is under three and is here: no %2.</source>
             <translation>‏%1 کی عمر تین سال سے کم ہے اور وہ یہاں موجود ہے: %2 نہیں۔</translation>
         </message>
@@ -4546,6 +4558,13 @@
         <message>
             <source>%1 noted %2 %3.</source>
             <translation>‏%1 نے %3 لکھا: %2۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 notes wait on this phone</source>
+            <translation>
+                <numerusform>اس فون پر %1 نوٹ منتظر ہے</numerusform>
+                <numerusform>اس فون پر %1 نوٹ منتظر ہیں</numerusform>
+            </translation>
         </message>
         <message>
             <source>%1 of %2 in.</source>
@@ -4643,6 +4662,10 @@
         <message>
             <source>%1 used up</source>
             <translation>ختم: %1</translation>
+        </message>
+        <message>
+            <source>%1 uses a newer Lidlark. Bring this phone up to date to see what they shared.</source>
+            <translation>‏%1 کے پاس نیا Lidlark ہے۔ ان کا بانٹا ہوا دیکھنے کے لیے اس فون کو تازہ کریں۔</translation>
         </message>
         <message numerus="yes">
             <source>%1 weeks</source>
@@ -5123,6 +5146,17 @@
             <translation>طبی ماہر نے %2 میں سے %1 سرگرمیاں جانچ لی ہیں؛ باقی احتیاط سے لکھی گئی ہیں اور اس کے انتظار میں ہیں۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
         </message>
         <message>
+            <source>A code has nine words; here are more.</source>
+            <translation>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں زیادہ ہیں۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>A code has nine words; here is only %1.</source>
+            <translation>
+                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہے۔</numerusform>
+                <numerusform>کوڈ میں نو لفظ ہوتے ہیں؛ یہاں صرف %1 ہیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
             <source>A coin may be a button battery: treat it as one.</source>
             <translation>سکہ بٹن بیٹری ہو سکتا ہے: اسے بیٹری ہی سمجھیں۔</translation>
         </message>
@@ -5131,8 +5165,20 @@
             <translation>کرنسی تین بڑے حرف ہوتی ہے، جیسے GBP۔</translation>
         </message>
         <message>
+            <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
+            <translation>وہاں فائل کا نام نہیں بدلا جا سکتا: سرور کے آگے کوئی چیز رکاوٹ ہے۔ کوئی اور جگہ چنیں، یا جو اسے دیکھتا ہے اس سے پوچھیں۔</translation>
+        </message>
+        <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
             <translation>مقناطیس یا بٹن بیٹری: انتظار کیے بغیر ہسپتال جائیں۔</translation>
+        </message>
+        <message>
+            <source>A name or a password stands in the address and below it as well. Leave one of them out.</source>
+            <translation>نام یا پاس ورڈ پتے میں بھی ہے اور نیچے بھی۔ ایک جگہ سے ہٹا دیں۔</translation>
+        </message>
+        <message>
+            <source>A newer Lidlark made this file. Bring this phone up to date, then open it again.</source>
+            <translation>یہ فائل Lidlark کے نئے ورژن نے بنائی۔ اس فون کو تازہ کریں، پھر دوبارہ کھولیں۔</translation>
         </message>
         <message>
             <source>A newer Lidlark wrote one family's file: %1. Bring Lidlark up to date on this phone to open it. The others are as they were.</source>
@@ -5153,6 +5199,10 @@
         <message>
             <source>A note of your own taken off</source>
             <translation>آپ کا اپنا نوٹ ہٹایا گیا</translation>
+        </message>
+        <message>
+            <source>A part of what %1 shared is damaged, or was put in its place by somebody else. It was not taken in.</source>
+            <translation>‏%1 نے جو بانٹا اس کا ایک حصہ خراب ہے، یا کسی اور نے اس کی جگہ رکھا۔ وہ نہیں لیا گیا۔</translation>
         </message>
         <message>
             <source>A piece of balloon may still lie about. Look first, then say so.</source>
@@ -5231,12 +5281,24 @@
             <translation>‏%2 کو اس فون پر %1 کے بارے میں جو کچھ تھا، وہ سب۔</translation>
         </message>
         <message>
+            <source>An address begins with https. Copy the one for WebDAV.</source>
+            <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+        </message>
+        <message>
             <source>And others.</source>
             <translation>اور بھی۔</translation>
         </message>
         <message>
             <source>Another number was packed. Count it again.</source>
             <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
+        </message>
+        <message>
+            <source>Another phone has used this code. Ask for a new one.</source>
+            <translation>یہ کوڈ کسی اور فون نے استعمال کر لیا ہے۔ نیا کوڈ مانگیں۔</translation>
+        </message>
+        <message>
+            <source>Another phone writes under the name of this one: one of them is a copy. This one shares nothing until somebody of the crew lets it in again.</source>
+            <translation>کوئی اور فون اس کے نام سے لکھتا ہے: ان میں سے ایک نقل ہے۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>Another program is using one family's file: %1. Close it, then open Lidlark again. The others are as they were.</source>
@@ -5919,6 +5981,10 @@
             <translation>یہ منہ میں گیا تھا۔ پہلے دھوئیں: %1۔</translation>
         </message>
         <message>
+            <source>It works: the phones can leave and fetch there what they share.</source>
+            <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
+        </message>
+        <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
@@ -6182,6 +6248,18 @@
             <translation>کوئی تبدیلی نہیں: %1۔</translation>
         </message>
         <message>
+            <source>No code can be read in this picture. Take it again, nearer and straight on, or type the nine words.</source>
+            <translation>اس تصویر میں کوڈ پڑھا نہیں جا سکتا۔ قریب سے اور سیدھی تصویر پھر لیں، یا نو لفظ لکھیں۔</translation>
+        </message>
+        <message>
+            <source>No code is waiting, or its ten minutes are over. Make a new one.</source>
+            <translation>کوئی کوڈ منتظر نہیں، یا اس کے دس منٹ پورے ہو گئے۔ نیا بنائیں۔</translation>
+        </message>
+        <message>
+            <source>No folder can be made there. Ask whoever looks after it for the right to write.</source>
+            <translation>وہاں فولڈر نہیں بن سکتا۔ جو اس جگہ کو دیکھتا ہے اس سے لکھنے کی اجازت مانگیں۔</translation>
+        </message>
+        <message>
             <source>No latex in this box.</source>
             <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
         </message>
@@ -6190,12 +6268,20 @@
             <translation>اس ڈبے میں گندم نہیں۔</translation>
         </message>
         <message>
+            <source>Nobody answers there now. Check the address and the network, then try again.</source>
+            <translation>وہاں ابھی کوئی جواب نہیں دیتا۔ پتا اور نیٹ ورک دیکھیں، پھر کوشش کریں۔</translation>
+        </message>
+        <message>
             <source>Nobody has received it yet.</source>
             <translation>ابھی کسی کو نہیں ملی۔</translation>
         </message>
         <message>
             <source>Nobody has said how old your child is, so only a few are offered.</source>
             <translation>کسی نے بچے کی عمر نہیں بتائی، اس لیے صرف چند دکھائی جاتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Nobody has used the code yet.</source>
+            <translation>ابھی تک کسی نے کوڈ استعمال نہیں کیا۔</translation>
         </message>
         <message>
             <source>Nobody waits for anything.</source>
@@ -6283,6 +6369,14 @@
             <translation>جلد دُکھتی یا کٹی پھٹی ہو تو نہیں۔</translation>
         </message>
         <message>
+            <source>Nothing can be taken away from the place again. Choose another.</source>
+            <translation>اس جگہ سے کچھ ہٹایا نہیں جا سکتا۔ کوئی اور چنیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing can be written there: perhaps only reading is allowed.</source>
+            <translation>وہاں کچھ لکھا نہیں جا سکتا: شاید صرف پڑھنے کی اجازت ہے۔</translation>
+        </message>
+        <message>
             <source>Nothing from the box is needed. Quiet ones come first.</source>
             <translation>ڈبے سے کچھ نہیں چاہیے۔ پہلے خاموش کھیل ہیں۔</translation>
         </message>
@@ -6361,6 +6455,14 @@
             <translation>راستے میں: %1۔</translation>
         </message>
         <message>
+            <source>On this phone only</source>
+            <translation>صرف اس فون پر</translation>
+        </message>
+        <message>
+            <source>On this phone only so far</source>
+            <translation>ابھی تک صرف اس فون پر</translation>
+        </message>
+        <message>
             <source>On which day an activity was last offered. Lidlark keeps it so that each gets its turn, and shows it to nobody.</source>
             <translation>یہ کہ کوئی سرگرمی آخری بار کس دن دکھائی گئی۔ Lidlark اسے اس لیے رکھتا ہے کہ ہر ایک کی باری آئے، اور کسی کو نہیں دکھاتا۔</translation>
         </message>
@@ -6391,6 +6493,10 @@
         <message>
             <source>One line of plain text only.</source>
             <translation>صرف سادہ متن کی ایک سطر۔</translation>
+        </message>
+        <message>
+            <source>One note waits on this phone</source>
+            <translation>اس فون پر ایک نوٹ منتظر ہے</translation>
         </message>
         <message>
             <source>One of the items has no name of its own. Say which item it is.</source>
@@ -6702,6 +6808,22 @@
             <translation>کیا مل کر دیکھیں: ڈھیلی، سیدھی یا مچلتی؟ یا بس شروع کریں۔</translation>
         </message>
         <message>
+            <source>Shared %1</source>
+            <translation>‏%1 بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared at %1</source>
+            <translation>‏%1 بجے بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared on %1</source>
+            <translation>‏%1 کو بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shared yesterday</source>
+            <translation>کل بانٹا گیا</translation>
+        </message>
+        <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
             <translation>کاٹتے وقت بیٹھیں۔ لے جاتے وقت قینچی بند، اس کے پھل مٹھی میں۔</translation>
         </message>
@@ -6786,6 +6908,10 @@
             <translation>شاید یہاں کوئی تین سال سے چھوٹا ہو: %1 نہیں۔</translation>
         </message>
         <message>
+            <source>Something answers, but no files can be kept there. Check the address: it is the one for WebDAV, not the one of a page.</source>
+            <translation>کوئی جواب دیتا ہے، مگر وہاں فائلیں نہیں رکھی جا سکتیں۔ پتا دیکھیں: WebDAV کا چاہیے، کسی صفحے کا نہیں۔</translation>
+        </message>
+        <message>
             <source>Something different this week</source>
             <translation>اس ہفتے کچھ الگ</translation>
         </message>
@@ -6820,6 +6946,10 @@
         <message>
             <source>Something splashed in an eye</source>
             <translation>آنکھ میں کچھ چلا گیا</translation>
+        </message>
+        <message>
+            <source>Something that %1 shared has not arrived here yet.</source>
+            <translation>‏%1 نے جو بانٹا اس میں سے کچھ ابھی یہاں نہیں پہنچا۔</translation>
         </message>
         <message>
             <source>Something was swallowed</source>
@@ -6958,6 +7088,10 @@
             <translation>ڈھکن کی فہرست پرانی ہے: نظرثانی %1 چل رہی ہے، %2 سے۔</translation>
         </message>
         <message>
+            <source>The name or the password holds a sign that cannot be sent.</source>
+            <translation>نام یا پاس ورڈ میں ایسی علامت ہے جو بھیجی نہیں جا سکتی۔</translation>
+        </message>
+        <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
             <translation>اپنے نوٹ %1 کے ہیں۔ یہ فولڈر کسی کو دینے سے پہلے انہیں پڑھ لیں۔</translation>
         </message>
@@ -6988,6 +7122,22 @@
         <message>
             <source>The phone could not save: the storage is full, or may not be written. Nothing that was kept before is lost. Make some room, then try again.</source>
             <translation>فون محفوظ نہیں کر سکا: جگہ بھر گئی ہے، یا لکھنے کی اجازت نہیں۔ پہلے جو رکھا گیا تھا اس میں سے کچھ ضائع نہیں ہوا۔ کچھ جگہ بنائیں، پھر دوبارہ کوشش کریں۔</translation>
+        </message>
+        <message>
+            <source>The phone of %1 was copied or set back to a backup. It has to be let in again.</source>
+            <translation>‏%1 کے فون کی نقل بنی یا اسے پرانی نقل پر لایا گیا۔ اسے پھر سے اندر آنے دینا ہوگا۔</translation>
+        </message>
+        <message>
+            <source>The place does not open: check the name and the password.</source>
+            <translation>جگہ نہیں کھلتی: نام اور پاس ورڈ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The place is full. Make some room there, or choose another.</source>
+            <translation>جگہ بھر گئی ہے۔ وہاں کچھ خالی کریں، یا کوئی اور چنیں۔</translation>
+        </message>
+        <message>
+            <source>The place lets one file push out another, so something could be lost. Choose another.</source>
+            <translation>اس جگہ ایک فائل دوسری کو ہٹا دیتی ہے، کچھ کھو سکتا ہے۔ کوئی اور چنیں۔</translation>
         </message>
         <message>
             <source>The question about allergies is still open, so only a few are offered.</source>
@@ -7026,8 +7176,40 @@
             <translation>وہی الفاظ جو ”%1“ کے ہیں۔ ہر درجے کے اپنے الفاظ ہوں۔</translation>
         </message>
         <message>
+            <source>The server cannot show that it is the one it says it is. Nothing was sent to it. Ask whoever looks after it for a valid certificate.</source>
+            <translation>سرور ثابت نہیں کر سکتا کہ وہ وہی ہے جو کہتا ہے۔ اسے کچھ نہیں بھیجا گیا۔ جو اسے دیکھتا ہے اس سے درست سرٹیفکیٹ مانگیں۔</translation>
+        </message>
+        <message>
             <source>The settings of this phone, and other families on it.</source>
             <translation>اس فون کی ترتیبات، اور اس پر موجود دوسرے خاندان۔</translation>
+        </message>
+        <message>
+            <source>The shared place answered in a way that Lidlark does not understand. Check the address.</source>
+            <translation>مشترک جگہ کا جواب Lidlark نہیں سمجھا۔ پتا دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place cannot be reached now. Nothing is lost; Lidlark tries again later.</source>
+            <translation>مشترک جگہ ابھی نہیں ملتی۔ کچھ نہیں کھویا؛ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
+        </message>
+        <message>
+            <source>The shared place cannot show that it is the one it says. Nothing was sent. Check the address, or ask whoever runs it.</source>
+            <translation>مشترک جگہ ثابت نہیں کر سکتی کہ وہ وہی ہے۔ کچھ نہیں بھیجا گیا۔ پتا دیکھیں، یا جو اسے چلاتا ہے اس سے پوچھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place does not let this phone in. Check the name and the password.</source>
+            <translation>مشترک جگہ اس فون کو اندر نہیں آنے دیتی۔ نام اور پاس ورڈ دیکھیں۔</translation>
+        </message>
+        <message>
+            <source>The shared place has lost something that was there. This phone brings its part again.</source>
+            <translation>مشترک جگہ سے کچھ کھو گیا جو وہاں تھا۔ یہ فون اپنا حصہ پھر لاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>The shared place is busy. Lidlark tries again later.</source>
+            <translation>مشترک جگہ مصروف ہے۔ Lidlark بعد میں پھر کوشش کرے گا۔</translation>
+        </message>
+        <message>
+            <source>The shared place is full. What you noted stays on this phone until there is room.</source>
+            <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
         </message>
         <message>
             <source>The therapist</source>
@@ -7050,6 +7232,14 @@
             <translation>راستے میں اب بھی بادل ہیں۔</translation>
         </message>
         <message>
+            <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
+            <translation>ابھی کوئی مشترک جگہ نہیں۔ “مشترک جگہ” میں ایک چنیں۔</translation>
+        </message>
+        <message>
+            <source>There is nothing for this sheet at that place. Check the address; an older sheet ends when a new one is made.</source>
+            <translation>اس جگہ پر اس پرچے کے لیے کچھ نہیں ہے۔ پتا دیکھ لیں؛ نیا پرچہ بنتے ہی پرانا ختم ہو جاتا ہے۔</translation>
+        </message>
+        <message>
             <source>There were clouds in the way.</source>
             <translation>راستے میں بادل تھے۔</translation>
         </message>
@@ -7058,8 +7248,16 @@
             <translation>یہ دوسرے ہاتھ کی ہے۔ واپس رکھ دیں۔</translation>
         </message>
         <message>
+            <source>These are nine good words, but one of them is another than was shown. Compare them with the other phone.</source>
+            <translation>یہ نو درست لفظ ہیں، مگر ان میں سے ایک وہ نہیں جو دکھایا گیا تھا۔ دوسرے فون سے ملائیں۔</translation>
+        </message>
+        <message>
             <source>Think what the container held: does anyone here react to it?</source>
             <translation>سوچیں کہ برتن میں پہلے کیا تھا: کیا یہاں کسی کو اس سے ری ایکشن ہوتا ہے؟</translation>
+        </message>
+        <message>
+            <source>This address begins with http: anybody on the way could read the password. Use the one with https.</source>
+            <translation>یہ پتا http سے شروع ہوتا ہے: راستے میں کوئی بھی پاس ورڈ پڑھ سکتا ہے۔ https والا استعمال کریں۔</translation>
         </message>
         <message>
             <source>This afternoon</source>
@@ -7074,8 +7272,24 @@
             <translation>آج شام</translation>
         </message>
         <message>
+            <source>This file cannot be opened. Check how it is written, or put in the stick it lies on.</source>
+            <translation>یہ فائل نہیں کھلتی۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
+        </message>
+        <message>
             <source>This file is damaged or is not a Lidlark store: %1. It was left as it is. Use another file, or ask for a copy from another phone of your crew.</source>
             <translation>یہ فائل خراب ہے یا Lidlark کا ذخیرہ نہیں: %1۔ اسے ویسا ہی چھوڑ دیا گیا۔ کوئی اور فائل لیں، یا اپنے کسی ساتھی کے فون سے نقل مانگیں۔</translation>
+        </message>
+        <message>
+            <source>This file is damaged or not all there. Ask for it again. Nothing was taken in.</source>
+            <translation>یہ فائل خراب یا ادھوری ہے۔ دوبارہ مانگیں۔ کچھ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
+            <source>This file is too large to be one that Lidlark hands over.</source>
+            <translation>یہ فائل Lidlark کی دی ہوئی فائل کے لیے بہت بڑی ہے۔</translation>
+        </message>
+        <message>
+            <source>This folder is not there. Check how it is written, or put in the stick it lies on.</source>
+            <translation>یہ فولڈر وہاں نہیں۔ اس کی لکھائی دیکھیں، یا وہ اسٹک لگائیں جس پر یہ ہے۔</translation>
         </message>
         <message>
             <source>This game has changed since your therapist's yes. Ask your therapist.</source>
@@ -7094,8 +7308,28 @@
             <translation>یہ گھر اب کھیل کے لیے گندم کے بغیر ہے۔</translation>
         </message>
         <message>
+            <source>This is no address of a place. It looks like https://example.org/crew, or like a folder of this phone: /home/crew.</source>
+            <translation>یہ کسی جگہ کا پتا نہیں۔ پتا ایسا ہوتا ہے: https://example.org/crew یا اس فون کا فولڈر: /home/crew۔</translation>
+        </message>
+        <message>
+            <source>This is no file that Lidlark hands over. It was left as it is.</source>
+            <translation>یہ وہ فائل نہیں جو Lidlark دیتا ہے۔ اسے ویسا ہی چھوڑ دیا گیا۔</translation>
+        </message>
+        <message>
+            <source>This is the address of a page for people. Copy the one for WebDAV.</source>
+            <translation>یہ لوگوں کے لیے صفحے کا پتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>آج صبح</translation>
+        </message>
+        <message>
+            <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
+            <translation>یہ فون اب ساتھیوں میں نہیں۔ جو اس پر ہے وہ یہیں رہتا ہے؛ نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
+            <translation>یہ فون پرانی نقل پر لایا گیا۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>This phone's clock shows %1 %2. Set the date, then open Lidlark again. Nothing was changed.</source>
@@ -7104,6 +7338,10 @@
         <message>
             <source>This phone's clock shows %1. Set the date, then open Lidlark again. Nothing was changed.</source>
             <translation>اس فون کی گھڑی %1 دکھاتی ہے۔ تاریخ درست کریں، پھر Lidlark دوبارہ کھولیں۔ کچھ نہیں بدلا۔</translation>
+        </message>
+        <message>
+            <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
+            <translation>یہ ذخیرہ کسی اور فون کا ہے۔ جب تک کوئی ساتھی اس فون کو اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
         <message>
             <source>Thursday</source>
@@ -7282,6 +7520,10 @@
             <translation>پیر سے ہفتہ، %1</translation>
         </message>
         <message>
+            <source>What %1 shared does not follow on what was there before. It was not taken in.</source>
+            <translation>‏%1 نے جو بانٹا وہ پہلے سے جڑتا نہیں۔ وہ نہیں لیا گیا۔</translation>
+        </message>
+        <message>
             <source>What another home or another person keeps to themselves: this phone cannot read it.</source>
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
         </message>
@@ -7298,12 +7540,20 @@
             <translation>اس میں کیا نہیں ہے</translation>
         </message>
         <message>
+            <source>What is read there is not what was written. Choose another place.</source>
+            <translation>وہاں وہ نہیں پڑھا جاتا جو لکھا گیا تھا۔ کوئی اور جگہ چنیں۔</translation>
+        </message>
+        <message>
             <source>What is your kite doing now?</source>
             <translation>تمہاری پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
         <message>
             <source>What is your kite doing?</source>
             <translation>تمہاری پتنگ کیا کر رہی ہے؟</translation>
+        </message>
+        <message>
+            <source>What lies in the place cannot be seen, or not at once. Choose another.</source>
+            <translation>وہاں جو رکھا ہے وہ نظر نہیں آتا، یا فوراً نہیں آتا۔ کوئی اور جگہ چنیں۔</translation>
         </message>
         <message>
             <source>What stays with the clinic</source>
@@ -7848,6 +8098,10 @@
         <message>
             <source>small parts</source>
             <translation>چھوٹی چیزیں</translation>
+        </message>
+        <message>
+            <source>somebody in the crew</source>
+            <translation>ساتھیوں میں سے کوئی</translation>
         </message>
         <message>
             <source>something</source>

@@ -48,7 +48,7 @@ StrictJson::StrictJson(const Json &object, std::string path, FirstError &error,
     }
 }
 
-std::string StrictJson::text(const char *key, std::optional<std::string> absent)
+std::string StrictJson::text(const char *key, const std::optional<std::string> &absent)
 {
     const Json *value = wanted(key, absent.has_value(), &Json::is_string, "a text is wanted");
     return value ? value->get<std::string>() : absent.value_or("");

@@ -27,7 +27,7 @@ public:
 
     [[nodiscard]] bool has(const char *key) const { return find(key) != nullptr; }
     /// @param absent what stands where the key is not there; nothing: it must be there.
-    std::string text(const char *key, std::optional<std::string> absent = std::nullopt);
+    std::string text(const char *key, const std::optional<std::string> &absent = std::nullopt);
     /// A number beyond 32 bits comes as the nearest that has them.
     int whole(const char *key, std::optional<int> absent = std::nullopt);
     /// Pence: nothing where the key is absent or null. Beyond 53 bits: the nearest within.

@@ -132,7 +132,7 @@ std::optional<std::string> problemWith(const KeptSupply &kept)
     if (kept.supply.inStock < 0)
         return "stock: below zero";
     if (kept.supply.inStock > mostInStock)
-        return "stock: more than 100000000";
+        return "stock: more than 1000000000";
     if (kept.supply.offers.size() > std::size_t{mostOffers})
         return "packs: more than 50 ways to buy it";
     if (kept.lot.size() > longestLot)

@@ -12,6 +12,7 @@ namespace {
 std::vector<PackPrice> pricesOf(const Supply &supply)
 {
     std::vector<PackPrice> prices;
+    prices.reserve(supply.offers.size());
     for (const PackOffer &offer : supply.offers)
         prices.push_back({offer.pieces, offer.pence.value_or(0)});
     return prices;

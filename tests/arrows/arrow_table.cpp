@@ -106,7 +106,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/safety", core({"base", "catalogue", "child"})},
         {"core/rotation", core({"base", "catalogue", "checkin", "child", "safety"})},
         {"core/goals", core({"base", "catalogue", "child", "journal"})},
-        {"core/workbench", core({"base", "catalogue", "journal"})},
+        {"core/workbench", core({"base", "box", "catalogue", "child", "journal"})},
     };
     return table;
 }

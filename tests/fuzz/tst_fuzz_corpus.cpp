@@ -24,10 +24,10 @@ struct Named {
     void (*run)(std::string_view);
 };
 
-constexpr std::array targets{Named{"bundle", fuzz::bundle},
+constexpr std::array targets{Named{"build", fuzz::build},
+                             Named{"bundle", fuzz::bundle},
                              Named{"catalogue", fuzz::catalogue},
                              Named{"csv", fuzz::csv},
-                             Named{"build", fuzz::build},
                              Named{"drawing", fuzz::drawing},
                              Named{"event", fuzz::event},
                              Named{"folds", fuzz::folds},

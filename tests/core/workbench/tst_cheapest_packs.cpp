@@ -147,7 +147,7 @@ private slots:
             const std::int64_t pieces = *rc::gen::inRange(1, 130'000);
             judge::GlpkPacks glpk;
             glpk.addItem(offers, pieces);
-            const auto least = glpk.least(100);
+            const auto least = glpk.least(10'000);
             if (!least)
                 return; // it did not get through: nothing is judged
             ++judged;

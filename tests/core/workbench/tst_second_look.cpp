@@ -38,6 +38,12 @@ rc::Gen<Step> anyStep()
                                     rc::gen::inRange(0, 2), rc::gen::inRange(0, 3));
 }
 
+/// Enough steps for two lines to be packed, looked over and packed again.
+rc::Gen<std::vector<Step>> anyHistory()
+{
+    return rc::gen::container<std::vector<Step>>(60, anyStep());
+}
+
 /// Three phones, each with the events it holds.
 class Packers
 {
@@ -138,7 +144,7 @@ private slots:
         QVERIFY(rc::check("plain rule", [&ready] {
             Packers packers;
             PlainLine lines[2];
-            for (const Step &step : *rc::gen::container<std::vector<Step>>(anyStep())) {
+            for (const Step &step : *anyHistory()) {
                 if (step.what == 5)
                     continue;
                 packers.take(step);
@@ -161,7 +167,7 @@ private slots:
         int ready = 0;
         QVERIFY(rc::check("second person", [&ready] {
             Packers packers;
-            for (const Step &step : *rc::gen::container<std::vector<Step>>(anyStep())) {
+            for (const Step &step : *anyHistory()) {
                 packers.meet(step.who, step.other); // now and then nobody but oneself
                 packers.take(step);
             }
@@ -191,7 +197,7 @@ private slots:
     {
         QVERIFY(rc::check("one person", [] {
             Packers packers;
-            for (Step step : *rc::gen::container<std::vector<Step>>(anyStep())) {
+            for (Step step : *anyHistory()) {
                 step.who = step.other = 1;
                 packers.take(step);
                 RC_ASSERT(!packers.boxOn(1).isReady());
@@ -204,7 +210,7 @@ private slots:
     {
         QVERIFY(rc::check("any order", [] {
             Packers packers;
-            for (const Step &step : *rc::gen::container<std::vector<Step>>(anyStep()))
+            for (const Step &step : *anyHistory())
                 packers.take(step);
             packers.meet(0, 1);
             packers.meet(0, 2);
