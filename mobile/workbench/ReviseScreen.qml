@@ -56,10 +56,16 @@ Sheet {
         anchors.left: parent.left
         width: Math.min(implicitWidth, screen.contentWidth)
         text: screen.adding ? qsTr("Close the catalogue") : qsTr("Put something in")
-        onClicked: screen.adding = !screen.adding
+        onClicked: {
+            screen.adding = !screen.adding
+            if (screen.adding)
+                Qt.callLater(screen.showItem, additions) // it opens below
+        }
     }
 
     AdditionList {
+        id: additions
+
         width: screen.contentWidth
         household: screen.household
         list: list
@@ -108,8 +114,12 @@ Sheet {
         text: qsTr("Send as revision %1").arg(Numerals.of(list.nextNumber))
         notNowReason: list.changed ? "" : qsTr("The list is as it was")
         onClicked: {
-            if (list.send(why.text))
+            if (list.send(why.text)) {
                 screen.sent()
+                return
+            }
+            screen.held = why // what is wrong stands beside it, at the end of a long page
+            screen.showItem(why)
         }
     }
 }

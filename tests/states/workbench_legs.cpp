@@ -86,7 +86,9 @@ void lookAtABusyWeek(Walk &walk)
     walk.tap("Straws: Leave out");
     walk.tap("#putIn");
     walk.see("revise-put-in");
-    walk.tap("#putIn");
+    walk.tap("Back, nothing is changed");
+    walk.tap("Change the box");
+    walk.tap("Straws: Leave out");
     walk.tap("Send as revision 3");
     walk.see("revise-no-reason");
     walk.tap("Back, nothing is changed");
