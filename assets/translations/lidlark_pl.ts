@@ -3890,10 +3890,6 @@
             <translation>%1 %2</translation>
         </message>
         <message>
-            <source>, </source>
-            <translation>, </translation>
-        </message>
-        <message>
             <source>Back</source>
             <translation>Wstecz</translation>
         </message>
@@ -9149,6 +9145,10 @@
         <message>
             <source>%1: %2</source>
             <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
         </message>
         <message>
             <source>In place of %1: not there: %2.</source>

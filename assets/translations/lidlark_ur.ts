@@ -142,7 +142,7 @@
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
-            <translation>%1 کا ڈبہ</translation>
+            <translation>‏%1 کا ڈبہ</translation>
         </message>
         <message>
             <source>Back to the workbench</source>
@@ -342,7 +342,7 @@
         </message>
         <message>
             <source>Handing over to %1's home</source>
-            <translation>%1 کے گھر حوالے کرنا</translation>
+            <translation>‏%1 کے گھر حوالے کرنا</translation>
         </message>
         <message>
             <source>The parent does each of these while you are there. The ticks stay on this phone.</source>
@@ -858,7 +858,7 @@
         </message>
         <message>
             <source>Kiresuk and Sherman 1968, with the goals taken to go together by 0.3. Goals that nobody has rated are left out.</source>
-            <translation>Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
+            <translation>‏Kiresuk اور Sherman 1968، مقاصد کا باہمی تعلق 0.3 مانا گیا۔ جن پر کسی نے رائے نہ دی وہ شامل نہیں۔</translation>
         </message>
         <message>
             <source>Nothing has been rated yet.</source>
@@ -932,7 +932,7 @@
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
-            <translation>%1 کا مقصد</translation>
+            <translation>‏%1 کا مقصد</translation>
         </message>
         <message>
             <source>Back</source>
@@ -1003,7 +1003,7 @@
         </message>
         <message>
             <source>Goals with %1</source>
-            <translation>%1 کے مقاصد</translation>
+            <translation>‏%1 کے مقاصد</translation>
         </message>
         <message>
             <source>No goal yet</source>
@@ -1815,7 +1815,7 @@
         <name>Main</name>
         <message>
             <source>Lidlark</source>
-            <translation>Lidlark</translation>
+            <translation>‏Lidlark</translation>
         </message>
     </context>
     <context>
@@ -2378,7 +2378,7 @@
         </message>
         <message>
             <source>https://example.org/dav/crew</source>
-            <translation>https://example.org/dav/crew</translation>
+            <translation>‏https://example.org/dav/crew</translation>
         </message>
     </context>
     <context>
@@ -2893,7 +2893,7 @@
         </message>
         <message>
             <source>Change %1's box</source>
-            <translation>%1 کا ڈبہ بدلیں</translation>
+            <translation>‏%1 کا ڈبہ بدلیں</translation>
         </message>
         <message>
             <source>Close the catalogue</source>
@@ -3009,7 +3009,7 @@
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
-            <translation>%1: باندھ لیا</translation>
+            <translation>‏%1: باندھ لیا</translation>
         </message>
         <message>
             <source>Back to the workbench</source>
@@ -3254,23 +3254,23 @@
         <name>SessionWords</name>
         <message>
             <source>%1, %2, %3</source>
-            <translation>%1، %2، %3</translation>
+            <translation>‏%1، %2، %3</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>%1: not on their lid list</source>
-            <translation>%1: ان کی فہرست میں نہیں</translation>
+            <translation>‏%1: ان کی فہرست میں نہیں</translation>
         </message>
         <message>
             <source>%1: still on its way</source>
-            <translation>%1: ابھی راستے میں</translation>
+            <translation>‏%1: ابھی راستے میں</translation>
         </message>
         <message>
             <source>%1: to be taken out</source>
-            <translation>%1: نکالنا ہے</translation>
+            <translation>‏%1: نکالنا ہے</translation>
         </message>
         <message>
             <source>Camera on the hands</source>
@@ -3874,7 +3874,7 @@
         </message>
         <message>
             <source>in %1 days</source>
-            <translation>%1 دن میں</translation>
+            <translation>‏%1 دن میں</translation>
         </message>
         <message>
             <source>today</source>
@@ -3885,11 +3885,7 @@
         <name>VideoSessionScreen</name>
         <message>
             <source>%1 %2</source>
-            <translation>%1 %2</translation>
-        </message>
-        <message>
-            <source>, </source>
-            <translation>، </translation>
+            <translation>‏%1 %2</translation>
         </message>
         <message>
             <source>Back</source>
@@ -4572,7 +4568,7 @@
         </message>
         <message>
             <source>%1 on %2: %3</source>
-            <translation>%1، %2 کو: %3</translation>
+            <translation>‏%1، %2 کو: %3</translation>
         </message>
         <message>
             <source>%1 or %2</source>
@@ -4618,8 +4614,8 @@
         <message numerus="yes">
             <source>%1 small pieces are not found.</source>
             <translation>
-                <numerusform>%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
-                <numerusform>%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
+                <numerusform>‏%1 چھوٹا ٹکڑا نہیں ملا۔</numerusform>
+                <numerusform>‏%1 چھوٹے ٹکڑے نہیں ملے۔</numerusform>
             </translation>
         </message>
         <message>
@@ -4680,7 +4676,7 @@
         </message>
         <message>
             <source>%1 wrote why: %2</source>
-            <translation>%1 نے وجہ لکھی: %2</translation>
+            <translation>‏%1 نے وجہ لکھی: %2</translation>
         </message>
         <message>
             <source>%1's box</source>
@@ -4943,7 +4939,7 @@
         </message>
         <message>
             <source>%1: not after the day it was agreed</source>
-            <translation>%1: طے ہونے کے دن کے بعد نہیں</translation>
+            <translation>‏%1: طے ہونے کے دن کے بعد نہیں</translation>
         </message>
         <message>
             <source>%1: not all of it is packed</source>
@@ -4975,7 +4971,7 @@
         </message>
         <message>
             <source>%1: one line of plain text only</source>
-            <translation>%1: صرف سادہ متن کی ایک سطر</translation>
+            <translation>‏%1: صرف سادہ متن کی ایک سطر</translation>
         </message>
         <message>
             <source>%1: open again</source>
@@ -5254,7 +5250,7 @@
         </message>
         <message>
             <source>Agreed together on %1: %2</source>
-            <translation>%1 کو مل کر طے ہوا: %2</translation>
+            <translation>‏%1 کو مل کر طے ہوا: %2</translation>
         </message>
         <message>
             <source>All back</source>
@@ -5574,7 +5570,7 @@
         </message>
         <message>
             <source>EN 71-1</source>
-            <translation>EN 71-1</translation>
+            <translation>‏EN 71-1</translation>
         </message>
         <message>
             <source>Easy to start with</source>
@@ -6685,7 +6681,7 @@
         </message>
         <message>
             <source>Received by %1, %2.</source>
-            <translation>%1 کو ملی: %2۔</translation>
+            <translation>‏%1 کو ملی: %2۔</translation>
         </message>
         <message>
             <source>Replace</source>
@@ -8289,14 +8285,14 @@
         </message>
         <message>
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
-            <translation>”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
+            <translation>‏”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
     </context>
     <context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
-            <translation>%1 اس کی جگہ: %2۔</translation>
+            <translation>‏%1 اس کی جگہ: %2۔</translation>
         </message>
         <message>
             <source>In place of: %1</source>
@@ -8466,11 +8462,11 @@
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>%1: not rated</source>
-            <translation>%1: رائے نہیں دی</translation>
+            <translation>‏%1: رائے نہیں دی</translation>
         </message>
         <message>
             <source>Agreed together</source>
@@ -8482,7 +8478,7 @@
         </message>
         <message>
             <source>Rests on %1 of %2 goals</source>
-            <translation>%2 میں سے %1 مقاصد پر مبنی</translation>
+            <translation>‏%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
     </context>
     <context>
@@ -8519,15 +8515,15 @@
         <name>lidlark::mobile::HaveReadyViewModel</name>
         <message>
             <source>%1 pieces</source>
-            <translation>%1 عدد</translation>
+            <translation>‏%1 عدد</translation>
         </message>
         <message>
             <source>%1, in place of %2</source>
-            <translation>%2 کی جگہ %1</translation>
+            <translation>‏%2 کی جگہ %1</translation>
         </message>
         <message>
             <source>%1: something is missing</source>
-            <translation>%1: کچھ کم ہے</translation>
+            <translation>‏%1: کچھ کم ہے</translation>
         </message>
         <message>
             <source>, </source>
@@ -8699,7 +8695,7 @@
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
-            <translation>%1 باندھا گیا، %2 باقی</translation>
+            <translation>‏%1 باندھا گیا، %2 باقی</translation>
         </message>
     </context>
     <context>
@@ -8925,7 +8921,7 @@
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
-            <translation>%1 (%2)</translation>
+            <translation>‏%1 (%2)</translation>
         </message>
         <message>
             <source>%1 until now</source>
@@ -8987,7 +8983,7 @@
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
-            <translation>%1، %2 نے مانگا، %3</translation>
+            <translation>‏%1، %2 نے مانگا، %3</translation>
         </message>
         <message numerus="yes">
             <source>%n pieces</source>
@@ -9050,7 +9046,7 @@
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 %2, %3</source>
-            <translation>%1 %2، %3</translation>
+            <translation>‏%1 %2، %3</translation>
         </message>
         <message>
             <source>%1 showed us earlier</source>
@@ -9073,15 +9069,15 @@
         <name>lidlark::mobile::VideoPlanViewModel</name>
         <message>
             <source>%1 minutes. %2.</source>
-            <translation>%1 منٹ۔ %2۔</translation>
+            <translation>‏%1 منٹ۔ %2۔</translation>
         </message>
         <message>
             <source>%1, %2</source>
-            <translation>%1، %2</translation>
+            <translation>‏%1، %2</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
         </message>
         <message>
             <source>, </source>
@@ -9104,15 +9100,19 @@
         <name>lidlark::mobile::VideoSessionViewModel</name>
         <message>
             <source>%1.</source>
-            <translation>%1۔</translation>
+            <translation>‏%1۔</translation>
         </message>
         <message>
             <source>%1: %2</source>
-            <translation>%1: %2</translation>
+            <translation>‏%1: %2</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
         </message>
         <message>
             <source>In place of %1: not there: %2.</source>
-            <translation>%1 کی جگہ: موجود نہیں: %2۔</translation>
+            <translation>‏%1 کی جگہ: موجود نہیں: %2۔</translation>
         </message>
         <message>
             <source>Not there: %1.</source>

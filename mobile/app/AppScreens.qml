@@ -17,40 +17,35 @@ FocusScope {
     required property Voice voice
     required property CrewLife crewLife
     property string route: ""
-    /// What was just put back: for the after-kite.
-    property string afterActivity: ""
+    property string afterActivity: "" ///< What was just put back: for the after-kite.
     /// Where the floor check, the words for an emergency and the take-out list lead back to.
     property string floorBack: "today"
-    property string emergencyBack: "today"
-    property string takeOutBack: "today"
+    property alias emergencyBack: ways.emergency
+    property alias takeOutBack: ways.takeOut
     /// The item whose page stands open, and where its page, and that of a dried-out one, lead back to.
     property string item: ""
-    /// Under Everything, while such a page stands open.
-    property string searched: ""
-    property string itemBack: "box"
-    property string driedOutBack: "item"
-    /// The card for the adult that the breaths lead back to.
-    property int togetherCard: 0
+    property string searched: "" ///< Under Everything, while such a page stands open.
+    property alias itemBack: ways.item
+    property alias driedOutBack: ways.driedOut
+    property int togetherCard: 0 ///< The card for the adult that the breaths lead back to.
     /// What is known to have gone wrong when the words for an emergency open; empty: not yet said.
     property string trouble: ""
     property string problem: ""
-    /// Where the list of what was noted today leads back to.
-    property string notedBack: "box"
+    property alias notedBack: ways.noted ///< Where what was noted today leads back to.
     /// Whose phone is about to be taken out of the crew.
     property string member: ""
     property string memberName: ""
     /// The goal whose words or level are looked at; empty: a new one. Where the goals lead back to.
     property string goal: ""
-    property string goalsBack: "today"
+    property alias goalsBack: ways.goals
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""
     property string packBox: ""
-    /// Where the page about the shared place leads back to.
-    property string placeBack: "crew"
+    property alias placeBack: ways.place ///< Where the page about the shared place leads back to.
     /// What is being looked at before it is printed (mobile/prints/print_job.h), and where the page of
     /// all prints leads back to.
     property string print: "lid-list"
-    property string printsBack: "box"
+    property alias printsBack: ways.prints
     readonly property Item current: loader.item as Item
     readonly property alias slip: justNoted
     /// Where the app begins, and where the pages lead back to.
@@ -84,22 +79,6 @@ FocusScope {
     function showNoted(from: string) {
         screens.notedBack = from
         screens.go("noted")
-    }
-
-    /// A play whose end was taken back asks what became of it again; one that has ended after all
-    /// does not.
-    function goOnAfterSecondThought(where: string) {
-        const wasOpen = screens.playInHand.active
-        screens.playInHand.reload()
-        if (screens.playInHand.active && !wasOpen) {
-            if (!screens.playInHand.fromBefore)
-                screens.playInHand.startPuttingBack()
-            screens.begin()
-        } else if (wasOpen && !screens.playInHand.active) {
-            screens.go("today")
-        } else if (where !== screens.route) {
-            screens.go(where)
-        }
     }
 
     function showPrints(from: string) {
@@ -197,7 +176,7 @@ FocusScope {
     function goBack() {
         const where = ways.backFrom(screens.route)
         if (screens.route === "noted")
-            screens.goOnAfterSecondThought(where)
+            second.goOn(where)
         else if (where.length > 0)
             screens.go(where)
     }
@@ -210,26 +189,22 @@ FocusScope {
     }
 
     // The window was made wider: the board is beside the page from now on.
-    onTwoPanesChanged: {
-        if (screens.twoPanes && screens.route === "workbench")
-            screens.go("workbench")
-    }
+    onTwoPanesChanged: if (screens.twoPanes && screens.route === "workbench") screens.go("workbench")
     Component.onCompleted: screens.begin()
 
     FocusPlace { id: place }
     PageNames { id: pages }
 
+    SecondThought {
+        id: second
+
+        playInHand: screens.playInHand
+        onBegun: screens.begin()
+        onWanted: where => { if (where !== screens.route) screens.go(where) }
+    }
     BackWays {
         id: ways
 
-        item: screens.itemBack
-        noted: screens.notedBack
-        driedOut: screens.driedOutBack
-        emergency: screens.emergencyBack
-        takeOut: screens.takeOutBack
-        place: screens.placeBack
-        goals: screens.goalsBack
-        prints: screens.printsBack
         puttingBack: screens.playInHand.puttingBack
         therapist: screens.household.therapist
     }
@@ -268,8 +243,7 @@ FocusScope {
     WhosePage {
         id: whose
 
-        anchors.left: parent.left
-        anchors.right: parent.right
+        width: screens.width
         household: screens.household
         route: screens.route
     }
@@ -277,9 +251,8 @@ FocusScope {
     FailureNote {
         id: failed
 
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.top: whose.bottom
+        y: whose.height
+        width: screens.width
         most: screens.height * 0.4
         text: screens.problem
         actionText: loader.status === Loader.Error ? qsTr("Back to today") : qsTr("Put away")
@@ -319,7 +292,7 @@ FocusScope {
         anchors.bottom: parent.bottom
         household: screens.household
         adultPage: pages.forAdults.includes(screens.route)
-        onSecondThought: screens.goOnAfterSecondThought(screens.route)
+        onSecondThought: second.goOn(screens.route)
         onFailed: problem => screens.problem = problem
     }
 }

@@ -7,14 +7,14 @@ import QtQml
 QtObject {
     id: ways
 
-    required property string item
-    required property string noted
-    required property string driedOut
-    required property string emergency
-    required property string takeOut
-    required property string place
-    required property string goals
-    required property string prints
+    property string item: "box"
+    property string noted: "box"
+    property string driedOut: "item"
+    property string emergency: "today"
+    property string takeOut: "today"
+    property string place: "crew"
+    property string goals: "today"
+    property string prints: "box"
     required property bool puttingBack
     required property bool therapist
 

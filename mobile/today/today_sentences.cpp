@@ -1,6 +1,5 @@
 #include "today_view_model.h"
 
-#include "core/usecase/video_session.h"
 #include "core/wording/day_words.h"
 #include "core/wording/help_words.h"
 #include "core/wording/play_words.h"
@@ -10,6 +9,7 @@
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/video_desk.h"
 
 #include <algorithm>
 
@@ -187,7 +187,7 @@ QString TodayViewModel::videoSession() const
     if (!m_today || m_household->guest() || m_household->therapist())
         return {};
     const Day today = m_household->today().day;
-    const auto sessions = usecase::videoSessions(m_household->workplace(), m_today->family, today);
+    const auto sessions = videoSessionsOf(*m_household);
     if (!sessions || sessions->empty() || sessions->front().plan.day > today + daysAhead)
         return {};
     const workbench::VideoPlan &plan = sessions->front().plan;

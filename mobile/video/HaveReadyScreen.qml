@@ -19,7 +19,7 @@ Sheet {
         household: screen.household
     }
 
-    news: ready.parts.join(". ")
+    news: ready.partsSaid
 
     header: TitleBar {
         text: qsTr("Have ready")

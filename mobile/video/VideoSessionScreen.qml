@@ -67,7 +67,7 @@ Sheet {
     Words {
         width: screen.contentWidth
         visible: session.ownBox.length > 0
-        text: session.ownBox.join(qsTr(", "))
+        text: session.ownBox
     }
 
     Repeater {

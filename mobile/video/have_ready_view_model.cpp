@@ -26,10 +26,7 @@ void HaveReadyViewModel::readSession()
     m_session.reset();
     if (!m_household->isOpen())
         return;
-    const auto family = m_household->family();
-    auto sessions =
-        family ? usecase::videoSessions(m_household->workplace(), *family, m_household->today().day)
-               : Result<std::vector<usecase::VideoSession>>(family.error());
+    auto sessions = videoSessionsOf(*m_household);
     m_problem = sessions ? QString() : m_household->sentenceFor(sessions.error());
     if (sessions && !sessions->empty())
         m_session = std::move(sessions->front());
@@ -140,8 +137,7 @@ void HaveReadyViewModel::say(int row, bool here)
     const workbench::ThingNeeded &thing = m_session->things[static_cast<std::size_t>(row)];
     if (thing.said && thing.said->here == here)
         return;
-    const Outcome done = usecase::sayAtHand(m_household->workplace(), toCore(m_household->child()),
-                                            m_session->plan.id, thing.item, here);
+    const Outcome done = sayAtHand(*m_household, m_session->plan.id, thing.item, here);
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     if (done)
         m_household->announce();

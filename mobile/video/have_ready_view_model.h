@@ -2,9 +2,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/video_session.h"
-#include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/video_desk.h"
 
 #include <optional>
 
@@ -21,6 +20,8 @@ class HaveReadyViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QString when READ when NOTIFY loaded FINAL)
     /// What is played, a line each, as things stand.
     Q_PROPERTY(QList<QString> parts READ parts NOTIFY loaded FINAL)
+    /// The same, as a screen reader says it.
+    Q_PROPERTY(QString partsSaid READ partsSaid NOTIFY loaded FINAL)
     /// The lid list has changed since; empty: it has not.
     Q_PROPERTY(QString note READ note NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
@@ -46,6 +47,7 @@ public:
 
     [[nodiscard]] QString when() const;
     [[nodiscard]] QStringList parts() const;
+    [[nodiscard]] QString partsSaid() const { return parts().join(QStringLiteral(". ")); }
     [[nodiscard]] QString note() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 

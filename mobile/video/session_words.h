@@ -4,11 +4,9 @@
 
 #include "core/catalogue/activity.h"
 #include "core/rotation/session_arc.h"
-#include "core/usecase/video_session.h"
+#include "mobile/bridge/video_desk.h"
 
 namespace lidlark::mobile {
-
-class Household;
 
 /// "Monday, 25 January, 10:00".
 QString whenWords(Day day, int minuteOfDay);

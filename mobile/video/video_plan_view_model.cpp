@@ -41,8 +41,7 @@ void VideoPlanViewModel::read()
 {
     if (!m_household->isOpen())
         return;
-    auto choices =
-        usecase::videoChoices(m_household->workplace(), toCore(m_household->child()), day());
+    auto choices = videoChoicesOf(*m_household, day());
     m_problem = choices ? QString() : m_household->sentenceFor(choices.error());
     m_choices.reset();
     m_sessions.clear();
@@ -59,8 +58,7 @@ void VideoPlanViewModel::read()
         if (m_choices->suggested.spare)
             m_places.push_back({std::nullopt, m_choices->suggested.spare->admitted.activity().id});
     }
-    auto sessions = usecase::videoSessions(m_household->workplace(), m_choices->family,
-                                           m_household->today().day);
+    auto sessions = videoSessionsOf(*m_household);
     if (sessions)
         m_sessions = *std::move(sessions);
 }
@@ -232,10 +230,9 @@ bool VideoPlanViewModel::send()
 {
     if (!canSend())
         return false;
-    const auto problems = usecase::problemsOf(plan(), *m_choices, m_household->catalogue());
-    const auto sent = problems.empty() ? usecase::planVideo(m_household->workplace(),
-                                                            toCore(m_household->child()), plan())
-                                       : Result<std::string>(Error{ErrorCode::Invalid, "activity"});
+    const auto problems = problemsOf(*m_household, plan(), *m_choices);
+    const Outcome sent = problems.empty() ? planVideo(*m_household, plan())
+                                          : Outcome(Error{ErrorCode::Invalid, "activity"});
     if (sent) {
         m_problem.clear();
         m_household->announce();
@@ -252,8 +249,7 @@ void VideoPlanViewModel::callOff(int line)
     if (line < 0 || line >= static_cast<int>(m_sessions.size()))
         return;
     const Outcome done =
-        usecase::callOffVideo(m_household->workplace(), toCore(m_household->child()),
-                              m_sessions[static_cast<std::size_t>(line)].plan.id);
+        callOffVideo(*m_household, m_sessions[static_cast<std::size_t>(line)].plan.id);
     m_problem = done ? QString() : m_household->sentenceFor(done.error());
     if (done)
         m_household->announce();

@@ -2,9 +2,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/video_session.h"
-#include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/video_desk.h"
 
 #include <map>
 #include <optional>

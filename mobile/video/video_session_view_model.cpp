@@ -37,10 +37,7 @@ void VideoSessionViewModel::read()
     m_beginnings.clear();
     if (!m_household->isOpen())
         return;
-    const auto family = m_household->family();
-    auto sessions =
-        family ? usecase::videoSessions(m_household->workplace(), *family, m_household->today().day)
-               : Result<std::vector<usecase::VideoSession>>(family.error());
+    auto sessions = videoSessionsOf(*m_household);
     m_problem = sessions ? QString() : m_household->sentenceFor(sessions.error());
     if (!sessions || sessions->empty())
         return;
@@ -151,16 +148,16 @@ QString VideoSessionViewModel::family() const
     return lines.isEmpty() ? tr("They have everything ready.") : lines.join(u' ');
 }
 
-QStringList VideoSessionViewModel::ownBox() const
+QString VideoSessionViewModel::ownBox() const
 {
     QStringList lines;
     if (!m_session)
-        return lines;
+        return {};
     for (const workbench::ThingNeeded &thing : m_session->things) {
         const QString name = itemName(*m_household, thing.item);
         lines.append(thing.pieces > 1 ? tr("%1: %2").arg(name, numerals(thing.pieces)) : name);
     }
-    return lines;
+    return lines.join(tr(", "));
 }
 
 QString VideoSessionViewModel::note() const

@@ -2,9 +2,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "core/usecase/video_session.h"
-#include "mobile/bridge/household.h"
 #include "mobile/bridge/kept_rows.h"
+#include "mobile/bridge/video_desk.h"
 
 #include <optional>
 
@@ -20,8 +19,8 @@ class VideoSessionViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QString when READ when NOTIFY loaded FINAL)
     /// "Dropper, crayons: not yet said.": how far the family is.
     Q_PROPERTY(QString family READ family NOTIFY loaded FINAL)
-    /// What the therapist takes out of the matching box, a line each.
-    Q_PROPERTY(QList<QString> ownBox READ ownBox NOTIFY loaded FINAL)
+    /// What the therapist takes out of the matching box.
+    Q_PROPERTY(QString ownBox READ ownBox NOTIFY loaded FINAL)
     Q_PROPERTY(QString note READ note NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
@@ -38,7 +37,7 @@ public:
 
     [[nodiscard]] QString when() const;
     [[nodiscard]] QString family() const;
-    [[nodiscard]] QStringList ownBox() const;
+    [[nodiscard]] QString ownBox() const;
     [[nodiscard]] QString note() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 

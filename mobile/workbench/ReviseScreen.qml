@@ -58,8 +58,7 @@ Sheet {
         text: screen.adding ? qsTr("Close the catalogue") : qsTr("Put something in")
         onClicked: {
             screen.adding = !screen.adding
-            if (screen.adding)
-                Qt.callLater(screen.showItem, additions) // it opens below
+            screen.held = screen.adding ? additions : null // it opens below
         }
     }
 
