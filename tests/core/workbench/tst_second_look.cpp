@@ -83,6 +83,18 @@ public:
         write(who, Kind::PackMark, fieldsOf(said));
     }
 
+    /// Who has heard everything packs both lines, and another one looks them over.
+    void finish()
+    {
+        meet(0, 1);
+        meet(0, 2);
+        mark(0, 0, Mark::Packed);
+        mark(0, 1, Mark::Packed);
+        meet(1, 0);
+        mark(1, 0, Mark::SecondLook);
+        mark(1, 1, Mark::SecondLook);
+    }
+
     [[nodiscard]] const std::vector<Event> &heldBy(int who) const { return m_held.at(who); }
 
     static PackBox boxOf(const std::vector<Event> &events)
@@ -167,10 +179,13 @@ private slots:
         int ready = 0;
         QVERIFY(rc::check("second person", [&ready] {
             Packers packers;
-            for (const Step &step : *anyHistory()) {
+            const std::vector<Step> history = *anyHistory();
+            for (const Step &step : history) {
                 packers.meet(step.who, step.other); // now and then nobody but oneself
                 packers.take(step);
             }
+            if (!history.empty() && history.front().who == 0)
+                packers.finish(); // so that whatever chance there is, some boxes are ready
             for (int who = 0; who < 3; ++who) {
                 const PackBox box = packers.boxOn(who);
                 if (!box.isReady())
