@@ -6,9 +6,9 @@
 #include "core/wording/why_words.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/life_words.h"
-#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/time_words.h"
 #include "mobile/bridge/video_desk.h"
 
 #include <algorithm>
@@ -191,12 +191,9 @@ QString TodayViewModel::videoSession() const
     if (!sessions || sessions->empty() || sessions->front().plan.day > today + daysAhead)
         return {};
     const workbench::VideoPlan &plan = sessions->front().plan;
-    const QString time = QStringLiteral("%1:%2")
-                             .arg(plan.minuteOfDay / 60, 2, 10, QLatin1Char('0'))
-                             .arg(plan.minuteOfDay % 60, 2, 10, QLatin1Char('0'));
     return tr("%1 %2, %3")
         .arg(translated(wording::weekdayWord(plan.day)), translated(wording::dateWords(plan.day)),
-             numerals(time));
+             timeWords(plan.minuteOfDay));
 }
 
 } // namespace lidlark::mobile

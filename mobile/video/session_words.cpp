@@ -5,20 +5,17 @@
 #include "core/wording/day_words.h"
 #include "mobile/bridge/household.h"
 #include "mobile/bridge/letters.h"
-#include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/time_words.h"
 
 namespace lidlark::mobile {
 
 QString whenWords(Day day, int minuteOfDay)
 {
-    const QString time = QStringLiteral("%1:%2")
-                             .arg(minuteOfDay / 60, 2, 10, QLatin1Char('0'))
-                             .arg(minuteOfDay % 60, 2, 10, QLatin1Char('0'));
     return QCoreApplication::translate("SessionWords", "%1, %2, %3")
         .arg(translated(wording::weekdayWord(day)), translated(wording::dateWords(day)),
-             numerals(time));
+             timeWords(minuteOfDay));
 }
 
 QString placeWords(rotation::ArcPlace place)

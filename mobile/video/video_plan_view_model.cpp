@@ -7,6 +7,7 @@
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/time_words.h"
 
 #include <algorithm>
 
@@ -151,10 +152,7 @@ QString VideoPlanViewModel::dayWords() const
 
 QString VideoPlanViewModel::timeWords() const
 {
-    const int minute = m_quarter * minutesOfQuarter;
-    return numerals(QStringLiteral("%1:%2")
-                        .arg(minute / 60, 2, 10, QLatin1Char('0'))
-                        .arg(minute % 60, 2, 10, QLatin1Char('0')));
+    return lidlark::mobile::timeWords(m_quarter * minutesOfQuarter);
 }
 
 void VideoPlanViewModel::setInDays(int days)

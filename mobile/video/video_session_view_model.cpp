@@ -6,6 +6,7 @@
 #include "mobile/bridge/new_list.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/time_words.h"
 
 namespace lidlark::mobile {
 
@@ -97,9 +98,7 @@ QVariant VideoSessionViewModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case TimeRole: {
         const int minute = m_session->plan.minuteOfDay + m_beginnings[at];
-        return numerals(QStringLiteral("%1:%2")
-                            .arg(minute / 60 % 24, 2, 10, QLatin1Char('0'))
-                            .arg(minute % 60, 2, 10, QLatin1Char('0')));
+        return timeWords(minute);
     }
     case NameRole:
         return activityName(*m_household,
