@@ -8,7 +8,8 @@ namespace lidlark::goals {
 
 std::string fieldsOf(const ChildsGoal &childsGoal)
 {
-    auto fields = nlohmann::json::parse(child::fieldsOf({childsGoal.child, childsGoal.goal}));
+    auto fields =
+        nlohmann::json::parse(child::fieldsOf({childsGoal.child, childsGoal.goal.asChildGoal()}));
     fields["baseline"] = childsGoal.goal.baseline;
     fields["version"] = childsGoal.goal.version;
     fields["weight"] = childsGoal.goal.weight;

@@ -14,6 +14,9 @@ struct AgreedGoal : child::Goal {
     int version = 1;   ///< Rises with every change of the words (core/goals/goal_version.h).
     int weight = 1;    ///< In the therapist's score alone, 0 to 9 (core/goals/attainment.h).
     bool operator==(const AgreedGoal &) const = default;
+
+    /// What families, menus and rows know of it.
+    [[nodiscard]] const child::Goal &asChildGoal() const { return *this; }
 };
 
 inline constexpr int heaviestWeight = 9; ///< Importance and difficulty of 3 each.

@@ -124,7 +124,7 @@ std::optional<GoalRecord> foldGoal(std::span<const Event> events, const Seen &se
 
 child::ChildGoal inForce(const GoalRecord &record)
 {
-    return {record.child, record.current().goal};
+    return {record.child, record.current().goal.asChildGoal()};
 }
 
 } // namespace lidlark::goals

@@ -39,7 +39,7 @@ Result<bool> somethingWent(Post &post, const CrewBook &book, const Lane &lane)
 Outcome tellAnew(Post &post, const CrewBook &book, const HeldEpoch &held, const HandedOn &handed)
 {
     const Lane &lane = held.epoch.lane;
-    const Outcome done =
+    Outcome done =
         store::SegmentRepository(post.database).supersede(book.box(), lane, post.device.id);
     if (!done)
         return done;
