@@ -4,6 +4,7 @@
 #include "core/store/recording.h"
 #include "core/usecase/menu_question.h"
 #include "core/usecase/revision_state.h"
+#include "core/usecase/said_of_plans.h"
 #include "core/usecase/say_one.h"
 
 #include <algorithm>
@@ -103,44 +104,33 @@ Outcome mayPlan(const Workplace &workplace)
     return Done{};
 }
 
-/// Those of one plan's subject, and what has seen what.
-struct PlanEvents {
-    std::vector<journal::Event> events;
-    std::vector<journal::Event> mets;
-};
-
-Result<PlanEvents> eventsOfPlan(Workplace &workplace, const Lane &lane, const std::string &subject)
+VideoSession sessionFrom(const VideoPlan &plan, const std::map<ItemId, workbench::AtHand> &atHand,
+                         const Family &family, const catalogue::Catalogue &catalogue)
 {
-    store::EventRepository repository(workplace.database);
-    auto events = repository.standingOfSubject({lane, subject});
-    auto mets = repository.standingOfSubject({lane, "met"});
-    if (!events || !mets)
-        return events ? mets.error() : events.error();
-    return PlanEvents{*std::move(events), *std::move(mets)};
-}
-
-std::optional<VideoSession> sessionFrom(const PlanEvents &said, const Family &family,
-                                        const catalogue::Catalogue &catalogue)
-{
-    const journal::Seen seen(said.mets);
-    auto plan = workbench::foldVideoPlan(said.events, seen);
-    if (!plan)
-        return std::nullopt;
-    const auto atHand = workbench::foldAtHand(said.events, seen);
-    const auto uses = usesOf(*plan, family, catalogue);
-    VideoSession session{*plan, workbench::partsNow(*plan, uses, atHand),
-                         workbench::thingsNeeded(*plan, uses, atHand), false};
-    session.listHasChanged = family.revision && family.revision->revision.number != plan->revision;
+    const auto uses = usesOf(plan, family, catalogue);
+    VideoSession session{plan, workbench::partsNow(plan, uses, atHand),
+                         workbench::thingsNeeded(plan, uses, atHand), false};
+    session.listHasChanged = family.revision && family.revision->revision.number != plan.revision;
     return session;
 }
 
 Result<std::optional<VideoSession>> sessionOf(Workplace &workplace, const Family &family,
                                               const std::string &plan)
 {
-    const auto said = eventsOfPlan(workplace, laneOf(family), workbench::subjectOfPlan(plan));
+    auto plans = SaidOfPlans::open(workplace, laneOf(family));
+    const auto said =
+        plans ? plans->of(workbench::subjectOfPlan(plan)) : Result<SaidOfPlan>(plans.error());
     if (!said)
         return said.error();
-    return sessionFrom(*said, family, workplace.catalogue);
+    if (!said->plan)
+        return std::optional<VideoSession>();
+    return std::optional(sessionFrom(*said->plan, said->atHand, family, workplace.catalogue));
+}
+
+bool isToCome(const VideoPlan &plan, const HomeId &home, Day today)
+{
+    const bool elsewhere = !home.empty() && !plan.home.empty() && plan.home != home;
+    return !plan.calledOff && plan.day >= today && !elsewhere;
 }
 
 } // namespace
@@ -241,19 +231,23 @@ Result<std::vector<VideoSession>> videoSessions(Workplace &workplace, const Fami
     const auto subjects = store::EventRepository(workplace.database).subjectsOf(lane);
     if (!subjects)
         return subjects.error();
+    std::optional<SaidOfPlans> plans; // most boxes have none, and nothing is read for them
     std::vector<VideoSession> sessions;
     for (const store::LaneSubject &subject : *subjects) {
         if (!subject.subject.starts_with(workbench::subjectOfPlan("")))
             continue;
-        const auto said = eventsOfPlan(workplace, lane, subject.subject);
+        if (!plans) {
+            auto opened = SaidOfPlans::open(workplace, lane);
+            if (!opened)
+                return opened.error();
+            plans.emplace(*std::move(opened));
+        }
+        const auto said = plans->of(subject.subject);
         if (!said)
             return said.error();
-        auto session = sessionFrom(*said, family, workplace.catalogue);
-        const bool elsewhere = session && !workplace.device.home.empty() &&
-                               !session->plan.home.empty() &&
-                               session->plan.home != workplace.device.home;
-        if (session && !session->plan.calledOff && session->plan.day >= today && !elsewhere)
-            sessions.push_back(*std::move(session));
+        // The gate is asked for what is to come alone: plans of a year stay in the lane.
+        if (said->plan && isToCome(*said->plan, workplace.device.home, today))
+            sessions.push_back(sessionFrom(*said->plan, said->atHand, family, workplace.catalogue));
     }
     std::ranges::sort(sessions, [](const VideoSession &a, const VideoSession &b) {
         return std::tie(a.plan.day, a.plan.minuteOfDay, a.plan.id) <

@@ -9,7 +9,13 @@ Result<std::vector<usecase::VideoSession>> videoSessionsOf(Household &household)
     const auto family = household.family();
     if (!family)
         return family.error();
-    return usecase::videoSessions(household.workplace(), *family, household.today().day);
+    return videoSessionsOf(household, *family);
+}
+
+Result<std::vector<usecase::VideoSession>> videoSessionsOf(Household &household,
+                                                           const usecase::Family &family)
+{
+    return usecase::videoSessions(household.workplace(), family, household.today().day);
 }
 
 Result<usecase::VideoChoices> videoChoicesOf(Household &household, Day day)

@@ -9,6 +9,9 @@ namespace lidlark::mobile {
 
 /// From today on, the next first.
 Result<std::vector<usecase::VideoSession>> videoSessionsOf(Household &household);
+/// The same, where the family has just been read.
+Result<std::vector<usecase::VideoSession>> videoSessionsOf(Household &household,
+                                                           const usecase::Family &family);
 /// What may be planned for a day, on a therapist's phone.
 Result<usecase::VideoChoices> videoChoicesOf(Household &household, Day day);
 /// Everything that speaks against a plan.

@@ -187,7 +187,7 @@ QString TodayViewModel::videoSession() const
     if (!m_today || m_household->guest() || m_household->therapist())
         return {};
     const Day today = m_household->today().day;
-    const auto sessions = videoSessionsOf(*m_household);
+    const auto sessions = videoSessionsOf(*m_household, m_today->family);
     if (!sessions || sessions->empty() || sessions->front().plan.day > today + daysAhead)
         return {};
     const workbench::VideoPlan &plan = sessions->front().plan;

@@ -135,13 +135,6 @@ QHash<int, QByteArray> VideoPlanViewModel::roleNames() const
 
 // A screen's bindings may read these before the required properties are there.
 
-QString VideoPlanViewModel::when() const
-{
-    if (m_household == nullptr)
-        return {};
-    return whenWords(day(), m_quarter * minutesOfQuarter);
-}
-
 QString VideoPlanViewModel::dayWords() const
 {
     if (m_household == nullptr)

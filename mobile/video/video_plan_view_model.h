@@ -17,7 +17,6 @@ class VideoPlanViewModel : public lidlark::mobile::KeptRows
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(QString when READ when NOTIFY loaded FINAL)
     /// Days from today on, 0 to `lastDay`.
     Q_PROPERTY(int inDays READ inDays WRITE setInDays NOTIFY loaded FINAL)
     Q_PROPERTY(int lastDay READ lastDay CONSTANT FINAL)
@@ -43,7 +42,6 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    [[nodiscard]] QString when() const;
     [[nodiscard]] int inDays() const { return m_inDays; }
     void setInDays(int days);
     [[nodiscard]] int lastDay() const { return 27; }
