@@ -35,6 +35,7 @@ bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
         return member.role == Role::Therapist || (member.role == Role::Parent && !hasTherapist);
     case Kind::GradingPin:
     case Kind::VideoPlan:
+    case Kind::OwnEntry:
         return member.role == Role::Therapist;
     default:
         return member.role != Role::Guest || guestMaySay(kind);

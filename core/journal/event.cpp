@@ -222,6 +222,12 @@ std::string subjectOf(const Event &event)
         return subjectFrom(event, "box-status", {"box"});
     case Kind::OwnActivity:
         return subjectFrom(event, "own-activity", {"id"});
+    case Kind::OwnItem:
+        return subjectFrom(event, "own-item", {"id"});
+    case Kind::OwnEntry:
+        return subjectFrom(event, "own-entry", {"id"});
+    case Kind::Sharing:
+        return subjectFrom(event, "sharing", {"child"});
     case Kind::Grading:
         return subjectFrom(event, "grading", {"child", "activity"});
     case Kind::GradingPin:

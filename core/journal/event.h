@@ -60,18 +60,22 @@ enum class Kind {
     Build,         ///< clinic: boxes that are packed together.
     PackMark,      ///< clinic: one thing of one box was packed, or looked over again.
     BoxStatus,     ///< clinic: a box was issued, came back, was cleaned, or is used no more.
-    OwnActivity    ///< clinic: an activity of the therapist's own.
+    OwnActivity,   ///< clinic: an activity of the therapist's own.
+    OwnItem,       ///< clinic: a thing of the therapist's own, or one that measures otherwise.
+    OwnEntry,      ///< box: an own thing or activity, as this box's phones are to know it.
+    Sharing        ///< home: whether what is played is copied for the therapist.
 };
 
-inline constexpr EnumNames<Kind, 47> kindNames{
-    {"met",     "child",    "member",        "revision",     "outcome",     "exception",
-     "found",   "count",    "floor-checked", "opened",       "left-open",   "checked",
-     "limit",   "hygiene",  "taken-out",     "place",        "request",     "counted-in",
-     "answer",  "fact",     "permission",    "play-started", "play-ended",  "reaction",
-     "offered", "check-in", "goal",          "grading",      "grading-pin", "planned",
-     "reads",   "our-way",  "note",          "note-sent",    "taken-back",  "member-removed",
-     "epoch",   "erased",   "goal-rated",    "video-plan",   "have-ready",  "supply",
-     "design",  "build",    "pack-mark",     "box-status",   "own-activity"}};
+inline constexpr EnumNames<Kind, 50> kindNames{
+    {"met",       "child",    "member",        "revision",     "outcome",      "exception",
+     "found",     "count",    "floor-checked", "opened",       "left-open",    "checked",
+     "limit",     "hygiene",  "taken-out",     "place",        "request",      "counted-in",
+     "answer",    "fact",     "permission",    "play-started", "play-ended",   "reaction",
+     "offered",   "check-in", "goal",          "grading",      "grading-pin",  "planned",
+     "reads",     "our-way",  "note",          "note-sent",    "taken-back",   "member-removed",
+     "epoch",     "erased",   "goal-rated",    "video-plan",   "have-ready",   "supply",
+     "design",    "build",    "pack-mark",     "box-status",   "own-activity", "own-item",
+     "own-entry", "sharing"}};
 
 /// Something that people did. Written once, never changed (events.md 2).
 struct Event {

@@ -94,6 +94,9 @@ bool canBeTakenBack(Kind kind)
     case Kind::PackMark:
     case Kind::BoxStatus:
     case Kind::OwnActivity:
+    case Kind::OwnItem:
+    case Kind::OwnEntry:
+    case Kind::Sharing:
         break;
     }
     return true;

@@ -38,9 +38,7 @@ FocusScope {
     /// The goal whose words or level are looked at; empty: a new one. Where the goals lead back to.
     property string goal: ""
     property alias goalsBack: ways.goals
-    /// The build on the packing table, and the box of it that is packed; empty: the newest.
-    property string packBuild: ""
-    property string packBox: ""
+    readonly property alias bench: bench ///< What of the workbench's own things stands open.
     property alias placeBack: ways.place ///< Where the page about the shared place leads back to.
     /// What is being looked at before it is printed (mobile/prints/print_job.h), and where the page of
     /// all prints leads back to.
@@ -194,6 +192,7 @@ FocusScope {
 
     FocusPlace { id: place }
     PageNames { id: pages }
+    OnTheBench { id: bench }
 
     SecondThought {
         id: second

@@ -10,7 +10,7 @@ PackBoxScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    build: route.screens.packBuild
-    code: route.screens.packBox
+    build: route.screens.bench.packBuild
+    code: route.screens.bench.packBox
     onDone: route.screens.goBack()
 }

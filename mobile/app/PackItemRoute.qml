@@ -10,6 +10,6 @@ PackItemScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    build: route.screens.packBuild
+    build: route.screens.bench.packBuild
     onDone: route.screens.goBack()
 }

@@ -10,17 +10,17 @@ PackingScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    build: route.screens.packBuild
+    build: route.screens.bench.packBuild
     onDone: route.screens.goBack()
-    onBuildChosen: build => route.screens.packBuild = build
+    onBuildChosen: build => route.screens.bench.packBuild = build
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")
     onTendWanted: route.screens.go("tend")
     onRecallWanted: route.screens.go("recall")
 
     function show(where: string, code: string) {
-        route.screens.packBuild = route.shownBuild
-        route.screens.packBox = code
+        route.screens.bench.packBuild = route.shownBuild
+        route.screens.bench.packBox = code
         route.screens.go(where)
     }
 }

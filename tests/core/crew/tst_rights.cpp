@@ -105,7 +105,10 @@ const std::vector<Right> &rights()
         {Kind::Build, noGuest, safe, thisHome, thisHome, goals},
         {Kind::PackMark, noGuest, safe, thisHome, thisHome, goals},
         {Kind::BoxStatus, noGuest, safe, thisHome, thisHome, goals},
-        {Kind::OwnActivity, noGuest, safe, thisHome, thisHome, goals}};
+        {Kind::OwnActivity, noGuest, safe, thisHome, thisHome, goals},
+        {Kind::OwnItem, noGuest, safe, thisHome, thisHome, goals},
+        {Kind::OwnEntry, "therapist", safe, thisHome, thisHome, goals},
+        {Kind::Sharing, noGuest, safe, thisHome, thisHome, goals}};
     return table;
 }
 
