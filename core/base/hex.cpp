@@ -4,7 +4,7 @@ namespace lidlark {
 
 namespace {
 
-constexpr std::string_view digits = "0123456789abcdef";
+constexpr std::string_view hexDigits = "0123456789abcdef";
 
 } // namespace
 
@@ -13,8 +13,8 @@ std::string hexOf(std::span<const std::uint8_t> bytes)
     std::string text;
     text.reserve(bytes.size() * 2);
     for (const std::uint8_t byte : bytes) {
-        text.push_back(digits[byte >> 4U]);
-        text.push_back(digits[byte & 15U]);
+        text.push_back(hexDigits[byte >> 4U]);
+        text.push_back(hexDigits[byte & 15U]);
     }
     return text;
 }
@@ -31,8 +31,8 @@ std::optional<std::string> bytesFromHex(std::string_view hex)
     std::string bytes;
     bytes.reserve(hex.size() / 2);
     for (std::size_t i = 0; i < hex.size(); i += 2) {
-        const std::size_t high = digits.find(hex[i]);
-        const std::size_t low = digits.find(hex[i + 1]);
+        const std::size_t high = hexDigits.find(hex[i]);
+        const std::size_t low = hexDigits.find(hex[i + 1]);
         if (high == std::string_view::npos || low == std::string_view::npos)
             return std::nullopt;
         bytes.push_back(static_cast<char>(high << 4U | low));

@@ -13,7 +13,7 @@ namespace lidlark {
 
 namespace {
 
-constexpr int valueLimit = 20'000;
+constexpr int longestValue = 20'000;
 
 /// Builds the tree while the parser reads, so that a hostile file is stopped at the first value
 /// that goes too far instead of after it has been read whole.
@@ -72,7 +72,7 @@ private:
             throw YamlFault{line, "an anchor (&) is not allowed here"};
         if (!tag.empty() && tag != "?" && tag != "!")
             throw YamlFault{line, "a type mark (!) is not allowed here"};
-        if (++m_values > valueLimit)
+        if (++m_values > longestValue)
             throw YamlFault{line, "the file holds too many values"};
         YamlNode node;
         node.kind = kind;

@@ -7,12 +7,12 @@ namespace lidlark::catalogue {
 
 namespace {
 
-constexpr int fewestWords = 3;
+constexpr int fewestWordsOfALine = 3;
 
 void lintLines(const std::vector<Grading> &lines, std::string_view list, LintFindings &findings)
 {
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        if (wordsIn(lines[i].text) < fewestWords)
+        if (wordsIn(lines[i].text) < fewestWordsOfALine)
             findings.push_back({LintRule::Gradings, lineOf(list, i, "text"),
                                 "\"" + lines[i].text + "\" does not say what to change",
                                 "Say what the adult does with the " +

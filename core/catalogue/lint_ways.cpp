@@ -6,13 +6,13 @@ namespace lidlark::catalogue {
 namespace {
 
 /// "Works with one hand" only claims; a way says what the hand does. [P]
-constexpr int fewestWords = 6;
+constexpr int fewestWordsOfAWay = 6;
 
 void lintWay(const char *field, const std::string &text, const char *remedy, LintFindings &findings)
 {
     if (text.empty())
         findings.push_back({LintRule::Ways, field, "is not written", remedy});
-    else if (wordsIn(text) < fewestWords)
+    else if (wordsIn(text) < fewestWordsOfAWay)
         findings.push_back(
             {LintRule::Ways, field, "\"" + text + "\" is too short to play by", remedy});
 }

@@ -64,7 +64,7 @@ void readSteps(RecordReader &record, std::vector<Step> &steps)
     }
 }
 
-void readMakes(RecordReader &record, Activity &activity)
+void readMakesInOtherWords(RecordReader &record, Activity &activity)
 {
     std::vector<std::string> names;
     if (activity.makes) {
@@ -135,7 +135,7 @@ Activity readActivityTranslation(const YamlNode &node, const Activity &english, 
     activity.adultLine = record.text("adult_line");
     activity.picture.alt = record.text("alt");
     readSteps(record, activity.steps);
-    readMakes(record, activity);
+    readMakesInOtherWords(record, activity);
     activity.floorReason = record.text("floor_reason");
     readTexts(record, "easier", activity.easier);
     readTexts(record, "harder", activity.harder);

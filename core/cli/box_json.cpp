@@ -59,8 +59,8 @@ Json itemJson(const usecase::BoxItem &item)
 
 Json questionJson(const box::Question &question, const usecase::BoxItem &item, DayPart now)
 {
-    const wording::ItemNames names{item.kind != nullptr ? item.kind->one : item.row.item.value,
-                                   nameOf(item)};
+    const wording::PieceNames names{item.kind != nullptr ? item.kind->one : item.row.item.value,
+                                    nameOf(item)};
     std::string sentence;
     for (const wording::Sentence &part : wording::questionWords(question, names, now))
         sentence += (sentence.empty() ? "" : " ") + wording::fill(part);

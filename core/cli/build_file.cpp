@@ -10,19 +10,19 @@ namespace lidlark::cli {
 
 namespace {
 
-using nlohmann::json;
+using Value = nlohmann::json;
 using workbench::BoxPart;
 using workbench::BuildBox;
 using workbench::Design;
 
-workbench::PackOffer offerFrom(const json &value, const std::string &path, FirstError &error)
+workbench::PackOffer offerFrom(const Value &value, const std::string &path, FirstError &error)
 {
     StrictJson read(value, path, error, {"shop", "pieces", "pence", "currency"});
     return {read.text("shop", ""), read.whole("pieces"), read.pence("pence"),
             read.text("currency", "")};
 }
 
-workbench::Supply supplyFrom(const json &value, const std::string &path, FirstError &error)
+workbench::Supply supplyFrom(const Value &value, const std::string &path, FirstError &error)
 {
     StrictJson read(value, path, error, {"id", "name", "in_stock", "used_up", "offers"});
     workbench::Supply supply;
@@ -73,7 +73,7 @@ class BuildReader
 public:
     BuildReader(BuildFile &file, FirstError &error) : m_file(file), m_error(error) {}
 
-    void addDesign(const json &value, const std::string &path)
+    void addDesign(const Value &value, const std::string &path)
     {
         StrictJson read(value, path, m_error, {"id", "name", "parts"});
         Design design;
@@ -85,7 +85,7 @@ public:
         m_file.designs.push_back(std::move(design));
     }
 
-    void addBoxes(const json &value, const std::string &path)
+    void addBoxes(const Value &value, const std::string &path)
     {
         StrictJson read(value, path, m_error,
                         {"code", "whose", "design", "parts", "changes", "instead_of", "times"});
@@ -146,7 +146,7 @@ private:
 
 Result<BuildFile> readBuildFile(const std::string &text)
 {
-    const json root = journal::readJson(text);
+    const Value root = journal::readJson(text);
     FirstError error;
     if (!root.is_object())
         return Error{ErrorCode::Invalid, "file: not a JSON object"};

@@ -18,7 +18,7 @@ namespace {
 using Goals = std::vector<goals::WeighedLevel>;
 
 /// The sentence of `fail` begins "That does not fit", which would read as an answer here.
-int noAnswer(const std::string &reason)
+int noScore(const std::string &reason)
 {
     std::cerr << "No answer: " << reason << '\n';
     return problemInData;
@@ -37,7 +37,7 @@ struct GoalColumns {
     std::optional<std::size_t> rho;
 };
 
-Result<GoalColumns> columnsOf(const CsvTable &table)
+Result<GoalColumns> goalColumnsOf(const CsvTable &table)
 {
     const auto id = table.column("id");
     const auto weights = table.column("weights");
@@ -148,11 +148,11 @@ int runGoals(const std::string &csv)
 {
     const std::optional<std::string> text = contentsOf(csv);
     if (!text || text->empty())
-        return noAnswer("nothing could be read from " + csv);
+        return noScore("nothing could be read from " + csv);
     const CsvTable table = csvFrom(*text);
-    const Result<GoalColumns> columns = columnsOf(table);
+    const Result<GoalColumns> columns = goalColumnsOf(table);
     if (!columns)
-        return noAnswer(columns.error().detail);
+        return noScore(columns.error().detail);
     int status = allWell;
     std::cout << "id,t\n" << std::fixed << std::setprecision(12);
     for (const CsvRow &row : table.rows) {
@@ -162,8 +162,8 @@ int runGoals(const std::string &csv)
         if (score)
             std::cout << *score;
         else
-            status = noAnswer("line " + std::to_string(row.line) + ", id " + id + ", " +
-                              score.error().detail);
+            status = noScore("line " + std::to_string(row.line) + ", id " + id + ", " +
+                             score.error().detail);
         std::cout << '\n';
     }
     return status;

@@ -40,7 +40,7 @@ Json boxJson(const BoxRecheck &recheck, const catalogue::Catalogue &edited)
             {"changed", idsJson(recheck.changed)}};
 }
 
-void printPlain(const Json &answer)
+void printRechecked(const Json &answer)
 {
     for (const Json &problem : answer["problems"])
         std::cout << problem.get<std::string>() << '\n';
@@ -84,7 +84,7 @@ int runRecheck(const Options &options, const std::vector<std::string> &files)
     if (options.json)
         std::cout << answer.dump() << '\n';
     else
-        printPlain(answer);
+        printRechecked(answer);
     return answer["problems"].empty() ? allWell : problemInData;
 }
 

@@ -11,29 +11,29 @@ static_assert(std::tuple_size_v<PublicKey> == crypto_sign_ed25519_PUBLICKEYBYTES
 static_assert(std::tuple_size_v<Signature> == crypto_sign_ed25519_BYTES);
 
 /// Both halves, and the secret one wiped when it goes.
-struct KeyPair {
+struct SigningPair {
     PublicKey open{};
     std::array<std::uint8_t, crypto_sign_ed25519_SECRETKEYBYTES> secret{};
 
-    explicit KeyPair(const SigningSeed &seed)
+    explicit SigningPair(const SigningSeed &seed)
     {
         crypto_sign_ed25519_seed_keypair(open.data(), secret.data(), seed.data());
     }
-    ~KeyPair() { sodium_memzero(secret.data(), secret.size()); }
-    KeyPair(const KeyPair &) = delete;
-    KeyPair &operator=(const KeyPair &) = delete;
+    ~SigningPair() { sodium_memzero(secret.data(), secret.size()); }
+    SigningPair(const SigningPair &) = delete;
+    SigningPair &operator=(const SigningPair &) = delete;
 };
 
 } // namespace
 
 PublicKey publicKeyOf(const SigningSeed &seed)
 {
-    return KeyPair(seed).open;
+    return SigningPair(seed).open;
 }
 
 Signature signatureOf(std::string_view text, const SigningSeed &seed)
 {
-    const KeyPair pair(seed);
+    const SigningPair pair(seed);
     Signature signature{};
     crypto_sign_ed25519_detached(signature.data(), nullptr, bytesOf(text), text.size(),
                                  pair.secret.data());

@@ -20,13 +20,13 @@ using journal::Event;
 std::set<const HeldEpoch *> lookedAt(const CrewBook &book, const Digest &epoch,
                                      const std::set<Digest> &unknown)
 {
-    std::set<const HeldEpoch *> all;
+    std::set<const HeldEpoch *> around;
     for (const HeldEpoch *before : book.before(epoch)) {
-        all.insert(before);
+        around.insert(before);
         if (unknown.contains(before->epoch.id))
-            all.merge(lookedAt(book, before->epoch.id, unknown));
+            around.merge(lookedAt(book, before->epoch.id, unknown));
     }
-    return all;
+    return around;
 }
 
 /// Whether an epoch follows on several that were opened at the same time: then those who were in

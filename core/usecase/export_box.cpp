@@ -5,32 +5,32 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *group = "the box";
+constexpr const char *boxGroup = "the box";
 
 /// All tables of the boxes, filled box by box.
 struct BoxTables {
-    OpenTable boxes{group,
+    OpenTable boxes{boxGroup,
                     "boxes",
                     {"child", "lid list number", "handed over", "is", "says", "said on", "or is",
                      "says somebody else"},
                     {}};
-    OpenTable lidList{group, "lid list", {"child", "item", "pieces"}, {}};
-    OpenTable inBox{group,
+    OpenTable lidList{boxGroup, "lid list", {"child", "item", "pieces"}, {}};
+    OpenTable inBox{boxGroup,
                     "in the box",
                     {"child", "item", "belong here", "at least", "at most", "still in use",
                      "all dried out", "last full count", "please count", "last looked over",
                      "keeps days once opened", "was in a mouth and waits for washing"},
                     {}};
     OpenTable opened{
-        group, "opened pieces", {"child", "item", "piece", "opened", "times left open"}, {}};
-    OpenTable came{group, "came in", {"child", "item", "day", "pieces", "because"}, {}};
+        boxGroup, "opened pieces", {"child", "item", "piece", "opened", "times left open"}, {}};
+    OpenTable came{boxGroup, "came in", {"child", "item", "day", "pieces", "because"}, {}};
     OpenTable went{
-        group, "went for good", {"child", "item", "day", "pieces", "what became of them"}, {}};
-    OpenTable putBack{group,
+        boxGroup, "went for good", {"child", "item", "day", "pieces", "what became of them"}, {}};
+    OpenTable putBack{boxGroup,
                       "put back",
                       {"child", "activity", "day", "item", "pieces", "what became of them", "says"},
                       {}};
-    OpenTable missing{group, "not found yet", {"child", "item", "pieces", "since", "says"}, {}};
+    OpenTable missing{boxGroup, "not found yet", {"child", "item", "pieces", "since", "says"}, {}};
 };
 
 void addBox(BoxTables &tables, const store::BoxRow &box,

@@ -7,7 +7,7 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *group = "the family";
+constexpr const char *familyGroup = "the family";
 
 std::optional<Day> bornBy(const child::Person &person)
 {
@@ -16,7 +16,7 @@ std::optional<Day> bornBy(const child::Person &person)
 
 Result<OpenTable> peopleOf(const ExportSource &source)
 {
-    OpenTable table{group,
+    OpenTable table{familyGroup,
                     "people",
                     {"home", "name", "child or adult", "lives here", "born on or before",
                      "puts things in the mouth", "eats what is no food", "tires fast"},
@@ -84,7 +84,7 @@ void addFlags(SheetLines &lines, const child::MedicalFlags &flags)
 
 OpenTable sheetsOf(const ExportSource &source)
 {
-    OpenTable table{group, "home sheet", {"home", "what", "answer"}, {}};
+    OpenTable table{familyGroup, "home sheet", {"home", "what", "answer"}, {}};
     for (const child::HomeSheet &home : source.homes) {
         SheetLines lines(table, source.named(home.id.value));
         addAvoided(lines, home.avoidances);
@@ -105,7 +105,7 @@ OpenTable sheetsOf(const ExportSource &source)
 
 OpenTable permissionsOf(const ExportSource &source)
 {
-    OpenTable table{group,
+    OpenTable table{familyGroup,
                     "allowed by the therapist",
                     {"home", "what", "in words", "from months", "for version"},
                     {}};
@@ -130,7 +130,7 @@ OpenTable permissionsOf(const ExportSource &source)
 
 Result<OpenTable> languagesOf(const ExportSource &source)
 {
-    OpenTable table{group, "languages", {"home", "person", "reads"}, {}};
+    OpenTable table{familyGroup, "languages", {"home", "person", "reads"}, {}};
     store::HomeRepository homes(source.workplace.database);
     for (const child::HomeSheet &home : source.homes) {
         std::set<std::string> people{source.workplace.device.person};

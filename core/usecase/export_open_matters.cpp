@@ -5,7 +5,7 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *group = "the box";
+constexpr const char *openMattersGroup = "the box";
 
 /// "Ruth, 2027-01-11 evening: 1".
 std::string sideText(const box::Side &side)
@@ -52,12 +52,12 @@ void addQuestion(OpenTable &table, const std::string &child, const std::string &
 
 Tables openMatterTables(const ExportSource &source)
 {
-    OpenTable requests{group,
+    OpenTable requests{openMattersGroup,
                        "asked for",
                        {"child", "item", "instead of", "how far", "asked by", "asked on",
                         "last word by", "last word on"},
                        {}};
-    OpenTable questions{group,
+    OpenTable questions{openMattersGroup,
                         "questions",
                         {"child", "item", "about", "what was noted", "asked of", "answer",
                          "answered by", "answered on"},

@@ -10,11 +10,11 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *group = "play";
+constexpr const char *playGroup = "play";
 
 OpenTable playsOf(const ExportSource &source)
 {
-    OpenTable table{group,
+    OpenTable table{playGroup,
                     "plays",
                     {"child", "home", "activity", "day", "part of day", "noted by", "ended",
                      "ended by", "noticed"},
@@ -44,7 +44,8 @@ void addGradings(OpenTable &table, const ExportSource &source, const std::string
 
 Result<OpenTable> gradingsOf(const ExportSource &source)
 {
-    OpenTable table{group, "how it is played", {"child", "activity", "said as", "way", "by"}, {}};
+    OpenTable table{
+        playGroup, "how it is played", {"child", "activity", "said as", "way", "by"}, {}};
     store::PlanRepository plans(source.workplace.database);
     for (const store::BoxRow &box : source.boxes) {
         for (const child::HomeSheet &home : source.homes) {
@@ -63,7 +64,7 @@ Result<OpenTable> gradingsOf(const ExportSource &source)
 
 Result<OpenTable> wishesOf(const ExportSource &source)
 {
-    OpenTable table{group, "plans for days", {"child", "home", "day", "said", "activity"}, {}};
+    OpenTable table{playGroup, "plans for days", {"child", "home", "day", "said", "activity"}, {}};
     store::PlanRepository plans(source.workplace.database);
     for (const child::HomeSheet &home : source.homes) {
         for (const store::BoxRow &box : source.boxes) {
@@ -96,7 +97,7 @@ std::set<ActivityId> activitiesWithAWay(const ExportSource &source)
 
 Result<OpenTable> waysOf(const ExportSource &source)
 {
-    OpenTable table{group,
+    OpenTable table{playGroup,
                     "our own ways",
                     {"child", "home", "activity", "in our words", "written by", "day"},
                     {}};

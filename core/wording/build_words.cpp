@@ -111,7 +111,8 @@ Sentence buildProblemSentence(const workbench::BuildProblem &problem)
     }
 }
 
-Sentence differenceSentence(const workbench::DesignDifference &difference, const ItemNames &names)
+Sentence differenceSentence(const workbench::DesignDifference &difference,
+                            const ItemArguments &names)
 {
     const Argument item = names(difference.item);
     switch (difference.kind) {
@@ -142,7 +143,7 @@ Sentence oneMoreSentence(const workbench::OneMoreBox &more, std::string_view cur
             {moneyText(more.more.pence, currency), inTheBox}};
 }
 
-Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemNames &names)
+Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemArguments &names)
 {
     const Argument item = withCapital(names(line.after.item));
     const auto before = static_cast<int>(line.before.packCount());

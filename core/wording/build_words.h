@@ -11,20 +11,21 @@
 namespace lidlark::wording {
 
 /// How an item is called in the middle of a sentence.
-using ItemNames = std::function<Argument(const ItemId &)>;
+using ItemArguments = std::function<Argument(const ItemId &)>;
 
 /// What is to be put right, where, and how: "Clothes pegs from Harbour Stores: a pack holds 1 to
 /// 100000 pieces."
 Sentence buildProblemSentence(const workbench::BuildProblem &problem);
 
 /// "Silicone loops instead of rubber bands." (job.md T3)
-Sentence differenceSentence(const workbench::DesignDifference &difference, const ItemNames &names);
+Sentence differenceSentence(const workbench::DesignDifference &difference,
+                            const ItemArguments &names);
 
 /// "One box more: the till asks for £25.50 more. What lies in the box is worth £6.99."
 /// (job.md 2.8)
 Sentence oneMoreSentence(const workbench::OneMoreBox &more, std::string_view currency);
 
 /// "Clothes pegs, packs to buy: 7 instead of 6."
-Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemNames &names);
+Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemArguments &names);
 
 } // namespace lidlark::wording

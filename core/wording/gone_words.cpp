@@ -22,12 +22,12 @@ std::size_t placeOf(std::optional<box::ExceptionKind> kind)
 
 } // namespace
 
-const std::string &nameFor(int pieces, const ItemNames &item)
+const std::string &nameFor(int pieces, const PieceNames &item)
 {
     return pieces == 1 ? item.one : item.many;
 }
 
-Sentence piecesGone(int pieces, const ItemNames &item, std::optional<box::ExceptionKind> kind)
+Sentence piecesGone(int pieces, const PieceNames &item, std::optional<box::ExceptionKind> kind)
 {
     return {ofAnItem[placeOf(kind)], {inWords(pieces), nameFor(pieces, item)}};
 }
@@ -37,7 +37,7 @@ Sentence numberGone(int pieces, std::optional<box::ExceptionKind> kind)
     return {ofPieces[placeOf(kind)], {inWords(pieces)}};
 }
 
-Sentence piecesOf(int pieces, const ItemNames &item)
+Sentence piecesOf(int pieces, const PieceNames &item)
 {
     return {say("%1 %2"), {inWords(pieces), nameFor(pieces, item)}};
 }

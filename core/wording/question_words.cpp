@@ -42,7 +42,7 @@ std::optional<box::ExceptionKind> kindOf(const Side &side)
     return found;
 }
 
-Sentence noted(const Side &side, std::optional<box::ExceptionKind> kind, const ItemNames &item,
+Sentence noted(const Side &side, std::optional<box::ExceptionKind> kind, const PieceNames &item,
                DayPart now)
 {
     return {say("%1 noted %2 %3."),
@@ -60,7 +60,7 @@ Sentence sameOrHowMany(const Question &question)
     return {say("The same %1, or %2 in all?"), {inWords(one), all}};
 }
 
-std::vector<Sentence> sameOrTwo(const Question &question, const ItemNames &item, DayPart now)
+std::vector<Sentence> sameOrTwo(const Question &question, const PieceNames &item, DayPart now)
 {
     const Side &first = question.sides.front();
     const Side &last = question.sides.back();
@@ -82,7 +82,7 @@ std::vector<Sentence> sameOrTwo(const Question &question, const ItemNames &item,
     return sentences;
 }
 
-std::vector<Sentence> beforeOrAfter(const Question &question, const ItemNames &item, DayPart now)
+std::vector<Sentence> beforeOrAfter(const Question &question, const PieceNames &item, DayPart now)
 {
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
@@ -103,7 +103,7 @@ std::vector<Sentence> beforeOrAfter(const Question &question, const ItemNames &i
     return sentences;
 }
 
-std::vector<Sentence> whoCountedLast(const Question &question, const ItemNames &item)
+std::vector<Sentence> whoCountedLast(const Question &question, const PieceNames &item)
 {
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
@@ -114,7 +114,7 @@ std::vector<Sentence> whoCountedLast(const Question &question, const ItemNames &
     return sentences;
 }
 
-std::vector<Sentence> whichPutBack(const Question &question, const ItemNames &item)
+std::vector<Sentence> whichPutBack(const Question &question, const PieceNames &item)
 {
     std::vector<Sentence> sentences{{say("Two notes of one play, about %1."), {item.many}}};
     for (const AnswerChoice &choice : answerChoices(question))
@@ -123,7 +123,7 @@ std::vector<Sentence> whichPutBack(const Question &question, const ItemNames &it
     return sentences;
 }
 
-std::vector<Sentence> whichCountedIn(const Question &question, const ItemNames &item)
+std::vector<Sentence> whichCountedIn(const Question &question, const PieceNames &item)
 {
     std::vector<Sentence> sentences;
     sentences.reserve(question.sides.size() + 1);
@@ -186,7 +186,7 @@ Argument answerInside(const Question &question)
 
 } // namespace
 
-std::vector<Sentence> questionWords(const Question &question, const ItemNames &item, DayPart now)
+std::vector<Sentence> questionWords(const Question &question, const PieceNames &item, DayPart now)
 {
     switch (question.sort) {
     case QuestionSort::SameOrTwo:

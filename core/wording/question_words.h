@@ -11,7 +11,7 @@ namespace lidlark::wording {
 
 /// One question in plain sentences: "Ruth and Gran each noted one stick-on eye used up this
 /// evening. Same one, or two?" (job.md scenario 1). Never who was wrong.
-std::vector<Sentence> questionWords(const box::Question &question, const ItemNames &item,
+std::vector<Sentence> questionWords(const box::Question &question, const PieceNames &item,
                                     DayPart now);
 
 /// One of the answers of equal weight.

@@ -46,7 +46,7 @@ void QuestionViewModel::load()
 void QuestionViewModel::take(const usecase::BoxItem &item)
 {
     const std::string many = toCore(itemNameInside(item));
-    const wording::ItemNames names{item.kind != nullptr ? item.kind->one : many, many};
+    const wording::PieceNames names{item.kind != nullptr ? item.kind->one : many, many};
     for (const box::Question &question : item.row.questions) {
         const QuestionLook look = box::lookOf(question, toCore(m_household->person()),
                                               m_household->device(), m_household->today().day);

@@ -57,7 +57,7 @@ signals:
 private:
     struct Row {
         QString drawing;
-        wording::ItemNames names;
+        wording::PieceNames names;
         box::Question question;
         box::QuestionLook look = box::QuestionLook::Gone;
     };

@@ -65,7 +65,7 @@ QString NotebookViewModel::noteOf(const play::Play &play) const
     for (const store::OutcomeRow &outcome : m_family->outcomes) {
         if (outcome.play != play.id)
             continue;
-        const wording::ItemNames item = namesOf(outcome.item);
+        const wording::PieceNames item = namesOf(outcome.item);
         for (std::size_t i = 0; i < box::exceptionKindCount; ++i) {
             const int pieces = outcome.exceptions.counts[i];
             if (pieces == 0)
@@ -82,11 +82,11 @@ QString NotebookViewModel::noteOf(const play::Play &play) const
     return translated(wording::asSentence(std::move(parts)));
 }
 
-wording::ItemNames NotebookViewModel::namesOf(const ItemId &item) const
+wording::PieceNames NotebookViewModel::namesOf(const ItemId &item) const
 {
     const catalogue::ItemKind *kind = m_household->catalogue().item(item);
-    return kind != nullptr ? wording::ItemNames{kind->one, kind->name}
-                           : wording::ItemNames{item.value, item.value};
+    return kind != nullptr ? wording::PieceNames{kind->one, kind->name}
+                           : wording::PieceNames{item.value, item.value};
 }
 
 QVariant NotebookViewModel::data(const QModelIndex &index, int role) const
@@ -135,7 +135,7 @@ QVariant NotebookViewModel::dataOf(const usecase::BoxNote &note, int role) const
             return QStringLiteral("item-box");
         return fromCore(kind != nullptr ? kind->drawing : std::string());
     case NoteRole: {
-        const wording::ItemNames item = namesOf(note.item);
+        const wording::PieceNames item = namesOf(note.item);
         if (note.item.empty())
             return translated(wording::asSentence({note.author, wording::wholeBox()}));
         if (note.pieces == 0)

@@ -44,7 +44,7 @@ private:
     void load();
     [[nodiscard]] const child::Goal *firstGoal() const;
     [[nodiscard]] QString noteOf(const play::Play &play) const;
-    [[nodiscard]] wording::ItemNames namesOf(const ItemId &item) const;
+    [[nodiscard]] wording::PieceNames namesOf(const ItemId &item) const;
     [[nodiscard]] QString headingOf(int row) const;
     [[nodiscard]] QVariant dataOf(const play::Play &play, int role) const;
     [[nodiscard]] QVariant dataOf(const usecase::BoxNote &note, int role) const;

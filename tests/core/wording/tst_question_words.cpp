@@ -18,7 +18,7 @@ constexpr DayPart mondayEvening{monday, PartOfDay::Evening};
 constexpr DayPart mondayAfternoon{monday, PartOfDay::Afternoon};
 constexpr DayPart tuesdayMorning{Day{20'830}, PartOfDay::Morning};
 
-const ItemNames eyes{"stick-on eye", "stick-on eyes"};
+const PieceNames eyes{"stick-on eye", "stick-on eyes"};
 
 Side side(const char *author, int pieces, DayPart when = mondayEvening)
 {
