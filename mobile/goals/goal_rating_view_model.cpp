@@ -10,7 +10,7 @@ namespace lidlark::mobile {
 
 namespace {
 
-constexpr int levels = goals::highestLevel - goals::lowestLevel + 1;
+constexpr int steps = goals::highestLevel - goals::lowestLevel + 1;
 constexpr int roleCount = static_cast<int>(goals::ratedByNames.names.size());
 
 } // namespace
@@ -50,7 +50,7 @@ void GoalRatingViewModel::change()
 
 int GoalRatingViewModel::rowCount(const QModelIndex &parent) const
 {
-    return parent.isValid() || !m_record ? 0 : levels;
+    return parent.isValid() || !m_record ? 0 : steps;
 }
 
 QVariant GoalRatingViewModel::data(const QModelIndex &index, int role) const

@@ -47,16 +47,16 @@ void paintMarksAt(QPainter &painter, const Grid &grid, int across, bool upright)
 {
     const int from = upright ? grid.top() : grid.left();
     const int whole = upright ? grid.sheet.height() : grid.sheet.width();
-    const int margin = std::max(0, from);
-    const int reach = margin > markLong / 2 ? -std::min(margin, markLong) : markLong / 2;
+    const int border = std::max(0, from);
+    const int reach = border > markLong / 2 ? -std::min(border, markLong) : markLong / 2;
     const auto mark = [&](int begin, int end) {
         if (upright)
             painter.drawLine(across, begin, across, end);
         else
             painter.drawLine(begin, across, end, across);
     };
-    mark(margin, margin + reach);
-    mark(whole - margin, whole - margin - reach);
+    mark(border, border + reach);
+    mark(whole - border, whole - border - reach);
 }
 
 void paintMarks(QPainter &painter, const Grid &grid)
