@@ -7010,7 +7010,7 @@
             <translation>Cena: najwyżej %1 za opakowanie.</translation>
         </message>
         <message>
-            <source>Price: digits and a point only, such as %1.</source>
+            <source>Price: digits and one dot only, such as %1.</source>
             <translation>Cena: tylko cyfry i kropka, na przykład %1.</translation>
         </message>
         <message>
@@ -7018,7 +7018,7 @@
             <translation>Cena: nic poniżej zera.</translation>
         </message>
         <message>
-            <source>Price: two digits after the point, such as %1.</source>
+            <source>Price: two digits after the dot, such as %1.</source>
             <translation>Cena: dwie cyfry po kropce, na przykład %1.</translation>
         </message>
         <message>

@@ -289,7 +289,7 @@
         <name>CatalogueFacts</name>
         <message>
             <source>%1. %2</source>
-            <translation>%1۔ %2</translation>
+            <translation>‏%1۔ %2</translation>
         </message>
         <message>
             <source>Allergens</source>
@@ -2358,15 +2358,15 @@
         <name>PackOfferCard</name>
         <message>
             <source>%1: pieces in it</source>
-            <translation>%1: اس میں ٹکڑے</translation>
+            <translation>‏%1: اس میں ٹکڑے</translation>
         </message>
         <message>
             <source>%1: price</source>
-            <translation>%1: قیمت</translation>
+            <translation>‏%1: قیمت</translation>
         </message>
         <message>
             <source>%1: shop</source>
-            <translation>%1: دکان</translation>
+            <translation>‏%1: دکان</translation>
         </message>
         <message>
             <source>Move up</source>
@@ -3663,7 +3663,7 @@
         <name>ShelfWords</name>
         <message>
             <source>%1 for %2</source>
-            <translation>%1 کی قیمت %2</translation>
+            <translation>‏%1 کی قیمت %2</translation>
         </message>
         <message>
             <source>%1 in a pack, no price yet</source>
@@ -6979,7 +6979,7 @@
             <translation>قیمت: ایک پیکٹ کے زیادہ سے زیادہ %1۔</translation>
         </message>
         <message>
-            <source>Price: digits and a point only, such as %1.</source>
+            <source>Price: digits and one dot only, such as %1.</source>
             <translation>قیمت: صرف ہندسے اور ایک نقطہ، جیسے %1۔</translation>
         </message>
         <message>
@@ -6987,7 +6987,7 @@
             <translation>قیمت: صفر سے کم نہیں۔</translation>
         </message>
         <message>
-            <source>Price: two digits after the point, such as %1.</source>
+            <source>Price: two digits after the dot, such as %1.</source>
             <translation>قیمت: نقطے کے بعد دو ہندسے، جیسے %1۔</translation>
         </message>
         <message>
@@ -9485,7 +9485,7 @@
         </message>
         <message>
             <source>%1. Lot %2</source>
-            <translation>%1۔ لاٹ %2</translation>
+            <translation>‏%1۔ لاٹ %2</translation>
         </message>
         <message>
             <source>No price yet</source>

@@ -19,11 +19,11 @@ Sentence priceFaultWords(workbench::PriceFault fault, std::string_view currency)
     using workbench::PriceFault;
     switch (fault) {
     case PriceFault::NoNumber:
-        return {say("Price: digits and a point only, such as %1."), {std::string("1.50")}};
+        return {say("Price: digits and one dot only, such as %1."), {std::string("1.50")}};
     case PriceFault::BelowZero:
         return {say("Price: nothing below zero."), {}};
     case PriceFault::NotTwoDigits:
-        return {say("Price: two digits after the point, such as %1."), {std::string("1.50")}};
+        return {say("Price: two digits after the dot, such as %1."), {std::string("1.50")}};
     case PriceFault::TooMuch:
         return {say("Price: at most %1 for a pack."),
                 {moneyText(workbench::mostPenceForPack, currency)}};

@@ -14,7 +14,7 @@ namespace lidlark::wording {
 /// @param currency ISO 4217: "GBP".
 std::string moneyText(std::int64_t pence, std::string_view currency);
 
-/// Why what was typed is no price, with the field named: "Price: two digits after the point ..."
+/// Why what was typed is no price, with the field named: "Price: two digits after the dot ..."
 /// @param currency ISO 4217: "GBP".
 Sentence priceFaultWords(workbench::PriceFault fault, std::string_view currency);
 

@@ -139,7 +139,7 @@ private slots:
         write("Pack 1: pieces in it", "24");
         write("Pack 1: price", "1.234");
         tap("Keep it");
-        sees("Price: two digits after the point, such as 1.50.");
+        sees("Price: two digits after the dot, such as 1.50.");
         sees("Nothing is kept yet. Put right what is marked, then keep it.");
         look("wrong-price");
         QCOMPARE(written("note"), text("Ask Callum"));

@@ -106,11 +106,11 @@ private slots:
         row("  ", "JPY", "");
         for (const char *typed : {"\u00a31.50", "1.50 GBP", "1e3", "+1", ".50", "1.-5", "1.2.3",
                                   "1,234.50", "0x10", "\u0661", "."})
-            row(typed, "GBP", "Price: digits and a point only, such as 1.50.");
+            row(typed, "GBP", "Price: digits and one dot only, such as 1.50.");
         row("-1", "GBP", "Price: nothing below zero.");
         row("-0.50", "GBP", "Price: nothing below zero.");
         for (const char *typed : {"1.5", "1.234", "1,234", "1."})
-            row(typed, "GBP", "Price: two digits after the point, such as 1.50.");
+            row(typed, "GBP", "Price: two digits after the dot, such as 1.50.");
         row("100000.01", "GBP", "Price: at most \u00a3100000.00 for a pack.");
         row("99999999999999999999", "GBP", "Price: at most \u00a3100000.00 for a pack.");
         // Source: ISO 4217, minor unit: JPY 0, BHD 3, CLF 4 (from memory, and in ICU 72).
