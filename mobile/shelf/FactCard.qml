@@ -32,7 +32,7 @@ Column {
                 required property int index
 
                 width: parent?.width ?? 0
-                spacing: 2
+                spacing: Theme.smallGap
 
                 Words {
                     width: fact.width

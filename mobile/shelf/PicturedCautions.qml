@@ -34,7 +34,7 @@ Item {
         anchors.leftMargin: Theme.cardPadding
         anchors.right: parent.right
         anchors.verticalCenter: ground.verticalCenter
-        spacing: 2
+        spacing: Theme.smallGap
 
         Words {
             width: parent.width
