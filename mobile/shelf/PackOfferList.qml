@@ -1,7 +1,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import Lidlark.Bridge
 import Lidlark.Design
 import Lidlark.Shelf
 
