@@ -12,6 +12,7 @@ ShelfScreen {
     household: route.screens.household
     searched: route.screens.bench.shelfSearched
     only: route.screens.bench.shelfOnly
+    shown: route.screens.bench.supply
     onBack: route.screens.goBack()
     onSupplyWanted: itemId => route.show(itemId)
     onNewWanted: route.show("")

@@ -23,6 +23,11 @@ Card {
     signal movedUp()
     signal takenOut()
 
+    /// Somebody is about to write here.
+    function begin() {
+        shopField.tapped()
+    }
+
     spacing: Theme.gap
 
     PaperField {

@@ -10,6 +10,8 @@ Column {
 
     required property SupplyViewModel supply
 
+    signal added(pack: PackOfferCard)
+
     spacing: Theme.gap
 
     function at(row: int): Item {
@@ -54,6 +56,9 @@ Column {
         anchors.left: parent.left
         width: Math.min(implicitWidth, packs.width)
         text: packs.supply.offers.count > 0 ? qsTr("Another pack or shop") : qsTr("Add a pack")
-        onClicked: packs.supply.offers.add()
+        onClicked: {
+            packs.supply.offers.add()
+            packs.added(packs.at(packs.supply.offers.count - 1) as PackOfferCard)
+        }
     }
 }

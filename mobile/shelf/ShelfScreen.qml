@@ -13,10 +13,18 @@ Sheet {
     /// What is searched for, and of what alone; kept while a thing's own page stands open.
     property string searched: ""
     property int only: ShelfViewModel.All
+    /// The thing whose page was open before: the list begins there.
+    property string shown: ""
 
     signal back()
     signal supplyWanted(string itemId)
     signal newWanted()
+
+    function search(words: string) {
+        screen.shown = ""
+        screen.held = null
+        screen.searched = words
+    }
 
     function turn(only: int) {
         screen.only = screen.only === only ? ShelfViewModel.All : only
@@ -56,7 +64,7 @@ Sheet {
         width: screen.contentWidth
         label: qsTr("Find by name, shop or lot")
         text: screen.searched
-        onEdited: screen.searched = field.text
+        onEdited: screen.search(field.text)
     }
 
     ChipFlow {
@@ -108,6 +116,10 @@ Sheet {
             text: row.name
             endText: row.stock
             onClicked: screen.supplyWanted(row.itemId)
+            Component.onCompleted: {
+                if (row.itemId === screen.shown)
+                    screen.held = row
+            }
         }
     }
 

@@ -61,6 +61,10 @@ Sheet {
 
         width: screen.contentWidth
         supply: supply
+        onAdded: pack => {
+            screen.held = pack
+            pack.begin()
+        }
     }
 
     ProblemNote {

@@ -116,6 +116,9 @@ private slots:
         look("supply-written");
         tap("Keep it");
         sees("Rubber bands. 50 for \u00a31.20. Lot L 2306-a. 120 pieces");
+        const QQuickItem *row = itemOn(m_app->window, "supply-bands");
+        const qreal y = row->mapToScene(QPointF(0, row->height())).y();
+        QVERIFY2(y > 0 && y < m_app->window->height(), "the list begins where it was left");
         open(); // as after an empty battery
         tap("Shelf and shops");
         tap("Rubber bands");
