@@ -10,6 +10,8 @@ Column {
     id: shelf
 
     required property SupplyViewModel supply
+    /// The first field with something wrong; null: none.
+    readonly property Item wrong: ownName.problem.length > 0 ? ownName : stock.problem.length > 0 ? stock : null
 
     spacing: Theme.gap
 

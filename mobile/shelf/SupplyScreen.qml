@@ -21,8 +21,7 @@ Sheet {
     /// What is wrong stands beside its field, on a long page.
     function showWrong() {
         const row = supply.offers.firstWrong()
-        const wrong = supply.nameProblem.length > 0 || supply.stockProblem.length > 0 ? shelf
-                    : row >= 0 ? packs.at(row) : problem
+        const wrong = shelf.wrong ?? (row >= 0 ? packs.at(row) : problem)
         screen.held = wrong
         screen.showItem(wrong)
     }
