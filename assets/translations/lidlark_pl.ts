@@ -5818,8 +5818,8 @@
             <translation>Monety</translation>
         </message>
         <message>
-            <source>Comes off: %1. %2</source>
-            <translation>Odchodzi: %1. %2</translation>
+            <source>Comes off: %1.</source>
+            <translation>Odchodzi: %1.</translation>
         </message>
         <message>
             <source>Complete, by what was noted.</source>
@@ -8066,8 +8066,8 @@
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
         </message>
         <message>
-            <source>Worn down, at least: %1</source>
-            <translation>Zużyte, co najmniej: %1</translation>
+            <source>Worn down, at least:</source>
+            <translation>Zużyte, co najmniej:</translation>
         </message>
         <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>

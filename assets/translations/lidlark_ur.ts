@@ -5799,8 +5799,8 @@
             <translation>سکے</translation>
         </message>
         <message>
-            <source>Comes off: %1. %2</source>
-            <translation>الگ ہو جاتا ہے: %1۔ %2</translation>
+            <source>Comes off: %1.</source>
+            <translation>الگ ہو جاتا ہے: %1۔</translation>
         </message>
         <message>
             <source>Complete, by what was noted.</source>
@@ -8030,8 +8030,8 @@
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
         </message>
         <message>
-            <source>Worn down, at least: %1</source>
-            <translation>گھسنے پر کم سے کم: %1</translation>
+            <source>Worn down, at least:</source>
+            <translation>گھسنے پر کم سے کم:</translation>
         </message>
         <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>

@@ -24,11 +24,12 @@ constexpr std::array reasons{say("it fits the small parts cylinder"),
                              say("its cord is thinner than 1.5 mm")};
 
 /// Tenths of a millimetre are all that anybody measures; a whole number stands without them.
-std::string mm(double size)
+Argument mm(double size)
 {
-    const auto tenths = std::llround(size * 10);
-    const std::string whole = std::to_string(tenths / 10);
-    return tenths % 10 == 0 ? whole : whole + "." + std::to_string(tenths % 10);
+    const auto tenths = static_cast<int>(std::lround(size * 10));
+    if (tenths % 10 == 0)
+        return inDigits(tenths / 10);
+    return std::to_string(tenths / 10) + "." + std::to_string(tenths % 10);
 }
 
 Argument reasonWords(const std::string &because)
@@ -89,10 +90,14 @@ std::vector<Sentence> measureWords(const Measures &measures)
         words.push_back(solidWords(*measures.whole));
     else
         words.push_back({say("Soft: it has no size that means anything."), {}});
-    if (measures.least)
-        words.push_back({say("Worn down, at least: %1"), {withSmall(solidWords(*measures.least))}});
-    for (const catalogue::LoosePart &part : measures.comesOff)
-        words.push_back({say("Comes off: %1. %2"), {part.name, solidWords(part.solid)}});
+    if (measures.least) {
+        words.push_back({say("Worn down, at least:"), {}});
+        words.push_back(solidWords(*measures.least));
+    }
+    for (const catalogue::LoosePart &part : measures.comesOff) {
+        words.push_back({say("Comes off: %1."), {part.name}});
+        words.push_back(solidWords(part.solid));
+    }
     addCord(measures, words);
     if (measures.hollow)
         words.push_back({say("Hollow: %1 mm across inside, %2 mm deep."),

@@ -33,7 +33,7 @@ Item {
         anchors.left: ground.right
         anchors.leftMargin: Theme.cardPadding
         anchors.right: parent.right
-        anchors.verticalCenter: ground.verticalCenter
+        anchors.verticalCenter: parent.verticalCenter
         spacing: Theme.smallGap
 
         Words {

@@ -194,8 +194,8 @@ void TestMeasuredHazards::measuresAreSaidInWords()
     peg.least = solid("cylinder", {12, 66});
     peg.comesOff = {{"spring", solid("ellipsoid", {9, 8, 7}), false}};
     QCOMPARE(words(peg), QStringList({"Rod: 12 mm across, 70 mm long.",
-                                      "Worn down, at least: rod: 12 mm across, 66 mm long.",
-                                      "Comes off: spring. Egg shape: 9 by 8 by 7 mm."}));
+                                      "Worn down, at least:", "Rod: 12 mm across, 66 mm long.",
+                                      "Comes off: spring.", "Egg shape: 9 by 8 by 7 mm."}));
     Measures lace;
     lace.soft = "A lace lies in any shape.";
     lace.cord = measure::Cord{900, 4, 0};
