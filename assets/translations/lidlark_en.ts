@@ -119,4 +119,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>ShelfWords</name>
+    <message numerus="yes">
+        <source>%n pieces</source>
+        <translation>
+            <numerusform>%n piece</numerusform>
+            <numerusform>%n pieces</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

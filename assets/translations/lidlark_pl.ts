@@ -286,6 +286,65 @@
         </message>
     </context>
     <context>
+        <name>CatalogueFacts</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>%1. %2</translation>
+        </message>
+        <message>
+            <source>Allergens</source>
+            <translation>Alergeny</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>Dbanie</translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation>Na co uważać</translation>
+        </message>
+        <message>
+            <source>How long it keeps</source>
+            <translation>Jak długo wytrzymuje</translation>
+        </message>
+        <message>
+            <source>In a standard box</source>
+            <translation>W zwykłym pudełku</translation>
+        </message>
+        <message>
+            <source>In its place</source>
+            <translation>Zamiast tego</translation>
+        </message>
+        <message>
+            <source>Measures</source>
+            <translation>Wymiary</translation>
+        </message>
+        <message>
+            <source>Never issued again to another child.</source>
+            <translation>Nigdy nie trafia do innego dziecka.</translation>
+        </message>
+        <message>
+            <source>None known</source>
+            <translation>Żadne nie są znane</translation>
+        </message>
+        <message>
+            <source>Nothing small and no long cord.</source>
+            <translation>Nic małego ani długiego sznurka.</translation>
+        </message>
+        <message>
+            <source>Nothing: it has no size to go by.</source>
+            <translation>Nic: nie ma wymiaru, który by coś mówił.</translation>
+        </message>
+        <message>
+            <source>Washing</source>
+            <translation>Mycie</translation>
+        </message>
+        <message>
+            <source>What follows from them</source>
+            <translation>Co z nich wynika</translation>
+        </message>
+    </context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -698,6 +757,13 @@
         <message>
             <source>%1 %2: %3</source>
             <translation>%2: %1. %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>FactCard</name>
+        <message>
+            <source>What the catalogue knows</source>
+            <translation>Co wie katalog</translation>
         </message>
     </context>
     <context>
@@ -2063,6 +2129,37 @@
         </message>
     </context>
     <context>
+        <name>OnTheShelf</name>
+        <message>
+            <source>A note to yourself</source>
+            <translation>Notatka dla siebie</translation>
+        </message>
+        <message>
+            <source>Box with lid</source>
+            <translation>Pudełko z pokrywką</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>Partia, tak jak wydrukowano</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nazwa</translation>
+        </message>
+        <message>
+            <source>On the shelf, pieces</source>
+            <translation>Na półce, sztuk</translation>
+        </message>
+        <message>
+            <source>The catalogue does not know it. What did you look for, and find none of?</source>
+            <translation>Katalog tego nie zna. Czego w tym nie ma, jeśli to sprawdzono?</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>Zużywa się w zabawie</translation>
+        </message>
+    </context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2259,6 +2356,64 @@
         </message>
     </context>
     <context>
+        <name>PackOfferCard</name>
+        <message>
+            <source>%1: pieces in it</source>
+            <translation>%1: sztuk w środku</translation>
+        </message>
+        <message>
+            <source>%1: price</source>
+            <translation>%1: cena</translation>
+        </message>
+        <message>
+            <source>%1: shop</source>
+            <translation>%1: sklep</translation>
+        </message>
+        <message>
+            <source>Move up</source>
+            <translation>Przenieś wyżej</translation>
+        </message>
+        <message>
+            <source>Move up: %1</source>
+            <translation>Przenieś wyżej: %1</translation>
+        </message>
+        <message>
+            <source>Pack %1</source>
+            <translation>Opakowanie %1</translation>
+        </message>
+        <message>
+            <source>Pieces in it</source>
+            <translation>Sztuk w środku</translation>
+        </message>
+        <message>
+            <source>Price, %1</source>
+            <translation>Cena, %1</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>Usuń</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>Usuń: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackOfferList</name>
+        <message>
+            <source>Add a pack</source>
+            <translation>Dodaj opakowanie</translation>
+        </message>
+        <message>
+            <source>Another pack or shop</source>
+            <translation>Inne opakowanie lub sklep</translation>
+        </message>
+        <message>
+            <source>Where it is bought, first choice on top</source>
+            <translation>Gdzie się to kupuje, na górze pierwszy wybór</translation>
+        </message>
+    </context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2353,6 +2508,17 @@
         <message>
             <source>Whole page</source>
             <translation>Cała strona</translation>
+        </message>
+    </context>
+    <context>
+        <name>PicturedCautions</name>
+        <message>
+            <source>Nothing to be careful with</source>
+            <translation>Nie ma na co uważać</translation>
+        </message>
+        <message>
+            <source>The catalogue says</source>
+            <translation>Katalog mówi</translation>
         </message>
     </context>
     <context>
@@ -3456,6 +3622,68 @@
         </message>
     </context>
     <context>
+        <name>ShelfScreen</name>
+        <message>
+            <source>Add a thing</source>
+            <translation>Dodaj rzecz</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Find by name, shop or lot</source>
+            <translation>Szukaj po nazwie, sklepie lub partii</translation>
+        </message>
+        <message>
+            <source>No price</source>
+            <translation>Bez ceny</translation>
+        </message>
+        <message>
+            <source>None left</source>
+            <translation>Nic nie zostało</translation>
+        </message>
+        <message>
+            <source>Nothing on the shelf is like that</source>
+            <translation>Nie ma takiej rzeczy na półce</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>Półka i sklepy</translation>
+        </message>
+        <message>
+            <source>Take out a word or a peg to see more.</source>
+            <translation>Usuń słowo lub klamerkę, aby zobaczyć więcej.</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>Zużywa się w zabawie</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShelfWords</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 za %2</translation>
+        </message>
+        <message>
+            <source>%1 in a pack, no price yet</source>
+            <translation>%1 w opakowaniu, jeszcze bez ceny</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>%n sztuka</numerusform>
+                <numerusform>%n sztuki</numerusform>
+                <numerusform>%n sztuk</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>None left</source>
+            <translation>Nic nie zostało</translation>
+        </message>
+    </context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3506,6 +3734,37 @@
         <message>
             <source>Step %1 of %2</source>
             <translation>Krok %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SupplyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>Wróć, nic się nie zmienia</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Zachowaj</translation>
+        </message>
+        <message>
+            <source>Keep what you have written first.</source>
+            <translation>Najpierw zachowaj to, co napisano.</translation>
+        </message>
+        <message>
+            <source>Lot %1</source>
+            <translation>Partia %1</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet</source>
+            <translation>Nic jeszcze nie zmieniono</translation>
+        </message>
+        <message>
+            <source>Which boxes hold this lot</source>
+            <translation>W których pudełkach jest ta partia</translation>
         </message>
     </context>
     <context>
@@ -4230,6 +4489,14 @@
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>Półka i sklepy</translation>
+        </message>
+        <message>
+            <source>What lies there, packs and prices</source>
+            <translation>Co tam leży, opakowania i ceny</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -5387,6 +5654,10 @@
             <translation>Dalej od „równo”: %1.</translation>
         </message>
         <message>
+            <source>Ball: %1 mm across.</source>
+            <translation>Kula: średnica %1 mm.</translation>
+        </message>
+        <message>
             <source>Balloon</source>
             <translation>Balon</translation>
         </message>
@@ -5427,6 +5698,10 @@
             <translation>Lepiej w cichszym miejscu</translation>
         </message>
         <message>
+            <source>Block: %1 by %2 by %3 mm.</source>
+            <translation>Klocek: %1 na %2 na %3 mm.</translation>
+        </message>
+        <message>
             <source>Box %1</source>
             <translation>Pudełko %1</translation>
         </message>
@@ -5461,6 +5736,10 @@
         <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>Żywo może znaczyć wesoło. Zacznij obok, mów mało, rób wszystko wolniej, niż się chce.</translation>
+        </message>
+        <message>
+            <source>By its measures: %1.</source>
+            <translation>Z wymiarów: %1.</translation>
         </message>
         <message>
             <source>Call %1</source>
@@ -5539,12 +5818,20 @@
             <translation>Monety</translation>
         </message>
         <message>
+            <source>Comes off: %1.</source>
+            <translation>Odchodzi: %1.</translation>
+        </message>
+        <message>
             <source>Complete, by what was noted.</source>
             <translation>Kompletne, według tego, co zapisano.</translation>
         </message>
         <message>
             <source>Cord</source>
             <translation>Sznurówka</translation>
+        </message>
+        <message>
+            <source>Cord: %1 mm long, %2 mm thick.</source>
+            <translation>Sznurek: długość %1 mm, grubość %2 mm.</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
@@ -5571,6 +5858,10 @@
             <translation>grudzień</translation>
         </message>
         <message>
+            <source>Disc: %1 mm across, %2 mm thick.</source>
+            <translation>Krążek: średnica %1 mm, grubość %2 mm.</translation>
+        </message>
+        <message>
             <source>Disinfect it as your local rules say. Let it dry in the air.</source>
             <translation>Zdezynfekuj to według miejscowych zasad. Niech wyschnie na powietrzu.</translation>
         </message>
@@ -5590,9 +5881,25 @@
             <source>EN 71-1</source>
             <translation>EN 71-1</translation>
         </message>
+        <message numerus="yes">
+            <source>Each evening left open takes %1 days of its time.</source>
+            <translation>
+                <numerusform>Każdy wieczór bez zamknięcia skraca czas o %1 dzień.</numerusform>
+                <numerusform>Każdy wieczór bez zamknięcia skraca czas o %1 dni.</numerusform>
+                <numerusform>Każdy wieczór bez zamknięcia skraca czas o %1 dni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Each evening left open takes one day of its time.</source>
+            <translation>Każdy wieczór bez zamknięcia skraca czas o jeden dzień.</translation>
+        </message>
         <message>
             <source>Easy to start with</source>
             <translation>Łatwa na początek</translation>
+        </message>
+        <message>
+            <source>Egg shape: %1 by %2 by %3 mm.</source>
+            <translation>Kształt jajka: %1 na %2 na %3 mm.</translation>
         </message>
         <message>
             <source>Every kite does all of these.</source>
@@ -5775,6 +6082,10 @@
             <translation>Czekała na swoją kolej</translation>
         </message>
         <message>
+            <source>Hollow: %1 mm across inside, %2 mm deep.</source>
+            <translation>Wgłębienie: %1 mm w środku, głębokość %2 mm.</translation>
+        </message>
+        <message>
             <source>Home sheet: %1 does not live here</source>
             <translation>Karta domu: %1 tu nie mieszka</translation>
         </message>
@@ -5935,12 +6246,20 @@
             <translation>Może być głośno. Przestań, gdy ktoś zakrywa uszy.</translation>
         </message>
         <message>
+            <source>It can be washed with soap, rinsed and dried.</source>
+            <translation>Można to umyć mydłem, opłukać i wysuszyć.</translation>
+        </message>
+        <message>
             <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
             <translation>Powodem może być lateks, jedzenie albo ciastolina. Powiedz, co było dotykane lub zjedzone.</translation>
         </message>
         <message>
             <source>It cannot be made clean. Throw it away.</source>
             <translation>Nie da się tego wyczyścić. Wyrzuć.</translation>
+        </message>
+        <message>
+            <source>It cannot be washed: once it was in a mouth it is thrown away, or stays with one child.</source>
+            <translation>Nie można tego umyć: po wzięciu do ust trzeba wyrzucić albo zostaje przy jednym dziecku.</translation>
         </message>
         <message>
             <source>It is not locked: whoever opens it can read all of it, and it tells of a child's health. Delete it when you need it no more.</source>
@@ -5963,8 +6282,16 @@
             <translation>Dalej się szarpie.</translation>
         </message>
         <message>
+            <source>It keeps: no limit is known.</source>
+            <translation>Trzyma się: żadna granica nie jest znana.</translation>
+        </message>
+        <message>
             <source>It may run out before the next round.</source>
             <translation>Może się skończyć przed następną rundą.</translation>
+        </message>
+        <message>
+            <source>It may stick over a small child's nose and mouth.</source>
+            <translation>Może przywrzeć do nosa i ust małego dziecka.</translation>
         </message>
         <message>
             <source>It must not be packed as it is written. Change its list first.</source>
@@ -5997,6 +6324,10 @@
         <message>
             <source>It works: the phones can leave and fetch there what they share.</source>
             <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
+        </message>
+        <message>
+            <source>Its loop: %1 mm round.</source>
+            <translation>Pętla: obwód %1 mm.</translation>
         </message>
         <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
@@ -6133,6 +6464,22 @@
         <message>
             <source>Looked at %1.</source>
             <translation>Obejrzane %1.</translation>
+        </message>
+        <message>
+            <source>Looked at before every use.</source>
+            <translation>Oglądane przed każdym użyciem.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Looked at every %1 days.</source>
+            <translation>
+                <numerusform>Oglądane co %1 dzień.</numerusform>
+                <numerusform>Oglądane co %1 dni.</numerusform>
+                <numerusform>Oglądane co %1 dni.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looked at every day.</source>
+            <translation>Oglądane codziennie.</translation>
         </message>
         <message>
             <source>Made of latex: not in a home where anyone must avoid it.</source>
@@ -6655,6 +7002,26 @@
             <translation>Ćwiczy: %1</translation>
         </message>
         <message>
+            <source>Price: Lidlark reckons in hundredths, and %1 has none. It cannot keep this price.</source>
+            <translation>Cena: Lidlark liczy w setnych, a %1 ich nie ma. Nie może zachować tej ceny.</translation>
+        </message>
+        <message>
+            <source>Price: at most %1 for a pack.</source>
+            <translation>Cena: najwyżej %1 za opakowanie.</translation>
+        </message>
+        <message>
+            <source>Price: digits and one dot only, such as %1.</source>
+            <translation>Cena: tylko cyfry i kropka, na przykład %1.</translation>
+        </message>
+        <message>
+            <source>Price: nothing below zero.</source>
+            <translation>Cena: nic poniżej zera.</translation>
+        </message>
+        <message>
+            <source>Price: two digits after the dot, such as %1.</source>
+            <translation>Cena: dwie cyfry po kropce, na przykład %1.</translation>
+        </message>
+        <message>
             <source>Probably lasts %1 to %2 weeks.</source>
             <translation>Starczy pewnie na %1 do %2 tygodni.</translation>
         </message>
@@ -6722,6 +7089,18 @@
             <source>Replaced</source>
             <translation>Wymienione</translation>
         </message>
+        <message numerus="yes">
+            <source>Replaced %1 days after it came.</source>
+            <translation>
+                <numerusform>Wymieniane %1 dzień po przyjściu.</numerusform>
+                <numerusform>Wymieniane %1 dni po przyjściu.</numerusform>
+                <numerusform>Wymieniane %1 dni po przyjściu.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Replaced one day after it came.</source>
+            <translation>Wymieniane jeden dzień po przyjściu.</translation>
+        </message>
         <message>
             <source>Resting</source>
             <translation>Odpoczywa</translation>
@@ -6757,6 +7136,10 @@
         <message>
             <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
             <translation>Płucz oko delikatnie letnią wodą, co najmniej 15 minut.</translation>
+        </message>
+        <message>
+            <source>Rod: %1 mm across, %2 mm long.</source>
+            <translation>Walec: średnica %1 mm, długość %2 mm.</translation>
         </message>
         <message>
             <source>Rubber bands</source>
@@ -6885,6 +7268,10 @@
         <message>
             <source>Soap and water</source>
             <translation>Woda z mydłem</translation>
+        </message>
+        <message>
+            <source>Soft: it has no size that means anything.</source>
+            <translation>Miękkie: jego wymiar nic nie mówi.</translation>
         </message>
         <message>
             <source>Some of these practise the same thing.</source>
@@ -7370,6 +7757,18 @@
             <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
             <translation>Ten zbiór pochodzi z innego telefonu. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści tego telefonu.</translation>
         </message>
+        <message numerus="yes">
+            <source>Thrown away %1 days after it was opened.</source>
+            <translation>
+                <numerusform>Do wyrzucenia %1 dzień po otwarciu.</numerusform>
+                <numerusform>Do wyrzucenia %1 dni po otwarciu.</numerusform>
+                <numerusform>Do wyrzucenia %1 dni po otwarciu.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Thrown away one day after it was opened.</source>
+            <translation>Do wyrzucenia jeden dzień po otwarciu.</translation>
+        </message>
         <message>
             <source>Thursday</source>
             <translation>czwartek</translation>
@@ -7465,6 +7864,10 @@
         <message>
             <source>Used no more: %1.</source>
             <translation>Już nieużywane: %1.</translation>
+        </message>
+        <message>
+            <source>Used once, then thrown away.</source>
+            <translation>Używane raz, potem do wyrzucenia.</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -7663,6 +8066,10 @@
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
         </message>
         <message>
+            <source>Worn down, at least:</source>
+            <translation>Zużyte, co najmniej:</translation>
+        </message>
+        <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
             <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
         </message>
@@ -7735,6 +8142,10 @@
             <translation>około %1 min</translation>
         </message>
         <message>
+            <source>adhesive</source>
+            <translation>klej</translation>
+        </message>
+        <message>
             <source>all back</source>
             <translation>wszystko wróciło</translation>
         </message>
@@ -7753,6 +8164,10 @@
         <message>
             <source>any %1 in this box</source>
             <translation>jakakolwiek sztuka w tym pudełku: %1</translation>
+        </message>
+        <message>
+            <source>as a ball it passes the hole for small balls</source>
+            <translation>jako piłka przechodzi przez otwór dla małych piłek</translation>
         </message>
         <message>
             <source>balloons</source>
@@ -7831,6 +8246,14 @@
             <translation>wyschło</translation>
         </message>
         <message>
+            <source>dye</source>
+            <translation>barwnik</translation>
+        </message>
+        <message>
+            <source>egg</source>
+            <translation>jajko</translation>
+        </message>
+        <message>
             <source>emergency number: only digits, spaces, + and -, at most 20</source>
             <translation>numer alarmowy: tylko cyfry, spacje, + i -, najwyżej 20</translation>
         </message>
@@ -7883,6 +8306,38 @@
             <translation>zamiast: %1</translation>
         </message>
         <message>
+            <source>it fits the small parts cylinder</source>
+            <translation>mieści się w cylindrze do małych części</translation>
+        </message>
+        <message>
+            <source>it is a marble</source>
+            <translation>to kulka do gry</translation>
+        </message>
+        <message>
+            <source>its %1 fits the small parts cylinder</source>
+            <translation>ta część mieści się w cylindrze do małych części: %1</translation>
+        </message>
+        <message>
+            <source>its %1 is a suction cup or dart tip</source>
+            <translation>ta część jest przyssawką albo końcówką strzałki: %1</translation>
+        </message>
+        <message>
+            <source>its %1 passes the hole for small balls</source>
+            <translation>ta część przechodzi przez otwór dla małych piłek: %1</translation>
+        </message>
+        <message>
+            <source>its cord is longer than 220 mm</source>
+            <translation>sznurek jest dłuższy niż 220 mm</translation>
+        </message>
+        <message>
+            <source>its cord is thinner than 1.5 mm</source>
+            <translation>sznurek jest cieńszy niż 1.5 mm</translation>
+        </message>
+        <message>
+            <source>its loop is wider than 360 mm round</source>
+            <translation>pętla ma w obwodzie ponad 360 mm</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>trzymanie rytmu</translation>
         </message>
@@ -7913,6 +8368,10 @@
         <message>
             <source>lost</source>
             <translation>zgubione</translation>
+        </message>
+        <message>
+            <source>milk</source>
+            <translation>mleko</translation>
         </message>
         <message>
             <source>mouth and breath play</source>
@@ -7957,6 +8416,10 @@
         <message>
             <source>now</source>
             <translation>teraz</translation>
+        </message>
+        <message>
+            <source>nut</source>
+            <translation>orzechy</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -8135,6 +8598,10 @@
             <translation>coś</translation>
         </message>
         <message>
+            <source>soy</source>
+            <translation>soja</translation>
+        </message>
+        <message>
             <source>steady body</source>
             <translation>stabilne ciało</translation>
         </message>
@@ -8297,6 +8764,10 @@
         <message>
             <source>working out a new movement</source>
             <translation>wymyślanie nowego ruchu</translation>
+        </message>
+        <message>
+            <source>worn down, it fits the small parts cylinder</source>
+            <translation>zużyte, mieści się w cylindrze do małych części</translation>
         </message>
         <message>
             <source>yesterday</source>
@@ -8715,6 +9186,13 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::PackOffers</name>
+        <message>
+            <source>Pieces in a pack: a whole number from 1 to %1.</source>
+            <translation>Sztuk w opakowaniu: liczba całkowita od 1 do %1.</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -9042,6 +9520,48 @@
         <message>
             <source>all packed</source>
             <translation>wszystko spakowane</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ShelfViewModel</name>
+        <message>
+            <source>%1 things. Without a price: %2.</source>
+            <translation>Rzeczy: %1. Bez ceny: %2.</translation>
+        </message>
+        <message>
+            <source>%1. Lot %2</source>
+            <translation>%1. Partia %2</translation>
+        </message>
+        <message>
+            <source>No price yet</source>
+            <translation>Jeszcze bez ceny</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::SupplyViewModel</name>
+        <message>
+            <source>A new thing</source>
+            <translation>Nowa rzecz</translation>
+        </message>
+        <message>
+            <source>Free of latex</source>
+            <translation>Bez lateksu</translation>
+        </message>
+        <message>
+            <source>Free of wheat</source>
+            <translation>Bez pszenicy</translation>
+        </message>
+        <message>
+            <source>Name: say what it is called.</source>
+            <translation>Nazwa: napisz, jak to się nazywa.</translation>
+        </message>
+        <message>
+            <source>Nothing is kept yet. Put right what is marked, then keep it.</source>
+            <translation>Nic jeszcze nie zachowano. Popraw to, co zaznaczono, i zachowaj.</translation>
+        </message>
+        <message>
+            <source>On the shelf: a whole number from 0 to %1.</source>
+            <translation>Na półce: liczba całkowita od 0 do %1.</translation>
         </message>
     </context>
     <context>

@@ -286,6 +286,65 @@
         </message>
     </context>
     <context>
+        <name>CatalogueFacts</name>
+        <message>
+            <source>%1. %2</source>
+            <translation>‏%1۔ %2</translation>
+        </message>
+        <message>
+            <source>Allergens</source>
+            <translation>الرجی والی چیزیں</translation>
+        </message>
+        <message>
+            <source>Care</source>
+            <translation>دیکھ بھال</translation>
+        </message>
+        <message>
+            <source>Cautions</source>
+            <translation>احتیاط</translation>
+        </message>
+        <message>
+            <source>How long it keeps</source>
+            <translation>کتنی دیر چلتا ہے</translation>
+        </message>
+        <message>
+            <source>In a standard box</source>
+            <translation>عام ڈبے میں</translation>
+        </message>
+        <message>
+            <source>In its place</source>
+            <translation>اس کی جگہ</translation>
+        </message>
+        <message>
+            <source>Measures</source>
+            <translation>پیمائش</translation>
+        </message>
+        <message>
+            <source>Never issued again to another child.</source>
+            <translation>کسی دوسرے بچے کو دوبارہ نہیں دیا جاتا۔</translation>
+        </message>
+        <message>
+            <source>None known</source>
+            <translation>کوئی معلوم نہیں</translation>
+        </message>
+        <message>
+            <source>Nothing small and no long cord.</source>
+            <translation>نہ کوئی چھوٹی چیز، نہ لمبی ڈوری۔</translation>
+        </message>
+        <message>
+            <source>Nothing: it has no size to go by.</source>
+            <translation>کچھ نہیں: اس کا کوئی ناپ نہیں جس سے اندازہ ہو۔</translation>
+        </message>
+        <message>
+            <source>Washing</source>
+            <translation>دھلائی</translation>
+        </message>
+        <message>
+            <source>What follows from them</source>
+            <translation>ان سے کیا نکلتا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -698,6 +757,13 @@
         <message>
             <source>%1 %2: %3</source>
             <translation>‏%2: %1۔ %3</translation>
+        </message>
+    </context>
+    <context>
+        <name>FactCard</name>
+        <message>
+            <source>What the catalogue knows</source>
+            <translation>کیٹلاگ کیا جانتا ہے</translation>
         </message>
     </context>
     <context>
@@ -2062,6 +2128,37 @@
         </message>
     </context>
     <context>
+        <name>OnTheShelf</name>
+        <message>
+            <source>A note to yourself</source>
+            <translation>اپنے لیے ایک نوٹ</translation>
+        </message>
+        <message>
+            <source>Box with lid</source>
+            <translation>ڈھکن والا ڈبہ</translation>
+        </message>
+        <message>
+            <source>Lot, as it is printed</source>
+            <translation>لاٹ، جیسا چھپا ہے</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>نام</translation>
+        </message>
+        <message>
+            <source>On the shelf, pieces</source>
+            <translation>شیلف پر، ٹکڑے</translation>
+        </message>
+        <message>
+            <source>The catalogue does not know it. What did you look for, and find none of?</source>
+            <translation>کیٹلاگ اسے نہیں جانتا۔ آپ نے اس میں کیا ڈھونڈا اور نہیں پایا؟</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>کھیل میں ختم ہو جاتا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2258,6 +2355,64 @@
         </message>
     </context>
     <context>
+        <name>PackOfferCard</name>
+        <message>
+            <source>%1: pieces in it</source>
+            <translation>‏%1: اس میں ٹکڑے</translation>
+        </message>
+        <message>
+            <source>%1: price</source>
+            <translation>‏%1: قیمت</translation>
+        </message>
+        <message>
+            <source>%1: shop</source>
+            <translation>‏%1: دکان</translation>
+        </message>
+        <message>
+            <source>Move up</source>
+            <translation>اوپر لے جائیں</translation>
+        </message>
+        <message>
+            <source>Move up: %1</source>
+            <translation>اوپر لے جائیں: %1</translation>
+        </message>
+        <message>
+            <source>Pack %1</source>
+            <translation>پیکٹ %1</translation>
+        </message>
+        <message>
+            <source>Pieces in it</source>
+            <translation>اس میں ٹکڑے</translation>
+        </message>
+        <message>
+            <source>Price, %1</source>
+            <translation>قیمت، %1</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>نکالیں</translation>
+        </message>
+        <message>
+            <source>Take out: %1</source>
+            <translation>نکالیں: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PackOfferList</name>
+        <message>
+            <source>Add a pack</source>
+            <translation>ایک پیکٹ شامل کریں</translation>
+        </message>
+        <message>
+            <source>Another pack or shop</source>
+            <translation>دوسرا پیکٹ یا دکان</translation>
+        </message>
+        <message>
+            <source>Where it is bought, first choice on top</source>
+            <translation>یہ کہاں سے خریدا جاتا ہے، پہلی پسند اوپر</translation>
+        </message>
+    </context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2352,6 +2507,17 @@
         <message>
             <source>Whole page</source>
             <translation>پورا صفحہ</translation>
+        </message>
+    </context>
+    <context>
+        <name>PicturedCautions</name>
+        <message>
+            <source>Nothing to be careful with</source>
+            <translation>کوئی احتیاط نہیں</translation>
+        </message>
+        <message>
+            <source>The catalogue says</source>
+            <translation>کیٹلاگ کہتا ہے</translation>
         </message>
     </context>
     <context>
@@ -3455,6 +3621,67 @@
         </message>
     </context>
     <context>
+        <name>ShelfScreen</name>
+        <message>
+            <source>Add a thing</source>
+            <translation>ایک چیز شامل کریں</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Find by name, shop or lot</source>
+            <translation>نام، دکان یا لاٹ سے ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>No price</source>
+            <translation>قیمت نہیں</translation>
+        </message>
+        <message>
+            <source>None left</source>
+            <translation>کچھ نہیں بچا</translation>
+        </message>
+        <message>
+            <source>Nothing on the shelf is like that</source>
+            <translation>شیلف پر ایسی کوئی چیز نہیں</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>شیلف اور دکانیں</translation>
+        </message>
+        <message>
+            <source>Take out a word or a peg to see more.</source>
+            <translation>مزید دیکھنے کے لیے کوئی لفظ یا چٹکی ہٹائیں۔</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>کھیل میں ختم ہو جاتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShelfWords</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1 کی قیمت %2</translation>
+        </message>
+        <message>
+            <source>%1 in a pack, no price yet</source>
+            <translation>پیکٹ میں %1، ابھی قیمت نہیں</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n pieces</source>
+            <translation>
+                <numerusform>‏%n ٹکڑا</numerusform>
+                <numerusform>‏%n ٹکڑے</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>None left</source>
+            <translation>کچھ نہیں بچا</translation>
+        </message>
+    </context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3505,6 +3732,37 @@
         <message>
             <source>Step %1 of %2</source>
             <translation>قدم %1، کل %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>SupplyScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>واپس، کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>محفوظ کریں</translation>
+        </message>
+        <message>
+            <source>Keep what you have written first.</source>
+            <translation>پہلے جو لکھا ہے اسے محفوظ کریں۔</translation>
+        </message>
+        <message>
+            <source>Lot %1</source>
+            <translation>لاٹ %1</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet</source>
+            <translation>ابھی کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Which boxes hold this lot</source>
+            <translation>یہ لاٹ کن ڈبوں میں ہے</translation>
         </message>
     </context>
     <context>
@@ -4228,6 +4486,14 @@
         <message>
             <source>Restock round</source>
             <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>شیلف اور دکانیں</translation>
+        </message>
+        <message>
+            <source>What lies there, packs and prices</source>
+            <translation>وہاں کیا ہے، پیکٹ اور قیمتیں</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -5369,6 +5635,10 @@
             <translation>سیدھی اڑان سے دور: %1۔</translation>
         </message>
         <message>
+            <source>Ball: %1 mm across.</source>
+            <translation>گیند: چوڑائی %1 ملی میٹر۔</translation>
+        </message>
+        <message>
             <source>Balloon</source>
             <translation>غبارہ</translation>
         </message>
@@ -5409,6 +5679,10 @@
             <translation>زیادہ خاموش جگہ پر بہتر</translation>
         </message>
         <message>
+            <source>Block: %1 by %2 by %3 mm.</source>
+            <translation>بلاک: %1 ضرب %2 ضرب %3 ملی میٹر۔</translation>
+        </message>
+        <message>
             <source>Box %1</source>
             <translation>ڈبا %1</translation>
         </message>
@@ -5443,6 +5717,10 @@
         <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>ہلچل خوشی بھی ہو سکتی ہے۔ پاس سے شروع کریں، کم لفظ بولیں، جتنا فطری لگے اس سے آہستہ چلیں۔</translation>
+        </message>
+        <message>
+            <source>By its measures: %1.</source>
+            <translation>پیمائش سے: %1۔</translation>
         </message>
         <message>
             <source>Call %1</source>
@@ -5521,12 +5799,20 @@
             <translation>سکے</translation>
         </message>
         <message>
+            <source>Comes off: %1.</source>
+            <translation>الگ ہو جاتا ہے: %1۔</translation>
+        </message>
+        <message>
             <source>Complete, by what was noted.</source>
             <translation>جو لکھا گیا اس کے مطابق پورا ہے۔</translation>
         </message>
         <message>
             <source>Cord</source>
             <translation>ڈوری</translation>
+        </message>
+        <message>
+            <source>Cord: %1 mm long, %2 mm thick.</source>
+            <translation>ڈوری: %1 ملی میٹر لمبی، %2 ملی میٹر موٹی۔</translation>
         </message>
         <message>
             <source>Coughing hard? Let them go on coughing, and stay with them.</source>
@@ -5553,6 +5839,10 @@
             <translation>دسمبر</translation>
         </message>
         <message>
+            <source>Disc: %1 mm across, %2 mm thick.</source>
+            <translation>ٹکیا: چوڑائی %1 ملی میٹر، موٹائی %2 ملی میٹر۔</translation>
+        </message>
+        <message>
             <source>Disinfect it as your local rules say. Let it dry in the air.</source>
             <translation>اپنے علاقے کے قاعدوں کے مطابق جراثیم سے پاک کریں۔ ہوا میں سوکھنے دیں۔</translation>
         </message>
@@ -5572,9 +5862,24 @@
             <source>EN 71-1</source>
             <translation>‏EN 71-1</translation>
         </message>
+        <message numerus="yes">
+            <source>Each evening left open takes %1 days of its time.</source>
+            <translation>
+                <numerusform>ہر کھلی چھوڑی شام اس کا %1 دن کم کرتی ہے۔</numerusform>
+                <numerusform>ہر کھلی چھوڑی شام اس کے %1 دن کم کرتی ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Each evening left open takes one day of its time.</source>
+            <translation>ہر کھلی چھوڑی شام اس کا ایک دن کم کرتی ہے۔</translation>
+        </message>
         <message>
             <source>Easy to start with</source>
             <translation>شروع کرنے میں آسان</translation>
+        </message>
+        <message>
+            <source>Egg shape: %1 by %2 by %3 mm.</source>
+            <translation>انڈے کی شکل: %1 ضرب %2 ضرب %3 ملی میٹر۔</translation>
         </message>
         <message>
             <source>Every kite does all of these.</source>
@@ -5757,6 +6062,10 @@
             <translation>اس کی باری آ گئی</translation>
         </message>
         <message>
+            <source>Hollow: %1 mm across inside, %2 mm deep.</source>
+            <translation>کھوکھلا: اندر سے چوڑائی %1 ملی میٹر، گہرائی %2 ملی میٹر۔</translation>
+        </message>
+        <message>
             <source>Home sheet: %1 does not live here</source>
             <translation>گھر کا پرچہ: %1 کا گھر یہ نہیں ہے</translation>
         </message>
@@ -5917,12 +6226,20 @@
             <translation>شور ہو سکتا ہے۔ کوئی کان ڈھانپے تو رکیں۔</translation>
         </message>
         <message>
+            <source>It can be washed with soap, rinsed and dried.</source>
+            <translation>اسے صابن سے دھو کر، کھنگال کر خشک کیا جا سکتا ہے۔</translation>
+        </message>
+        <message>
             <source>It can come from latex, food or dough. Say what was touched or eaten.</source>
             <translation>یہ لیٹکس، کھانے یا کھیل کے آٹے سے ہو سکتا ہے۔ بتائیں کہ کیا چھوا یا کھایا گیا۔</translation>
         </message>
         <message>
             <source>It cannot be made clean. Throw it away.</source>
             <translation>یہ صاف نہیں ہو سکتا۔ پھینک دیں۔</translation>
+        </message>
+        <message>
+            <source>It cannot be washed: once it was in a mouth it is thrown away, or stays with one child.</source>
+            <translation>اسے دھویا نہیں جا سکتا: ایک بار منہ میں جائے تو پھینک دیں، یا ایک ہی بچے کے پاس رہے۔</translation>
         </message>
         <message>
             <source>It is not locked: whoever opens it can read all of it, and it tells of a child's health. Delete it when you need it no more.</source>
@@ -5945,8 +6262,16 @@
             <translation>وہ اب بھی کھینچ رہی ہے۔</translation>
         </message>
         <message>
+            <source>It keeps: no limit is known.</source>
+            <translation>یہ چلتا رہتا ہے: کوئی حد معلوم نہیں۔</translation>
+        </message>
+        <message>
             <source>It may run out before the next round.</source>
             <translation>اگلے پھیرے سے پہلے ختم ہو سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>It may stick over a small child's nose and mouth.</source>
+            <translation>یہ چھوٹے بچے کی ناک اور منہ پر چپک سکتا ہے۔</translation>
         </message>
         <message>
             <source>It must not be packed as it is written. Change its list first.</source>
@@ -5979,6 +6304,10 @@
         <message>
             <source>It works: the phones can leave and fetch there what they share.</source>
             <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Its loop: %1 mm round.</source>
+            <translation>اس کا پھندا: گھیر %1 ملی میٹر۔</translation>
         </message>
         <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
@@ -6114,6 +6443,21 @@
         <message>
             <source>Looked at %1.</source>
             <translation>دیکھا گیا: %1۔</translation>
+        </message>
+        <message>
+            <source>Looked at before every use.</source>
+            <translation>ہر استعمال سے پہلے دیکھا جاتا ہے۔</translation>
+        </message>
+        <message numerus="yes">
+            <source>Looked at every %1 days.</source>
+            <translation>
+                <numerusform>ہر %1 دن بعد دیکھا جاتا ہے۔</numerusform>
+                <numerusform>ہر %1 دن بعد دیکھا جاتا ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Looked at every day.</source>
+            <translation>ہر روز دیکھا جاتا ہے۔</translation>
         </message>
         <message>
             <source>Made of latex: not in a home where anyone must avoid it.</source>
@@ -6627,6 +6971,26 @@
             <translation>مشق: %1</translation>
         </message>
         <message>
+            <source>Price: Lidlark reckons in hundredths, and %1 has none. It cannot keep this price.</source>
+            <translation>قیمت: Lidlark سوویں حصوں میں حساب کرتا ہے، اور %1 میں وہ نہیں۔ یہ قیمت محفوظ نہیں ہو سکتی۔</translation>
+        </message>
+        <message>
+            <source>Price: at most %1 for a pack.</source>
+            <translation>قیمت: ایک پیکٹ کے زیادہ سے زیادہ %1۔</translation>
+        </message>
+        <message>
+            <source>Price: digits and one dot only, such as %1.</source>
+            <translation>قیمت: صرف ہندسے اور ایک نقطہ، جیسے %1۔</translation>
+        </message>
+        <message>
+            <source>Price: nothing below zero.</source>
+            <translation>قیمت: صفر سے کم نہیں۔</translation>
+        </message>
+        <message>
+            <source>Price: two digits after the dot, such as %1.</source>
+            <translation>قیمت: نقطے کے بعد دو ہندسے، جیسے %1۔</translation>
+        </message>
+        <message>
             <source>Probably lasts %1 to %2 weeks.</source>
             <translation>شاید %1 سے %2 ہفتے چلے گا۔</translation>
         </message>
@@ -6691,6 +7055,17 @@
             <source>Replaced</source>
             <translation>بدل دیا</translation>
         </message>
+        <message numerus="yes">
+            <source>Replaced %1 days after it came.</source>
+            <translation>
+                <numerusform>آنے کے %1 دن بعد بدلا جاتا ہے۔</numerusform>
+                <numerusform>آنے کے %1 دن بعد بدلا جاتا ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Replaced one day after it came.</source>
+            <translation>آنے کے ایک دن بعد بدلا جاتا ہے۔</translation>
+        </message>
         <message>
             <source>Resting</source>
             <translation>آرام میں</translation>
@@ -6726,6 +7101,10 @@
         <message>
             <source>Rinse the eye gently with lukewarm water, at least 15 minutes.</source>
             <translation>آنکھ کو نیم گرم پانی سے نرمی سے دھوئیں، کم از کم ۱۵ منٹ۔</translation>
+        </message>
+        <message>
+            <source>Rod: %1 mm across, %2 mm long.</source>
+            <translation>ڈنڈی: چوڑائی %1 ملی میٹر، لمبائی %2 ملی میٹر۔</translation>
         </message>
         <message>
             <source>Rubber bands</source>
@@ -6854,6 +7233,10 @@
         <message>
             <source>Soap and water</source>
             <translation>صابن اور پانی</translation>
+        </message>
+        <message>
+            <source>Soft: it has no size that means anything.</source>
+            <translation>نرم: اس کے ناپ کا کوئی مطلب نہیں۔</translation>
         </message>
         <message>
             <source>Some of these practise the same thing.</source>
@@ -7339,6 +7722,17 @@
             <source>This store comes from another phone. It shares nothing until somebody of the crew lets this phone in.</source>
             <translation>یہ ذخیرہ کسی اور فون کا ہے۔ جب تک کوئی ساتھی اس فون کو اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
+        <message numerus="yes">
+            <source>Thrown away %1 days after it was opened.</source>
+            <translation>
+                <numerusform>کھولنے کے %1 دن بعد پھینک دیں۔</numerusform>
+                <numerusform>کھولنے کے %1 دن بعد پھینک دیں۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Thrown away one day after it was opened.</source>
+            <translation>کھولنے کے ایک دن بعد پھینک دیں۔</translation>
+        </message>
         <message>
             <source>Thursday</source>
             <translation>جمعرات</translation>
@@ -7434,6 +7828,10 @@
         <message>
             <source>Used no more: %1.</source>
             <translation>اب استعمال میں نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Used once, then thrown away.</source>
+            <translation>ایک بار استعمال، پھر پھینک دیں۔</translation>
         </message>
         <message>
             <source>WARNING: CHOKING HAZARD—Children under 8 yrs. can choke or suffocate on uninflated or broken balloons. Adult supervision required. Keep uninflated balloons from children. Discard broken balloons at once.</source>
@@ -7632,6 +8030,10 @@
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
         </message>
         <message>
+            <source>Worn down, at least:</source>
+            <translation>گھسنے پر کم سے کم:</translation>
+        </message>
+        <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
             <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
         </message>
@@ -7704,6 +8106,10 @@
             <translation>تقریباً %1 منٹ</translation>
         </message>
         <message>
+            <source>adhesive</source>
+            <translation>گوند</translation>
+        </message>
+        <message>
             <source>all back</source>
             <translation>سب واپس</translation>
         </message>
@@ -7722,6 +8128,10 @@
         <message>
             <source>any %1 in this box</source>
             <translation>اس ڈبے میں کوئی %1</translation>
+        </message>
+        <message>
+            <source>as a ball it passes the hole for small balls</source>
+            <translation>گیند کے طور پر یہ چھوٹی گیندوں کے سوراخ سے گزر جاتا ہے</translation>
         </message>
         <message>
             <source>balloons</source>
@@ -7800,6 +8210,14 @@
             <translation>سوکھا ہوا</translation>
         </message>
         <message>
+            <source>dye</source>
+            <translation>رنگ</translation>
+        </message>
+        <message>
+            <source>egg</source>
+            <translation>انڈا</translation>
+        </message>
+        <message>
             <source>emergency number: only digits, spaces, + and -, at most 20</source>
             <translation>ہنگامی نمبر: صرف ہندسے، خالی جگہ، + اور -، زیادہ سے زیادہ ۲۰</translation>
         </message>
@@ -7852,6 +8270,38 @@
             <translation>‏%1 کی جگہ</translation>
         </message>
         <message>
+            <source>it fits the small parts cylinder</source>
+            <translation>یہ چھوٹے پرزوں کے سلنڈر میں سما جاتا ہے</translation>
+        </message>
+        <message>
+            <source>it is a marble</source>
+            <translation>یہ کنچا ہے</translation>
+        </message>
+        <message>
+            <source>its %1 fits the small parts cylinder</source>
+            <translation>اس کا یہ حصہ چھوٹے پرزوں کے سلنڈر میں سما جاتا ہے: %1</translation>
+        </message>
+        <message>
+            <source>its %1 is a suction cup or dart tip</source>
+            <translation>اس کا یہ حصہ چوسنے والی پیالی یا تیر کی نوک ہے: %1</translation>
+        </message>
+        <message>
+            <source>its %1 passes the hole for small balls</source>
+            <translation>اس کا یہ حصہ چھوٹی گیندوں کے سوراخ سے گزر جاتا ہے: %1</translation>
+        </message>
+        <message>
+            <source>its cord is longer than 220 mm</source>
+            <translation>اس کی ڈوری 220 ملی میٹر سے لمبی ہے</translation>
+        </message>
+        <message>
+            <source>its cord is thinner than 1.5 mm</source>
+            <translation>اس کی ڈوری 1.5 ملی میٹر سے پتلی ہے</translation>
+        </message>
+        <message>
+            <source>its loop is wider than 360 mm round</source>
+            <translation>اس کے پھندے کا گھیر 360 ملی میٹر سے زیادہ ہے</translation>
+        </message>
+        <message>
             <source>keeping a beat</source>
             <translation>تال رکھنا</translation>
         </message>
@@ -7882,6 +8332,10 @@
         <message>
             <source>lost</source>
             <translation>گم</translation>
+        </message>
+        <message>
+            <source>milk</source>
+            <translation>دودھ</translation>
         </message>
         <message>
             <source>mouth and breath play</source>
@@ -7926,6 +8380,10 @@
         <message>
             <source>now</source>
             <translation>اب</translation>
+        </message>
+        <message>
+            <source>nut</source>
+            <translation>گری دار میوے</translation>
         </message>
         <message>
             <source>on %1</source>
@@ -8104,6 +8562,10 @@
             <translation>کچھ</translation>
         </message>
         <message>
+            <source>soy</source>
+            <translation>سویا</translation>
+        </message>
+        <message>
             <source>steady body</source>
             <translation>جسم سنبھالنا</translation>
         </message>
@@ -8266,6 +8728,10 @@
         <message>
             <source>working out a new movement</source>
             <translation>نئی حرکت سوچ کر کرنا</translation>
+        </message>
+        <message>
+            <source>worn down, it fits the small parts cylinder</source>
+            <translation>گھس کر یہ چھوٹے پرزوں کے سلنڈر میں سما جاتا ہے</translation>
         </message>
         <message>
             <source>yesterday</source>
@@ -8677,6 +9143,13 @@
         </message>
     </context>
     <context>
+        <name>lidlark::mobile::PackOffers</name>
+        <message>
+            <source>Pieces in a pack: a whole number from 1 to %1.</source>
+            <translation>پیکٹ میں ٹکڑے: 1 سے %1 تک پورا عدد۔</translation>
+        </message>
+    </context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -9002,6 +9475,48 @@
         <message>
             <source>all packed</source>
             <translation>سب باندھ لیا</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::ShelfViewModel</name>
+        <message>
+            <source>%1 things. Without a price: %2.</source>
+            <translation>چیزیں: %1۔ بغیر قیمت: %2۔</translation>
+        </message>
+        <message>
+            <source>%1. Lot %2</source>
+            <translation>‏%1۔ لاٹ %2</translation>
+        </message>
+        <message>
+            <source>No price yet</source>
+            <translation>ابھی قیمت نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::SupplyViewModel</name>
+        <message>
+            <source>A new thing</source>
+            <translation>ایک نئی چیز</translation>
+        </message>
+        <message>
+            <source>Free of latex</source>
+            <translation>لیٹیکس کے بغیر</translation>
+        </message>
+        <message>
+            <source>Free of wheat</source>
+            <translation>گندم کے بغیر</translation>
+        </message>
+        <message>
+            <source>Name: say what it is called.</source>
+            <translation>نام: بتائیں اسے کیا کہتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Nothing is kept yet. Put right what is marked, then keep it.</source>
+            <translation>ابھی کچھ محفوظ نہیں ہوا۔ جو نشان زد ہے اسے درست کریں، پھر محفوظ کریں۔</translation>
+        </message>
+        <message>
+            <source>On the shelf: a whole number from 0 to %1.</source>
+            <translation>شیلف پر: 0 سے %1 تک پورا عدد۔</translation>
         </message>
     </context>
     <context>

@@ -172,7 +172,7 @@ FocusScope {
     }
 
     function goBack() {
-        const where = ways.backFrom(screens.route)
+        const where = bench.backFrom(screens.route) || ways.backFrom(screens.route)
         if (screens.route === "noted")
             second.goOn(where)
         else if (where.length > 0)

@@ -47,7 +47,10 @@ QtObject {
         case "box-of-child":
         case "round":
         case "packing":
+        case "shelf":
             return "workbench"
+        case "supply":
+            return "shelf"
         case "item":
             return ways.item
         case "goals":

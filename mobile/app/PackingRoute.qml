@@ -16,7 +16,10 @@ PackingScreen {
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")
     onTendWanted: route.screens.go("tend")
-    onRecallWanted: route.screens.go("recall")
+    onRecallWanted: {
+        route.screens.bench.recallLot = ""
+        route.screens.go("recall")
+    }
 
     function show(where: string, code: string) {
         route.screens.bench.packBuild = route.shownBuild

@@ -10,5 +10,6 @@ RecallScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    lot: route.screens.bench.recallLot
     onDone: route.screens.goBack()
 }

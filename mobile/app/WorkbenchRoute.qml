@@ -14,5 +14,9 @@ WorkbenchScreen {
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")
+    onShelfWanted: {
+        route.screens.bench.supply = ""
+        route.screens.go("shelf")
+    }
     foot: MainTabs { screens: route.screens }
 }

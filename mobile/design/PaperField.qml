@@ -8,6 +8,8 @@ import Lidlark.Design
 FieldFrame {
     id: frame
 
+    /// Where several fields of a page have one label.
+    property string accessibleName: frame.label
     property alias text: input.text
     property alias placeholder: hint.text
     property alias maximumLength: input.maximumLength
@@ -53,7 +55,7 @@ FieldFrame {
         selectionColor: Theme.chosen
         selectedTextColor: Theme.chosenText
         selectByMouse: true
-        Accessible.name: frame.label
+        Accessible.name: frame.accessibleName
         Accessible.description: frame.problem
         onAccepted: frame.accepted()
         onTextEdited: frame.edited()

@@ -10,6 +10,8 @@ Sheet {
     id: screen
 
     required property Household household
+    /// What to look for at once; empty: nothing is typed yet.
+    property string lot: ""
 
     signal done()
 
@@ -35,6 +37,11 @@ Sheet {
         label: qsTr("Lot, as it is printed")
         maximumLength: 40
         onAccepted: recall.look(lot.text)
+        Component.onCompleted: {
+            lot.text = screen.lot
+            if (screen.lot.length > 0)
+                recall.look(screen.lot)
+        }
     }
 
     ProblemNote {

@@ -17,6 +17,7 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
+    signal shelfWanted()
 
     CaseloadViewModel {
         id: board
@@ -51,6 +52,15 @@ Sheet {
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
         onClicked: screen.packingWanted()
+    }
+
+    LinkRow {
+        objectName: "shelf"
+        width: screen.contentWidth
+        sign: "sign-search"
+        text: qsTr("Shelf and shops")
+        note: qsTr("What lies there, packs and prices")
+        onClicked: screen.shelfWanted()
     }
 
     Repeater {

@@ -1,6 +1,9 @@
 #include <QTest>
 
 #include "core/catalogue/measured_hazards.h"
+#include "core/wording/measure_words.h"
+
+#include <set>
 
 using namespace lidlark;
 using namespace lidlark::catalogue;
@@ -21,6 +24,8 @@ private slots:
     void aSuctionCupIsKeptFromTheSmall();
     void aStiffHollowSeals();
     void whatIsSoftHasNoTagOfSize();
+    void everyReasonHasWordsToTranslate();
+    void measuresAreSaidInWords();
 
 private:
     static measure::Solid solid(const char *shape, const std::vector<double> &mm)
@@ -147,6 +152,55 @@ void TestMeasuredHazards::whatIsSoftHasNoTagOfSize()
     Measures foam; // safety.md 6: an uncompressed size of a soft thing has no meaning.
     foam.soft = "a heap of foam";
     QCOMPARE(hazardsOf(foam), MeasuredHazards{});
+}
+
+/// One measure for each reason there is: a part, a cord and a hollow of every kind.
+void TestMeasuredHazards::everyReasonHasWordsToTranslate()
+{
+    Measures all = whole("sphere", {30});
+    all.least = solid("sphere", {20});
+    all.rollsAs = RollsAs::Ball;
+    all.comesOff = {{"bead", solid("sphere", {10}), false},
+                    {"knob", solid("sphere", {40}), false},
+                    {"cup", solid("sphere", {60}), true}};
+    all.cord = measure::Cord{221, 1, 361};
+    Measures marble = whole("sphere", {50});
+    marble.rollsAs = RollsAs::Marble;
+    std::set<std::string> said;
+    for (const Measures &measures : {all, marble}) {
+        for (const wording::Sentence &sentence : wording::measuredWords(measures)) {
+            QVERIFY2(std::holds_alternative<wording::Sentence>(sentence.arguments.at(0).content),
+                     wording::fill(sentence).c_str());
+            said.insert(wording::fill(sentence));
+        }
+    }
+    QCOMPARE(said.size(), 10U);
+    QVERIFY(said.contains("By its measures: its bead fits the small parts cylinder."));
+    QVERIFY(wording::measuredWords(whole("disc", {40, 7})).empty());
+}
+
+void TestMeasuredHazards::measuresAreSaidInWords()
+{
+    const auto words = [](const Measures &measures) {
+        QStringList lines;
+        for (const wording::Sentence &sentence : wording::measureWords(measures))
+            lines.append(QString::fromStdString(wording::fill(sentence)));
+        return lines;
+    };
+    QCOMPARE(words(whole("disc", {15, 5})), QStringList("Disc: 15 mm across, 5 mm thick."));
+    QCOMPARE(words(whole("box", {31.8, 15.8, 11.4})),
+             QStringList("Block: 31.8 by 15.8 by 11.4 mm."));
+    Measures peg = whole("cylinder", {12, 70});
+    peg.least = solid("cylinder", {12, 66});
+    peg.comesOff = {{"spring", solid("ellipsoid", {9, 8, 7}), false}};
+    QCOMPARE(words(peg), QStringList({"Rod: 12 mm across, 70 mm long.",
+                                      "Worn down, at least:", "Rod: 12 mm across, 66 mm long.",
+                                      "Comes off: spring.", "Egg shape: 9 by 8 by 7 mm."}));
+    Measures lace;
+    lace.soft = "A lace lies in any shape.";
+    lace.cord = measure::Cord{900, 4, 0};
+    QCOMPARE(words(lace), QStringList({"Soft: it has no size that means anything.",
+                                       "Cord: 900 mm long, 4 mm thick."}));
 }
 
 QTEST_APPLESS_MAIN(TestMeasuredHazards)

@@ -2,11 +2,24 @@
 
 #include "core/wording/build_words.h"
 #include "core/wording/money_words.h"
+#include "core/workbench/cheapest_offer.h"
+#include "core/workbench/new_item_id.h"
+
+#include <set>
 
 using namespace lidlark;
 using namespace lidlark::wording;
 
 namespace {
+
+/// "150" for a price that was read, its sentence for one that was not, else nothing.
+QString readAs(const char *typed, const char *currency)
+{
+    const workbench::ReadPrice read = workbench::readPrice(typed, currency);
+    if (read.fault)
+        return QString::fromStdString(fill(priceFaultWords(*read.fault, currency)));
+    return read.pence ? QString::number(*read.pence) : QString();
+}
 
 workbench::ChangedLine pegs(int before, int after)
 {
@@ -71,6 +84,89 @@ private slots:
         other.after.packs = {6, 0};
         QCOMPARE(fill(changedLineSentence(other, nameOf)),
                  std::string("Clothes pegs: other packs, as many."));
+    }
+
+    void aTypedPriceIsReadOrRefused_data()
+    {
+        QTest::addColumn<QByteArray>("typed");
+        QTest::addColumn<QByteArray>("currency");
+        QTest::addColumn<QString>("read");
+        const auto row = [](const char *typed, const char *currency, const char *read) {
+            QTest::addRow("%s %s", typed, currency)
+                << QByteArray(typed) << QByteArray(currency) << QString::fromUtf8(read);
+        };
+        row("1.50", "GBP", "150");
+        row("1,50", "GBP", "150");
+        row(" 12 ", "GBP", "1200");
+        row("0.05", "GBP", "5");
+        row("007.00", "GBP", "700");
+        row("100000.00", "GBP", "10000000");
+        row("1.50", "PLN", "150");
+        row("", "GBP", "");
+        row("  ", "JPY", "");
+        for (const char *typed : {"\u00a31.50", "1.50 GBP", "1e3", "+1", ".50", "1.-5", "1.2.3",
+                                  "1,234.50", "0x10", "\u0661", "."})
+            row(typed, "GBP", "Price: digits and one dot only, such as 1.50.");
+        row("-1", "GBP", "Price: nothing below zero.");
+        row("-0.50", "GBP", "Price: nothing below zero.");
+        for (const char *typed : {"1.5", "1.234", "1,234", "1."})
+            row(typed, "GBP", "Price: two digits after the dot, such as 1.50.");
+        row("100000.01", "GBP", "Price: at most \u00a3100000.00 for a pack.");
+        row("99999999999999999999", "GBP", "Price: at most \u00a3100000.00 for a pack.");
+        // Source: ISO 4217, minor unit: JPY 0, BHD 3, CLF 4 (from memory, and in ICU 72).
+        for (const char *currency : {"JPY", "BHD", "CLF"}) {
+            const QByteArray sentence = QByteArray("Price: Lidlark reckons in hundredths, and ") +
+                                        currency + " has none. It cannot keep this price.";
+            row("150", currency, sentence.constData());
+        }
+    }
+    void aTypedPriceIsReadOrRefused()
+    {
+        QFETCH(QByteArray, typed);
+        QFETCH(QByteArray, currency);
+        QTEST(readAs(typed.constData(), currency.constData()), "read");
+    }
+
+    void whatIsShownIsReadAsTheSame()
+    {
+        for (const std::int64_t pence : {0, 5, 50, 100, 12'345, 10'000'000}) {
+            const workbench::ReadPrice read =
+                workbench::readPrice(workbench::priceText(pence), "GBP");
+            QVERIFY(read.pence == pence);
+        }
+    }
+
+    void theCheapestPieceIsFoundExactly()
+    {
+        using workbench::PackOffer;
+        const auto cheapest = [](const std::vector<PackOffer> &offers) {
+            const auto found = workbench::cheapestOffer(offers, "GBP");
+            return found ? static_cast<int>(*found) : -1;
+        };
+        QCOMPARE(cheapest({}), -1);
+        QCOMPARE(cheapest({{"Harbour Stores", 24, std::nullopt, ""}}), -1);
+        // 2.50 p a piece, 2.49 p, and again 2.49 p: of equals the one that is liked more.
+        QCOMPARE(cheapest({{"", 60, 150, ""}, {"", 100, 249, "GBP"}, {"", 200, 498, ""}}), 1);
+        // A third of a penny is no rounding: 1/3 is less than 3334/10000.
+        QCOMPARE(cheapest({{"", 10'000, 3'334, ""}, {"", 3, 1, ""}}), 1);
+        QCOMPARE(cheapest({{"", 10, 1, "EUR"}, {"", 10, 900, ""}}), 1);
+        QCOMPARE(cheapest({{"", 1, 9, "EUR"}, {"", 1, 1, "PLN"}, {"", 1, 8, "EUR"}}), 2);
+    }
+
+    void aNewThingGetsAnIdOfItsName()
+    {
+        std::set<ItemId> there{{"box-with-lid"}, {"thing"}};
+        const auto idOf = [&there](const char *name) {
+            return QString::fromStdString(workbench::newItemId(name, [&there](const ItemId &id) {
+                                              return there.contains(id);
+                                          }).value);
+        };
+        QCOMPARE(idOf(" Felt tip, blue (5)"), QString("felt-tip-blue-5"));
+        QCOMPARE(idOf("Box with lid"), QString("box-with-lid-2"));
+        there.insert({"box-with-lid-2"});
+        QCOMPARE(idOf("BOX with LID!"), QString("box-with-lid-3"));
+        QCOMPARE(idOf("\u0688\u0628\u06c1"), QString("thing-2"));
+        QCOMPARE(idOf(std::string(80, 'a').c_str()), QString(34, u'a'));
     }
 };
 

@@ -1,0 +1,26 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Shelf
+
+ShelfScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    searched: route.screens.bench.shelfSearched
+    only: route.screens.bench.shelfOnly
+    shown: route.screens.bench.supply
+    onBack: route.screens.goBack()
+    onSupplyWanted: itemId => route.show(itemId)
+    onNewWanted: route.show("")
+
+    function show(itemId: string) {
+        route.screens.bench.shelfSearched = route.searched
+        route.screens.bench.shelfOnly = route.only
+        route.screens.bench.supply = itemId
+        route.screens.go("supply")
+    }
+}
