@@ -14,5 +14,6 @@ WorkbenchScreen {
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")
+    onReportWanted: route.screens.go("report")
     foot: MainTabs { screens: route.screens }
 }

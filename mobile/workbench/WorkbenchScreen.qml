@@ -17,6 +17,7 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
+    signal reportWanted()
 
     CaseloadViewModel {
         id: board
@@ -83,5 +84,13 @@ Sheet {
                 onClicked: screen.childWanted(entry.child)
             }
         }
+    }
+
+    LinkRow {
+        objectName: "report"
+        width: screen.contentWidth
+        text: qsTr("For a report")
+        note: qsTr("What one play costs, over many boxes")
+        onClicked: screen.reportWanted()
     }
 }
