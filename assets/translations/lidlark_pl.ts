@@ -59,6 +59,10 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
         </message>
+        <message>
+            <source>Your grown-ups tell %1 what you played.</source>
+            <translation>Twoi dorośli mówią, w co się bawisz. Słyszy to: %1.</translation>
+        </message>
     </context>
     <context>
         <name>AdditionList</name>
@@ -163,6 +167,10 @@
         <message>
             <source>Plan a video session</source>
             <translation>Zaplanuj spotkanie wideo</translation>
+        </message>
+        <message>
+            <source>Shared by the family</source>
+            <translation>Czym dzieli się rodzina</translation>
         </message>
         <message>
             <source>Six lines: the parent does each</source>
@@ -2757,6 +2765,45 @@
         </message>
     </context>
     <context>
+        <name>ReportScreen</name>
+        <message numerus="yes">
+            <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
+            <translation>
+                <numerusform>Pominięto %n pudełko: brak tu ceny tego, co w nim leży, albo jest w innej walucie.</numerusform>
+                <numerusform>Pominięto %n pudełka: brak tu ceny tego, co w nich leży, albo jest w innej walucie.</numerusform>
+                <numerusform>Pominięto %n pudełek: brak tu ceny tego, co w nich leży, albo jest w innej walucie.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>About %1 of material for each activity that was played</source>
+            <translation>Około %1 materiału na każdą zabawę</translation>
+        </message>
+        <message numerus="yes">
+            <source>All that lies in %n boxes, over the plays shared with you.</source>
+            <translation>
+                <numerusform>Wszystko, co leży w %n pudełku, przez zabawy, którymi się z tobą podzielono.</numerusform>
+                <numerusform>Wszystko, co leży w %n pudełkach, przez zabawy, którymi się z tobą podzielono.</numerusform>
+                <numerusform>Wszystko, co leży w %n pudełkach, przez zabawy, którymi się z tobą podzielono.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>Wróć do warsztatu</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>Do sprawozdania</translation>
+        </message>
+        <message>
+            <source>It counts only plays that families chose to share, and says nothing of whether anybody was helped.</source>
+            <translation>Liczy tylko zabawy, którymi rodziny chciały się podzielić, i nie mówi, czy komuś pomogły.</translation>
+        </message>
+        <message>
+            <source>What one play costs is told from ten boxes on: fewer would tell something of one family.</source>
+            <translation>Koszt jednej zabawy podajemy od dziesięciu pudełek: mniej mówiłoby coś o jednej rodzinie.</translation>
+        </message>
+    </context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -3195,16 +3242,16 @@
             <translation>Nie widzi: cele, notatki innych.</translation>
         </message>
         <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>Nie widzi: latawce, notatki innych.</translation>
+        </message>
+        <message>
             <source>Does not see: notes of others.</source>
             <translation>Nie widzi: notatki innych.</translation>
         </message>
         <message>
             <source>Does not see: plays of others, kites, goals, notes of others.</source>
             <translation>Nie widzi: zabawy innych, latawce, cele, notatki innych.</translation>
-        </message>
-        <message>
-            <source>Does not see: plays, kites, notes of others.</source>
-            <translation>Nie widzi: zabawy, latawce, notatki innych.</translation>
         </message>
         <message>
             <source>Family or carer</source>
@@ -3217,6 +3264,10 @@
         <message>
             <source>Parent</source>
             <translation>Rodzic</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>Zabawy widzi tylko z domu, który się nimi dzieli.</translation>
         </message>
         <message>
             <source>Sees: box and counts, home sheet, goals.</source>
@@ -3403,6 +3454,33 @@
         <message>
             <source>Words</source>
             <translation>Słowa</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShareChoice</name>
+        <message>
+            <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
+            <translation>Zaczyna się od następnej zabawy, a każdego dnia można powiedzieć nie. Wtedy nic więcej nie wychodzi, a to, co wyszło, jest cofane. Co do tej pory przeczytano lub wydrukowano (%1), tam zostaje.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nie</translation>
+        </message>
+        <message>
+            <source>Share what you play with %1?</source>
+            <translation>Czy dzielić się zabawami? Widzi je wtedy: %1.</translation>
+        </message>
+        <message>
+            <source>What goes: the names of activities, the day and the part of the day, and what you noticed. Also which phone of yours it came from.</source>
+            <translation>Co wychodzi: nazwy zabaw, dzień i pora dnia oraz to, co zauważono. Także to, z którego z waszych telefonów przyszło.</translation>
+        </message>
+        <message>
+            <source>What never goes: kites, notes, what was not played or was stopped early, and how often you open the app.</source>
+            <translation>Co nigdy nie wychodzi: latawce, notatki, to, czego nie było albo co przerwano, i jak często otwieracie aplikację.</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Tak</translation>
         </message>
     </context>
     <context>
@@ -4224,12 +4302,20 @@
             <translation>Pakowanie, pudełka, które wracają, partie</translation>
         </message>
         <message>
+            <source>For a report</source>
+            <translation>Do sprawozdania</translation>
+        </message>
+        <message>
             <source>Packing table</source>
             <translation>Stół do pakowania</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>What one play costs, over many boxes</source>
+            <translation>Ile kosztuje jedna zabawa, z wielu pudełek</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -7567,6 +7653,14 @@
             <translation>Czego w nim nie ma</translation>
         </message>
         <message>
+            <source>What is played: not shared</source>
+            <translation>Zabawy: nie są dzielone</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>Zabawy: dzielone z terapeutą</translation>
+        </message>
+        <message>
             <source>What is read there is not what was written. Choose another place.</source>
             <translation>Odczytuje się tam coś innego, niż zapisano. Wybierz inne miejsce.</translation>
         </message>
@@ -7593,6 +7687,10 @@
         <message>
             <source>What was played and not written down.</source>
             <translation>W co się bawiono, a czego nie zapisano.</translation>
+        </message>
+        <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>O zabawach mówimy tyle, iloma dzieli się rodzina.</translation>
         </message>
         <message>
             <source>What was played is told with the yes of %1, %2.</source>

@@ -59,6 +59,10 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
         </message>
+        <message>
+            <source>Your grown-ups tell %1 what you played.</source>
+            <translation>آپ کے بڑے %1 کو بتاتے ہیں کہ آپ نے کیا کھیلا۔</translation>
+        </message>
     </context>
     <context>
         <name>AdditionList</name>
@@ -163,6 +167,10 @@
         <message>
             <source>Plan a video session</source>
             <translation>ویڈیو ملاقات کی تیاری</translation>
+        </message>
+        <message>
+            <source>Shared by the family</source>
+            <translation>جو گھر والے بتاتے ہیں</translation>
         </message>
         <message>
             <source>Six lines: the parent does each</source>
@@ -2756,6 +2764,43 @@
         </message>
     </context>
     <context>
+        <name>ReportScreen</name>
+        <message numerus="yes">
+            <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
+            <translation>
+                <numerusform>‏%n ڈبہ شامل نہیں: اس کے سامان کی قیمت یہاں نہیں، یا کسی اور سکے میں ہے۔</numerusform>
+                <numerusform>‏%n ڈبے شامل نہیں: ان کے سامان کی قیمت یہاں نہیں، یا کسی اور سکے میں ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>About %1 of material for each activity that was played</source>
+            <translation>ہر کھیلے گئے کھیل پر تقریباً %1 کا سامان</translation>
+        </message>
+        <message numerus="yes">
+            <source>All that lies in %n boxes, over the plays shared with you.</source>
+            <translation>
+                <numerusform>‏%n ڈبے کا سارا سامان، آپ کو بتائے گئے کھیلوں پر۔</numerusform>
+                <numerusform>‏%n ڈبوں کا سارا سامان، آپ کو بتائے گئے کھیلوں پر۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>رپورٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>It counts only plays that families chose to share, and says nothing of whether anybody was helped.</source>
+            <translation>اس میں صرف وہ کھیل ہیں جو گھر والوں نے بانٹنا چاہے، اور یہ نہیں بتاتا کہ کسی کو فائدہ ہوا یا نہیں۔</translation>
+        </message>
+        <message>
+            <source>What one play costs is told from ten boxes on: fewer would tell something of one family.</source>
+            <translation>ایک کھیل کا خرچ دس ڈبوں سے بتایا جاتا ہے: کم ہوں تو ایک گھر کی بات کھل جائے۔</translation>
+        </message>
+    </context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -3194,16 +3239,16 @@
             <translation>نہیں دیکھتے: مقصد، دوسروں کے نوٹ۔</translation>
         </message>
         <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>نہیں دیکھتے: پتنگیں، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
             <source>Does not see: notes of others.</source>
             <translation>نہیں دیکھتے: دوسروں کے نوٹ۔</translation>
         </message>
         <message>
             <source>Does not see: plays of others, kites, goals, notes of others.</source>
             <translation>نہیں دیکھتے: دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ۔</translation>
-        </message>
-        <message>
-            <source>Does not see: plays, kites, notes of others.</source>
-            <translation>نہیں دیکھتے: کھیل، پتنگیں، دوسروں کے نوٹ۔</translation>
         </message>
         <message>
             <source>Family or carer</source>
@@ -3216,6 +3261,10 @@
         <message>
             <source>Parent</source>
             <translation>ماں یا باپ</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>کھیل صرف اُس گھر کے دیکھتے ہیں جو انھیں بانٹتا ہے۔</translation>
         </message>
         <message>
             <source>Sees: box and counts, home sheet, goals.</source>
@@ -3402,6 +3451,33 @@
         <message>
             <source>Words</source>
             <translation>زبان</translation>
+        </message>
+    </context>
+    <context>
+        <name>ShareChoice</name>
+        <message>
+            <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
+            <translation>یہ اگلے کھیل سے شروع ہوتا ہے، اور آپ کسی بھی دن نہیں کہہ سکتے ہیں۔ پھر کچھ اور نہیں جاتا، اور جو گیا وہ واپس لے لیا جاتا ہے۔ %1 نے تب تک جو پڑھا یا چھاپا وہ وہیں رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>نہیں</translation>
+        </message>
+        <message>
+            <source>Share what you play with %1?</source>
+            <translation>کیا آپ اپنے کھیل %1 کے ساتھ بانٹیں گے؟</translation>
+        </message>
+        <message>
+            <source>What goes: the names of activities, the day and the part of the day, and what you noticed. Also which phone of yours it came from.</source>
+            <translation>کیا جاتا ہے: کھیلوں کے نام، دن اور دن کا حصہ، اور جو آپ نے دیکھا۔ یہ بھی کہ آپ کے کس فون سے آیا۔</translation>
+        </message>
+        <message>
+            <source>What never goes: kites, notes, what was not played or was stopped early, and how often you open the app.</source>
+            <translation>کیا کبھی نہیں جاتا: پتنگیں، نوٹ، جو نہیں کھیلا گیا یا بیچ میں رکا، اور آپ ایپ کتنی بار کھولتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>ہاں</translation>
         </message>
     </context>
     <context>
@@ -4222,12 +4298,20 @@
             <translation>ڈبوں کی تیاری، واپس آنے والے ڈبے، کھیپیں</translation>
         </message>
         <message>
+            <source>For a report</source>
+            <translation>رپورٹ کے لیے</translation>
+        </message>
+        <message>
             <source>Packing table</source>
             <translation>ڈبے بھرنے کی میز</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>What one play costs, over many boxes</source>
+            <translation>ایک کھیل کا خرچ، بہت سے ڈبوں سے</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -7536,6 +7620,14 @@
             <translation>اس میں کیا نہیں ہے</translation>
         </message>
         <message>
+            <source>What is played: not shared</source>
+            <translation>کھیل: بانٹے نہیں جاتے</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>کھیل: تھراپسٹ کے ساتھ بانٹے جاتے ہیں</translation>
+        </message>
+        <message>
             <source>What is read there is not what was written. Choose another place.</source>
             <translation>وہاں وہ نہیں پڑھا جاتا جو لکھا گیا تھا۔ کوئی اور جگہ چنیں۔</translation>
         </message>
@@ -7562,6 +7654,10 @@
         <message>
             <source>What was played and not written down.</source>
             <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
+        </message>
+        <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>کیا کھیلا گیا، یہ اتنا ہی بتایا گیا جتنا گھر والے بانٹتے ہیں۔</translation>
         </message>
         <message>
             <source>What was played is told with the yes of %1, %2.</source>

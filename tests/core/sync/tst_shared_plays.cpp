@@ -95,8 +95,11 @@ private:
     void exchange(std::vector<CrewPhone *> phones = {}, int times = 1)
     {
         if (phones.empty()) {
-            phones = {m_kirsty.get(), m_gran.get(), m_isla.get(), m_aaron.get(), m_morven.get()};
-            times = 3;
+            for (const auto *phone : {&m_kirsty, &m_gran, &m_isla, &m_aaron, &m_morven}) {
+                if (*phone)
+                    phones.push_back(phone->get());
+            }
+            times = 2;
         }
         sync::FolderStorage storage(m_folder->path().toStdString());
         for (int time = 0; time < times; ++time) {
@@ -105,6 +108,15 @@ private:
                 QVERIFY(report.received >= 0 && report.findings.empty() && !report.trouble);
             }
         }
+    }
+
+    void othersComeIn()
+    {
+        m_aaron = std::make_unique<CrewPhone>("Aaron", store::Role::Parent, "h-effie-dad");
+        m_isla = std::make_unique<CrewPhone>("Isla", store::Role::Guest, "h-effie-mum");
+        QVERIFY(m_morven->letIn(*m_aaron, effiesBox).ok());
+        QVERIFY(m_kirsty->letIn(*m_isla, effiesBox, usecase::island::dayOne() + 5).ok());
+        exchange();
     }
 
 private slots:
@@ -116,15 +128,13 @@ private slots:
         usecase::Workplace workplace = m_morven->workplace();
         QVERIFY(usecase::issueBox(workplace, familyOf("Effie")).ok());
         m_kirsty = std::make_unique<CrewPhone>("Kirsty", store::Role::Parent, "h-effie-mum");
-        m_aaron = std::make_unique<CrewPhone>("Aaron", store::Role::Parent, "h-effie-dad");
         m_gran = std::make_unique<CrewPhone>("Gran", store::Role::Caregiver, "h-effie-mum");
-        m_isla = std::make_unique<CrewPhone>("Isla", store::Role::Guest, "h-effie-mum");
+        m_isla.reset();
+        m_aaron.reset();
         QVERIFY(m_morven->found(effiesBox).ok());
         QVERIFY(m_morven->letIn(*m_kirsty, effiesBox).ok());
-        QVERIFY(m_morven->letIn(*m_aaron, effiesBox).ok());
         exchange({m_morven.get(), m_kirsty.get()});
         QVERIFY(m_kirsty->letIn(*m_gran, effiesBox).ok());
-        QVERIFY(m_kirsty->letIn(*m_isla, effiesBox, usecase::island::dayOne() + 5).ok());
         exchange();
     }
 
@@ -146,6 +156,7 @@ private slots:
 
     void onlyAParentIsAskedAndOnlyWhereThereIsATherapist()
     {
+        othersComeIn();
         for (CrewPhone *phone : {m_gran.get(), m_isla.get(), m_morven.get()}) {
             usecase::Workplace workplace = phone->workplace();
             QVERIFY(!usecase::playSharing(workplace, "Effie")->has_value());
@@ -165,11 +176,14 @@ private slots:
         usecase::Workplace workplace = m_kirsty->workplace();
         QVERIFY(usecase::noticePhrase(workplace, play, play::Phrase::AskedAgain).ok());
         exchange();
+        othersComeIn();
+        (void)plays(*m_kirsty, "slow-oars"); // sealed with them in
+        exchange();
         for (CrewPhone *phone : {m_morven.get(), m_kirsty.get(), m_gran.get()}) {
             const auto shared = sharedOn(*phone);
-            QCOMPARE(shared.size(), std::size_t{1});
+            QCOMPARE(shared.size(), std::size_t{2});
             QCOMPARE(shared.front().activity.value, std::string("slow-oars"));
-            QVERIFY(shared.front().phrases == std::vector{play::Phrase::AskedAgain});
+            QVERIFY(shared.front().phrases.size() + shared.back().phrases.size() == 1);
             QVERIFY(holdsKeyOf(*phone, mums));
             QVERIFY(*store::Projector(phone->database).matchesRefold());
         }
@@ -240,6 +254,7 @@ private slots:
     /// A guest cannot write there: whoever of the home hears of the play copies it.
     void aGuestsPlayIsCopiedByTheHome()
     {
+        othersComeIn();
         QVERIFY(says(*m_kirsty, true));
         exchange();
         QVERIFY(!plays(*m_isla, "slow-oars").empty());
