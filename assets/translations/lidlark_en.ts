@@ -12,6 +12,23 @@
     </message>
 </context>
 <context>
+    <name>ReportScreen</name>
+    <message numerus="yes">
+        <source>All that lies in %n boxes, over the plays shared with you.</source>
+        <translation>
+            <numerusform>All that lies in %n box, over the plays shared with you.</numerusform>
+            <numerusform>All that lies in %n boxes, over the plays shared with you.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
+        <translation>
+            <numerusform>%n box left out: what lies in it has no price here, or one in other money.</numerusform>
+            <numerusform>%n boxes left out: what lies in them has no price here, or one in other money.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TodayHead</name>
     <message numerus="yes">
         <source>and %n more</source>

@@ -59,15 +59,20 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Your grown-ups tell %1 what you played.</source>
+            <translation>Twoi dorośli mówią, w co się bawisz. Słyszy to: %1.</translation>
+        </message>
+</context>
+<context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>Włóż: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -82,7 +87,7 @@
             <translation>poniżej 1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -97,7 +102,7 @@
             <translation>Nie udało się otworzyć tej strony. Nic się nie zmieniło.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -116,14 +121,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -138,7 +143,7 @@
             <translation>teraz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -176,8 +181,13 @@
             <source>What is asked for</source>
             <translation>O co jest prośba</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Shared by the family</source>
+            <translation>Czym dzieli się rodzina</translation>
+        </message>
+</context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -244,7 +254,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -255,14 +265,14 @@
             <translation>Brakuje kawałka</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>Odczytaj kratki aparatem</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -285,7 +295,7 @@
             <translation>Co widzi aparat</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CatalogueFacts</name>
         <message>
             <source>%1. %2</source>
@@ -344,7 +354,7 @@
             <translation>Co z nich wynika</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -363,14 +373,14 @@
             <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -393,7 +403,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -408,7 +418,7 @@
             <translation>Rodzic robi każdą z tych rzeczy przy tobie. Znaczki zostają w tym telefonie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -439,7 +449,7 @@
             <translation>Czekamy na drugi telefon.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -458,7 +468,7 @@
             <translation>Jedno więcej: %1, policzone: %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -473,7 +483,7 @@
             <translation>Co się różni</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -532,7 +542,7 @@
             <translation>Tyle tu jest</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -575,7 +585,7 @@
             <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -610,7 +620,7 @@
             <translation>Kto tu mieszka, czego tu nie może być</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -625,7 +635,7 @@
             <translation>Zostało otwarte: zapisane.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -644,7 +654,7 @@
             <translation>Reszta wróciła</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -679,7 +689,7 @@
             <translation>Spróbuj uratować</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -690,7 +700,7 @@
             <translation>Co się stało?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -709,7 +719,7 @@
             <translation>Twoje dni z tym pudełkiem się skończyły</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -752,21 +762,21 @@
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>%2: %1. %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FactCard</name>
         <message>
             <source>What the catalogue knows</source>
             <translation>Co wie katalog</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -793,7 +803,7 @@
             <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -804,7 +814,7 @@
             <translation>Teraz nic nie pasuje</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -819,7 +829,7 @@
             <translation>Znalezione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -846,7 +856,7 @@
             <translation>Po 90 dniach znikają same.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -869,7 +879,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -900,7 +910,7 @@
             <translation>Inne słowa: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -951,7 +961,7 @@
             <translation>Dwie osoby mogą różnić się o dwadzieścia i więcej. Najpierw czytaj słowa. To nie ocena dziecka i rodziny tego nie widzą.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -994,7 +1004,7 @@
             <translation>Kto tak mówi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1053,7 +1063,7 @@
             <translation>otwieranie pudełka ze śniadaniem</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1080,7 +1090,7 @@
             <translation>Liczby, dla terapeutów</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1099,7 +1109,7 @@
             <translation>dorosły: przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1142,7 +1152,7 @@
             <translation>Gdzie leży na tym telefonie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HaveReadyRow</name>
         <message>
             <source>Here</source>
@@ -1153,7 +1163,7 @@
             <translation>Nie ma</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HaveReadyScreen</name>
         <message>
             <source>Back</source>
@@ -1176,7 +1186,7 @@
             <translation>Sesja wideo: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1187,7 +1197,7 @@
             <translation>Jak się tu do ciebie mówi?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1238,7 +1248,7 @@
             <translation>Tak: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1249,7 +1259,7 @@
             <translation>Na początek powiedz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1288,7 +1298,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1303,7 +1313,7 @@
             <translation>Umyte</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1322,7 +1332,7 @@
             <translation>Czas obejrzeć</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1345,7 +1355,7 @@
             <translation>Kiedy zostało otwarte?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1360,7 +1370,7 @@
             <translation>Było w buzi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1371,7 +1381,7 @@
             <translation>Ile ubyło, tydzień po tygodniu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1426,7 +1436,7 @@
             <translation>ile?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1485,7 +1495,7 @@
             <translation>Jesteś w załodze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1516,7 +1526,7 @@
             <translation>Cofnięte: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1555,7 +1565,7 @@
             <translation>Ty oddychasz. Dziecko może z tobą, jeśli chce.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1582,14 +1592,14 @@
             <translation>Jak to nazywamy w domu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>Pokaż latawiec</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1608,7 +1618,7 @@
             <translation>Twój domysł: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1631,7 +1641,7 @@
             <translation>To nie ja</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1670,7 +1680,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1713,7 +1723,7 @@
             <translation>dowolnie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1728,7 +1738,7 @@
             <translation>Klawisz, który przesuwa ramkę</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1787,7 +1797,7 @@
             <translation>Najpierw wybierz kogo.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1810,7 +1820,7 @@
             <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -1821,7 +1831,7 @@
             <translation>Tak jest dziś: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1836,7 +1846,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1867,7 +1877,7 @@
             <translation>Bez sił</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1878,14 +1888,14 @@
             <translation>Najpierw obejrzyj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1912,7 +1922,7 @@
             <translation>Warsztat</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1935,14 +1945,14 @@
             <translation>Wyłącz z załogi: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>W załodze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1997,7 +2007,7 @@
             <translation>Wrzesień</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2036,7 +2046,7 @@
             <translation>Do czego dążymy</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -2059,7 +2069,7 @@
             <translation>Cofnięte</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2082,7 +2092,7 @@
             <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2117,7 +2127,7 @@
             <translation>Co teraz robi latawiec?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2128,7 +2138,7 @@
             <translation>Zapisz ten numer: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OnTheShelf</name>
         <message>
             <source>A note to yourself</source>
@@ -2159,7 +2169,7 @@
             <translation>Zużywa się w zabawie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2190,14 +2200,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>Usuń: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2232,7 +2242,7 @@
             <translation>Zapisz własny sposób</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2247,7 +2257,7 @@
             <translation>Kiedy?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2278,7 +2288,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2305,7 +2315,7 @@
             <translation>Albo jednym stuknięciem</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2332,7 +2342,7 @@
             <translation>Sprawdzone: zgadza się</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2355,7 +2365,7 @@
             <translation>Poprzednia</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackOfferCard</name>
         <message>
             <source>%1: pieces in it</source>
@@ -2398,7 +2408,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackOfferList</name>
         <message>
             <source>Add a pack</source>
@@ -2413,7 +2423,7 @@
             <translation>Gdzie się to kupuje, na górze pierwszy wybór</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2440,7 +2450,7 @@
             <translation>Na którą rękę są?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2487,7 +2497,7 @@
             <translation>W których pudełkach leży.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2510,7 +2520,7 @@
             <translation>Cała strona</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PicturedCautions</name>
         <message>
             <source>Nothing to be careful with</source>
@@ -2521,7 +2531,7 @@
             <translation>Katalog mówi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2548,7 +2558,7 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlanPlace</name>
         <message>
             <source>Another</source>
@@ -2559,7 +2569,7 @@
             <translation>Inna: %1, %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -2578,7 +2588,7 @@
             <translation>Możesz powiedzieć</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -2593,7 +2603,7 @@
             <translation>Tu przerwij</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -2636,7 +2646,7 @@
             <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -2683,7 +2693,7 @@
             <translation>Z tym, w co się bawiono i co zauważono</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -2698,7 +2708,7 @@
             <translation>Nie ma jeszcze żadnej strony.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2713,7 +2723,7 @@
             <translation>Na papierze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -2728,7 +2738,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2739,7 +2749,7 @@
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2794,14 +2804,14 @@
             <translation>Tak, wszystko</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -2820,7 +2830,7 @@
             <translation>Wycofaj partię</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2871,7 +2881,7 @@
             <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2922,7 +2932,46 @@
             <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ReportScreen</name>
+        <message numerus="yes">
+            <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
+            <translation>
+                <numerusform>Pominięto %n pudełko: brak tu ceny tego, co w nim leży, albo jest w innej walucie.</numerusform>
+                <numerusform>Pominięto %n pudełka: brak tu ceny tego, co w nich leży, albo jest w innej walucie.</numerusform>
+                <numerusform>Pominięto %n pudełek: brak tu ceny tego, co w nich leży, albo jest w innej walucie.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>About %1 of material for each activity that was played</source>
+            <translation>Około %1 materiału na każdą zabawę</translation>
+        </message>
+        <message numerus="yes">
+            <source>All that lies in %n boxes, over the plays shared with you.</source>
+            <translation>
+                <numerusform>Wszystko, co leży w %n pudełku, przez zabawy, którymi się z tobą podzielono.</numerusform>
+                <numerusform>Wszystko, co leży w %n pudełkach, przez zabawy, którymi się z tobą podzielono.</numerusform>
+                <numerusform>Wszystko, co leży w %n pudełkach, przez zabawy, którymi się z tobą podzielono.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>Wróć do warsztatu</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>Do sprawozdania</translation>
+        </message>
+        <message>
+            <source>It counts only plays that families chose to share, and says nothing of whether anybody was helped.</source>
+            <translation>Liczy tylko zabawy, którymi rodziny chciały się podzielić, i nie mówi, czy komuś pomogły.</translation>
+        </message>
+        <message>
+            <source>What one play costs is told from ten boxes on: fewer would tell something of one family.</source>
+            <translation>Koszt jednej zabawy podajemy od dziesięciu pudełek: mniej mówiłoby coś o jednej rodzinie.</translation>
+        </message>
+    </context>
+<context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2953,14 +3002,14 @@
             <translation>Włóż do pudełka</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>Więcej tego</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2983,7 +3032,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -3010,7 +3059,7 @@
             <translation>Przerwana zabawa: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -3033,7 +3082,7 @@
             <translation>Kiedy znów na to spojrzymy?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -3052,7 +3101,7 @@
             <translation>Włóż zamiast tego: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -3087,7 +3136,7 @@
             <translation>Dlaczego, słowami, które przeczyta rodzina</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -3126,7 +3175,7 @@
             <translation>Na wyciągnięcie ręki</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -3157,7 +3206,7 @@
             <translation>Kto tu jest?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3172,7 +3221,7 @@
             <translation>Gość?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3215,7 +3264,7 @@
             <translation>Tu stoi, o co proszą rodziny, rzecz po rzeczy.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3338,7 +3387,7 @@
             <translation>Wtedy unika się też lateksu. Porozmawiaj o tym ze specjalistą medycznym.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3416,8 +3465,17 @@
             <source>What each can see</source>
             <translation>Co kto widzi</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>Nie widzi: latawce, notatki innych.</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>Zabawy widzi tylko z domu, który się nimi dzieli.</translation>
+        </message>
+</context>
+<context>
         <name>SessionWords</name>
         <message>
             <source>%1, %2, %3</source>
@@ -3468,7 +3526,7 @@
             <translation>teraz nie dla tego domu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -3571,7 +3629,34 @@
             <translation>Słowa</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ShareChoice</name>
+        <message>
+            <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
+            <translation>Zaczyna się od następnej zabawy, a każdego dnia można powiedzieć nie. Wtedy nic więcej nie wychodzi, a to, co wyszło, jest cofane. Co do tej pory przeczytano lub wydrukowano (%1), tam zostaje.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nie</translation>
+        </message>
+        <message>
+            <source>Share what you play with %1?</source>
+            <translation>Czy dzielić się zabawami? Widzi je wtedy: %1.</translation>
+        </message>
+        <message>
+            <source>What goes: the names of activities, the day and the part of the day, and what you noticed. Also which phone of yours it came from.</source>
+            <translation>Co wychodzi: nazwy zabaw, dzień i pora dnia oraz to, co zauważono. Także to, z którego z waszych telefonów przyszło.</translation>
+        </message>
+        <message>
+            <source>What never goes: kites, notes, what was not played or was stopped early, and how often you open the app.</source>
+            <translation>Co nigdy nie wychodzi: latawce, notatki, to, czego nie było albo co przerwano, i jak często otwieracie aplikację.</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Tak</translation>
+        </message>
+    </context>
+<context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -3582,7 +3667,7 @@
             <translation>Wróć do załogi</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -3621,7 +3706,7 @@
             <translation>Trwa próba.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ShelfScreen</name>
         <message>
             <source>Add a thing</source>
@@ -3660,7 +3745,7 @@
             <translation>Zużywa się w zabawie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ShelfWords</name>
         <message>
             <source>%1 for %2</source>
@@ -3683,7 +3768,7 @@
             <translation>Nic nie zostało</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3698,7 +3783,7 @@
             <translation>Co to ćwiczy: od tego zależą propozycje</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -3725,7 +3810,7 @@
             <translation>Tak, wpuść</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -3736,7 +3821,7 @@
             <translation>Krok %1 z %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SupplyScreen</name>
         <message>
             <source>Back</source>
@@ -3767,14 +3852,14 @@
             <translation>W których pudełkach jest ta partia</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>Wyjdź stąd</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -3817,7 +3902,7 @@
             <translation>Dwa przełączniki</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -3840,14 +3925,14 @@
             <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>Wyniesione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -3874,7 +3959,7 @@
             <translation>Reszta później</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -3929,7 +4014,7 @@
             <translation>Przetarte</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3960,7 +4045,7 @@
             <translation>kto tu jest?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -3975,7 +4060,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -4022,7 +4107,7 @@
             <translation>zabawa %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -4045,7 +4130,7 @@
             <translation>Cztery oddechy latawca</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -4072,14 +4157,14 @@
             <translation>Gdzie leży zdjęcie na tym telefonie</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>Schowaj to</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>VideoPlanScreen</name>
         <message>
             <source>A day earlier</source>
@@ -4142,7 +4227,7 @@
             <translation>dzisiaj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>VideoSessionScreen</name>
         <message>
             <source>%1 %2</source>
@@ -4181,7 +4266,7 @@
             <translation>Sesja</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -4196,7 +4281,7 @@
             <translation>Gdy tam padnie „tak”, ten telefon sam pójdzie dalej. Możesz go tymczasem odłożyć.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -4227,7 +4312,7 @@
             <translation>Bawcie się teraz</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -4258,14 +4343,14 @@
             <translation>Najbliższy tydzień</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>Trzy pytania i lista w wieczku, potem można się bawić. Bez konta.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -4320,7 +4405,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -4343,7 +4428,7 @@
             <translation>W każdej chwili możesz przestać jednym dotknięciem. To, co inni już mają, u nich zostaje.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -4382,7 +4467,7 @@
             <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -4405,7 +4490,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4420,14 +4505,14 @@
             <translation>Kto teraz sprawdza</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>Kto teraz pisze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4450,7 +4535,7 @@
             <translation>Kto to? Od tego zależy, co będzie widać. Każdy wpuszczony pisze pod własnym imieniem.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -4469,14 +4554,14 @@
             <translation>Czyje pudełko?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WorkbenchScreen</name>
         <message>
             <source>Builds, boxes that come back, lots</source>
@@ -4506,8 +4591,17 @@
             <source>shown</source>
             <translation>otwarte</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>For a report</source>
+            <translation>Do sprawozdania</translation>
+        </message>
+        <message>
+            <source>What one play costs, over many boxes</source>
+            <translation>Ile kosztuje jedna zabawa, z wielu pudełek</translation>
+        </message>
+</context>
+<context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -8789,8 +8883,21 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>What is played: not shared</source>
+            <translation>Zabawy: nie są dzielone</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>Zabawy: dzielone z terapeutą</translation>
+        </message>
+        <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>O zabawach mówimy tyle, iloma dzieli się rodzina.</translation>
+        </message>
+</context>
+<context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -8809,7 +8916,7 @@
             <translation>W tym domu nie może być pszenicy.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -8868,7 +8975,7 @@
             <translation>wyniesione</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -8899,7 +9006,7 @@
             <translation>Nic nie czeka</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -8910,7 +9017,7 @@
             <translation>Lista z wieczka R%1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -8921,21 +9028,21 @@
             <translation>%1. %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>Zgoda na udostępnianie: %1, %2.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8950,7 +9057,7 @@
             </translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -8965,7 +9072,7 @@
             <translation>Szukaj każdego kawałka.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8988,7 +9095,7 @@
             <translation>Opiera się na tylu celach: %1 z %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -9003,7 +9110,7 @@
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -9018,7 +9125,7 @@
             <translation>To, co było w nim nowe, zostało przyjęte.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HaveReadyViewModel</name>
         <message>
             <source>%1 pieces</source>
@@ -9053,7 +9160,7 @@
             <translation>gdyby czegoś brakowało</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -9084,7 +9191,7 @@
             <translation>Ktoś inny mówi inaczej; obowiązuje ostrożna odpowiedź, dopóki ta osoba nie zmieni swojej.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -9103,7 +9210,7 @@
             <translation>Liczby się nie zgadzają. Liczenie pokaże.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -9122,7 +9229,7 @@
             <translation>Kod odczytano ze zdjęcia.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -9137,7 +9244,7 @@
             <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -9152,14 +9259,14 @@
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -9170,7 +9277,7 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -9185,14 +9292,14 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackOffers</name>
         <message>
             <source>Pieces in a pack: a whole number from 1 to %1.</source>
             <translation>Sztuk w opakowaniu: liczba całkowita od 1 do %1.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -9207,14 +9314,14 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>%1 spakowane, %2 do spakowania</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -9229,7 +9336,7 @@
             <translation>%1, dorosły: %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -9268,7 +9375,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -9311,7 +9418,7 @@
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -9326,7 +9433,7 @@
             <translation>Zapisano jako „%1” w: %2.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -9389,7 +9496,7 @@
             <translation>Latawiec na papierze</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -9400,7 +9507,7 @@
             <translation>nic nie wraca</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -9411,14 +9518,14 @@
             <translation>Od jutra może odpowiedzieć każdy.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -9433,7 +9540,7 @@
             <translation>Kończy się</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -9484,7 +9591,7 @@
             <translation>nowe na liście</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -9495,7 +9602,7 @@
             <translation>poniżej trzech lat</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -9522,7 +9629,7 @@
             <translation>wszystko spakowane</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ShelfViewModel</name>
         <message>
             <source>%1 things. Without a price: %2.</source>
@@ -9537,7 +9644,7 @@
             <translation>Jeszcze bez ceny</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::SupplyViewModel</name>
         <message>
             <source>A new thing</source>
@@ -9564,7 +9671,7 @@
             <translation>Na półce: liczba całkowita od 0 do %1.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>No longer on the lid list</source>
@@ -9579,7 +9686,7 @@
             <translation>To zostaje</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -9602,7 +9709,7 @@
             <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 %2, %3</source>
@@ -9625,7 +9732,7 @@
             <translation>Zachowane na dziś</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::VideoPlanViewModel</name>
         <message>
             <source>%1 minutes. %2.</source>
@@ -9656,7 +9763,7 @@
             <translation>Zapas, gdyby czegoś brakowało</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::VideoSessionViewModel</name>
         <message>
             <source>%1.</source>
@@ -9695,7 +9802,7 @@
             <translation>Mają wszystko gotowe.</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -9742,7 +9849,7 @@
             <translation>Jutro</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

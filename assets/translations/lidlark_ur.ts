@@ -59,15 +59,20 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Your grown-ups tell %1 what you played.</source>
+            <translation>آپ کے بڑے %1 کو بتاتے ہیں کہ آپ نے کیا کھیلا۔</translation>
+        </message>
+</context>
+<context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>رکھیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -82,7 +87,7 @@
             <translation>۱ سے کم</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -97,7 +102,7 @@
             <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -116,14 +121,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -138,7 +143,7 @@
             <translation>اب</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -176,8 +181,13 @@
             <source>What is asked for</source>
             <translation>کیا مانگا گیا ہے</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Shared by the family</source>
+            <translation>جو گھر والے بتاتے ہیں</translation>
+        </message>
+</context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -244,7 +254,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -255,14 +265,14 @@
             <translation>ایک ٹکڑا نہیں مل رہا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>کیمرے سے خانے پڑھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -285,7 +295,7 @@
             <translation>جو کیمرا دیکھ رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CatalogueFacts</name>
         <message>
             <source>%1. %2</source>
@@ -344,7 +354,7 @@
             <translation>ان سے کیا نکلتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -363,14 +373,14 @@
             <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -393,7 +403,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -408,7 +418,7 @@
             <translation>یہ ہر کام ماں یا باپ آپ کے سامنے کریں۔ نشان اسی فون پر رہتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -439,7 +449,7 @@
             <translation>دوسرے فون کا انتظار ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -458,7 +468,7 @@
             <translation>ایک اور: %1، %2 گنے گئے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -473,7 +483,7 @@
             <translation>کیا مختلف ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -532,7 +542,7 @@
             <translation>یہاں یہی ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -575,7 +585,7 @@
             <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -610,7 +620,7 @@
             <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -625,7 +635,7 @@
             <translation>کھلا رہ گیا: لکھ لیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -644,7 +654,7 @@
             <translation>باقی واپس ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -679,7 +689,7 @@
             <translation>بچانے کی کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -690,7 +700,7 @@
             <translation>کیا ہوا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -709,7 +719,7 @@
             <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -752,21 +762,21 @@
             <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>‏%2: %1۔ %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FactCard</name>
         <message>
             <source>What the catalogue knows</source>
             <translation>کیٹلاگ کیا جانتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -793,7 +803,7 @@
             <translation>اس فون سے ہٹایا گیا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -804,7 +814,7 @@
             <translation>ابھی کچھ مناسب نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -819,7 +829,7 @@
             <translation>مل گیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -846,7 +856,7 @@
             <translation>۹۰ دن بعد وہ خود چلی جاتی ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -869,7 +879,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -900,7 +910,7 @@
             <translation>دوسرے الفاظ: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -951,7 +961,7 @@
             <translation>دو لوگوں میں بیس یا زیادہ کا فرق ہو سکتا ہے۔ پہلے الفاظ پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -994,7 +1004,7 @@
             <translation>یہ کون کہتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1053,7 +1063,7 @@
             <translation>کھانے کا ڈبہ کھولنے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1080,7 +1090,7 @@
             <translation>اعداد، تھراپسٹ کے لیے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1099,7 +1109,7 @@
             <translation>بڑے: دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1142,7 +1152,7 @@
             <translation>اس فون پر کہاں ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HaveReadyRow</name>
         <message>
             <source>Here</source>
@@ -1153,7 +1163,7 @@
             <translation>یہاں نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HaveReadyScreen</name>
         <message>
             <source>Back</source>
@@ -1176,7 +1186,7 @@
             <translation>ویڈیو ملاقات: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1187,7 +1197,7 @@
             <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1238,7 +1248,7 @@
             <translation>ہاں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1249,7 +1259,7 @@
             <translation>شروع کرنے کو کہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1288,7 +1298,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1303,7 +1313,7 @@
             <translation>دھو لیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1322,7 +1332,7 @@
             <translation>دیکھنے کا وقت</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1345,7 +1355,7 @@
             <translation>یہ کب کھولا گیا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1360,7 +1370,7 @@
             <translation>یہ منہ میں گیا تھا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1371,7 +1381,7 @@
             <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1425,7 +1435,7 @@
             <translation>کون سا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1484,7 +1494,7 @@
             <translation>آپ اندر ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1515,7 +1525,7 @@
             <translation>لکھا واپس لیا گیا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1554,7 +1564,7 @@
             <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1581,14 +1591,14 @@
             <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>پتنگ دکھائیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1607,7 +1617,7 @@
             <translation>آپ کا اپنا اندازہ: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1630,7 +1640,7 @@
             <translation>یہ میری نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -1669,7 +1679,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -1712,7 +1722,7 @@
             <translation>کوئی بھی</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -1727,7 +1737,7 @@
             <translation>گھیرا آگے بڑھانے والا بٹن</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -1786,7 +1796,7 @@
             <translation>پہلے چنیں کسے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -1809,7 +1819,7 @@
             <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -1820,7 +1830,7 @@
             <translation>آج ایسا ہے: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -1835,7 +1845,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -1866,7 +1876,7 @@
             <translation>تھکن</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -1877,14 +1887,14 @@
             <translation>پہلے دیکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>‏Lidlark</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -1911,7 +1921,7 @@
             <translation>کام کی میز</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -1934,14 +1944,14 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>ساتھیوں میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -1996,7 +2006,7 @@
             <translation>ستمبر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2035,7 +2045,7 @@
             <translation>اس وقت کا مقصد</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -2058,7 +2068,7 @@
             <translation>لکھا واپس لیا گیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2081,7 +2091,7 @@
             <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2116,7 +2126,7 @@
             <translation>پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2127,7 +2137,7 @@
             <translation>یہ نمبر رکھیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OnTheShelf</name>
         <message>
             <source>A note to yourself</source>
@@ -2158,7 +2168,7 @@
             <translation>کھیل میں ختم ہو جاتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2189,14 +2199,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2231,7 +2241,7 @@
             <translation>اپنا طریقہ لکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2246,7 +2256,7 @@
             <translation>کب؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2277,7 +2287,7 @@
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2304,7 +2314,7 @@
             <translation>یا ایک بار چھو کر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2331,7 +2341,7 @@
             <translation>جانچ لیا: ٹھیک ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2354,7 +2364,7 @@
             <translation>پچھلی</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackOfferCard</name>
         <message>
             <source>%1: pieces in it</source>
@@ -2397,7 +2407,7 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackOfferList</name>
         <message>
             <source>Add a pack</source>
@@ -2412,7 +2422,7 @@
             <translation>یہ کہاں سے خریدا جاتا ہے، پہلی پسند اوپر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2439,7 +2449,7 @@
             <translation>ان پر کون سا ہاتھ لکھا ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2486,7 +2496,7 @@
             <translation>یہ کن ڈبوں میں ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2509,7 +2519,7 @@
             <translation>پورا صفحہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PicturedCautions</name>
         <message>
             <source>Nothing to be careful with</source>
@@ -2520,7 +2530,7 @@
             <translation>کیٹلاگ کہتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2547,7 +2557,7 @@
             <translation>‏https://example.org/dav/crew</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlanPlace</name>
         <message>
             <source>Another</source>
@@ -2558,7 +2568,7 @@
             <translation>کوئی اور: %1، %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -2577,7 +2587,7 @@
             <translation>یوں کہا جا سکتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -2592,7 +2602,7 @@
             <translation>یہاں رکیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -2635,7 +2645,7 @@
             <translation>قدم %1، کل %2۔ %3</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -2682,7 +2692,7 @@
             <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -2697,7 +2707,7 @@
             <translation>ابھی کوئی صفحہ نہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2712,7 +2722,7 @@
             <translation>کاغذ پر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -2727,7 +2737,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -2738,7 +2748,7 @@
             <translation>یہ سطریں پڑھ کر سنائیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -2793,14 +2803,14 @@
             <translation>ہاں، سب واپس</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -2819,7 +2829,7 @@
             <translation>لاٹ واپس منگوائیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -2870,7 +2880,7 @@
             <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -2921,7 +2931,44 @@
             <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ReportScreen</name>
+        <message numerus="yes">
+            <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
+            <translation>
+                <numerusform>‏%n ڈبہ شامل نہیں: اس کے سامان کی قیمت یہاں نہیں، یا کسی اور سکے میں ہے۔</numerusform>
+                <numerusform>‏%n ڈبے شامل نہیں: ان کے سامان کی قیمت یہاں نہیں، یا کسی اور سکے میں ہے۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>About %1 of material for each activity that was played</source>
+            <translation>ہر کھیلے گئے کھیل پر تقریباً %1 کا سامان</translation>
+        </message>
+        <message numerus="yes">
+            <source>All that lies in %n boxes, over the plays shared with you.</source>
+            <translation>
+                <numerusform>‏%n ڈبے کا سارا سامان، آپ کو بتائے گئے کھیلوں پر۔</numerusform>
+                <numerusform>‏%n ڈبوں کا سارا سامان، آپ کو بتائے گئے کھیلوں پر۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Back to the workbench</source>
+            <translation>کام کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>رپورٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>It counts only plays that families chose to share, and says nothing of whether anybody was helped.</source>
+            <translation>اس میں صرف وہ کھیل ہیں جو گھر والوں نے بانٹنا چاہے، اور یہ نہیں بتاتا کہ کسی کو فائدہ ہوا یا نہیں۔</translation>
+        </message>
+        <message>
+            <source>What one play costs is told from ten boxes on: fewer would tell something of one family.</source>
+            <translation>ایک کھیل کا خرچ دس ڈبوں سے بتایا جاتا ہے: کم ہوں تو ایک گھر کی بات کھل جائے۔</translation>
+        </message>
+    </context>
+<context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -2952,14 +2999,14 @@
             <translation>ڈبے میں رکھیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>اور چاہیے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -2982,7 +3029,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -3009,7 +3056,7 @@
             <translation>یہ کھیل چل رہا تھا: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -3032,7 +3079,7 @@
             <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -3051,7 +3098,7 @@
             <translation>اس کی جگہ رکھیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -3086,7 +3133,7 @@
             <translation>وجہ، ان لفظوں میں جو گھر والے پڑھیں گے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -3125,7 +3172,7 @@
             <translation>بازو کی پہنچ میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -3156,7 +3203,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3171,7 +3218,7 @@
             <translation>کوئی مہمان؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3214,7 +3261,7 @@
             <translation>گھر والے جو مانگتے ہیں وہ یہاں ایک ایک چیز کر کے لکھا ہوتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3337,7 +3384,7 @@
             <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3415,8 +3462,17 @@
             <source>What each can see</source>
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>نہیں دیکھتے: پتنگیں، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>کھیل صرف اُس گھر کے دیکھتے ہیں جو انھیں بانٹتا ہے۔</translation>
+        </message>
+</context>
+<context>
         <name>SessionWords</name>
         <message>
             <source>%1, %2, %3</source>
@@ -3467,7 +3523,7 @@
             <translation>اس گھر میں ابھی پیش نہیں ہوتا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -3570,7 +3626,34 @@
             <translation>زبان</translation>
         </message>
     </context>
-    <context>
+<context>
+        <name>ShareChoice</name>
+        <message>
+            <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
+            <translation>یہ اگلے کھیل سے شروع ہوتا ہے، اور آپ کسی بھی دن نہیں کہہ سکتے ہیں۔ پھر کچھ اور نہیں جاتا، اور جو گیا وہ واپس لے لیا جاتا ہے۔ %1 نے تب تک جو پڑھا یا چھاپا وہ وہیں رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>نہیں</translation>
+        </message>
+        <message>
+            <source>Share what you play with %1?</source>
+            <translation>کیا آپ اپنے کھیل %1 کے ساتھ بانٹیں گے؟</translation>
+        </message>
+        <message>
+            <source>What goes: the names of activities, the day and the part of the day, and what you noticed. Also which phone of yours it came from.</source>
+            <translation>کیا جاتا ہے: کھیلوں کے نام، دن اور دن کا حصہ، اور جو آپ نے دیکھا۔ یہ بھی کہ آپ کے کس فون سے آیا۔</translation>
+        </message>
+        <message>
+            <source>What never goes: kites, notes, what was not played or was stopped early, and how often you open the app.</source>
+            <translation>کیا کبھی نہیں جاتا: پتنگیں، نوٹ، جو نہیں کھیلا گیا یا بیچ میں رکا، اور آپ ایپ کتنی بار کھولتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>ہاں</translation>
+        </message>
+    </context>
+<context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -3581,7 +3664,7 @@
             <translation>واپس ساتھیوں پر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -3620,7 +3703,7 @@
             <translation>آزمایا جا رہا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ShelfScreen</name>
         <message>
             <source>Add a thing</source>
@@ -3659,7 +3742,7 @@
             <translation>کھیل میں ختم ہو جاتا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>ShelfWords</name>
         <message>
             <source>%1 for %2</source>
@@ -3681,7 +3764,7 @@
             <translation>کچھ نہیں بچا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -3696,7 +3779,7 @@
             <translation>اس کی مشق کس سے ہو: تجاویز اسی پر چلتی ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -3723,7 +3806,7 @@
             <translation>ہاں، آنے دیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -3734,7 +3817,7 @@
             <translation>قدم %1، کل %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SupplyScreen</name>
         <message>
             <source>Back</source>
@@ -3765,14 +3848,14 @@
             <translation>یہ لاٹ کن ڈبوں میں ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>یہاں سے باہر</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -3815,7 +3898,7 @@
             <translation>دو سوئچ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -3838,14 +3921,14 @@
             <translation>اس فون سے ہٹائیں: %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>باہر نکالا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -3872,7 +3955,7 @@
             <translation>باقی بعد میں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -3927,7 +4010,7 @@
             <translation>پونچھا گیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -3957,7 +4040,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -3972,7 +4055,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -4019,7 +4102,7 @@
             <translation>کھیل %1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -4042,7 +4125,7 @@
             <translation>پتنگ کے چار سانس</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -4069,14 +4152,14 @@
             <translation>تصویر اس فون پر کہاں ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>یہ ہٹا دیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>VideoPlanScreen</name>
         <message>
             <source>A day earlier</source>
@@ -4139,7 +4222,7 @@
             <translation>آج</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>VideoSessionScreen</name>
         <message>
             <source>%1 %2</source>
@@ -4178,7 +4261,7 @@
             <translation>ملاقات</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -4193,7 +4276,7 @@
             <translation>وہاں سے ہاں ہونے پر یہ فون خود آگے بڑھے گا۔ تب تک آپ اسے رکھ سکتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -4224,7 +4307,7 @@
             <translation>ابھی کھیلیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -4255,14 +4338,14 @@
             <translation>آنے والا ہفتہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -4317,7 +4400,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -4340,7 +4423,7 @@
             <translation>آپ کسی بھی وقت ایک بار چھو کر روک سکتے ہیں۔ تب تک جو دوسروں کے پاس ہے وہ ان کے پاس رہتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -4379,7 +4462,7 @@
             <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -4402,7 +4485,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4417,14 +4500,14 @@
             <translation>اب کون جانچ رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>ابھی کون لکھ رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4447,7 +4530,7 @@
             <translation>یہ کون ہیں؟ اسی سے طے ہوتا ہے کہ وہ کیا دیکھیں گے۔ جو آئے وہ اپنے نام سے لکھتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -4466,14 +4549,14 @@
             <translation>کس کا ڈبا؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>WorkbenchScreen</name>
         <message>
             <source>Builds, boxes that come back, lots</source>
@@ -4503,8 +4586,17 @@
             <source>shown</source>
             <translation>کھلا ہے</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>For a report</source>
+            <translation>رپورٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>What one play costs, over many boxes</source>
+            <translation>ایک کھیل کا خرچ، بہت سے ڈبوں سے</translation>
+        </message>
+</context>
+<context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -8753,8 +8845,21 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>‏”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
-    </context>
-    <context>
+    
+        <message>
+            <source>What is played: not shared</source>
+            <translation>کھیل: بانٹے نہیں جاتے</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>کھیل: تھراپسٹ کے ساتھ بانٹے جاتے ہیں</translation>
+        </message>
+        <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>کیا کھیلا گیا، یہ اتنا ہی بتایا گیا جتنا گھر والے بانٹتے ہیں۔</translation>
+        </message>
+</context>
+<context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -8773,7 +8878,7 @@
             <translation>اس گھر سے گندم دور رہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -8830,7 +8935,7 @@
             <translation>باہر نکالا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -8859,7 +8964,7 @@
             <translation>کچھ باقی نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -8870,7 +8975,7 @@
             <translation>ڈھکن کی فہرست R%1</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -8881,21 +8986,21 @@
             <translation>‏%1۔ %2</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>‏%1 نے %2 کو بانٹنے کے لیے ہاں کہی۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -8909,7 +9014,7 @@
             </translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -8924,7 +9029,7 @@
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -8947,7 +9052,7 @@
             <translation>‏%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -8962,7 +9067,7 @@
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -8977,7 +9082,7 @@
             <translation>اس میں جو نیا تھا وہ لے لیا گیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HaveReadyViewModel</name>
         <message>
             <source>%1 pieces</source>
@@ -9012,7 +9117,7 @@
             <translation>اگر کچھ کم ہو</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -9041,7 +9146,7 @@
             <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -9060,7 +9165,7 @@
             <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -9079,7 +9184,7 @@
             <translation>کوڈ تصویر سے پڑھ لیا گیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -9094,7 +9199,7 @@
             <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -9109,14 +9214,14 @@
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -9127,7 +9232,7 @@
             <translation>فالتو</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -9142,14 +9247,14 @@
             <translation>فالتو</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackOffers</name>
         <message>
             <source>Pieces in a pack: a whole number from 1 to %1.</source>
             <translation>پیکٹ میں ٹکڑے: 1 سے %1 تک پورا عدد۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -9164,14 +9269,14 @@
             <translation>فالتو</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>‏%1 باندھا گیا، %2 باقی</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -9186,7 +9291,7 @@
             <translation>‏%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -9225,7 +9330,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -9268,7 +9373,7 @@
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -9283,7 +9388,7 @@
             <translation>‏%2 میں &quot;%1&quot; کے نام سے محفوظ ہو گیا۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -9346,7 +9451,7 @@
             <translation>کاغذ پر پتنگ</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -9357,7 +9462,7 @@
             <translation>واپس آنے کو کچھ نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -9368,14 +9473,14 @@
             <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -9390,7 +9495,7 @@
             <translation>کم ہو رہا ہے</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -9441,7 +9546,7 @@
             <translation>فہرست میں نیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -9452,7 +9557,7 @@
             <translation>تین سال سے کم</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -9477,7 +9582,7 @@
             <translation>سب باندھ لیا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ShelfViewModel</name>
         <message>
             <source>%1 things. Without a price: %2.</source>
@@ -9492,7 +9597,7 @@
             <translation>ابھی قیمت نہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::SupplyViewModel</name>
         <message>
             <source>A new thing</source>
@@ -9519,7 +9624,7 @@
             <translation>شیلف پر: 0 سے %1 تک پورا عدد۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>No longer on the lid list</source>
@@ -9534,7 +9639,7 @@
             <translation>یہ رہتے ہیں</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -9557,7 +9662,7 @@
             <translation>اس ڈبے میں نہیں۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 %2, %3</source>
@@ -9580,7 +9685,7 @@
             <translation>آج کے لیے رکھا</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::VideoPlanViewModel</name>
         <message>
             <source>%1 minutes. %2.</source>
@@ -9611,7 +9716,7 @@
             <translation>اضافی، اگر کچھ کم ہو</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::VideoSessionViewModel</name>
         <message>
             <source>%1.</source>
@@ -9650,7 +9755,7 @@
             <translation>ان کے پاس سب کچھ تیار ہے۔</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -9696,7 +9801,7 @@
             <translation>آنے والا کل</translation>
         </message>
     </context>
-    <context>
+<context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

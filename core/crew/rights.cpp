@@ -1,5 +1,7 @@
 #include "core/crew/rights.h"
 
+#include "core/journal/lane_home.h"
+
 #include <algorithm>
 #include <array>
 
@@ -18,7 +20,7 @@ constexpr std::array guestKinds{Kind::Met,      Kind::Outcome,      Kind::Except
 
 bool ofHome(const Member &member, const Lane &lane)
 {
-    return !member.home.empty() && member.home.value == lane.scope;
+    return !member.home.empty() && member.home.value == journal::homeOf(lane);
 }
 
 bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
@@ -42,9 +44,12 @@ bool mayWriteInBox(const Member &member, Kind kind, bool hasTherapist)
     }
 }
 
-/// The home's own is the parents' to erase; in the box's lane and the goals the therapist's too.
+/// The home's own is the parents' to erase; in the box's lane and the goals the therapist's too. A
+/// copy is whoever's who may copy: what it was made from stays.
 bool mayErase(const Member &member, const Lane &lane)
 {
+    if (lane.kind == LaneKind::Shared)
+        return ofHome(member, lane);
     if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals)
         return letsIn(member.role);
     return member.role == Role::Parent;
@@ -112,9 +117,10 @@ bool mayWrite(const Member &member, const Lane &lane, Kind kind, bool hasTherapi
         return mayRead(member, lane) || (guest && ofHome(member, lane) && guestMaySay(kind));
     case LaneKind::CheckIns:
     case LaneKind::Goals:
-    case LaneKind::Shared:
     case LaneKind::Clinic:
         return mayRead(member, lane);
+    case LaneKind::Shared: // the therapist reads only
+        return mayRead(member, lane) && ofHome(member, lane);
     case LaneKind::Notes:
         return !guest;
     }

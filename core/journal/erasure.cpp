@@ -42,6 +42,7 @@ bool canBeErased(Kind kind)
     case Kind::MemberRemoved:
     case Kind::Epoch:
     case Kind::Erased:
+    case Kind::Sharing: // who erases what was played has neither agreed nor withdrawn by it
         return false;
     default:
         return true;

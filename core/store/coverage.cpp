@@ -1,5 +1,6 @@
 #include "core/store/coverage.h"
 
+#include "core/journal/lane_home.h"
 #include "core/journal/seen.h"
 
 #include <algorithm>
@@ -96,7 +97,7 @@ Outcome sayMets(Recording &recording, Database &database, const Device &device,
                 const std::set<journal::Lane> &lanes, const AheadByLane &ahead)
 {
     for (const journal::Lane &lane : lanes) {
-        if (lane.kind == journal::LaneKind::CheckIns)
+        if (journal::tellsNoTime(lane.kind))
             continue;
         auto covered = coverageOf(database, lane);
         if (!covered)

@@ -1,6 +1,7 @@
 #include "core/store/crew_repository.h"
 
 #include "core/crew/rights.h"
+#include "core/journal/lane_home.h"
 
 #include <algorithm>
 
@@ -14,8 +15,9 @@ bool isAbout(const std::string &box, const crew::Crew &crew, const journal::Lane
 {
     if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals)
         return lane.scope == box;
-    return std::ranges::any_of(crew.everMembers(), [&lane](const auto &entry) {
-        return entry.second.home.value == lane.scope;
+    const std::string home = journal::homeOf(lane);
+    return !home.empty() && std::ranges::any_of(crew.everMembers(), [&home](const auto &entry) {
+        return entry.second.home.value == home;
     });
 }
 

@@ -1,6 +1,7 @@
 #include "core/store/home_repository.h"
 
 #include "core/child/home_facts.h"
+#include "core/journal/lane_home.h"
 #include "core/store/rows.h"
 
 #include <sstream>
@@ -124,10 +125,11 @@ Result<std::optional<play::Play>> HomeRepository::play(const PlayId &id)
 
 Result<bool> HomeRepository::playedOn(Day day)
 {
-    Result<Statement> query = m_database.prepare("SELECT 1 FROM play WHERE day = ?1 LIMIT 1");
+    Result<Statement> query = m_database.prepare(
+        "SELECT 1 FROM play WHERE day = ?1 AND substr(home, -length(?2)) <> ?2 LIMIT 1");
     if (!query)
         return query.error();
-    query->bind(1, std::int64_t{day.number});
+    query->bind(1, std::int64_t{day.number}).bind(2, journal::sharedPlaysOf({}).scope);
     return query->step();
 }
 

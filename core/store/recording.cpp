@@ -1,5 +1,6 @@
 #include "core/store/recording.h"
 
+#include "core/journal/lane_home.h"
 #include "core/journal/take_backs.h"
 #include "core/store/projector.h"
 #include "core/store/rights.h"
@@ -114,7 +115,7 @@ Result<bool> Recording::receive(const journal::Event &event)
     Result<bool> written = keep(event);
     if (!written || !*written)
         return written;
-    if (event.lane.kind == journal::LaneKind::CheckIns)
+    if (journal::tellsNoTime(event.lane.kind))
         return true; // its instant is a part of the day, not a moment
     const Result<Instant> largest = m_local.lastInstant("received");
     if (!largest)

@@ -1,6 +1,7 @@
 #include "core/sync/crew_book.h"
 
 #include "core/crew/rights.h"
+#include "core/journal/lane_home.h"
 #include "core/store/crew_repository.h"
 #include "core/store/event_repository.h"
 #include "core/store/segment_repository.h"
@@ -44,8 +45,27 @@ Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
     book.takeGivenKeys(post);
     if (const Outcome done = book.takeHandedKeys(post); !done)
         return done.error();
+    if (const Outcome done = book.findCopied(post); !done)
+        return done.error();
     book.orderHeld();
     return book;
+}
+
+Outcome CrewBook::findCopied(const Post &post)
+{
+    store::EventRepository events(post.database);
+    for (const auto &[device, member] : m_crew.everMembers()) {
+        if (member.home.empty())
+            continue;
+        const Lane lane = journal::sharedPlaysOf(member.home.value);
+        const auto own = events.lastCounter(lane, m_device);
+        if (!own)
+            return own.error();
+        if (*own > 0 ||
+            std::ranges::find(m_openings, lane, &crew::Opening::lane) != m_openings.end())
+            m_copied.insert(lane);
+    }
+    return Done{};
 }
 
 void CrewBook::takeKeys(const Post &post)
@@ -135,7 +155,9 @@ const HeldEpoch *CrewBook::held(const Digest &epoch) const
 
 std::set<Lane> CrewBook::lanes() const
 {
-    return lanesOf(m_box, m_crew);
+    std::set<Lane> lanes = lanesOf(m_box, m_crew);
+    lanes.insert(m_copied.begin(), m_copied.end());
+    return lanes;
 }
 
 std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const

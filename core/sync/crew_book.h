@@ -39,7 +39,9 @@ public:
     [[nodiscard]] const HeldEpoch *held(const Digest &epoch) const;
     [[nodiscard]] const std::vector<crew::Opening> &openings() const { return m_openings; }
 
-    /// The lanes of this crew that may be read by somebody in it: the box's and those of its homes.
+    /// The lanes of this crew that may be read by somebody in it: the box's, those of its homes,
+    /// and of copies those that were begun. Where no home shares what it plays, there is no key for
+    /// it.
     [[nodiscard]] std::set<journal::Lane> lanes() const;
     /// Who may hold the key of a lane today; with @p writer, that device too.
     [[nodiscard]] std::set<DeviceId> entitledTo(const journal::Lane &lane, const DeviceId &writer,
@@ -70,6 +72,7 @@ private:
     void takeGivenKeys(const Post &post);
     Outcome takeHandedKeys(const Post &post);
     void orderHeld();
+    Outcome findCopied(const Post &post);
 
     std::string m_box;
     DeviceId m_device;
@@ -78,6 +81,7 @@ private:
     std::vector<crew::Opening> m_openings;
     std::vector<crew::GivenKey> m_given;
     std::vector<HeldEpoch> m_held;
+    std::set<journal::Lane> m_copied; ///< Lanes of copies that somebody has begun.
     std::map<Digest, std::vector<std::size_t>> m_later; ///< By epoch: places of those that follow.
 };
 

@@ -3,6 +3,7 @@
 #include "core/crew/rights.h"
 #include "core/store/coverage.h"
 #include "core/store/segment_repository.h"
+#include "core/store/shared_copies.h"
 #include "core/sync/carry.h"
 #include "core/sync/clear_away.h"
 #include "core/sync/close_lanes.h"
@@ -98,12 +99,35 @@ Outcome bring(Post &post, const CrewBook &book, Storage &storage, const GoOn &go
     return Done{};
 }
 
+/// Another phone of the home may have ended the sharing, or taken something back: before anything
+/// goes out, what is copied for the therapist is what the home now says. Copies that were not
+/// sealed yet go without ever having left.
+Outcome settleCopies(Post &post, CrewBook &book)
+{
+    Result<store::Recording> recording =
+        store::Recording::begin(post.database, post.device, post.clock);
+    if (!recording)
+        return recording.error();
+    const auto said = store::keepCopies(*recording, post.database, post.device, post.clock);
+    if (!said || !*said)
+        return said ? Outcome(Done{}) : Outcome(said.error());
+    if (Outcome done = recording->commit(); !done)
+        return done;
+    auto after = CrewBook::open(post, book.box());
+    if (!after)
+        return after.error();
+    book = *std::move(after);
+    return Done{};
+}
+
 /// What this phone has to say, sealed.
 Outcome sealOwn(Post &post, CrewBook &book, const Learned &learned)
 {
     const auto today = store::todayOf(post.clock);
     if (!today)
         return today.error();
+    if (Outcome done = settleCopies(post, book); !done)
+        return done;
     const auto said = sayWhatFollows(post, book, learned.grew, today->day);
     if (!said)
         return said.error();

@@ -2,6 +2,7 @@
 
 #include "core/journal/erasure.h"
 #include "core/store/recording.h"
+#include "core/usecase/share_plays.h"
 
 namespace lidlark::usecase {
 
@@ -43,7 +44,7 @@ Result<int> erase(Workplace &workplace, Erasable what, Day upTo)
         return done ? after.error() : done.error();
     if (*after == *before)
         return Error{ErrorCode::NotFound, "anything up to that day"};
-    if (done = recording->commit(); !done)
+    if (done = commitWithCopies(workplace, *recording); !done)
         return done.error();
     return static_cast<int>(*after - *before);
 }

@@ -1,6 +1,7 @@
 #include "core/usecase/keep_limits.h"
 
 #include "core/store/recording.h"
+#include "core/usecase/share_plays.h"
 
 #include <algorithm>
 #include <functional>
@@ -20,7 +21,9 @@ std::vector<store::Outdated> outdatedOn(Day day)
             {LaneKind::Home,
              {Kind::PlayStarted, Kind::PlayEnded, Kind::Reaction, Kind::Offered, Kind::Planned,
               Kind::TakenBack},
-             day - playDays}};
+             day - playDays},
+            // A copy is kept no longer than what it was made from.
+            {LaneKind::Shared, {Kind::PlayStarted, Kind::Reaction}, day - playDays}};
 }
 
 Result<bool> anyOf(store::EventRepository &events, const std::vector<store::Outdated> &all)
@@ -62,7 +65,7 @@ Outcome keepLimits(Workplace &workplace)
         if (Outcome done = recording->erase(outdated); !done)
             return done;
     }
-    return recording->commit();
+    return commitWithCopies(workplace, *recording);
 }
 
 } // namespace lidlark::usecase

@@ -7,7 +7,7 @@
 #include "core/usecase/box_items.h"
 #include "core/usecase/check_in.h"
 #include "core/usecase/closing_count.h"
-#include "core/usecase/say_one.h"
+#include "core/usecase/share_plays.h"
 
 #include <algorithm>
 #include <set>
@@ -156,7 +156,7 @@ Outcome endWith(Workplace &workplace, const PlayId &id, const std::string &autho
                                     Kind::PlayEnded, play::fieldsOfEnding(id, how));
     if (!said)
         return said;
-    return recording->commit();
+    return commitWithCopies(workplace, *recording);
 }
 
 /// Whether the activity is played with this item, or with what it stands in for.
@@ -261,8 +261,12 @@ Outcome stopPlay(Workplace &workplace, const PlayId &play, const std::string &au
 
 Outcome noticePhrase(Workplace &workplace, const PlayId &play, play::Phrase phrase)
 {
-    return sayOne(workplace, {LaneKind::Home, workplace.device.home.value}, Kind::Reaction,
-                  play::fieldsOfReaction(play, phrase));
+    auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    Outcome said = recording->say({LaneKind::Home, workplace.device.home.value}, Kind::Reaction,
+                                  play::fieldsOfReaction(play, phrase));
+    return said ? commitWithCopies(workplace, *recording) : said;
 }
 
 } // namespace lidlark::usecase

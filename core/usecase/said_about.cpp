@@ -35,6 +35,7 @@ std::string registerOf(const journal::Event &event)
     case Kind::GradingPin:
     case Kind::Planned:
     case Kind::OurWay:
+    case Kind::Sharing:
         return subject;
     default:
         return {};

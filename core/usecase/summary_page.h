@@ -47,8 +47,10 @@ inline constexpr std::size_t mostGoals = 3; // what families agree on (job.md 1.
 /// A block of eight weeks and no more (job.md 1.2).
 inline constexpr int summaryDays = 56;
 
-/// @param tellPlays an adult of the home has said, for this page, that what was played may be told.
-/// On a therapist's phone there is none of it: the home's lane is not open to her.
+/// @param family its plays are those that may be told: on a therapist's phone what its homes share
+/// (core/store/shared_copies.h), since a home's own lane is not open to her.
+/// @param tellPlays an adult of the home has said, for this page or once for all, that what was
+/// played may be told.
 SummaryPage summaryPageOf(const Family &family, const catalogue::Catalogue &catalogue, Day today,
                           bool tellPlays);
 

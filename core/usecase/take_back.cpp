@@ -3,6 +3,7 @@
 #include "core/journal/take_backs.h"
 #include "core/store/recording.h"
 #include "core/usecase/noted_today.h"
+#include "core/usecase/share_plays.h"
 
 #include <algorithm>
 
@@ -45,7 +46,7 @@ Outcome sayAgainst(Workplace &workplace, const TakingBack &what, const std::vect
         if (!said)
             return said;
     }
-    return recording->commit();
+    return commitWithCopies(workplace, *recording);
 }
 
 Result<std::vector<Event>> saidOf(Workplace &workplace, const Event &event)

@@ -90,6 +90,10 @@ std::vector<Sentence> notedOfHome(const Event &event, const NotedAbout &about)
         if (fields.text("words").value_or("").empty())
             return {{say("%1: our way taken off"), {activity}}};
         return {{say("%1: our way kept"), {activity}}};
+    case Kind::Sharing:
+        if (fields.isTrue("yes"))
+            return {{say("What is played: shared with the therapist"), {}}};
+        return {{say("What is played: not shared"), {}}};
     case Kind::Note:
         return {noteWords(fields)};
     case Kind::NoteSent:

@@ -129,4 +129,9 @@ Sentence toldWith(const std::string &person, Day day)
     return {say("What was played is told with the yes of %1, %2."), {person, fullDateWords(day)}};
 }
 
+Sentence toldAsShared()
+{
+    return {say("What was played is told as far as the family shares it."), {}};
+}
+
 } // namespace lidlark::wording

@@ -53,5 +53,7 @@ std::vector<Sentence> whatNobodyKnows(const std::string &child, bool playsTold);
 Sentence nothingGraded();
 /// "Told with the yes of Ruth, 11 January 2027."
 Sentence toldWith(const std::string &person, Day day);
+/// On a therapist's page: "What was played is told as far as the family shares it."
+Sentence toldAsShared();
 
 } // namespace lidlark::wording

@@ -2,6 +2,7 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Lidlark.App
+import Lidlark.Bridge
 import Lidlark.Crew
 
 AboutMeScreen {
@@ -12,5 +13,12 @@ AboutMeScreen {
     voice: route.screens.voice
     childName: route.screens.household.child
     shared: route.screens.crewLife.inCrew && route.screens.crewLife.agreed
+    toldTo: sharing.shares ? sharing.with : ""
     onBack: route.screens.go("crew")
+
+    PlaySharing {
+        id: sharing
+
+        household: route.screens.household
+    }
 }

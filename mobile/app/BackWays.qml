@@ -46,6 +46,7 @@ QtObject {
             return "box-of-child"
         case "box-of-child":
         case "round":
+        case "report":
         case "packing":
         case "shelf":
             return "workbench"

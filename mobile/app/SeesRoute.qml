@@ -9,5 +9,6 @@ SeesScreen {
 
     required property AppScreens screens
 
+    household: route.screens.household
     onBack: route.screens.go("crew")
 }

@@ -18,5 +18,6 @@ WorkbenchScreen {
         route.screens.bench.supply = ""
         route.screens.go("shelf")
     }
+    onReportWanted: route.screens.go("report")
     foot: MainTabs { screens: route.screens }
 }

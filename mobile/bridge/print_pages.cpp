@@ -1,6 +1,7 @@
 #include "mobile/bridge/print_pages.h"
 
 #include "core/store/box_repository.h"
+#include "core/store/shared_copies.h"
 #include "core/sync/consent.h"
 #include "core/usecase/avoided_at_home.h"
 
@@ -81,13 +82,30 @@ std::optional<YesToShare> yesToShare(Household &household)
     return YesToShare{(*consent)->person, (*consent)->day};
 }
 
+Result<usecase::SummaryPage> toldByFamily(Household &household, usecase::Family family)
+{
+    const Day today = household.today().day;
+    auto shared = store::sharedPlays(household.workplace().database, family.box.child,
+                                     today - usecase::summaryDays);
+    if (!shared)
+        return shared.error();
+    family.plays = *std::move(shared);
+    // Nothing shared is nothing told: "none" would read as if nobody had played.
+    const bool any = !family.plays.empty();
+    return usecase::summaryPageOf(family, household.catalogue(), today, any);
+}
+
 Result<Summary> summaryPage(Household &household, bool tellPlays)
 {
-    const auto family = household.family();
+    auto family = household.family();
     if (!family)
         return family.error();
-    // What is in the home's lane is the home's to tell; a therapist's phone holds none of it.
-    const bool theirs = !household.therapist() && !household.guest();
+    if (household.therapist()) { // what families share is shared for such a page
+        const auto told = toldByFamily(household, *family);
+        return told ? Result<Summary>(Summary{*told, std::nullopt}) : told.error();
+    }
+    // What is in the home's lane is the home's to tell.
+    const bool theirs = !household.guest();
     const std::optional<YesToShare> yes =
         tellPlays && theirs ? yesToShare(household) : std::nullopt;
     return Summary{usecase::summaryPageOf(*family, household.catalogue(), household.today().day,

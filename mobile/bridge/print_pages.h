@@ -32,12 +32,16 @@ struct YesToShare {
 };
 std::optional<YesToShare> yesToShare(Household &household);
 
+/// On a therapist's phone: the progress summary with what that child's homes share of their plays.
+Result<usecase::SummaryPage> toldByFamily(Household &household, usecase::Family family);
+
 /// The progress summary, and by whose yes what was played is on it.
 struct Summary {
     usecase::SummaryPage page;
     std::optional<YesToShare> yes; ///< Only where plays are told.
 };
-/// Without a standing yes nothing of what was played is told, whatever is wished.
+/// Without a standing yes nothing of what was played is told, whatever is wished; on a therapist's
+/// phone what families share is.
 Result<Summary> summaryPage(Household &household, bool tellPlays);
 
 } // namespace lidlark::mobile

@@ -71,4 +71,9 @@ Outcome sendOff(Household &household, const QString &child)
     return usecase::sendOff(household.workplace(), toCore(child));
 }
 
+Result<usecase::UseCost> useCostOf(Household &household)
+{
+    return usecase::useCost(household.workplace());
+}
+
 } // namespace lidlark::mobile

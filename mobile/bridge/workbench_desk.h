@@ -4,6 +4,7 @@
 #include "core/usecase/coaching.h"
 #include "core/usecase/restock_round.h"
 #include "core/usecase/revise_box.h"
+#include "core/usecase/use_cost.h"
 #include "core/usecase/weigh_revision.h"
 #include "mobile/bridge/household.h"
 
@@ -26,5 +27,8 @@ Result<usecase::RestockRound> roundOf(Household &household);
 Outcome packFor(Household &household, const QString &child, const ItemId &item);
 Outcome goBy(Household &household, const QString &child, usecase::Way way);
 Outcome sendOff(Household &household, const QString &child);
+
+/// What an activity-use has cost (job.md T20).
+Result<usecase::UseCost> useCostOf(Household &household);
 
 } // namespace lidlark::mobile

@@ -1,6 +1,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import Lidlark.Bridge
 import Lidlark.Crew
 import Lidlark.Design
 
@@ -8,6 +9,8 @@ import Lidlark.Design
 /// in the same order.
 Sheet {
     id: screen
+
+    required property Household household
 
     signal back()
 
@@ -44,7 +47,13 @@ Sheet {
         width: screen.contentWidth
         part: qsTr("Therapist")
         sees: qsTr("Sees: box and counts, home sheet, goals.")
-        seesNot: qsTr("Does not see: plays, kites, notes of others.")
+        seesNot: qsTr("Does not see: kites, notes of others.")
+        note: qsTr("Sees plays only of a home that shares them.")
+    }
+
+    ShareChoice {
+        width: screen.contentWidth
+        household: screen.household
     }
 
     Sees {

@@ -134,6 +134,8 @@ std::vector<SummaryPart> summaryParts(const Summary &summary, const PrintLanguag
 QString summaryFoot(const Summary &summary, const PrintLanguage &in)
 {
     QString text = in.tell(wording::nothingGraded());
+    if (summary.page.playsTold && !summary.yes)
+        text += u' ' + in.tell(wording::toldAsShared());
     if (summary.yes)
         text += u' ' + in.tell(wording::toldWith(summary.yes->person, summary.yes->day));
     return text;

@@ -116,6 +116,23 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
+        visible: box.shared.length > 0
+        text: qsTr("Shared by the family")
+    }
+
+    Repeater {
+        model: box.shared
+
+        Words {
+            required property string modelData
+
+            width: screen.contentWidth
+            text: modelData
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
         visible: box.listWords.length > 0
         text: box.listWords
     }

@@ -18,6 +18,7 @@ Sheet {
     signal roundWanted()
     signal packingWanted()
     signal shelfWanted()
+    signal reportWanted()
 
     CaseloadViewModel {
         id: board
@@ -93,5 +94,13 @@ Sheet {
                 onClicked: screen.childWanted(entry.child)
             }
         }
+    }
+
+    LinkRow {
+        objectName: "report"
+        width: screen.contentWidth
+        text: qsTr("For a report")
+        note: qsTr("What one play costs, over many boxes")
+        onClicked: screen.reportWanted()
     }
 }

@@ -7,6 +7,7 @@
 #include "mobile/bridge/new_list.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
+#include "mobile/bridge/shared_lines.h"
 #include "mobile/bridge/text.h"
 #include "mobile/bridge/workbench_desk.h"
 
@@ -23,6 +24,7 @@ void ChildViewModel::setHousehold(Household *household)
 void ChildViewModel::load()
 {
     readMatters();
+    m_shared = sharedLines(*m_household);
     renewRows([this] { readRows(); });
     emit loaded();
 }

@@ -22,6 +22,8 @@ class ChildViewModel : public lidlark::mobile::KeptRows
     /// How far the last change has come; empty: the box has the list it was handed over with.
     Q_PROPERTY(QString changeWords READ changeWords NOTIFY loaded FINAL)
     Q_PROPERTY(QString listWords READ listWords NOTIFY loaded FINAL) ///< "Lid list R2".
+    /// What is shared of plays (mobile/bridge/shared_lines.h); empty: nothing is said of it.
+    Q_PROPERTY(QList<QString> shared READ shared NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -38,6 +40,7 @@ public:
     [[nodiscard]] QStringList matterLines() const { return m_matterLines; }
     [[nodiscard]] QString changeWords() const { return m_change; }
     [[nodiscard]] QString listWords() const;
+    [[nodiscard]] QStringList shared() const { return m_shared; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
 signals:
@@ -57,6 +60,7 @@ private:
     QStringList m_matters;
     QStringList m_matterLines;
     QString m_change;
+    QStringList m_shared;
     QString m_problem;
 };
 

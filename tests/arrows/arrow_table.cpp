@@ -100,7 +100,7 @@ const ArrowTable &arrowsAmongTheRules()
         {"core/journal", core({"base"})},
         {"core/checkin", core({"base", "journal"})},
         {"core/reminder", core({"base"})},
-        {"core/play", core({"base", "catalogue", "journal"})},
+        {"core/play", core({"base", "catalogue", "crypto", "journal"})},
         {"core/child", core({"base", "catalogue", "journal"})},
         {"core/box", core({"base", "journal"})},
         {"core/crew", core({"base", "crypto", "journal"})},

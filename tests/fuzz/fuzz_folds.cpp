@@ -21,6 +21,7 @@
 #include "core/play/own_note.h"
 #include "core/play/plan_events.h"
 #include "core/play/play_events.h"
+#include "core/play/sharing.h"
 
 #include <algorithm>
 #include <map>
@@ -75,6 +76,11 @@ void foldHome(std::string_view subject, const Events &events, const journal::Mee
         foldBy(events, meetings, play::foldDayWish);
     if (subject.starts_with("our-way:"))
         foldBy(events, meetings, play::foldOurWay);
+    if (subject.starts_with("sharing:"))
+        inAnyOrder(events, meetings, [](const Events &some, const auto &met) {
+            const auto said = play::foldSharing(some, met.seen);
+            return said && said->yes ? hexOf(said->key.bytes()) : std::string();
+        });
     if (subject.starts_with("fact:"))
         foldBy(events, meetings, child::foldFact);
     if (subject.starts_with("permission:"))

@@ -212,6 +212,40 @@ private slots:
         QVERIFY(item("loops").low > 0);
         QVERIFY(playableWith("loops") > 0);
     }
+
+    /// Not of the story: job.md 1.4 (Share) and D3. Off at the start, two answers of one size.
+    void whatPeigiPlaysIsHersToShare()
+    {
+        open(*m_peigi, "2027-01-29T17:00:00Z");
+        QVERIFY(tap("Crew"));
+        QVERIFY2(tap("What each can see"), page().constData());
+        QVERIFY2(reads("Share what you play with Morven?"), page().constData());
+        QVERIFY(named("keepPlays")->property("checked").toBool());
+        QCOMPARE(named("sharePlays")->size(), named("keepPlays")->size());
+        QCOMPARE(named("sharePlays")->y(), named("keepPlays")->y());
+        QVERIFY2(tap("Share what you play with Morven? Yes"), page().constData());
+        QVERIFY2(reads("with the yes of Peigi, 29 January 2027"), page().constData());
+        QVERIFY(tap("Back to the crew") && tap("Today") && tap("Everything"));
+        QVERIFY2(tap("Elastic Gate"), page().constData());
+        QVERIFY2(tap("Stop here"), page().constData());
+        QVERIFY2(tap("All back in the box?") || tap("Done"), page().constData());
+        share(*m_peigi, "2027-01-29T17:10:00Z");
+    }
+
+    /// In words, without a day or a count; nothing of it stands on the board (T16).
+    void morvenReadsWhatIsShared()
+    {
+        open(*m_morven, "2027-01-29T18:00:00Z");
+        QVERIFY(tap("Mairead") && !reads("Shared by the family"));
+        share(*m_morven, "2027-01-29T18:10:00Z");
+        open(*m_morven, "2027-01-29T18:15:00Z");
+        QVERIFY2(!reads("Elastic Gate"), page().constData());
+        QVERIFY(tap("Mairead"));
+        QVERIFY2(reads("Shared by the family") && reads("Elastic Gate"), page().constData());
+        QVERIFY(tap("Back to the workbench"));
+        QVERIFY2(tap("For a report"), page().constData());
+        QVERIFY2(reads("told from ten boxes on") && !reads("\u00a3"), page().constData());
+    }
 };
 
 QTEST_MAIN(TestScenario07OnScreen)

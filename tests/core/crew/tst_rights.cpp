@@ -125,7 +125,7 @@ private slots:
         std::set<Kind> kinds;
         for (const Right &right : rights())
             kinds.insert(right.kind);
-        QCOMPARE(kinds.size(), std::size_t{47}); // journal::kindNames
+        QCOMPARE(kinds.size(), std::size_t{50}); // journal::kindNames
         QCOMPARE(rights().size(), kinds.size());
     }
 
@@ -139,7 +139,8 @@ private slots:
         QCOMPARE(readers(LaneKind::Home, "h-fin"), thisHome);
         QCOMPARE(readers(LaneKind::CheckIns, "h-fin"), thisHome);
         QCOMPARE(readers(LaneKind::Goals, "b-fin"), lettersIn);
-        QCOMPARE(readers(LaneKind::Shared, "h-fin"), Who("therapist, parent, caregiver"));
+        QCOMPARE(readers(LaneKind::Shared, "h-fin:plays"), Who("therapist, parent, caregiver"));
+        QCOMPARE(readers(LaneKind::Shared, "h-fin"), Who("therapist")); // of no kind
         QCOMPARE(readers(LaneKind::Notes, "d-ruth"), nobody);
         QCOMPARE(readers(LaneKind::Clinic, "d-morven"), Who("therapist"));
     }
@@ -165,6 +166,8 @@ private slots:
         QCOMPARE(writers(LaneKind::Home, "h-fin"), right.home);
         QCOMPARE(writers(LaneKind::CheckIns, "h-fin"), right.checkIns);
         QCOMPARE(writers(LaneKind::Goals, "b-fin"), right.goals);
+        // "Written by that home": whoever of it may read, and erase a copy as well.
+        QCOMPARE(writers(LaneKind::Shared, "h-fin:plays"), thisHome);
     }
 
     /// "Revisions only the therapist", where there is one: a family with a box of its own has none.

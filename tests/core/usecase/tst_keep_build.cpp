@@ -1,6 +1,10 @@
 #include <QtTest>
 
+#include "core/usecase/keep_limits.h"
+#include "core/usecase/use_cost.h"
+
 #include "tests/support/clinic.h"
+#include "tests/support/shared_play.h"
 
 using namespace lidlark;
 using namespace lidlark::test;
@@ -18,6 +22,25 @@ workbench::KeptSupply pegs()
     kept.supply = {{"pegs"}, "clothes pegs", {{"Harbour Stores", 24, 150, "GBP"}}, 10, false};
     kept.lot = "P-7";
     return kept;
+}
+
+/// Of 5 January: the day after the boxes were handed over.
+bool sharesAPlay(Phone &therapist, const std::string &child, std::uint64_t number)
+{
+    usecase::Workplace workplace = therapist.workplace();
+    return takeSharedPlay(workplace, child, {*dayFrom({2027, 1, 5}), PartOfDay::Evening}, "coast",
+                          number);
+}
+
+/// Box number @p number of the small design, packed for a child of that number and handed over.
+bool handsOver(Phone &therapist, const Table &table, int number)
+{
+    usecase::Workplace workplace = therapist.workplace();
+    const std::string code = "K" + std::to_string(number);
+    const std::string child = "kid" + std::to_string(number);
+    return usecase::keepBox(workplace, table.build, standardBox(code, child, table.design)).ok() &&
+           packAll(therapist, table, code) &&
+           usecase::issuePackedBox(workplace, table.build, code).ok();
 }
 
 } // namespace
@@ -222,6 +245,41 @@ private slots:
         QVERIFY(usecase::removeDesign(workplace, table.design).ok());
         QVERIFY(boxOn(*morven, table, "K2").special); // nothing to compare with: somebody looks
         QVERIFY(rowsMatch(*morven));
+    }
+
+    /// job.md T20: from shared data only, group of at least ten boxes. Bands 6 of 100 for 160,
+    /// dough 1 of 12 for 600, scissors 1 of 12 for 960: 9.6 + 50 + 80 = 139.6, so 140 pence a box;
+    /// ten boxes over 31 plays are 45.16.
+    void whatOnePlayCostsIsToldFromTenBoxesOn()
+    {
+        auto morven = packer("Morven");
+        usecase::Workplace workplace = morven->workplace();
+        for (const auto &[item, size, pence] : std::vector<std::tuple<std::string, int, int>>{
+                 {"bands", 100, 160}, {"dough", 12, 600}, {"scissors", 12, 960}}) {
+            workbench::KeptSupply kept;
+            kept.supply = {{item}, item, {{"Harbour Stores", size, pence, "GBP"}}, 0, false};
+            QVERIFY(usecase::keepSupply(workplace, kept).ok());
+        }
+        const Table table = tableOn(*morven);
+        for (int box = 1; box <= 11; ++box)
+            QVERIFY(handsOver(*morven, table, box));
+        morven->clock.moveTo(islandTime(12, 9, 0));
+        for (int box = 1; box <= 9; ++box) {
+            for (std::uint64_t play = 1; play <= 3; ++play)
+                QVERIFY(sharesAPlay(*morven, "kid" + std::to_string(box), play));
+        }
+        QVERIFY(!usecase::useCost(workplace)->cost);
+        for (std::uint64_t play = 1; play <= 4; ++play)
+            QVERIFY(sharesAPlay(*morven, "kid10", play));
+        const auto cost = usecase::useCost(workplace); // the eleventh shares nothing
+        QVERIFY(cost->cost == (workbench::CostPerUse{10, {45}}));
+        QCOMPARE(cost->currency, std::string("GBP"));
+        QCOMPARE(cost->leftOut, 0);
+        morven->clock.moveTo(islandTime(12 + usecase::playDays, 9, 0));
+        QVERIFY(!usecase::useCost(workplace)->cost);
+        Phone ruth("Ruth", store::Role::Parent, "h-fin");
+        usecase::Workplace hers = ruth.workplace();
+        QVERIFY(!usecase::useCost(hers).ok());
     }
 };
 

@@ -1,5 +1,6 @@
 #include <QTest>
 
+#include "core/workbench/cost_per_use.h"
 #include "core/workbench/one_more_box.h"
 #include "core/workbench/sheet.h"
 
@@ -59,6 +60,21 @@ private slots:
         const BoxCost cost = sheet(golden::build()).boxes[static_cast<std::size_t>(box)];
         QCOMPARE(cost.material.pence, pence);
         QVERIFY(cost.unpriced.empty());
+    }
+
+    /// job.md T20, over the golden case's own boxes (2.8): sums and divisions by hand.
+    void whatOnePlayCostsIsOneFractionRoundedOnce()
+    {
+        std::vector<BoxInUse> boxes(9, {{699}, 3});
+        QVERIFY(!costPerUse(boxes)); // nine
+        boxes.push_back({{912}, 0});
+        QVERIFY((costPerUse(boxes) == CostPerUse{10, {267}})); // 7203 over 27: 266.8
+        boxes.back().uses = 9;
+        QVERIFY((costPerUse(boxes) == CostPerUse{10, {200}})); // over 36: 200.1
+        QVERIFY((costPerUse(std::vector<BoxInUse>(10, {{5}, 4})) == CostPerUse{10, {1}})); // 1.25
+        const std::vector<BoxInUse> half(10, {{5}, 2});
+        QVERIFY((costPerUse(half) == CostPerUse{10, {3}})); // 2.5
+        QVERIFY(!costPerUse(std::vector<BoxInUse>(10, {{699}, 0})));
     }
 
     void oneMoreStandardBoxChangesThreeLines()

@@ -4,6 +4,7 @@
 #include "core/wording/take_out_words.h"
 #include "mobile/prints/print_language.h"
 #include "tests/mobile/prints/print_room.h"
+#include "tests/support/shared_play.h"
 
 using namespace lidlark;
 using namespace lidlark::mobile;
@@ -221,6 +222,26 @@ private slots:
             QVERIFY(text.contains(QStringLiteral("Now: Holds it steady")));
             QVERIFY(text.contains(QStringLiteral("What we do not know")));
         }
+    }
+
+    /// T12 "what was played (if shared)"; where nothing is shared, nothing is said of playing.
+    void aTherapistsSummaryTellsWhatTheFamilyShares()
+    {
+        const QString playIs = QStringLiteral("Slow Oars");
+        const PrintWish wish{Print::Summary, Paper::A4, {"en"}};
+        const QString before = plain(m_room.printed("Lewis", wish, "summary unshared.pdf").text());
+        QVERIFY2(before.contains(QStringLiteral("It is the family's own")), qPrintable(before));
+        QVERIFY(!before.contains(QStringLiteral("Nothing is written down")));
+        usecase::Workplace &morven = m_room.morven().workplace();
+        const Day today = usecase::island::dayOne();
+        QVERIFY(takeSharedPlay(morven, "lewis", {today - 60, PartOfDay::Evening}, "coast", 1));
+        QCOMPARE(plain(m_room.printed("Lewis", wish, "summary old.pdf").text()), before);
+        QVERIFY(takeSharedPlay(morven, "lewis", {today - 1, PartOfDay::Evening}, "slow-oars", 2,
+                               play::Phrase::AskedAgain));
+        const QString told = plain(m_room.printed("Lewis", wish, "summary shared.pdf").text());
+        QVERIFY2(told.contains(playIs + QStringLiteral(". Asked for it again.")), qPrintable(told));
+        QVERIFY2(told.contains(QStringLiteral("as far as the family shares it")), qPrintable(told));
+        QVERIFY(!told.contains(QStringLiteral("with the yes of")) && !told.contains(u'%'));
     }
 
     void aRoundIsByItemThenBox()
