@@ -11,7 +11,7 @@ using workbench::CallOut;
 using workbench::LineState;
 using workbench::NotReady;
 
-Argument nameOf(const ItemId &item, const ItemNames &names)
+Argument packedName(const ItemId &item, const ItemNames &names)
 {
     return withCapital(Argument(names(item)));
 }
@@ -31,16 +31,16 @@ Sentence plainCall(const CallOut &call, const ItemNames &names)
     case CallKind::Avoids:
         return avoidsWords(call.avoided);
     case CallKind::Swapped:
-        return {say("%1, not %2."), {nameOf(call.item, names), names(call.insteadOf)}};
+        return {say("%1, not %2."), {packedName(call.item, names), names(call.insteadOf)}};
     case CallKind::LeftOut:
         return {say("No %1 in this box."), {names(call.item)}};
     case CallKind::OtherCount:
         return {say("%1: %2 here, not %3."),
-                {nameOf(call.item, names), inDigits(call.pieces), inDigits(call.usual)}};
+                {packedName(call.item, names), inDigits(call.pieces), inDigits(call.usual)}};
     case CallKind::Added:
         break;
     }
-    return {say("%1 too: %2."), {nameOf(call.item, names), inDigits(call.pieces)}};
+    return {say("%1 too: %2."), {packedName(call.item, names), inDigits(call.pieces)}};
 }
 
 } // namespace
