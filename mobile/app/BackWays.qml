@@ -47,7 +47,16 @@ QtObject {
         case "box-of-child":
         case "round":
         case "packing":
+        case "builds":
             return "workbench"
+        case "designs":
+        case "build":
+            return "builds"
+        case "design":
+            return "designs"
+        case "build-box":
+        case "build-sheet":
+            return "build"
         case "item":
             return ways.item
         case "goals":

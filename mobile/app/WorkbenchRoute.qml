@@ -14,5 +14,6 @@ WorkbenchScreen {
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")
+    onBuildsWanted: route.screens.go("builds")
     foot: MainTabs { screens: route.screens }
 }

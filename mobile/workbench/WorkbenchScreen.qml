@@ -17,6 +17,7 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
+    signal buildsWanted()
 
     CaseloadViewModel {
         id: board
@@ -42,6 +43,15 @@ Sheet {
         text: qsTr("Restock round")
         note: board.packWords
         onClicked: screen.roundWanted()
+    }
+
+    LinkRow {
+        objectName: "builds"
+        width: screen.contentWidth
+        drawing: "item-box"
+        text: qsTr("Builds and buying")
+        note: qsTr("What to buy, for which boxes")
+        onClicked: screen.buildsWanted()
     }
 
     LinkRow {
