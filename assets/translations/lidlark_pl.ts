@@ -188,6 +188,45 @@
         </message>
 </context>
 <context>
+        <name>BoxPartCard</name>
+        <message>
+            <source>%1, why: %2</source>
+            <translation>%1, dlaczego: %2</translation>
+        </message>
+        <message>
+            <source>As designed</source>
+            <translation>Według wzoru</translation>
+        </message>
+        <message>
+            <source>In your own words, if you like</source>
+            <translation>Własnymi słowami, jeśli chcesz</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>Pomiń</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+        <message>
+            <source>Put in instead: %1</source>
+            <translation>Włóż zamiast tego: %1</translation>
+        </message>
+        <message>
+            <source>Why does it differ?</source>
+            <translation>Dlaczego jest inaczej?</translation>
+        </message>
+        <message>
+            <source>Why it differs</source>
+            <translation>Dlaczego jest inaczej</translation>
+        </message>
+    </context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -252,6 +291,229 @@
         <message>
             <source>What to ask for</source>
             <translation>O co poprosić</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildBoxScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>Wróć, nic się nie zmienia</translation>
+        </message>
+        <message>
+            <source>Box %1</source>
+            <translation>Pudełko %1</translation>
+        </message>
+        <message>
+            <source>Keep this box</source>
+            <translation>Zapisz to pudełko</translation>
+        </message>
+        <message>
+            <source>Left hand</source>
+            <translation>Lewa ręka</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>Nie podano</translation>
+        </message>
+        <message>
+            <source>Right hand</source>
+            <translation>Prawa ręka</translation>
+        </message>
+        <message>
+            <source>Take this box out of the build</source>
+            <translation>Wyjmij to pudełko z partii</translation>
+        </message>
+        <message>
+            <source>Which hand cuts?</source>
+            <translation>Która ręka tnie?</translation>
+        </message>
+        <message>
+            <source>Whose box, by alias; empty: nobody's yet</source>
+            <translation>Czyje pudełko (pseudonim); puste: jeszcze niczyje</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildHead</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>Dzień wcześniej</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>Dzień później</translation>
+        </message>
+        <message>
+            <source>Currency, three letters</source>
+            <translation>Waluta, trzy litery</translation>
+        </message>
+        <message>
+            <source>Name of the build</source>
+            <translation>Nazwa partii</translation>
+        </message>
+        <message>
+            <source>Of what play uses up, rounded up to a whole piece.</source>
+            <translation>Z tego, co zużywa się w zabawie, w górę do całej sztuki.</translation>
+        </message>
+        <message>
+            <source>One percent less</source>
+            <translation>Jeden procent mniej</translation>
+        </message>
+        <message>
+            <source>One percent more</source>
+            <translation>Jeden procent więcej</translation>
+        </message>
+        <message>
+            <source>Packed on %1</source>
+            <translation>Pakowanie: %1</translation>
+        </message>
+        <message>
+            <source>Spares, percent</source>
+            <translation>Zapas, procent</translation>
+        </message>
+        <message>
+            <source>Spring boxes</source>
+            <translation>Pudełka na wiosnę</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Boxes: %1</source>
+            <translation>Pudełka: %1</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz zakupów</translation>
+        </message>
+        <message>
+            <source>Change name, day, spares</source>
+            <translation>Zmień nazwę, dzień, zapas</translation>
+        </message>
+        <message>
+            <source>Keep this</source>
+            <translation>Zapisz to</translation>
+        </message>
+        <message>
+            <source>Leave it as it was</source>
+            <translation>Zostaw, jak było</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>Inne niż zwykle</translation>
+        </message>
+        <message>
+            <source>There is no box in it yet</source>
+            <translation>Nie ma w niej jeszcze pudełka</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildSheetScreen</name>
+        <message>
+            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
+            <translation>Przy kasie: całe opakowania, także zapas. To, co zostanie, leży potem na półce.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Bought</source>
+            <translation>Kupione</translation>
+        </message>
+        <message>
+            <source>Build sheet: %1</source>
+            <translation>Arkusz zakupów: %1</translation>
+        </message>
+        <message>
+            <source>Everything for these boxes is there. A box that is added is bought for by itself.</source>
+            <translation>Do tych pudełek jest już wszystko. Do dodanego pudełka dokupuje się osobno.</translation>
+        </message>
+        <message>
+            <source>In each of them: %1</source>
+            <translation>W każdym z nich: %1</translation>
+        </message>
+        <message>
+            <source>Set aside</source>
+            <translation>Odłóż</translation>
+        </message>
+        <message>
+            <source>To be put right first</source>
+            <translation>Najpierw do poprawienia</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>Co jest w każdym pudełku</translation>
+        </message>
+        <message>
+            <source>What the pieces in one box are worth: each its share of its pack. This is not what you pay today.</source>
+            <translation>Ile warte są rzeczy w jednym pudełku: każda jako część opakowania. To nie to, co dziś płacisz.</translation>
+        </message>
+        <message>
+            <source>What you spend today</source>
+            <translation>Tyle dziś wydajesz</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildsScreen</name>
+        <message>
+            <source>A build is a pile of boxes that are bought for and packed together.</source>
+            <translation>Partia to pudełka, do których kupuje się rzeczy i które pakuje się razem.</translation>
+        </message>
+        <message>
+            <source>A build is a pile of boxes that are bought for and packed together. First say what belongs in a kind of box.</source>
+            <translation>Partia to pudełka, do których kupuje się rzeczy i które pakuje się razem. Najpierw powiedz, co należy do jednego rodzaju pudełka.</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Begin this build</source>
+            <translation>Zacznij tę partię</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>Partie i zakupy</translation>
+        </message>
+        <message>
+            <source>Kinds of box</source>
+            <translation>Rodzaje pudełek</translation>
+        </message>
+        <message>
+            <source>New build</source>
+            <translation>Nowa partia</translation>
+        </message>
+        <message>
+            <source>No build yet</source>
+            <translation>Nie ma jeszcze partii</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>Nie teraz</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>Półka i sklepy</translation>
+        </message>
+        <message>
+            <source>What belongs in each, and how much play it brings.</source>
+            <translation>Co do którego należy i ile daje zabawy.</translation>
+        </message>
+        <message>
+            <source>What builds are made of</source>
+            <translation>Z czego powstają partie</translation>
+        </message>
+        <message>
+            <source>What lies there, packs and prices.</source>
+            <translation>Co tam leży, opakowania i ceny.</translation>
         </message>
     </context>
 <context>
@@ -618,6 +880,68 @@
         <message>
             <source>Who lives here, what must stay away</source>
             <translation>Kto tu mieszka, czego tu nie może być</translation>
+        </message>
+    </context>
+<context>
+        <name>DesignScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>Wróć, nic się nie zmienia</translation>
+        </message>
+        <message>
+            <source>Keep this kind of box</source>
+            <translation>Zapisz ten rodzaj pudełka</translation>
+        </message>
+        <message>
+            <source>New kind of box</source>
+            <translation>Nowy rodzaj pudełka</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>Jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>Jedno więcej: %1</translation>
+        </message>
+        <message>
+            <source>Standard box</source>
+            <translation>Zwykłe pudełko</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>Wyjmij</translation>
+        </message>
+        <message>
+            <source>Use this kind of box no more</source>
+            <translation>Nie używaj już tego rodzaju pudełka</translation>
+        </message>
+        <message>
+            <source>What this kind of box is called</source>
+            <translation>Jak nazywa się ten rodzaj pudełka</translation>
+        </message>
+    </context>
+<context>
+        <name>DesignsScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Kinds of box</source>
+            <translation>Rodzaje pudełek</translation>
+        </message>
+        <message>
+            <source>New kind of box</source>
+            <translation>Nowy rodzaj pudełka</translation>
+        </message>
+        <message>
+            <source>No kind of box yet</source>
+            <translation>Nie ma jeszcze rodzaju pudełka</translation>
+        </message>
+        <message>
+            <source>Say once what belongs in the standard box. Each child's box is then written as what differs from it.</source>
+            <translation>Powiedz raz, co należy do zwykłego pudełka. Pudełko dziecka zapisuje się potem jako różnicę.</translation>
         </message>
     </context>
 <context>
@@ -2008,6 +2332,49 @@
         </message>
     </context>
 <context>
+        <name>MoreBoxes</name>
+        <message>
+            <source>A box for %1</source>
+            <translation>Pudełko dla: %1</translation>
+        </message>
+        <message>
+            <source>A box for a child. What the home must avoid is filled in.</source>
+            <translation>Pudełko dla dziecka. To, czego w domu trzeba unikać, wpisze się samo.</translation>
+        </message>
+        <message>
+            <source>Add to this build</source>
+            <translation>Dodaj do tej partii</translation>
+        </message>
+        <message>
+            <source>Boxes that are nobody's yet</source>
+            <translation>Pudełka jeszcze niczyje</translation>
+        </message>
+        <message>
+            <source>More boxes</source>
+            <translation>Więcej pudełek</translation>
+        </message>
+        <message>
+            <source>Not after all</source>
+            <translation>Jednak nie</translation>
+        </message>
+        <message>
+            <source>One box less</source>
+            <translation>Jedno pudełko mniej</translation>
+        </message>
+        <message>
+            <source>One box more</source>
+            <translation>Jedno pudełko więcej</translation>
+        </message>
+        <message>
+            <source>Say first what belongs in a box</source>
+            <translation>Najpierw powiedz, co należy do pudełka</translation>
+        </message>
+        <message>
+            <source>What would they cost?</source>
+            <translation>Ile by kosztowały?</translation>
+        </message>
+    </context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2496,7 +2863,12 @@
             <source>Which boxes hold it.</source>
             <translation>W których pudełkach leży.</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Builds and buying</source>
+            <translation>Partie i zakupy</translation>
+        </message>
+</context>
 <context>
         <name>PagesSeen</name>
         <message>
@@ -4015,6 +4387,21 @@
         </message>
     </context>
 <context>
+        <name>ThingsToPutIn</name>
+        <message>
+            <source>Close the list of things</source>
+            <translation>Zamknij listę rzeczy</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>Włóż: %1</translation>
+        </message>
+        <message>
+            <source>Put something in</source>
+            <translation>Włóż coś</translation>
+        </message>
+    </context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -4599,6 +4986,14 @@
         <message>
             <source>What one play costs, over many boxes</source>
             <translation>Ile kosztuje jedna zabawa, z wielu pudełek</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>Partie i zakupy</translation>
+        </message>
+        <message>
+            <source>What to buy, for which boxes</source>
+            <translation>Co kupić i do których pudełek</translation>
         </message>
 </context>
 <context>
@@ -8896,6 +9291,50 @@
             <source>What was played is told as far as the family shares it.</source>
             <translation>O zabawach mówimy tyle, iloma dzieli się rodzina.</translation>
         </message>
+        <message>
+            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
+            <translation>Pudełka więcej: %1. Nic nie dopłacisz. To, co leży w jednym, jest warte %2.</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
+            <translation>Pudełka więcej: %1. Przy kasie dopłacisz %2. To, co leży w jednym, jest warte %3.</translation>
+        </message>
+        <message>
+            <source>%1: is for that child already</source>
+            <translation>%1: jest już dla tego dziecka</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. All can be made without it.</source>
+            <translation>Zabawy, które jej używają: %1. Wszystkie udadzą się bez niej.</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. Lost without it: %2.</source>
+            <translation>Zabawy, które jej używają: %1. Bez niej przepadają: %2.</translation>
+        </message>
+        <message>
+            <source>This item has almost nothing to do in this box: one play takes it.</source>
+            <translation>Ta rzecz prawie nie ma w tym pudełku nic do roboty: używa jej jedna zabawa.</translation>
+        </message>
+        <message>
+            <source>This item has nothing to do in this box: no play takes it.</source>
+            <translation>Ta rzecz nie ma w tym pudełku nic do roboty: nie używa jej żadna zabawa.</translation>
+        </message>
+        <message>
+            <source>bought: all of it</source>
+            <translation>kupione: już wszystko</translation>
+        </message>
+        <message>
+            <source>boxes: none yet</source>
+            <translation>pudełka: jeszcze żadnego</translation>
+        </message>
+        <message>
+            <source>currency: three capital letters</source>
+            <translation>waluta: trzy wielkie litery</translation>
+        </message>
+        <message>
+            <source>spares: 0 to 100 percent</source>
+            <translation>zapas: od 0 do 100 procent</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8976,6 +9415,91 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::BuildBoxViewModel</name>
+        <message>
+            <source>Added</source>
+            <translation>Dodane</translation>
+        </message>
+        <message>
+            <source>Age</source>
+            <translation>Wiek</translation>
+        </message>
+        <message>
+            <source>Allergy</source>
+            <translation>Alergia</translation>
+        </message>
+        <message>
+            <source>Goal</source>
+            <translation>Cel</translation>
+        </message>
+        <message>
+            <source>Hand</source>
+            <translation>Ręka</translation>
+        </message>
+        <message>
+            <source>Home</source>
+            <translation>Dom</translation>
+        </message>
+        <message>
+            <source>Instead of %1</source>
+            <translation>Zamiast: %1</translation>
+        </message>
+        <message>
+            <source>Left out</source>
+            <translation>Pominięte</translation>
+        </message>
+        <message>
+            <source>Mouth</source>
+            <translation>Usta</translation>
+        </message>
+        <message>
+            <source>No latex may go in.</source>
+            <translation>Bez lateksu.</translation>
+        </message>
+        <message>
+            <source>No wheat may go in.</source>
+            <translation>Bez pszenicy.</translation>
+        </message>
+        <message>
+            <source>Usually %1</source>
+            <translation>Zwykle %1</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::BuildViewModel</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>%1 dla: %2</translation>
+        </message>
+        <message>
+            <source>%1, as designed</source>
+            <translation>%1, według wzoru</translation>
+        </message>
+        <message>
+            <source>As designed: nothing has to be swapped.</source>
+            <translation>Według wzoru: niczego nie trzeba zamieniać.</translation>
+        </message>
+        <message>
+            <source>Bought on %1 for %2.</source>
+            <translation>Kupione %1 za %2.</translation>
+        </message>
+        <message>
+            <source>Packed on %1. Spares: %2 percent. Prices in %3.</source>
+            <translation>Pakowanie: %1. Zapas: %2 procent. Ceny w %3.</translation>
+        </message>
+        <message>
+            <source>nobody yet</source>
+            <translation>jeszcze nikogo</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::BuildsViewModel</name>
+        <message>
+            <source>%1. Boxes: %2. Ready: %3.</source>
+            <translation>%1. Pudełka: %2. Gotowe: %3.</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -9040,6 +9564,20 @@
         <message>
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::DesignViewModel</name>
+        <message>
+            <source>Of %1 plays, %2 can be made with this box and what a home lends.</source>
+            <translation>Z %1 zabaw z tym pudełkiem i rzeczami z domu możliwe są %2.</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::DesignsViewModel</name>
+        <message>
+            <source>Kinds of thing: %1. Plays that can be made: %2.</source>
+            <translation>Rodzaje rzeczy: %1. Możliwe zabawy: %2.</translation>
         </message>
     </context>
 <context>
@@ -9627,6 +10165,53 @@
         <message>
             <source>all packed</source>
             <translation>wszystko spakowane</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::SheetViewModel</name>
+        <message>
+            <source>%1, and things without a price</source>
+            <translation>%1 i rzeczy bez ceny</translation>
+        </message>
+        <message>
+            <source>%1, as designed</source>
+            <translation>%1, według wzoru</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Bought on %1 for %2.</source>
+            <translation>Kupione %1 za %2.</translation>
+        </message>
+        <message>
+            <source>Boxes: %1. %2</source>
+            <translation>Pudełka: %1. %2</translation>
+        </message>
+        <message>
+            <source>Nothing to buy.</source>
+            <translation>Nic do kupienia.</translation>
+        </message>
+        <message>
+            <source>On the shelf afterwards: %1.</source>
+            <translation>Potem na półce: %1.</translation>
+        </message>
+        <message>
+            <source>Set aside, and not needed any more: %1. It goes back on the shelf.</source>
+            <translation>Odłożone i już niepotrzebne: %1. Wraca na półkę.</translation>
+        </message>
+        <message>
+            <source>Still needed: %1. Spares: %2. On the shelf: %3.</source>
+            <translation>Jeszcze potrzeba: %1. Zapas: %2. Na półce: %3.</translation>
+        </message>
+        <message>
+            <source>Without a design</source>
+            <translation>Bez wzoru</translation>
+        </message>
+        <message>
+            <source>packs of %1, to buy: %2, %3</source>
+            <translation>opakowania po %1, do kupienia: %2, %3</translation>
         </message>
     </context>
 <context>

@@ -188,6 +188,45 @@
         </message>
 </context>
 <context>
+        <name>BoxPartCard</name>
+        <message>
+            <source>%1, why: %2</source>
+            <translation>‏%1، کیوں: %2</translation>
+        </message>
+        <message>
+            <source>As designed</source>
+            <translation>نمونے کے مطابق</translation>
+        </message>
+        <message>
+            <source>In your own words, if you like</source>
+            <translation>چاہیں تو اپنے الفاظ میں</translation>
+        </message>
+        <message>
+            <source>Leave out</source>
+            <translation>نہ رکھیں</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک زیادہ: %1</translation>
+        </message>
+        <message>
+            <source>Put in instead: %1</source>
+            <translation>اس کی جگہ رکھیں: %1</translation>
+        </message>
+        <message>
+            <source>Why does it differ?</source>
+            <translation>یہ مختلف کیوں ہے؟</translation>
+        </message>
+        <message>
+            <source>Why it differs</source>
+            <translation>مختلف ہونے کی وجہ</translation>
+        </message>
+    </context>
+<context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -252,6 +291,229 @@
         <message>
             <source>What to ask for</source>
             <translation>کیا مانگنا ہے</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildBoxScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>واپس، کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Box %1</source>
+            <translation>ڈبہ %1</translation>
+        </message>
+        <message>
+            <source>Keep this box</source>
+            <translation>یہ ڈبہ محفوظ کریں</translation>
+        </message>
+        <message>
+            <source>Left hand</source>
+            <translation>بایاں ہاتھ</translation>
+        </message>
+        <message>
+            <source>Not said</source>
+            <translation>نہیں بتایا</translation>
+        </message>
+        <message>
+            <source>Right hand</source>
+            <translation>دایاں ہاتھ</translation>
+        </message>
+        <message>
+            <source>Take this box out of the build</source>
+            <translation>یہ ڈبہ مجموعے سے نکالیں</translation>
+        </message>
+        <message>
+            <source>Which hand cuts?</source>
+            <translation>کون سا ہاتھ کاٹتا ہے؟</translation>
+        </message>
+        <message>
+            <source>Whose box, by alias; empty: nobody's yet</source>
+            <translation>کس کا ڈبہ (عرفی نام)؛ خالی: ابھی کسی کا نہیں</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildHead</name>
+        <message>
+            <source>A day earlier</source>
+            <translation>ایک دن پہلے</translation>
+        </message>
+        <message>
+            <source>A day later</source>
+            <translation>ایک دن بعد</translation>
+        </message>
+        <message>
+            <source>Currency, three letters</source>
+            <translation>کرنسی، تین حروف</translation>
+        </message>
+        <message>
+            <source>Name of the build</source>
+            <translation>مجموعے کا نام</translation>
+        </message>
+        <message>
+            <source>Of what play uses up, rounded up to a whole piece.</source>
+            <translation>جو کھیل میں ختم ہوتا ہے اس کا، پورے عدد تک اوپر۔</translation>
+        </message>
+        <message>
+            <source>One percent less</source>
+            <translation>ایک فیصد کم</translation>
+        </message>
+        <message>
+            <source>One percent more</source>
+            <translation>ایک فیصد زیادہ</translation>
+        </message>
+        <message>
+            <source>Packed on %1</source>
+            <translation>بھرنے کا دن: %1</translation>
+        </message>
+        <message>
+            <source>Spares, percent</source>
+            <translation>فالتو، فیصد</translation>
+        </message>
+        <message>
+            <source>Spring boxes</source>
+            <translation>بہار کے ڈبے</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildScreen</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Boxes: %1</source>
+            <translation>ڈبے: %1</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>خریداری کا پرچہ</translation>
+        </message>
+        <message>
+            <source>Change name, day, spares</source>
+            <translation>نام، دن، فالتو بدلیں</translation>
+        </message>
+        <message>
+            <source>Keep this</source>
+            <translation>یہ محفوظ کریں</translation>
+        </message>
+        <message>
+            <source>Leave it as it was</source>
+            <translation>جیسا تھا ویسا رہنے دیں</translation>
+        </message>
+        <message>
+            <source>Special</source>
+            <translation>خاص</translation>
+        </message>
+        <message>
+            <source>There is no box in it yet</source>
+            <translation>اس میں ابھی کوئی ڈبہ نہیں</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildSheetScreen</name>
+        <message>
+            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
+            <translation>دکان پر: پورے پیکٹ، فالتو سمیت۔ جو بچے وہ بعد میں شیلف پر رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Bought</source>
+            <translation>خرید لیا</translation>
+        </message>
+        <message>
+            <source>Build sheet: %1</source>
+            <translation>خریداری کا پرچہ: %1</translation>
+        </message>
+        <message>
+            <source>Everything for these boxes is there. A box that is added is bought for by itself.</source>
+            <translation>ان ڈبوں کا سارا سامان موجود ہے۔ نئے ڈبے کے لیے الگ سے خریدا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>In each of them: %1</source>
+            <translation>ان میں سے ہر ایک میں: %1</translation>
+        </message>
+        <message>
+            <source>Set aside</source>
+            <translation>الگ رکھیں</translation>
+        </message>
+        <message>
+            <source>To be put right first</source>
+            <translation>پہلے یہ ٹھیک کریں</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>ہر ڈبے میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>What the pieces in one box are worth: each its share of its pack. This is not what you pay today.</source>
+            <translation>ایک ڈبے کی چیزوں کی قیمت: ہر ایک پیکٹ میں اپنے حصے کی۔ یہ وہ نہیں جو آپ آج دیتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>What you spend today</source>
+            <translation>آج آپ کا خرچ</translation>
+        </message>
+    </context>
+<context>
+        <name>BuildsScreen</name>
+        <message>
+            <source>A build is a pile of boxes that are bought for and packed together.</source>
+            <translation>مجموعہ وہ ڈبے ہیں جن کا سامان ساتھ خریدا اور ساتھ بھرا جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>A build is a pile of boxes that are bought for and packed together. First say what belongs in a kind of box.</source>
+            <translation>مجموعہ وہ ڈبے ہیں جن کا سامان ساتھ خریدا اور ساتھ بھرا جاتا ہے۔ پہلے بتائیں ایک قسم کے ڈبے میں کیا ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Begin this build</source>
+            <translation>یہ مجموعہ شروع کریں</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>مجموعے اور خریداری</translation>
+        </message>
+        <message>
+            <source>Kinds of box</source>
+            <translation>ڈبوں کی قسمیں</translation>
+        </message>
+        <message>
+            <source>New build</source>
+            <translation>نیا مجموعہ</translation>
+        </message>
+        <message>
+            <source>No build yet</source>
+            <translation>ابھی کوئی مجموعہ نہیں</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>ابھی نہیں</translation>
+        </message>
+        <message>
+            <source>Shelf and shops</source>
+            <translation>شیلف اور دکانیں</translation>
+        </message>
+        <message>
+            <source>What belongs in each, and how much play it brings.</source>
+            <translation>ہر ایک میں کیا ہوتا ہے اور اس سے کتنا کھیل ملتا ہے۔</translation>
+        </message>
+        <message>
+            <source>What builds are made of</source>
+            <translation>مجموعے کس سے بنتے ہیں</translation>
+        </message>
+        <message>
+            <source>What lies there, packs and prices.</source>
+            <translation>وہاں کیا ہے، پیکٹ اور قیمتیں۔</translation>
         </message>
     </context>
 <context>
@@ -618,6 +880,68 @@
         <message>
             <source>Who lives here, what must stay away</source>
             <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
+        </message>
+    </context>
+<context>
+        <name>DesignScreen</name>
+        <message>
+            <source>Back, nothing is changed</source>
+            <translation>واپس، کچھ نہیں بدلا</translation>
+        </message>
+        <message>
+            <source>Keep this kind of box</source>
+            <translation>ڈبے کی یہ قسم محفوظ کریں</translation>
+        </message>
+        <message>
+            <source>New kind of box</source>
+            <translation>ڈبے کی نئی قسم</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک زیادہ: %1</translation>
+        </message>
+        <message>
+            <source>Standard box</source>
+            <translation>عام ڈبہ</translation>
+        </message>
+        <message>
+            <source>Take out</source>
+            <translation>نکالیں</translation>
+        </message>
+        <message>
+            <source>Use this kind of box no more</source>
+            <translation>ڈبے کی یہ قسم اب استعمال نہ کریں</translation>
+        </message>
+        <message>
+            <source>What this kind of box is called</source>
+            <translation>ڈبے کی اس قسم کا نام</translation>
+        </message>
+    </context>
+<context>
+        <name>DesignsScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Kinds of box</source>
+            <translation>ڈبوں کی قسمیں</translation>
+        </message>
+        <message>
+            <source>New kind of box</source>
+            <translation>ڈبے کی نئی قسم</translation>
+        </message>
+        <message>
+            <source>No kind of box yet</source>
+            <translation>ابھی ڈبے کی کوئی قسم نہیں</translation>
+        </message>
+        <message>
+            <source>Say once what belongs in the standard box. Each child's box is then written as what differs from it.</source>
+            <translation>ایک بار بتائیں عام ڈبے میں کیا ہوتا ہے۔ پھر ہر بچے کے ڈبے میں صرف فرق لکھا جاتا ہے۔</translation>
         </message>
     </context>
 <context>
@@ -2007,6 +2331,49 @@
         </message>
     </context>
 <context>
+        <name>MoreBoxes</name>
+        <message>
+            <source>A box for %1</source>
+            <translation>‏%1 کے لیے ڈبہ</translation>
+        </message>
+        <message>
+            <source>A box for a child. What the home must avoid is filled in.</source>
+            <translation>بچے کے لیے ڈبہ۔ گھر کو جس چیز سے بچنا ہے وہ خود درج ہو جاتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Add to this build</source>
+            <translation>اس مجموعے میں شامل کریں</translation>
+        </message>
+        <message>
+            <source>Boxes that are nobody's yet</source>
+            <translation>ڈبے جو ابھی کسی کے نہیں</translation>
+        </message>
+        <message>
+            <source>More boxes</source>
+            <translation>اور ڈبے</translation>
+        </message>
+        <message>
+            <source>Not after all</source>
+            <translation>رہنے دیں</translation>
+        </message>
+        <message>
+            <source>One box less</source>
+            <translation>ایک ڈبہ کم</translation>
+        </message>
+        <message>
+            <source>One box more</source>
+            <translation>ایک ڈبہ زیادہ</translation>
+        </message>
+        <message>
+            <source>Say first what belongs in a box</source>
+            <translation>پہلے بتائیں ڈبے میں کیا ہوتا ہے</translation>
+        </message>
+        <message>
+            <source>What would they cost?</source>
+            <translation>ان پر کتنا خرچ ہوگا؟</translation>
+        </message>
+    </context>
+<context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2495,7 +2862,12 @@
             <source>Which boxes hold it.</source>
             <translation>یہ کن ڈبوں میں ہے۔</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Builds and buying</source>
+            <translation>مجموعے اور خریداری</translation>
+        </message>
+</context>
 <context>
         <name>PagesSeen</name>
         <message>
@@ -4011,6 +4383,21 @@
         </message>
     </context>
 <context>
+        <name>ThingsToPutIn</name>
+        <message>
+            <source>Close the list of things</source>
+            <translation>چیزوں کی فہرست بند کریں</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>رکھیں: %1</translation>
+        </message>
+        <message>
+            <source>Put something in</source>
+            <translation>کچھ رکھیں</translation>
+        </message>
+    </context>
+<context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -4594,6 +4981,14 @@
         <message>
             <source>What one play costs, over many boxes</source>
             <translation>ایک کھیل کا خرچ، بہت سے ڈبوں سے</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>مجموعے اور خریداری</translation>
+        </message>
+        <message>
+            <source>What to buy, for which boxes</source>
+            <translation>کیا خریدنا ہے، کن ڈبوں کے لیے</translation>
         </message>
 </context>
 <context>
@@ -8858,6 +9253,50 @@
             <source>What was played is told as far as the family shares it.</source>
             <translation>کیا کھیلا گیا، یہ اتنا ہی بتایا گیا جتنا گھر والے بانٹتے ہیں۔</translation>
         </message>
+        <message>
+            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
+            <translation>‏%1 ڈبے اور: مزید کچھ نہیں دینا۔ ایک ڈبے میں جو ہے اس کی قیمت %2 ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
+            <translation>‏%1 ڈبے اور: دکان پر %2 مزید دینے ہوں گے۔ ایک ڈبے میں جو ہے اس کی قیمت %3 ہے۔</translation>
+        </message>
+        <message>
+            <source>%1: is for that child already</source>
+            <translation>‏%1: پہلے سے اسی بچے کا ہے</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. All can be made without it.</source>
+            <translation>اس سے ہونے والے کھیل: %1۔ سب اس کے بغیر بھی ہو سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. Lost without it: %2.</source>
+            <translation>اس سے ہونے والے کھیل: %1۔ اس کے بغیر نہیں ہوں گے: %2۔</translation>
+        </message>
+        <message>
+            <source>This item has almost nothing to do in this box: one play takes it.</source>
+            <translation>اس ڈبے میں اس چیز کا تقریباً کوئی کام نہیں: صرف ایک کھیل میں لگتی ہے۔</translation>
+        </message>
+        <message>
+            <source>This item has nothing to do in this box: no play takes it.</source>
+            <translation>اس ڈبے میں اس چیز کا کوئی کام نہیں: کسی کھیل میں نہیں لگتی۔</translation>
+        </message>
+        <message>
+            <source>bought: all of it</source>
+            <translation>خریداری: سب ہو چکی</translation>
+        </message>
+        <message>
+            <source>boxes: none yet</source>
+            <translation>ڈبے: ابھی کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>currency: three capital letters</source>
+            <translation>کرنسی: تین بڑے حروف</translation>
+        </message>
+        <message>
+            <source>spares: 0 to 100 percent</source>
+            <translation>فالتو: 0 سے 100 فیصد</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -8936,6 +9375,91 @@
         </message>
     </context>
 <context>
+        <name>lidlark::mobile::BuildBoxViewModel</name>
+        <message>
+            <source>Added</source>
+            <translation>شامل کیا گیا</translation>
+        </message>
+        <message>
+            <source>Age</source>
+            <translation>عمر</translation>
+        </message>
+        <message>
+            <source>Allergy</source>
+            <translation>الرجی</translation>
+        </message>
+        <message>
+            <source>Goal</source>
+            <translation>مقصد</translation>
+        </message>
+        <message>
+            <source>Hand</source>
+            <translation>ہاتھ</translation>
+        </message>
+        <message>
+            <source>Home</source>
+            <translation>گھر</translation>
+        </message>
+        <message>
+            <source>Instead of %1</source>
+            <translation>‏%1 کی جگہ</translation>
+        </message>
+        <message>
+            <source>Left out</source>
+            <translation>شامل نہیں</translation>
+        </message>
+        <message>
+            <source>Mouth</source>
+            <translation>منہ</translation>
+        </message>
+        <message>
+            <source>No latex may go in.</source>
+            <translation>لیٹیکس نہ رکھیں۔</translation>
+        </message>
+        <message>
+            <source>No wheat may go in.</source>
+            <translation>گندم نہ رکھیں۔</translation>
+        </message>
+        <message>
+            <source>Usually %1</source>
+            <translation>عام طور پر %1</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::BuildViewModel</name>
+        <message>
+            <source>%1 for %2</source>
+            <translation>‏%1، %2 کے لیے</translation>
+        </message>
+        <message>
+            <source>%1, as designed</source>
+            <translation>‏%1، نمونے کے مطابق</translation>
+        </message>
+        <message>
+            <source>As designed: nothing has to be swapped.</source>
+            <translation>نمونے کے مطابق: کچھ بدلنا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Bought on %1 for %2.</source>
+            <translation>‏%1 کو %2 میں خریدا۔</translation>
+        </message>
+        <message>
+            <source>Packed on %1. Spares: %2 percent. Prices in %3.</source>
+            <translation>بھرنے کا دن: %1۔ فالتو: %2 فیصد۔ قیمتیں: %3۔</translation>
+        </message>
+        <message>
+            <source>nobody yet</source>
+            <translation>ابھی کسی کا نہیں</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::BuildsViewModel</name>
+        <message>
+            <source>%1. Boxes: %2. Ready: %3.</source>
+            <translation>‏%1۔ ڈبے: %2۔ تیار: %3۔</translation>
+        </message>
+    </context>
+<context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -8998,6 +9522,20 @@
         <message>
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::DesignViewModel</name>
+        <message>
+            <source>Of %1 plays, %2 can be made with this box and what a home lends.</source>
+            <translation>‏%1 میں سے %2 کھیل اس ڈبے اور گھر کی چیزوں سے ہو سکتے ہیں۔</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::DesignsViewModel</name>
+        <message>
+            <source>Kinds of thing: %1. Plays that can be made: %2.</source>
+            <translation>چیزوں کی قسمیں: %1۔ ممکن کھیل: %2۔</translation>
         </message>
     </context>
 <context>
@@ -9580,6 +10118,53 @@
         <message>
             <source>all packed</source>
             <translation>سب باندھ لیا</translation>
+        </message>
+    </context>
+<context>
+        <name>lidlark::mobile::SheetViewModel</name>
+        <message>
+            <source>%1, and things without a price</source>
+            <translation>‏%1، اور بغیر قیمت کی چیزیں</translation>
+        </message>
+        <message>
+            <source>%1, as designed</source>
+            <translation>‏%1، نمونے کے مطابق</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <translation>‏%1: %2</translation>
+        </message>
+        <message>
+            <source>Bought on %1 for %2.</source>
+            <translation>‏%1 کو %2 میں خریدا۔</translation>
+        </message>
+        <message>
+            <source>Boxes: %1. %2</source>
+            <translation>ڈبے: %1۔ %2</translation>
+        </message>
+        <message>
+            <source>Nothing to buy.</source>
+            <translation>کچھ خریدنا نہیں۔</translation>
+        </message>
+        <message>
+            <source>On the shelf afterwards: %1.</source>
+            <translation>بعد میں شیلف پر: %1۔</translation>
+        </message>
+        <message>
+            <source>Set aside, and not needed any more: %1. It goes back on the shelf.</source>
+            <translation>الگ رکھا، اب ضرورت نہیں: %1۔ یہ واپس شیلف پر جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Still needed: %1. Spares: %2. On the shelf: %3.</source>
+            <translation>ابھی چاہیے: %1۔ فالتو: %2۔ شیلف پر: %3۔</translation>
+        </message>
+        <message>
+            <source>Without a design</source>
+            <translation>بغیر نمونے کے</translation>
+        </message>
+        <message>
+            <source>packs of %1, to buy: %2, %3</source>
+            <translation>‏%1 کے پیکٹ، خریدنے ہیں: %2، %3</translation>
         </message>
     </context>
 <context>

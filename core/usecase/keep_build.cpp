@@ -18,6 +18,25 @@ using workbench::KeptBox;
 constexpr std::size_t longestName = 80;
 constexpr std::size_t longestAlias = 40;
 
+Outcome tidyHead(workbench::KeptBuild &build)
+{
+    auto name = typedLine("name", build.name, longestName);
+    if (!name)
+        return name.error();
+    if (name->empty())
+        return Error{ErrorCode::Invalid, "name: empty"};
+    const bool threeCapitals =
+        build.currency.size() == 3 && std::ranges::all_of(build.currency, [](char letter) {
+            return letter >= 'A' && letter <= 'Z';
+        });
+    if (!threeCapitals)
+        return Error{ErrorCode::Invalid, "currency: three capital letters"};
+    if (build.sparesPercent < 0 || build.sparesPercent > workbench::mostSparesPercent)
+        return Error{ErrorCode::Invalid, "spares: 0 to 100 percent"};
+    build.name = *std::move(name);
+    return Done{};
+}
+
 Outcome tidyBox(KeptBox &kept)
 {
     auto code = boxCode(kept.box.code);
@@ -87,25 +106,25 @@ Outcome giveReasons(KeptBox &kept, const workbench::Design *design,
 
 Result<workbench::BuildId> startBuild(Workplace &therapist, workbench::KeptBuild build)
 {
-    auto name = typedLine("name", build.name, longestName);
-    if (!name)
-        return name.error();
-    if (name->empty())
-        return Error{ErrorCode::Invalid, "name: empty"};
-    const bool threeCapitals =
-        build.currency.size() == 3 && std::ranges::all_of(build.currency, [](char letter) {
-            return letter >= 'A' && letter <= 'Z';
-        });
-    if (!threeCapitals)
-        return Error{ErrorCode::Invalid, "currency: three capital letters"};
-    if (build.sparesPercent < 0 || build.sparesPercent > workbench::mostSparesPercent)
-        return Error{ErrorCode::Invalid, "spares: 0 to 100 percent"};
-    build.name = *std::move(name);
+    if (Outcome tidied = tidyHead(build); !tidied)
+        return tidied.error();
     build.id = {therapist.entropy.freshId()};
     const Outcome said = sayInClinic(therapist, Kind::Build, workbench::fieldsOfHead(build));
     if (!said)
         return said.error();
     return build.id;
+}
+
+Outcome changeBuild(Workplace &therapist, workbench::KeptBuild build)
+{
+    const auto known = store::ClinicRepository(therapist.database).build(build.id);
+    if (!known)
+        return known.error();
+    if (!*known)
+        return Error{ErrorCode::NotFound, "this build"};
+    if (Outcome tidied = tidyHead(build); !tidied)
+        return tidied;
+    return sayInClinic(therapist, Kind::Build, workbench::fieldsOfHead(build));
 }
 
 Result<std::vector<store::BuildRow>> keptBuilds(Workplace &therapist)
@@ -138,6 +157,16 @@ Outcome keepBox(Workplace &therapist, const workbench::BuildId &id, KeptBox box)
     if ((*build)->build.boxes.size() >= workbench::mostBoxes)
         return Error{ErrorCode::Invalid, "boxes: more than 10000"};
     return sayInClinic(therapist, Kind::Build, workbench::fieldsOfBox(id, box));
+}
+
+Outcome keepBoxes(Workplace &therapist, const workbench::BuildId &build,
+                  const std::vector<KeptBox> &boxes)
+{
+    for (const KeptBox &box : boxes) {
+        if (Outcome kept = keepBox(therapist, build, box); !kept)
+            return kept;
+    }
+    return Done{};
 }
 
 Outcome dropBox(Workplace &therapist, const workbench::BuildId &id, const std::string &code)

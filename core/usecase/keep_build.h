@@ -11,6 +11,10 @@ namespace lidlark::usecase {
 /// @returns its id. Errors: NotAllowed, Invalid with the field named.
 Result<workbench::BuildId> startBuild(Workplace &therapist, workbench::KeptBuild build);
 
+/// Changes what is said of a build: its name, day, currency and spares. @param build by its id;
+/// boxes and purchases are passed over. Errors: as above, and NotFound.
+Outcome changeBuild(Workplace &therapist, workbench::KeptBuild build);
+
 /// All builds, newest first.
 Result<std::vector<store::BuildRow>> keptBuilds(Workplace &therapist);
 
@@ -21,6 +25,10 @@ Result<std::vector<store::BuildRow>> keptBuilds(Workplace &therapist);
 /// cannot hold, an item its home must avoid (no reason overrides that), one for the other hand, a
 /// box that is with a child or used no more.
 Outcome keepBox(Workplace &therapist, const workbench::BuildId &build, workbench::KeptBox box);
+
+/// Several in a row, until one is refused: those before it are kept.
+Outcome keepBoxes(Workplace &therapist, const workbench::BuildId &build,
+                  const std::vector<workbench::KeptBox> &boxes);
 
 /// The box is not part of the build any more. Errors: NotAllowed, NotFound.
 Outcome dropBox(Workplace &therapist, const workbench::BuildId &build, const std::string &code);

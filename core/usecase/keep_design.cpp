@@ -21,6 +21,11 @@ Result<workbench::DesignId> keepDesign(Workplace &therapist, workbench::Design d
     return design.id;
 }
 
+Result<workbench::Designs> keptDesigns(Workplace &therapist)
+{
+    return store::ClinicRepository(therapist.database).designs();
+}
+
 Outcome removeDesign(Workplace &therapist, const workbench::DesignId &id)
 {
     const auto designs = store::ClinicRepository(therapist.database).designs();

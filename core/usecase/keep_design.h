@@ -9,6 +9,9 @@ namespace lidlark::usecase {
 /// @returns its id. Errors: NotAllowed, Invalid with the field named.
 Result<workbench::DesignId> keepDesign(Workplace &therapist, workbench::Design design);
 
+/// All that are in use, by id.
+Result<workbench::Designs> keptDesigns(Workplace &therapist);
+
 /// The design is used no more. Errors: NotAllowed, NotFound.
 Outcome removeDesign(Workplace &therapist, const workbench::DesignId &id);
 

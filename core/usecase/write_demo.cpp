@@ -3,6 +3,7 @@
 #include "core/store/event_repository.h"
 #include "core/usecase/demo_phone.h"
 #include "core/usecase/exchange_events.h"
+#include "core/usecase/island_shelf.h"
 #include "core/usecase/issue_box.h"
 #include "core/usecase/play_activity.h"
 #include "core/usecase/restock.h"
@@ -220,7 +221,8 @@ Outcome writeTherapist(const std::string &folder, const catalogue::Catalogue &ca
         if (Outcome done = issueBox(workplace, family); !done)
             return done;
     }
-    return Done{};
+    Workplace workplace = (*phone)->workplace();
+    return layOutShelf(workplace);
 }
 
 } // namespace

@@ -111,8 +111,7 @@ Sentence buildProblemSentence(const workbench::BuildProblem &problem)
     }
 }
 
-Sentence differenceSentence(const workbench::DesignDifference &difference,
-                            const ItemArguments &names)
+Sentence differenceSentence(const workbench::DesignDifference &difference, const ItemWords &names)
 {
     const Argument item = names(difference.item);
     switch (difference.kind) {
@@ -143,7 +142,34 @@ Sentence oneMoreSentence(const workbench::OneMoreBox &more, std::string_view cur
             {moneyText(more.more.pence, currency), inTheBox}};
 }
 
-Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemArguments &names)
+Sentence moreBoxesSentence(const workbench::OneMoreBox &more, int boxes, std::string_view currency)
+{
+    if (boxes == 1)
+        return oneMoreSentence(more, currency);
+    const std::string inTheBox = moneyText(more.inTheBox.material.pence, currency);
+    if (more.more.pence == 0)
+        return {say("%1 boxes more: nothing more to pay. What lies in one of them is worth %2."),
+                {inDigits(boxes), inTheBox}};
+    return {say("%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3."),
+            {inDigits(boxes), moneyText(more.more.pence, currency), inTheBox}};
+}
+
+Sentence itemPlaySentence(const workbench::ItemPlay &play)
+{
+    if (!play.known)
+        return {};
+    if (play.activities == 0)
+        return {say("This item has nothing to do in this box: no play takes it."), {}};
+    if (play.isIdle())
+        return {say("This item has almost nothing to do in this box: one play takes it."), {}};
+    if (play.lost == 0)
+        return {say("Plays that take it: %1. All can be made without it."),
+                {inDigits(play.activities)}};
+    return {say("Plays that take it: %1. Lost without it: %2."),
+            {inDigits(play.activities), inDigits(play.lost)}};
+}
+
+Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemWords &names)
 {
     const Argument item = withCapital(names(line.after.item));
     const auto before = static_cast<int>(line.before.packCount());

@@ -204,6 +204,7 @@ std::optional<KeptBuild> foldBuild(std::span<const Event> events, const journal:
             build->boxes.push_back(*std::move(box));
     }
     std::ranges::sort(build->boxes, comesFirst);
+    build->purchases = foldPurchases(events);
     return build;
 }
 

@@ -4,6 +4,7 @@
 #include "core/journal/seen.h"
 #include "core/workbench/handed.h"
 #include "core/workbench/kept_design.h"
+#include "core/workbench/purchase.h"
 
 #include <set>
 #include <span>
@@ -49,6 +50,7 @@ struct KeptBuild {
     std::string currency = "GBP";
     int sparesPercent = 10;
     std::vector<KeptBox> boxes; ///< By code: K2 before K10.
+    std::vector<Purchase> purchases = {};
     bool operator==(const KeptBuild &) const = default;
 
     [[nodiscard]] const KeptBox *box(const std::string &code) const;

@@ -3,6 +3,7 @@
 #include "core/workbench/check_supply.h"
 #include "core/workbench/item_places.h"
 
+#include <algorithm>
 #include <set>
 #include <utility>
 
@@ -14,9 +15,9 @@ namespace {
 class LookOver
 {
 public:
-    LookOver(const Build &build, std::span<const Supply> supplies)
-        : m_build(build), m_supplies(supplies), m_places(supplies), m_needs(supplies.size()),
-          m_listedIn(supplies.size(), 0)
+    LookOver(const Build &build, std::span<const Supply> supplies, const SetAside &aside)
+        : m_build(build), m_supplies(supplies), m_aside(aside), m_places(supplies),
+          m_needs(supplies.size()), m_listedIn(supplies.size(), 0)
     {
     }
 
@@ -78,10 +79,21 @@ private:
         return std::nullopt;
     }
 
+    void cover(Need &need, const ItemId &item) const
+    {
+        const auto found = m_aside.find(item);
+        const std::int64_t aside =
+            found != m_aside.end() ? std::max<std::int64_t>(0, found->second) : 0;
+        need.covered = std::min(aside, need.pieces);
+        need.back = aside - need.covered;
+        need.pieces -= need.covered;
+    }
+
     void look(std::size_t i)
     {
         const Supply &supply = m_supplies[i];
         Need &need = m_needs[i];
+        cover(need, supply.item);
         if (supply.usedUp)
             need.spares = (need.pieces * m_build.sparesPercent + 99) / 100;
         const std::size_t before = m_problems.size();
@@ -91,12 +103,13 @@ private:
         if (need.pieces > 0)
             checkPrices(supply, m_build.currency, m_problems);
         if (m_problems.size() == before && supply.offers.empty() &&
-            need.pieces + need.spares > supply.inStock)
+            need.pieces + need.spares > supply.inStock + need.back)
             find(BuildFault::NowhereToBuy, "items." + supply.item.value + ".offers", supply.name);
     }
 
     const Build &m_build;
     std::span<const Supply> m_supplies;
+    const SetAside &m_aside;
     ItemPlaces m_places;
     std::vector<Need> m_needs;
     std::vector<std::size_t> m_listedIn; ///< The last box that lists the item, counted from 1.
@@ -107,9 +120,10 @@ private:
 
 } // namespace
 
-OrProblems<std::vector<Need>> needsOf(const Build &build, std::span<const Supply> supplies)
+OrProblems<std::vector<Need>> needsOf(const Build &build, std::span<const Supply> supplies,
+                                      const SetAside &aside)
 {
-    return LookOver(build, supplies).needs();
+    return LookOver(build, supplies, aside).needs();
 }
 
 } // namespace lidlark::workbench

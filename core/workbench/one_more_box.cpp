@@ -3,14 +3,20 @@
 namespace lidlark::workbench {
 
 OrProblems<OneMoreBox> oneMoreBox(const Build &build, std::span<const Supply> supplies,
-                                  const BuildBox &box)
+                                  const BuildBox &box, const SetAside &aside)
 {
-    const auto now = sheetOf(build, supplies);
+    return moreBoxes(build, supplies, {&box, 1}, aside);
+}
+
+OrProblems<OneMoreBox> moreBoxes(const Build &build, std::span<const Supply> supplies,
+                                 std::span<const BuildBox> boxes, const SetAside &aside)
+{
+    const auto now = sheetOf(build, supplies, aside);
     if (const auto *problems = std::get_if<BuildProblems>(&now))
         return *problems;
     Build larger = build;
-    larger.boxes.push_back(box);
-    const auto then = sheetOf(larger, supplies);
+    larger.boxes.insert(larger.boxes.end(), boxes.begin(), boxes.end());
+    const auto then = sheetOf(larger, supplies, aside);
     if (const auto *problems = std::get_if<BuildProblems>(&then))
         return *problems;
     const Sheet &before = std::get<Sheet>(now);

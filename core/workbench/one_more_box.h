@@ -25,7 +25,13 @@ struct OneMoreBox {
 };
 
 /// @param box the one more, with a code of its own.
+/// @param aside what was set aside for the boxes that are there.
 OrProblems<OneMoreBox> oneMoreBox(const Build &build, std::span<const Supply> supplies,
-                                  const BuildBox &box);
+                                  const BuildBox &box, const SetAside &aside = {});
+
+/// The same of several that are alike: `inTheBox` is of one of them.
+/// @param boxes one or more, each with a code of its own.
+OrProblems<OneMoreBox> moreBoxes(const Build &build, std::span<const Supply> supplies,
+                                 std::span<const BuildBox> boxes, const SetAside &aside = {});
 
 } // namespace lidlark::workbench

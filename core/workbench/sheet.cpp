@@ -34,13 +34,13 @@ SheetLine lineOf(const Supply &supply, const Need &need)
 {
     SheetLine line{supply.item, need, supply.inStock, {}, 0, {}, 0, {}};
     const std::vector<PackPrice> prices = pricesOf(supply);
-    line.packs = cheapestPacks(prices, need.pieces + need.spares - supply.inStock);
+    line.packs = cheapestPacks(prices, need.pieces + need.spares - supply.inStock - need.back);
     for (std::size_t i = 0; i < prices.size(); ++i) {
         line.bought += line.packs[i] * prices[i].pieces;
         line.spend.pence += line.packs[i] * prices[i].pence;
     }
-    line.leftover = line.inStock + line.bought - need.pieces;
-    if (need.pieces > 0)
+    line.leftover = line.inStock + line.bought + need.back - need.pieces;
+    if (need.pieces + need.covered > 0)
         line.piece = pieceOf(line, prices);
     return line;
 }
@@ -52,9 +52,10 @@ std::int64_t SheetLine::packCount() const
     return std::accumulate(packs.begin(), packs.end(), std::int64_t{0});
 }
 
-OrProblems<Sheet> sheetOf(const Build &build, std::span<const Supply> supplies)
+OrProblems<Sheet> sheetOf(const Build &build, std::span<const Supply> supplies,
+                          const SetAside &aside)
 {
-    const auto needs = needsOf(build, supplies);
+    const auto needs = needsOf(build, supplies, aside);
     if (const auto *problems = std::get_if<BuildProblems>(&needs))
         return *problems;
     Sheet sheet;

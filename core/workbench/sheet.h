@@ -21,8 +21,9 @@ struct SheetLine {
     std::vector<int> packs;  ///< Of each offer of the supply, in their order.
     std::int64_t bought = 0; ///< Pieces in those packs.
     TillPence spend;
-    std::int64_t leftover = 0; ///< In stock + bought - needed: spares are part of it.
-    PiecePrice piece;          ///< What one piece is worth in a box.
+    /// On the shelf afterwards: in stock + bought + put back - needed. Spares are part of it.
+    std::int64_t leftover = 0;
+    PiecePrice piece; ///< What one piece is worth in a box.
     bool operator==(const SheetLine &) const = default;
 
     [[nodiscard]] std::int64_t packCount() const;
@@ -38,7 +39,9 @@ struct Sheet {
 
 /// The build sheet: of each item the cheapest packs (cheapest_packs.h) that cover need and spares
 /// beyond what lies on the shelf.
-OrProblems<Sheet> sheetOf(const Build &build, std::span<const Supply> supplies);
+/// @param aside what lies ready for these boxes: only what they need beyond it is bought.
+OrProblems<Sheet> sheetOf(const Build &build, std::span<const Supply> supplies,
+                          const SetAside &aside = {});
 
 /// The shelf once everything is bought and every box is packed: what is left over is the stock that
 /// the next build finds (job.md T19).

@@ -48,10 +48,19 @@ QtObject {
         case "round":
         case "report":
         case "packing":
-        case "shelf":
+        case "builds":
             return "workbench"
+        case "designs":
+        case "build":
+        case "shelf":
+            return "builds"
         case "supply":
             return "shelf"
+        case "design":
+            return "designs"
+        case "build-box":
+        case "build-sheet":
+            return "build"
         case "item":
             return ways.item
         case "goals":

@@ -9,15 +9,28 @@ QtObject {
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""
     property string packBox: ""
+    /// The build that is bought for, the box of it and the kind of box that are written; an empty
+    /// kind: a new one.
+    property string openBuild: ""
+    property string openBox: ""
+    property string openDesign: ""
     /// The thing of the shelf whose page stands open; empty: a new one. What the shelf is searched for.
     property string supply: ""
     property string shelfSearched: ""
     property int shelfOnly: 0
+    property string shelfBack: "builds" ///< Where the shelf leads back to.
     /// The lot that is recalled from a thing's own page; empty: from the packing table.
     property string recallLot: ""
 
     /// Where a page goes back to that several pages of the bench lead to; empty: as for all others.
     function backFrom(where: string): string {
+        if (where === "shelf")
+            return bench.shelfBack
         return where === "recall" && bench.recallLot.length > 0 ? "supply" : ""
+    }
+
+    function showShelf(from: string) {
+        bench.supply = ""
+        bench.shelfBack = from
     }
 }

@@ -15,6 +15,7 @@ PackingScreen {
     onBuildChosen: build => route.screens.bench.packBuild = build
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")
+    onBuildsWanted: route.screens.go("builds")
     onTendWanted: route.screens.go("tend")
     onRecallWanted: {
         route.screens.bench.recallLot = ""

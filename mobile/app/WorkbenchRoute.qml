@@ -14,10 +14,7 @@ WorkbenchScreen {
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")
-    onShelfWanted: {
-        route.screens.bench.supply = ""
-        route.screens.go("shelf")
-    }
+    onBuildsWanted: route.screens.go("builds")
     onReportWanted: route.screens.go("report")
     foot: MainTabs { screens: route.screens }
 }

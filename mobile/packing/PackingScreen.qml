@@ -18,6 +18,7 @@ Sheet {
     signal boxWanted(string code)
     signal byItemWanted()
     signal tendWanted()
+    signal buildsWanted()
     signal recallWanted()
 
     PackTableViewModel {
@@ -44,6 +45,8 @@ Sheet {
         drawing: "item-box"
         text: qsTr("No boxes to pack")
         note: qsTr("Boxes of a build lie here, each with its list and its ticks.")
+        actionText: qsTr("Builds and buying")
+        onAction: screen.buildsWanted()
     }
 
     ChipFlow {

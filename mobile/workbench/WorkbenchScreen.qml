@@ -17,8 +17,8 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
-    signal shelfWanted()
     signal reportWanted()
+    signal buildsWanted()
 
     CaseloadViewModel {
         id: board
@@ -47,21 +47,21 @@ Sheet {
     }
 
     LinkRow {
+        objectName: "builds"
+        width: screen.contentWidth
+        drawing: "item-box"
+        text: qsTr("Builds and buying")
+        note: qsTr("What to buy, for which boxes")
+        onClicked: screen.buildsWanted()
+    }
+
+    LinkRow {
         objectName: "packing"
         width: screen.contentWidth
         sign: "sign-count"
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
         onClicked: screen.packingWanted()
-    }
-
-    LinkRow {
-        objectName: "shelf"
-        width: screen.contentWidth
-        sign: "sign-search"
-        text: qsTr("Shelf and shops")
-        note: qsTr("What lies there, packs and prices")
-        onClicked: screen.shelfWanted()
     }
 
     Repeater {

@@ -52,9 +52,9 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
     const Folders screens =
-        in("mobile",
-           {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook", "crew",
-            "homesheet", "settings", "workbench", "goals", "packing", "shelf", "video", "prints"});
+        in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook",
+                      "crew", "homesheet", "settings", "workbench", "goals", "packing", "builds",
+                      "shelf", "video", "prints"});
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});

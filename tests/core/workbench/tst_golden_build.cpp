@@ -2,6 +2,7 @@
 
 #include "core/workbench/cost_per_use.h"
 #include "core/workbench/one_more_box.h"
+#include "core/workbench/purchase.h"
 #include "core/workbench/sheet.h"
 
 #include "golden_build.h"
@@ -117,6 +118,40 @@ private slots:
         const BoxCost cost = std::get<Sheet>(sheetOf(one, shelf)).boxes.front();
         QCOMPARE(cost.unpriced, std::vector{ItemId{"eyes"}});
         QCOMPARE(cost.material.pence, 688); // 699.14 without six eyes at 1.8 pence
+    }
+
+    /// By hand: all of these boxes is there, spares too; the 26th asks for what it needs itself,
+    /// less what is left over, and for spares of that alone (6 bands and 1, of 80 that are left).
+    void whatWasSetAsideIsNotBoughtAgain()
+    {
+        const Sheet bought = sheet(golden::build());
+        const SetAside aside = setAsideFrom(bought);
+        QCOMPARE(aside.at({"pegs"}), 150);
+        const std::vector<Supply> shelf = shelfAfter(supplies(), bought);
+        const auto again = std::get<Sheet>(sheetOf(golden::build(), shelf, aside));
+        QVERIFY(isSettled(again));
+        QCOMPARE(again.spend.pence, 0);
+        QCOMPARE(again.boxes.front().material.pence, 699); // worth what it was
+        const auto more = std::get<OneMoreBox>(
+            oneMoreBox(golden::build(), shelf, golden::box("standard", "one-more"), aside));
+        QCOMPARE(more.more.pence, 150 + 1'800); // pegs and a roll, as for the next build
+    }
+
+    /// A box that is gone: nothing is bought, and its pieces go back on the shelf.
+    void whatNoBoxNeedsGoesBack()
+    {
+        const Sheet bought = sheet(golden::build());
+        Build fewer = golden::build();
+        fewer.boxes.erase(fewer.boxes.begin());
+        const std::vector<Supply> shelf = shelfAfter(supplies(), bought);
+        const auto after = std::get<Sheet>(sheetOf(fewer, shelf, setAsideFrom(bought)));
+        QCOMPARE(after.spend.pence, 0);
+        QVERIFY(!isSettled(after));
+        QCOMPARE(setAsideFrom(after).at({"pegs"}), -6);
+        for (const SheetLine &line : after.lines) {
+            if (line.item == ItemId{"pegs"})
+                QCOMPARE(line.leftover, 4 + 6);
+        }
     }
 
     void aBuildWithoutBoxesBuysNothing()

@@ -1,0 +1,114 @@
+#include "core/usecase/fill_box.h"
+
+#include "core/safety/room.h"
+#include "core/store/clinic_repository.h"
+#include "core/store/home_repository.h"
+#include "core/store/recording.h"
+#include "core/usecase/avoided_at_home.h"
+#include "core/usecase/clinic_word.h"
+
+#include <algorithm>
+#include <set>
+
+namespace lidlark::usecase {
+
+namespace {
+
+using workbench::KeptBox;
+
+Result<workbench::Design> designOf(Workplace &therapist, const workbench::DesignId &id)
+{
+    const auto designs = store::ClinicRepository(therapist.database).designs();
+    if (!designs)
+        return designs.error();
+    const auto found = designs->find(id);
+    return found != designs->end() ? Result<workbench::Design>(found->second)
+                                   : Error{ErrorCode::NotFound, "this design"};
+}
+
+Result<workbench::KeptBuild> buildOf(Workplace &therapist, const workbench::BuildId &id)
+{
+    const auto build = store::ClinicRepository(therapist.database).build(id);
+    if (!build)
+        return build.error();
+    return *build ? Result<workbench::KeptBuild>((*build)->build)
+                  : Error{ErrorCode::NotFound, "this build"};
+}
+
+/// Somebody mouths in one of the homes to which the box goes.
+Result<bool> isMouthedIn(Workplace &therapist, const Family &family)
+{
+    const auto today = store::todayOf(therapist.clock);
+    store::HomeRepository homes(therapist.database);
+    const auto all = homes.homes();
+    if (!today || !all)
+        return !today ? today.error() : all.error();
+    for (const HomeId &home : *all) {
+        const auto lives = homes.fact(home, family.box.child.value, "lives");
+        const auto sheet = homes.sheet(home);
+        if (!lives || !sheet)
+            return !lives ? lives.error() : sheet.error();
+        if (*lives && *sheet && safety::companyOfHome(&**sheet, family.child, today->day).mouther)
+            return true;
+    }
+    return false;
+}
+
+} // namespace
+
+Result<std::vector<std::string>> freeCodes(Workplace &therapist, const workbench::BuildId &id,
+                                           int count)
+{
+    const auto build = buildOf(therapist, id);
+    const auto others = store::ClinicRepository(therapist.database).boxes();
+    if (!build || !others)
+        return !build ? build.error() : others.error();
+    std::set<std::string> taken;
+    for (const KeptBox &box : build->boxes)
+        taken.insert(box.box.code);
+    for (const auto &[code, standing] : *others)
+        taken.insert(code);
+    std::vector<std::string> codes;
+    for (int number = 1; static_cast<int>(codes.size()) < count; ++number) {
+        std::string code = "K" + std::to_string(number);
+        if (!taken.contains(code))
+            codes.push_back(std::move(code));
+    }
+    return codes;
+}
+
+Result<KeptBox> boxForChild(Workplace &therapist, const workbench::BuildId &build,
+                            const workbench::DesignId &design, const std::string &childAlias)
+{
+    const auto kind = designOf(therapist, design);
+    const auto kept = buildOf(therapist, build);
+    const auto family = loadFamily(therapist, childAlias);
+    if (!kind || !kept || !family)
+        return !kind ? kind.error() : !kept ? kept.error() : family.error();
+    const auto theirs = std::ranges::find_if(
+        kept->boxes, [&](const KeptBox &box) { return box.box.whose == childAlias; });
+    if (theirs != kept->boxes.end())
+        return aboutBox(theirs->box.code, "is for that child already");
+    auto avoids = avoidedAtHomesOf(therapist, *family);
+    const auto mouther = isMouthedIn(therapist, *family);
+    const auto codes = freeCodes(therapist, build, 1);
+    if (!avoids || !mouther || !codes)
+        return !avoids ? avoids.error() : !mouther ? mouther.error() : codes.error();
+    return workbench::fittedBox({{codes->front(), childAlias, design, {}}, {}, false}, *kind,
+                                {*std::move(avoids), *mouther}, therapist.catalogue);
+}
+
+Result<std::vector<KeptBox>> boxesForNobody(Workplace &therapist, const workbench::BuildId &build,
+                                            const workbench::DesignId &design, int count)
+{
+    const auto kind = designOf(therapist, design);
+    const auto codes = freeCodes(therapist, build, count);
+    if (!kind || !codes)
+        return !kind ? kind.error() : codes.error();
+    std::vector<KeptBox> boxes;
+    for (const std::string &code : *codes)
+        boxes.push_back({{code, {}, design, kind->parts}, {}, false});
+    return boxes;
+}
+
+} // namespace lidlark::usecase

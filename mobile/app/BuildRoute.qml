@@ -1,0 +1,21 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Builds
+
+BuildScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    build: route.screens.bench.openBuild
+    onDone: route.screens.goBack()
+    onBoxWanted: code => {
+        route.screens.bench.openBox = code
+        route.screens.go("build-box")
+    }
+    onSheetWanted: route.screens.go("build-sheet")
+    onDesignsWanted: route.screens.go("designs")
+}

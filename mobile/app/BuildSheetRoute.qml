@@ -1,0 +1,24 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Builds
+
+BuildSheetScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    build: route.screens.bench.openBuild
+    onDone: route.screens.goBack()
+    onShelfWanted: {
+        route.screens.bench.showShelf("build-sheet")
+        route.screens.go("shelf")
+    }
+    onBuildWanted: route.screens.go("build")
+    onBoxWanted: code => {
+        route.screens.bench.openBox = code
+        route.screens.go("build-box")
+    }
+}

@@ -1,0 +1,23 @@
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Lidlark.App
+import Lidlark.Builds
+
+BuildsScreen {
+    id: route
+
+    required property AppScreens screens
+
+    household: route.screens.household
+    onDone: route.screens.goBack()
+    onBuildWanted: build => {
+        route.screens.bench.openBuild = build
+        route.screens.go("build")
+    }
+    onDesignsWanted: route.screens.go("designs")
+    onShelfWanted: {
+        route.screens.bench.showShelf("builds")
+        route.screens.go("shelf")
+    }
+}

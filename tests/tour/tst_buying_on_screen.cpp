@@ -1,0 +1,169 @@
+#include <QtTest>
+
+#include <QTemporaryDir>
+#include <QtQml/qqmlextensionplugin.h>
+
+#include "core/usecase/set_up_home.h"
+#include "tests/support/golden_phone.h"
+#include "tests/tour/open_app.h"
+
+Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
+
+using namespace lidlark;
+using namespace lidlark::test;
+
+namespace {
+
+constexpr const char *morning = "2027-01-05T09:00:00Z";
+
+/// Morven's phone with Fin's and Anya's boxes, and the supplies of reference/job.md 2.8.
+void writePhone(const QString &file, bool golden)
+{
+    QFile::remove(file);
+    auto morven = packer("Morven");
+    morven->database = *store::Database::open(file.toStdString());
+    (void)store::DeviceRepository(morven->database).setDevice(morven->device);
+    usecase::Workplace workplace = morven->workplace();
+    for (const char *child : {"Fin", "Anya"})
+        (void)usecase::issueBox(workplace, familyOf(child));
+    (void)usecase::sayFact(workplace, {"h-anya"}, {"", "latex", "yes"});
+    GoldenPhone phone(workplace);
+    if (golden)
+        (void)phone.keepAll();
+    else
+        (void)phone.keepSupplies();
+}
+
+} // namespace
+
+/// Guards job.md T2, T3 and T19 on the real screens.
+class TestBuyingOnScreen : public QObject
+{
+    Q_OBJECT
+
+private:
+    QTemporaryDir m_folder;
+    std::unique_ptr<OpenApp> m_app;
+
+    [[nodiscard]] Hand hand() const { return m_app->hand(); }
+    [[nodiscard]] QString path() const { return m_folder.filePath(text("morven.lidlark")); }
+    [[nodiscard]] QByteArray page() const { return hand().words().join(u'|').toUtf8(); }
+
+    void open()
+    {
+        m_app.reset();
+        m_app = std::make_unique<OpenApp>(path(), morning);
+        const QByteArray size = qgetenv("LIDLARK_LOOK_SIZE");
+        if (const auto sides = size.split('x'); sides.size() == 2)
+            m_app->window->resize(sides[0].toInt(), sides[1].toInt());
+        Hand::settle(100);
+    }
+    /// Each page as it looks, for eyes: where a folder is named.
+    void look(const char *name) const
+    {
+        const QString folder = qEnvironmentVariable("LIDLARK_LOOK");
+        if (folder.isEmpty())
+            return;
+        QVERIFY(hand().picture(folder + u'/' + text(name) + text(".png")));
+    }
+    void tap(const char *name) { QVERIFY2(hand().tap(text(name)), page().constData()); }
+    void tapAll(std::initializer_list<const char *> names)
+    {
+        for (const char *name : names)
+            tap(name);
+    }
+    void reads(const char *words) const { QVERIFY2(hand().reads(text(words)), page().constData()); }
+    void write(const char *field, const char *words) const
+    {
+        QVERIFY2(hand().write(text(field), text(words)), page().constData());
+    }
+
+private slots:
+    void initTestCase()
+    {
+        wakeAccessibleTree();
+        Hand::beQuick();
+    }
+    void cleanup() { m_app.reset(); }
+
+    /// An evening from nothing: a kind of box, a build, a child's box, one for nobody.
+    void aDesignAndABuildAreWritten()
+    {
+        writePhone(path(), false);
+        open();
+        tap("Builds and buying");
+        look("builds-empty");
+        reads("No build yet");
+        tapAll({"Kinds of box", "New kind of box"});
+        write("What this kind of box is called", "Standard box");
+        for (const char *thing :
+             {"Put in: Rubber bands", "Put in: Pegs", "Put in: Dropper", "Put in: Sponge"}) {
+            tap("Put something in");
+            tap(thing);
+        }
+        reads("This item has nothing to do in this box");
+        look("design");
+        tap("One more: Rubber bands");
+        tap("Keep this kind of box");
+        reads("Standard box");
+        tapAll({"Back", "New build"});
+        look("new-build");
+        tap("Begin this build"); // without a name
+        reads("name: empty");
+        write("Name of the build", "Spring boxes");
+        tapAll({"A day later", "Begin this build"});
+        reads("Packed on 6 January. Spares: 10 percent. Prices in GBP.");
+        look("build-empty");
+        tap("A box for Anya");
+        reads("Silicone loops, not rubber bands. Why: For an allergy.");
+        look("build-thought");
+        tap("Add to this build");
+        reads("K1 for Anya");
+        tap("A box for Fin");
+        tap("Add to this build");
+        tap("K2 for Fin");
+        look("build-box");
+        tap("Pegs: Leave out");
+        tap("Keep this box");
+        reads("say why it differs");
+        tapAll({"Pegs, why: Goal", "Left hand", "Keep this box"});
+        reads("No pegs in this box. Why: For a goal.");
+        look("build");
+    }
+
+    /// The figures: reference/job.md 2.8.
+    void theGoldenBuildIsBoughtAndStaysBought()
+    {
+        writePhone(path(), true);
+        open();
+        tap("Builds and buying");
+        look("builds");
+        reads("4 January. Boxes: 25. Ready: 0.");
+        tap("Spring boxes");
+        look("build-golden");
+        tap("What would they cost?");
+        reads("One box more: the till asks for £25.50 more. What lies in the box is worth £6.99.");
+        reads("Pegs, packs to buy: 7 instead of 6.");
+        look("one-more");
+        tapAll({"Not after all", "Build sheet"});
+        reads("£220.34");
+        reads("School Supply: packs of 24, to buy: 6, £9.00");
+        reads("In each of them: £6.99");
+        look("sheet");
+        tap("Bought");
+        reads("Bought on 5 January for £220.34.");
+        look("sheet-bought");
+        open(); // as after an empty battery
+        tapAll({"Builds and buying", "Spring boxes", "Build sheet"});
+        reads("Bought on 5 January for £220.34.");
+        reads("Everything for these boxes is there.");
+        m_app.reset();
+        auto database = store::Database::open(path().toStdString());
+        const auto shelf = store::ClinicRepository(*database).supplies();
+        QCOMPARE(shelf->at({"pegs"}).supply.inStock, 4);
+        QCOMPARE(shelf->at({"bands"}).supply.inStock, 80);
+    }
+};
+
+QTEST_MAIN(TestBuyingOnScreen)
+#include "tst_buying_on_screen.moc"
