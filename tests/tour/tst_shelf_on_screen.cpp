@@ -57,6 +57,7 @@ private:
     void openShelf()
     {
         open();
+        tap("Builds and buying");
         tap("Shelf and shops");
     }
     /// Each page as it looks, for eyes: where a folder is named.
@@ -120,6 +121,7 @@ private slots:
         const qreal y = row->mapToScene(QPointF(0, row->height())).y();
         QVERIFY2(y > 0 && y < m_app->window->height(), "the list begins where it was left");
         open(); // as after an empty battery
+        tap("Builds and buying");
         tap("Shelf and shops");
         tap("Rubber bands");
         const workbench::KeptSupply bands = kept("bands");
