@@ -1,5 +1,7 @@
 #include "core/crew/rights.h"
 
+#include "core/crew/clinic_crew.h"
+
 #include <algorithm>
 #include <array>
 
@@ -121,8 +123,19 @@ bool mayWrite(const Member &member, const Lane &lane, Kind kind, bool hasTherapi
     return false;
 }
 
+bool isAbout(const std::string &box, const Crew &crew, const Lane &lane)
+{
+    if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals || lane.kind == LaneKind::Clinic)
+        return lane.scope == box;
+    return box != clinicCrew && std::ranges::any_of(crew.everMembers(), [&lane](const auto &entry) {
+               return entry.second.home.value == lane.scope;
+           });
+}
+
 bool counts(const Crew &crew, const journal::Event &event)
 {
+    if (tellsTheClinicsCrew(event.lane) && !mayStandInTheClinicsCrew(event))
+        return false;
     const Member *member = crew.member(event.device);
     if (member == nullptr)
         return true;

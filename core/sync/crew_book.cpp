@@ -38,6 +38,7 @@ Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
         return events ? crew.error() : events.error();
     CrewBook book(box, post.device.id);
     book.m_crew = *std::move(crew);
+    book.m_lanes = lanesOf(box, book.m_crew);
     book.m_openings = crew::openingsAmong(*events, book.m_crew);
     book.m_given = crew::givenAmong(*events, book.m_crew);
     book.takeKeys(post);
@@ -95,7 +96,8 @@ Outcome CrewBook::takeHandedKeys(const Post &post)
 void CrewBook::hold(const Digest &id, const Lane &lane, const DeviceId &writer,
                     const std::string &letter, const crypto::LetterSeed &seed)
 {
-    const auto key = keyIn(letter, seed);
+    // An epoch of another crew's lane, or of the clinic's: nothing that lies under it is for here.
+    const auto key = m_lanes.contains(lane) ? keyIn(letter, seed) : std::nullopt;
     if (!key)
         return;
     const auto opening = std::ranges::find(m_openings, id, &crew::Opening::id);
@@ -131,11 +133,6 @@ const HeldEpoch *CrewBook::held(const Digest &epoch) const
     const auto found = std::ranges::find_if(
         m_held, [&epoch](const HeldEpoch &held) { return held.epoch.id == epoch; });
     return found == m_held.end() ? nullptr : &*found;
-}
-
-std::set<Lane> CrewBook::lanes() const
-{
-    return lanesOf(m_box, m_crew);
 }
 
 std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const

@@ -40,7 +40,7 @@ public:
     [[nodiscard]] const std::vector<crew::Opening> &openings() const { return m_openings; }
 
     /// The lanes of this crew that may be read by somebody in it: the box's and those of its homes.
-    [[nodiscard]] std::set<journal::Lane> lanes() const;
+    [[nodiscard]] const std::set<journal::Lane> &lanes() const { return m_lanes; }
     /// Who may hold the key of a lane today; with @p writer, that device too.
     [[nodiscard]] std::set<DeviceId> entitledTo(const journal::Lane &lane, const DeviceId &writer,
                                                 Day today) const;
@@ -74,6 +74,7 @@ private:
     std::string m_box;
     DeviceId m_device;
     crew::Crew m_crew;
+    std::set<journal::Lane> m_lanes;
     bool m_looksThrough = false;
     std::vector<crew::Opening> m_openings;
     std::vector<crew::GivenKey> m_given;
