@@ -1,6 +1,8 @@
 #include "core/cli/crew_commands.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/store/box_repository.h"
+#include "core/store/crew_repository.h"
 #include "core/store/refold.h"
 #include "core/sync/come_anew.h"
 #include "core/sync/knock.h"
@@ -45,6 +47,9 @@ int settle(store::Database &database, const Clock &clock, Entropy &entropy,
     Json told{{"waiting", false}, {"device", opened->post.device.id.value}};
     if (boxes && !boxes->empty())
         told["child"] = boxes->front().alias;
+    const auto table = store::CrewRepository(database).crewOf(std::string(crew::clinicCrew));
+    if (table && table->has(opened->post.device.id))
+        told["clinic"] = true;
     std::cout << told.dump(2) << '\n';
     return statusOf(*shared);
 }

@@ -1,6 +1,7 @@
 #include "core/cli/crew_commands.h"
 
 #include "core/cli/json_input.h"
+#include "core/crew/clinic_crew.h"
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
 #include "core/sync/found_crew.h"
@@ -50,7 +51,7 @@ Result<sync::Asked> askedIn(const JoinOptions &join, const store::Device &device
 
 int makeCode(Desk &desk, const JoinOptions &join, sync::Post &post)
 {
-    const auto box = boxOf(desk, join.child);
+    const auto box = crewAsked(desk, join.child, join.clinic);
     const auto today = store::todayOf(post.clock);
     if (!box || !today)
         return fail(box ? today.error() : box.error());
@@ -74,7 +75,7 @@ int makeCode(Desk &desk, const JoinOptions &join, sync::Post &post)
 int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::SecretKeeper &keeper,
                 sync::Storage &storage)
 {
-    const auto box = boxOf(desk, join.child);
+    const auto box = crewAsked(desk, join.child, join.clinic);
     const auto invited =
         box ? sync::invited(post, *box) : Result<std::optional<sync::Invited>>(box.error());
     if (!invited)
@@ -102,7 +103,7 @@ int acceptKnock(Desk &desk, const JoinOptions &join, sync::Post &post, sync::Sec
 
 int removeDevice(Desk &desk, const JoinOptions &join, sync::Post &post)
 {
-    const auto box = boxOf(desk, join.child);
+    const auto box = crewAsked(desk, join.child, join.clinic);
     if (!box)
         return fail(box.error());
     if (const Outcome done = sync::removeMember(post, *box, {join.remove}); !done)
@@ -156,6 +157,15 @@ Result<std::string> boxOf(Desk &desk, const std::string &child)
         return Error{ErrorCode::Invalid,
                      "--child: whose box? There are " + std::to_string(all->size())};
     return all->front().id.value;
+}
+
+Result<std::string> crewAsked(Desk &desk, const std::string &child, bool clinic)
+{
+    if (!clinic)
+        return boxOf(desk, child);
+    if (!child.empty())
+        return Error{ErrorCode::Invalid, "--clinic: not together with --child"};
+    return std::string(crew::clinicCrew);
 }
 
 int runJoin(const Options &options, const JoinOptions &join)

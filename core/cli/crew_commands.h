@@ -26,6 +26,7 @@ struct JoinOptions {
     std::string sheet;      ///< Its twice nine words.
     std::string remove;     ///< A device.
     std::string child;      ///< Whose crew; empty: the only one.
+    bool clinic = false;    ///< The clinic's crew, and no child's.
     PlaceOptions place;
 };
 
@@ -35,6 +36,7 @@ struct SyncOptions {
     std::string handOver; ///< File to write.
     std::string takeIn;   ///< File to read.
     std::string child;
+    bool clinic = false; ///< The clinic's crew, and no child's: of a file.
 };
 
 /// What `erase` is asked.
@@ -67,5 +69,7 @@ int failWith(const wording::Sentence &sentence);
 
 /// The only box of the store, or that of the child asked for.
 Result<std::string> boxOf(Desk &desk, const std::string &child);
+/// Whose crew is asked for: a box's, or the clinic's.
+Result<std::string> crewAsked(Desk &desk, const std::string &child, bool clinic);
 
 } // namespace lidlark::cli

@@ -34,6 +34,7 @@ void addJoin(CLI::App &app, const Options &options, JoinOptions &join, std::func
                         "The words of a recovery sheet, the two rows parted by a slash");
     command->add_option("--remove", join.remove, "A device to remove");
     command->add_option("--child", join.child, "Alias of the child (default: the only one)");
+    command->add_flag("--clinic", join.clinic, "Not a child's crew: the therapist's own table");
     addPlace(command, join.place);
     command->callback(
         [&options, &join, &run] { run = [&options, &join] { return runJoin(options, join); }; });
@@ -46,6 +47,7 @@ void addSync(CLI::App &app, const Options &options, SyncOptions &sync, std::func
     command->add_option("--hand-over", sync.handOver, "Write all of it, sealed, to a file");
     command->add_option("--take-in", sync.takeIn, "Read such a file");
     command->add_option("--child", sync.child, "Alias of the child (default: the only one)");
+    command->add_flag("--clinic", sync.clinic, "With a file: the therapist's own table");
     command->callback(
         [&options, &sync, &run] { run = [&options, &sync] { return runSync(options, sync); }; });
 }

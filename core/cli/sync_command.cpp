@@ -69,7 +69,7 @@ int print(Desk &desk, const std::map<std::string, sync::Exchanged> &boxes)
 
 int handOver(Desk &desk, const SyncOptions &options, sync::Post &post)
 {
-    const auto box = boxOf(desk, options.child);
+    const auto box = crewAsked(desk, options.child, options.clinic);
     const auto bundle = box ? sync::bundleOfCrew(post, *box) : Result<sync::Bundle>(box.error());
     if (!bundle)
         return fail(bundle.error());
@@ -84,7 +84,7 @@ int handOver(Desk &desk, const SyncOptions &options, sync::Post &post)
 
 int takeIn(Desk &desk, const SyncOptions &options, sync::Post &post)
 {
-    const auto box = boxOf(desk, options.child);
+    const auto box = crewAsked(desk, options.child, options.clinic);
     if (!box)
         return fail(box.error());
     const auto bytes = contentsOf(options.takeIn);

@@ -1,5 +1,6 @@
 #include "core/crew/rights.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/journal/lane_home.h"
 
 #include <algorithm>
@@ -127,8 +128,21 @@ bool mayWrite(const Member &member, const Lane &lane, Kind kind, bool hasTherapi
     return false;
 }
 
+bool isAbout(const std::string &box, const Crew &crew, const Lane &lane)
+{
+    if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals || lane.kind == LaneKind::Clinic)
+        return lane.scope == box;
+    const std::string home = journal::homeOf(lane);
+    return box != clinicCrew && !home.empty() &&
+           std::ranges::any_of(crew.everMembers(), [&home](const auto &entry) {
+               return entry.second.home.value == home;
+           });
+}
+
 bool counts(const Crew &crew, const journal::Event &event)
 {
+    if (tellsTheClinicsCrew(event.lane) && !mayStandInTheClinicsCrew(event))
+        return false;
     const Member *member = crew.member(event.device);
     if (member == nullptr)
         return true;

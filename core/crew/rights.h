@@ -26,6 +26,10 @@ bool mayRead(const Member &member, const journal::Lane &lane);
 bool mayWrite(const Member &member, const journal::Lane &lane, journal::Kind kind,
               bool hasTherapist);
 
+/// Whether @p lane is one of those that the crew of @p box is about: the box's, or one of a home
+/// that somebody in it has. The clinic's lane is its own crew's alone, and that crew has no other.
+bool isAbout(const std::string &box, const Crew &crew, const journal::Lane &lane);
+
 /// Whether @p event counts, as far as its device's membership tells: it was in time, and its right.
 /// True for a device that was never let in: what it wrote came from before there was a crew.
 bool counts(const Crew &crew, const journal::Event &event);

@@ -1,27 +1,8 @@
 #include "core/store/crew_repository.h"
 
 #include "core/crew/rights.h"
-#include "core/journal/lane_home.h"
-
-#include <algorithm>
 
 namespace lidlark::store {
-
-namespace {
-
-using journal::LaneKind;
-
-bool isAbout(const std::string &box, const crew::Crew &crew, const journal::Lane &lane)
-{
-    if (lane.kind == LaneKind::Box || lane.kind == LaneKind::Goals)
-        return lane.scope == box;
-    const std::string home = journal::homeOf(lane);
-    return !home.empty() && std::ranges::any_of(crew.everMembers(), [&home](const auto &entry) {
-        return entry.second.home.value == home;
-    });
-}
-
-} // namespace
 
 Result<std::map<std::string, crew::Crew>> CrewRepository::all()
 {
@@ -81,7 +62,7 @@ bool countsInAny(const std::map<std::string, crew::Crew> &crews, const journal::
 {
     bool asked = false;
     for (const auto &[box, crew] : crews) {
-        if (!isAbout(box, crew, event.lane))
+        if (!crew::isAbout(box, crew, event.lane))
             continue;
         if (crew::counts(crew, event))
             return true;

@@ -39,13 +39,14 @@ Result<CrewBook> CrewBook::open(const Post &post, const std::string &box)
         return events ? crew.error() : events.error();
     CrewBook book(box, post.device.id);
     book.m_crew = *std::move(crew);
+    book.m_lanes = lanesOf(box, book.m_crew);
     book.m_openings = crew::openingsAmong(*events, book.m_crew);
     book.m_given = crew::givenAmong(*events, book.m_crew);
+    if (const Outcome done = book.findCopied(post); !done)
+        return done.error();
     book.takeKeys(post);
     book.takeGivenKeys(post);
     if (const Outcome done = book.takeHandedKeys(post); !done)
-        return done.error();
-    if (const Outcome done = book.findCopied(post); !done)
         return done.error();
     book.orderHeld();
     return book;
@@ -63,7 +64,7 @@ Outcome CrewBook::findCopied(const Post &post)
             return own.error();
         if (*own > 0 ||
             std::ranges::find(m_openings, lane, &crew::Opening::lane) != m_openings.end())
-            m_copied.insert(lane);
+            m_lanes.insert(lane);
     }
     return Done{};
 }
@@ -115,7 +116,8 @@ Outcome CrewBook::takeHandedKeys(const Post &post)
 void CrewBook::hold(const Digest &id, const Lane &lane, const DeviceId &writer,
                     const std::string &letter, const crypto::LetterSeed &seed)
 {
-    const auto key = keyIn(letter, seed);
+    // An epoch of another crew's lane, or of the clinic's: nothing that lies under it is for here.
+    const auto key = m_lanes.contains(lane) ? keyIn(letter, seed) : std::nullopt;
     if (!key)
         return;
     const auto opening = std::ranges::find(m_openings, id, &crew::Opening::id);
@@ -151,13 +153,6 @@ const HeldEpoch *CrewBook::held(const Digest &epoch) const
     const auto found = std::ranges::find_if(
         m_held, [&epoch](const HeldEpoch &held) { return held.epoch.id == epoch; });
     return found == m_held.end() ? nullptr : &*found;
-}
-
-std::set<Lane> CrewBook::lanes() const
-{
-    std::set<Lane> lanes = lanesOf(m_box, m_crew);
-    lanes.insert(m_copied.begin(), m_copied.end());
-    return lanes;
 }
 
 std::set<DeviceId> CrewBook::entitledTo(const Lane &lane, const DeviceId &writer, Day today) const

@@ -42,7 +42,7 @@ public:
     /// The lanes of this crew that may be read by somebody in it: the box's, those of its homes,
     /// and of copies those that were begun. Where no home shares what it plays, there is no key for
     /// it.
-    [[nodiscard]] std::set<journal::Lane> lanes() const;
+    [[nodiscard]] const std::set<journal::Lane> &lanes() const { return m_lanes; }
     /// Who may hold the key of a lane today; with @p writer, that device too.
     [[nodiscard]] std::set<DeviceId> entitledTo(const journal::Lane &lane, const DeviceId &writer,
                                                 Day today) const;
@@ -77,11 +77,11 @@ private:
     std::string m_box;
     DeviceId m_device;
     crew::Crew m_crew;
+    std::set<journal::Lane> m_lanes;
     bool m_looksThrough = false;
     std::vector<crew::Opening> m_openings;
     std::vector<crew::GivenKey> m_given;
     std::vector<HeldEpoch> m_held;
-    std::set<journal::Lane> m_copied; ///< Lanes of copies that somebody has begun.
     std::map<Digest, std::vector<std::size_t>> m_later; ///< By epoch: places of those that follow.
 };
 

@@ -1,5 +1,6 @@
 #include "core/sync/found_crew.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/store/recording.h"
 #include "core/sync/crew_book.h"
 #include "core/sync/hand_on.h"
@@ -8,6 +9,8 @@ namespace lidlark::sync {
 
 Outcome foundCrew(Post &post, const std::string &box)
 {
+    if (!crew::fitsInto(box, post.device.role))
+        return Error{ErrorCode::NotAllowed, "workbench"};
     if (!crew::letsIn(post.device.role))
         return Error{ErrorCode::NotAllowed, "member"};
     const auto before = CrewBook::open(post, box);

@@ -1,6 +1,7 @@
 #include "core/sync/invite.h"
 
 #include "core/base/hex.h"
+#include "core/crew/clinic_crew.h"
 #include "core/crew/member.h"
 #include "core/crypto/keyed_hash.h"
 #include "core/journal/fields.h"
@@ -94,6 +95,8 @@ Result<Invited> invite(Post &post, const std::string &box, const Asked &asked)
     const crew::Member *me = book->me();
     if (me == nullptr || !crew::letsIn(me->role))
         return Error{ErrorCode::NotAllowed, "member"};
+    if (!crew::fitsInto(box, asked.role))
+        return Error{ErrorCode::Invalid, "role: only who packs comes into the clinic"};
     const bool guest = asked.role == crew::Role::Guest;
     if (guest &&
         (!asked.until || *asked.until < today->day || *asked.until > today->day + (guestDays - 1)))

@@ -39,7 +39,8 @@ struct Knock {
 std::array<std::string, 3> sameWords(const crew::Member &newcomer, const JoinSecret &secret);
 
 /// Makes a code for the crew of @p box; an earlier one ends. Errors: NotAllowed (only a parent's or
-/// the therapist's phone invites), Invalid (a guest without an end, or for too long).
+/// the therapist's phone invites), Invalid (a guest without an end, or for too long; into the
+/// clinic's crew, anybody but a therapist's).
 Result<Invited> invite(Post &post, const std::string &box, const Asked &asked);
 
 /// The code that waits; nothing where there is none, or its time is over.

@@ -1,11 +1,13 @@
 #include "core/sync/let_in.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/crew/rights.h"
 #include "core/store/recording.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/close_lanes.h"
 #include "core/sync/guest_copy.h"
 #include "core/sync/look_through.h"
+#include "core/sync/may_settle.h"
 #include "core/sync/outbox.h"
 #include "core/sync/turn_keys.h"
 
@@ -28,6 +30,8 @@ Outcome checkNewcomer(const CrewBook &book, const Member &newcomer, Day today)
         return Error{ErrorCode::NotAllowed, "member"};
     if (book.crew().member(newcomer.device) != nullptr)
         return Error{ErrorCode::Invalid, "device: is in the crew, or was"};
+    if (!crew::fitsInto(book.box(), newcomer.role))
+        return Error{ErrorCode::Invalid, "role: only who packs comes into the clinic"};
     const bool guest = newcomer.role == Role::Guest;
     if (guest && (!newcomer.until || *newcomer.until > today + (guestDays - 1)))
         return Error{ErrorCode::Invalid, "until: a guest stays for seven days at most"};
@@ -182,8 +186,8 @@ Outcome removeMember(Post &post, const std::string &box, const DeviceId &device)
 
 Outcome settleIn(Post &post, const Welcome &welcome)
 {
-    if (welcome.member.device != post.device.id)
-        return Error{ErrorCode::Invalid, "welcome: to another phone"};
+    if (const Outcome may = maySettle(post, welcome); !may)
+        return may;
     store::Device device = post.device;
     device.person = welcome.member.person;
     device.role = welcome.member.role;

@@ -1,7 +1,7 @@
 #include "core/sync/own_secret.h"
 
 #include "core/base/hex.h"
-#include "core/store/box_repository.h"
+#include "core/store/crew_repository.h"
 #include "core/store/segment_repository.h"
 #include "core/sync/hand_on.h"
 
@@ -87,10 +87,10 @@ Outcome takeNewId(Post &post, SecretKeeper &keeper)
     const auto fresh = freshOne(device.id, keeper, post.entropy);
     if (!fresh)
         return fresh.error();
-    const auto boxes = store::BoxRepository(post.database).boxes();
+    const auto crews = store::CrewRepository(post.database).all();
     Result<store::Transaction> transaction = store::Transaction::begin(post.database);
-    if (!boxes || !transaction)
-        return boxes ? transaction.error() : boxes.error();
+    if (!crews || !transaction)
+        return crews ? transaction.error() : crews.error();
     store::DeviceRepository local(post.database);
     if (Outcome done = local.setDevice(device); !done)
         return done;
@@ -100,8 +100,8 @@ Outcome takeNewId(Post &post, SecretKeeper &keeper)
         return done;
     if (Outcome done = store::SegmentRepository(post.database).forgetWaiting(former); !done)
         return done;
-    for (const store::BoxRow &box : *boxes) {
-        if (Outcome done = askToHandOn(post, box.id.value); !done)
+    for (const auto &[box, crew] : *crews) {
+        if (Outcome done = askToHandOn(post, box); !done)
             return done;
     }
     if (Outcome done = transaction->commit(); !done)

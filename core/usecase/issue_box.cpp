@@ -7,6 +7,7 @@
 #include "core/store/recording.h"
 #include "core/usecase/box_to_hand_over.h"
 #include "core/usecase/demo_phone.h"
+#include "core/usecase/packs_for_another.h"
 
 #include <nlohmann/json.hpp>
 
@@ -156,8 +157,11 @@ Outcome issuePackedBox(Workplace &therapist, const workbench::BuildId &build,
     if (!packed)
         return packed.error();
     const auto before = lidListBefore(therapist, packed->status.to);
-    if (!before)
-        return before.error();
+    const auto packsOnly = packsForAnother(therapist);
+    if (!before || !packsOnly)
+        return before ? packsOnly.error() : before.error();
+    if (!*before && *packsOnly)
+        return Error{ErrorCode::NotAllowed, "hand-over"};
     Result<store::Recording> recording =
         store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     if (!recording)

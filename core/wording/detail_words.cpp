@@ -90,7 +90,9 @@ constexpr std::array details{say("this play"),
                              say("a lid list"),
                              say("contact: one line only"),
                              say("contact: at most 60 characters"),
-                             say("contact: not plain text")};
+                             say("contact: not plain text"),
+                             say("code: another clinic's"),
+                             say("role: only who packs comes into the clinic")};
 
 /// What stands in the place of %1; nothing where the words do not fit.
 std::optional<std::string_view> fitted(std::string_view words, std::string_view detail)

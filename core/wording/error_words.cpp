@@ -72,6 +72,10 @@ Sentence sentenceFor(const Error &error)
                     {}};
         if (error.detail == "workbench")
             return {say("Only the therapist's phone does that. Nothing was changed."), {}};
+        if (error.detail == "hand-over")
+            return {say("This phone packs, and does not know this child. Hand the box over on the "
+                        "therapist's phone. Nothing was changed."),
+                    {}};
         return {
             say("That is for the family to say. Nothing was changed. Tell them, and they note it."),
             {}};

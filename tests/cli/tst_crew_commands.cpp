@@ -58,6 +58,7 @@ class TestCrewCommands : public QObject
 
 private:
     QTemporaryDir m_island;   ///< Ruth's store, written once; each test has a copy.
+    QTemporaryDir m_clinic;   ///< Morven's.
     QTemporaryDir m_together; ///< The same, and Aunt's, let in over a folder.
     QString m_aunt;           ///< Her device there.
     std::unique_ptr<QTemporaryDir> m_folder;
@@ -164,6 +165,8 @@ private slots:
     {
         QCOMPARE(run({"demo", m_island.path(), "--json"}).status, 0);
         const auto stores = QDir(m_island.path()).entryList(QDir::Files);
+        QVERIFY(
+            QFile::copy(m_island.filePath("morven.lidlark"), m_clinic.filePath("morven.lidlark")));
         for (const QString &name : stores) {
             if (name != "fin-ruth.lidlark")
                 QFile::remove(m_island.filePath(name));
@@ -224,6 +227,34 @@ private slots:
         QVERIFY(on("aunt", {"box"}).json["items"] == ruths({"box"}).json["items"]);
         holdsTogether("aunt");
         holdsTogether("fin-ruth.lidlark");
+    }
+
+    /// job.md T4: who packs too has the therapist's table, and no child's box.
+    void whoPacksTooComesToTheTable()
+    {
+        startFrom(m_clinic);
+        const QString table = "morven.lidlark";
+        const QStringList forPacker{"join", "--make-code", "--role", "therapist", "--clinic"};
+        const QString code = on(table, forPacker).json["code"].toString();
+        QCOMPARE(code.split(' ').size(), 9);
+        QCOMPARE(typeIn("callum", code, folder()).json["waiting"].toBool(), true);
+        QCOMPARE(on(table, QStringList{"join", "--accept", "--clinic"} + folder()).status, 0);
+        const Answer comesIn = typeIn("callum", code, folder());
+        QCOMPARE(comesIn.status, 0);
+        QCOMPARE(comesIn.json["clinic"].toBool(), true);
+        QVERIFY(!comesIn.json.contains("child"));
+        const Answer shares = on("callum", QStringList{"sync"} + folder());
+        QCOMPARE(shares.status, 0);
+        QCOMPARE(firstBox(shares)["box"].toString(), QStringLiteral("clinic"));
+        QCOMPARE(on(table, QStringList{"sync", "--clinic", "--hand-over", path("file")}).status, 0);
+        const Answer takes = on("callum", {"sync", "--clinic", "--take-in", path("file")});
+        QCOMPARE(takes.status, 0);
+        holdsTogether("callum");
+        holdsTogether(table);
+        says(on(table, {"join", "--make-code", "--role", "parent", "--home", "h-fin", "--clinic"}),
+             "only who packs");
+        says(on(table, forPacker + QStringList{"--child", "Fin"}), "--clinic");
+        says(ruths(forPacker), "Only the therapist's phone");
     }
 
     void aGuestGetsTheBoxForAWeekAndNoHistory()

@@ -55,7 +55,7 @@ struct Table {
     workbench::BuildId build;
 };
 
-inline Table tableOn(Phone &phone)
+inline Table tableOn(auto &phone)
 {
     usecase::Workplace workplace = phone.workplace();
     const auto design = usecase::keepDesign(workplace, smallDesign());
@@ -65,7 +65,7 @@ inline Table tableOn(Phone &phone)
 }
 
 /// What the table shows of one box; an empty one where it is not there.
-inline workbench::PackBox boxOn(Phone &phone, const Table &table, const std::string &code)
+inline workbench::PackBox boxOn(auto &phone, const Table &table, const std::string &code)
 {
     usecase::Workplace workplace = phone.workplace();
     const auto shown = usecase::packTable(workplace, table.build);
@@ -74,7 +74,7 @@ inline workbench::PackBox boxOn(Phone &phone, const Table &table, const std::str
 }
 
 /// The hand that a line asks for is what is read off the thing.
-inline bool packAll(Phone &phone, const Table &table, const std::string &code)
+inline bool packAll(auto &phone, const Table &table, const std::string &code)
 {
     usecase::Workplace workplace = phone.workplace();
     for (const workbench::PackLine &line : boxOn(phone, table, code).lines) {
@@ -84,7 +84,7 @@ inline bool packAll(Phone &phone, const Table &table, const std::string &code)
     return true;
 }
 
-inline bool lookOverAll(Phone &phone, const Table &table, const std::string &code,
+inline bool lookOverAll(auto &phone, const Table &table, const std::string &code,
                         const std::string &author = {})
 {
     usecase::Workplace workplace = phone.workplace();
@@ -95,7 +95,7 @@ inline bool lookOverAll(Phone &phone, const Table &table, const std::string &cod
     return true;
 }
 
-inline bool rowsMatch(Phone &phone)
+inline bool rowsMatch(auto &phone)
 {
     const auto same = store::Projector(phone.database).matchesRefold();
     return same && *same;
