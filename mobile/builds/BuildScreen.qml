@@ -118,11 +118,11 @@ Sheet {
         costLines: boxes.costLines
         onDesignChosen: design => boxes.design = design
         onChildChosen: child => {
-            screen.held = more
+            screen.held = more.answer
             boxes.thinkOf(child)
         }
         onSomeChosen: count => {
-            screen.held = more
+            screen.held = more.answer
             boxes.thinkOfSome(count)
         }
         onForgotten: boxes.forget()

@@ -17,6 +17,8 @@ Column {
     property list<string> thoughtLines: []
     property list<string> costLines: []
     property int some: 1
+    /// What is thought about: it opens at the end.
+    readonly property alias answer: answer
 
     signal designChosen(string design)
     signal childChosen(string child)
@@ -109,6 +111,8 @@ Column {
     }
 
     Card {
+        id: answer
+
         objectName: "thought"
         width: more.width
         visible: more.thought.length > 0
