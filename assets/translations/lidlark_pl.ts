@@ -2304,6 +2304,14 @@
             <translation>Pudełka, które wróciły</translation>
         </message>
         <message>
+            <source>Boxes that were out</source>
+            <translation>Pudełka, które były u dzieci</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
             <source>Clean, replace, use no more.</source>
             <translation>Czyścić, wymienić, już nie używać.</translation>
         </message>
@@ -2312,8 +2320,16 @@
             <translation>Nie ma pudełek do spakowania</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>Pakuj rzecz po rzeczy</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
         </message>
         <message>
             <source>Packing</source>
@@ -2326,6 +2342,14 @@
         <message>
             <source>Special</source>
             <translation>Inne niż zwykle</translation>
+        </message>
+        <message>
+            <source>Squares to tick, with what is called out.</source>
+            <translation>Kwadraty do odhaczania, z uwagami do pudełek.</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box.</source>
+            <translation>Co kupić i co jest w każdym pudełku.</translation>
         </message>
         <message>
             <source>Which boxes hold it.</source>
@@ -2471,10 +2495,29 @@
         </message>
     </context>
     <context>
+        <name>PrintBuildRoute</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>Wróć do stołu do pakowania</translation>
+        </message>
+    </context>
+    <context>
         <name>PrintChoices</name>
+        <message>
+            <source>Box by box</source>
+            <translation>Pudełko po pudełku</translation>
+        </message>
         <message>
             <source>How families reach the service</source>
             <translation>Jak rodziny mogą się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>W jakiej kolejności</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>Rzecz po rzeczy</translation>
         </message>
         <message>
             <source>Language</source>
@@ -4695,6 +4738,10 @@
             <translation>%1 pisze, dlaczego: %2</translation>
         </message>
         <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>%1 × paczka po %2 szt., cena %3</translation>
+        </message>
+        <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
@@ -5335,6 +5382,10 @@
             <translation>Zasięg ręki</translation>
         </message>
         <message>
+            <source>As designed.</source>
+            <translation>Jak we wzorze.</translation>
+        </message>
+        <message>
             <source>Ask about this at the next visit</source>
             <translation>Zapytać o to przy następnej wizycie</translation>
         </message>
@@ -5447,6 +5498,10 @@
             <translation>Pudełko: %1</translation>
         </message>
         <message>
+            <source>Boxes</source>
+            <translation>Pudełka</translation>
+        </message>
+        <message>
             <source>Boxes that wait: %1. As asked for up to %2.</source>
             <translation>Czekające pudełka: %1. Prośby do %2.</translation>
         </message>
@@ -5455,12 +5510,24 @@
             <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
         </message>
         <message>
+            <source>Boxes: %1</source>
+            <translation>Pudełka: %1</translation>
+        </message>
+        <message>
             <source>Breath</source>
             <translation>Oddech</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>Żywo może znaczyć wesoło. Zacznij obok, mów mało, rób wszystko wolniej, niż się chce.</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>Według własnej listy</translation>
         </message>
         <message>
             <source>Call %1</source>
@@ -5589,6 +5656,10 @@
         <message>
             <source>EN 71-1</source>
             <translation>EN 71-1</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>Każda sztuka liczy się częścią ceny swojej paczki. Zapas i to, co zostaje, się nie liczą: tych kwot nikt nie płaci i nie sumują się one do tej powyżej.</translation>
         </message>
         <message>
             <source>Easy to start with</source>
@@ -5919,6 +5990,10 @@
             <translation>W tym samym pokoju co dziecko (%1), patrz na nie.</translation>
         </message>
         <message>
+            <source>In, by whom</source>
+            <translation>W środku, kto</translation>
+        </message>
+        <message>
             <source>In, says %1.</source>
             <translation>W środku, mówi %1.</translation>
         </message>
@@ -5999,6 +6074,10 @@
             <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
         </message>
         <message>
+            <source>Item</source>
+            <translation>Rzecz</translation>
+        </message>
+        <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
@@ -6051,6 +6130,10 @@
             <translation>Trzymaj pudełko poza zasięgiem małych dzieci.</translation>
         </message>
         <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>Trzymaj je przy pudełku i przekaż razem z nim.</translation>
+        </message>
+        <message>
             <source>Keep this folder safe</source>
             <translation>Pilnuj tego folderu</translation>
         </message>
@@ -6093,6 +6176,10 @@
         <message>
             <source>Left out: %1.</source>
             <translation>Pominięte: %1.</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>Zostaje</translation>
         </message>
         <message>
             <source>Left-handed scissors only.</source>
@@ -6207,6 +6294,10 @@
             <translation>Dużo więcej, niż oczekujemy</translation>
         </message>
         <message>
+            <source>Need</source>
+            <translation>Potrzeba</translation>
+        </message>
+        <message>
             <source>Needed help</source>
             <translation>Z pomocą</translation>
         </message>
@@ -6257,6 +6348,10 @@
         <message>
             <source>No box holds lot %1, as far as lots were written down.</source>
             <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
+        </message>
+        <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>Żadne pudełko tej partii nie czeka na pakowanie.</translation>
         </message>
         <message>
             <source>No change: %1.</source>
@@ -6375,6 +6470,10 @@
             <translation>Jeszcze nieotwarte.</translation>
         </message>
         <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>Nie liczone, bo bez ceny: %1.</translation>
+        </message>
+        <message>
             <source>Not sure how many: %1.</source>
             <translation>Nie wiadomo, ile: %1.</translation>
         </message>
@@ -6469,6 +6568,10 @@
         <message>
             <source>On its way</source>
             <translation>W drodze</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>Na półce</translation>
         </message>
         <message>
             <source>On the way: %1.</source>
@@ -6599,8 +6702,16 @@
             </translation>
         </message>
         <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
             <source>Packed</source>
             <translation>Spakowane</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>Pakuje</translation>
         </message>
         <message>
             <source>Packed for %1, not handed over yet.</source>
@@ -6609,6 +6720,14 @@
         <message>
             <source>Packed, and nobody's yet.</source>
             <translation>Spakowane, jeszcze niczyje.</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>Paczki do kupienia</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Strona %1 z %2</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -6803,6 +6922,10 @@
             <translation>Nożyczki</translation>
         </message>
         <message>
+            <source>Second look, by whom</source>
+            <translation>Sprawdzone, kto</translation>
+        </message>
+        <message>
             <source>Seen</source>
             <translation>Widziane</translation>
         </message>
@@ -6983,8 +7106,24 @@
             <translation>Coś zostało połknięte</translation>
         </message>
         <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>Zapas</translation>
+        </message>
+        <message>
             <source>Spares are 0 to %1 percent.</source>
             <translation>Zapas to od 0 do %1 procent.</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>Specjalne: każdą pozycję sprawdza ktoś inny.</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>Wydatek</translation>
         </message>
         <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
@@ -7033,6 +7172,10 @@
         <message>
             <source>Take one of the words below off, and more fits.</source>
             <translation>Odznacz jedno ze słów poniżej, a będzie pasować więcej.</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>Wyjmij z powrotem: %1.</translation>
         </message>
         <message>
             <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
@@ -7239,6 +7382,10 @@
             <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
         </message>
         <message>
+            <source>The shelf has enough.</source>
+            <translation>Na półce jest dość.</translation>
+        </message>
+        <message>
             <source>The therapist</source>
             <translation>Terapeuta</translation>
         </message>
@@ -7257,6 +7404,10 @@
         <message>
             <source>There are still clouds in the way.</source>
             <translation>Dalej zasłaniają chmury.</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>W tej partii nie ma jeszcze pudełka.</translation>
         </message>
         <message>
             <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
@@ -7373,6 +7524,10 @@
         <message>
             <source>Thursday</source>
             <translation>czwartek</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>Do poprawienia, zanim da się policzyć ten arkusz:</translation>
         </message>
         <message>
             <source>Today</source>
@@ -7555,8 +7710,20 @@
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
         </message>
         <message>
+            <source>What has a tick here was in already.</source>
+            <translation>Co jest tu odhaczone, już było w środku.</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>Co jest w każdym pudełku</translation>
+        </message>
+        <message>
             <source>What is in the box today, beyond what was noted.</source>
             <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>Co w nich jest</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -7615,6 +7782,10 @@
             <translation>To, czego oczekujemy</translation>
         </message>
         <message>
+            <source>What you spend today</source>
+            <translation>Ile dziś wydajesz</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>Pszenica</translation>
         </message>
@@ -7629,6 +7800,10 @@
         <message>
             <source>When these words were agreed, on %1: %2</source>
             <translation>Gdy uzgodniono te słowa, %1: %2</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>Gdzie są dwa kwadraty, drugi jest dla kogoś innego, kto sprawdza.</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -7661,6 +7836,14 @@
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
+        </message>
+        <message>
+            <source>Words that go with this box</source>
+            <translation>Słowa, które idą z tym pudełkiem</translation>
+        </message>
+        <message>
+            <source>Worth of each</source>
+            <translation>Wartość każdego</translation>
         </message>
         <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
@@ -7713,6 +7896,10 @@
         <message>
             <source>a box for %1</source>
             <translation>pudełko dla: %1</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>partii pudełek</translation>
         </message>
         <message>
             <source>a counting in of %1</source>
@@ -7857,6 +8044,14 @@
         <message>
             <source>food boxes</source>
             <translation>opakowań po jedzeniu</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>na lewą rękę</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>na prawą rękę</translation>
         </message>
         <message>
             <source>forks</source>
@@ -8863,6 +9058,10 @@
             <translation>Poza domem</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
             <source>For a home without a phone: what was used up or lost</source>
             <translation>Dla domu bez telefonu: co się zużyło albo zginęło</translation>
         </message>
@@ -8899,16 +9098,28 @@
             <translation>Tydzień na papierze</translation>
         </message>
         <message>
-            <source>Pictures and counts, in one language or two</source>
-            <translation>Obrazki i liczby, w jednym języku albo w dwóch</translation>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
+            <source>Pictures, counts and the words that go with the box</source>
+            <translation>Obrazki, liczby i słowa, które idą z pudełkiem</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
         </message>
         <message>
+            <source>Squares to tick, box by box or item by item</source>
+            <translation>Kwadraty do odhaczania, po pudełkach albo po rzeczach</translation>
+        </message>
+        <message>
             <source>The kite on paper</source>
             <translation>Latawiec na papierze</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box</source>
+            <translation>Co kupić i co jest w każdym pudełku</translation>
         </message>
     </context>
     <context>

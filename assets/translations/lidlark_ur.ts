@@ -2303,6 +2303,14 @@
             <translation>واپس آئے ڈبے</translation>
         </message>
         <message>
+            <source>Boxes that were out</source>
+            <translation>جو ڈبے بچوں کے پاس رہے</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
             <source>Clean, replace, use no more.</source>
             <translation>صاف کریں، بدلیں، یا ختم کریں۔</translation>
         </message>
@@ -2311,8 +2319,16 @@
             <translation>بھرنے کو کوئی ڈبہ نہیں</translation>
         </message>
         <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>ایک ایک چیز کر کے بھریں</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
         </message>
         <message>
             <source>Packing</source>
@@ -2325,6 +2341,14 @@
         <message>
             <source>Special</source>
             <translation>خاص</translation>
+        </message>
+        <message>
+            <source>Squares to tick, with what is called out.</source>
+            <translation>نشان کے خانے، ہر ڈبے کی خاص باتوں کے ساتھ۔</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box.</source>
+            <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے۔</translation>
         </message>
         <message>
             <source>Which boxes hold it.</source>
@@ -2470,10 +2494,29 @@
         </message>
     </context>
     <context>
+        <name>PrintBuildRoute</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>بھرنے کی میز پر واپس</translation>
+        </message>
+    </context>
+    <context>
         <name>PrintChoices</name>
+        <message>
+            <source>Box by box</source>
+            <translation>ڈبہ بہ ڈبہ</translation>
+        </message>
         <message>
             <source>How families reach the service</source>
             <translation>گھر والے آپ سے کیسے رابطہ کریں</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>کس ترتیب میں</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>چیز بہ چیز</translation>
         </message>
         <message>
             <source>Language</source>
@@ -4679,6 +4722,10 @@
             <translation>‏%1 نے وجہ لکھی: %2</translation>
         </message>
         <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>‏%1 × %2 کا پیکٹ، قیمت %3</translation>
+        </message>
+        <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
@@ -5317,6 +5364,10 @@
             <translation>ایک ہاتھ کی دوری</translation>
         </message>
         <message>
+            <source>As designed.</source>
+            <translation>نمونے کے مطابق۔</translation>
+        </message>
+        <message>
             <source>Ask about this at the next visit</source>
             <translation>اگلی ملاقات میں یہ پوچھنا ہے</translation>
         </message>
@@ -5429,6 +5480,10 @@
             <translation>ڈبا: %1</translation>
         </message>
         <message>
+            <source>Boxes</source>
+            <translation>ڈبے</translation>
+        </message>
+        <message>
             <source>Boxes that wait: %1. As asked for up to %2.</source>
             <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
         </message>
@@ -5437,12 +5492,24 @@
             <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
         </message>
         <message>
+            <source>Boxes: %1</source>
+            <translation>ڈبے: %1</translation>
+        </message>
+        <message>
             <source>Breath</source>
             <translation>سانس</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>ہلچل خوشی بھی ہو سکتی ہے۔ پاس سے شروع کریں، کم لفظ بولیں، جتنا فطری لگے اس سے آہستہ چلیں۔</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>اپنی الگ فہرست سے</translation>
         </message>
         <message>
             <source>Call %1</source>
@@ -5571,6 +5638,10 @@
         <message>
             <source>EN 71-1</source>
             <translation>‏EN 71-1</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>ہر ٹکڑا اپنے پیکٹ کی قیمت کے حصے کے برابر گنا گیا ہے۔ فالتو اور بچا ہوا اس میں نہیں: یہ رقمیں کوئی ادا نہیں کرتا، اور ان کا جوڑ اوپر والی رقم نہیں بنتا۔</translation>
         </message>
         <message>
             <source>Easy to start with</source>
@@ -5901,6 +5972,10 @@
             <translation>‏%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
         </message>
         <message>
+            <source>In, by whom</source>
+            <translation>اندر، کس نے</translation>
+        </message>
+        <message>
             <source>In, says %1.</source>
             <translation>اندر ہے، %1 کہتے ہیں۔</translation>
         </message>
@@ -5981,6 +6056,10 @@
             <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
         </message>
         <message>
+            <source>Item</source>
+            <translation>چیز</translation>
+        </message>
+        <message>
             <source>Its words have been changed. What was said of earlier words stays with them.</source>
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
@@ -6033,6 +6112,10 @@
             <translation>ڈبا چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
         </message>
         <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>انہیں ڈبے کے ساتھ رکھیں اور ساتھ ہی آگے دیں۔</translation>
+        </message>
+        <message>
             <source>Keep this folder safe</source>
             <translation>یہ فولڈر سنبھال کر رکھیں</translation>
         </message>
@@ -6074,6 +6157,10 @@
         <message>
             <source>Left out: %1.</source>
             <translation>شامل نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>بچت</translation>
         </message>
         <message>
             <source>Left-handed scissors only.</source>
@@ -6188,6 +6275,10 @@
             <translation>ہماری توقع سے بہت زیادہ</translation>
         </message>
         <message>
+            <source>Need</source>
+            <translation>ضرورت</translation>
+        </message>
+        <message>
             <source>Needed help</source>
             <translation>مدد چاہیے تھی</translation>
         </message>
@@ -6238,6 +6329,10 @@
         <message>
             <source>No box holds lot %1, as far as lots were written down.</source>
             <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
+        </message>
+        <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>اس مجموعے کا کوئی ڈبہ بھرنے کو باقی نہیں۔</translation>
         </message>
         <message>
             <source>No change: %1.</source>
@@ -6353,6 +6448,10 @@
             <translation>ابھی کھولا نہیں گیا۔</translation>
         </message>
         <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>حساب میں نہیں، کیونکہ قیمت نہیں لکھی: %1۔</translation>
+        </message>
+        <message>
             <source>Not sure how many: %1.</source>
             <translation>معلوم نہیں کتنے: %1۔</translation>
         </message>
@@ -6445,6 +6544,10 @@
         <message>
             <source>On its way</source>
             <translation>راستے میں</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>شیلف پر</translation>
         </message>
         <message>
             <source>On the way: %1.</source>
@@ -6572,8 +6675,16 @@
             </translation>
         </message>
         <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
             <source>Packed</source>
             <translation>ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>بھرنے والا</translation>
         </message>
         <message>
             <source>Packed for %1, not handed over yet.</source>
@@ -6582,6 +6693,14 @@
         <message>
             <source>Packed, and nobody's yet.</source>
             <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>خریدنے کے پیکٹ</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>صفحہ %1، کل %2</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -6772,6 +6891,10 @@
             <translation>قینچی</translation>
         </message>
         <message>
+            <source>Second look, by whom</source>
+            <translation>دوسری جانچ، کس نے</translation>
+        </message>
+        <message>
             <source>Seen</source>
             <translation>دیکھ لیا</translation>
         </message>
@@ -6952,8 +7075,24 @@
             <translation>کچھ نگل لیا</translation>
         </message>
         <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
             <source>Spares are 0 to %1 percent.</source>
             <translation>فالتو 0 سے %1 فیصد تک ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>خاص: ہر سطر کوئی دوسرا شخص جانچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>خرچ</translation>
         </message>
         <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
@@ -7002,6 +7141,10 @@
         <message>
             <source>Take one of the words below off, and more fits.</source>
             <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>واپس نکالیں: %1۔</translation>
         </message>
         <message>
             <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
@@ -7208,6 +7351,10 @@
             <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
         </message>
         <message>
+            <source>The shelf has enough.</source>
+            <translation>شیلف پر کافی ہے۔</translation>
+        </message>
+        <message>
             <source>The therapist</source>
             <translation>تھراپسٹ</translation>
         </message>
@@ -7226,6 +7373,10 @@
         <message>
             <source>There are still clouds in the way.</source>
             <translation>راستے میں اب بھی بادل ہیں۔</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>اس مجموعے میں ابھی کوئی ڈبہ نہیں۔</translation>
         </message>
         <message>
             <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
@@ -7342,6 +7493,10 @@
         <message>
             <source>Thursday</source>
             <translation>جمعرات</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>حساب سے پہلے یہ ٹھیک کریں:</translation>
         </message>
         <message>
             <source>Today</source>
@@ -7524,8 +7679,20 @@
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
         </message>
         <message>
+            <source>What has a tick here was in already.</source>
+            <translation>جس پر یہاں نشان ہے وہ پہلے سے اندر تھا۔</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>ہر ڈبے میں کیا ہے</translation>
+        </message>
+        <message>
             <source>What is in the box today, beyond what was noted.</source>
             <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>ان میں کیا ہے</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -7584,6 +7751,10 @@
             <translation>جس کی ہمیں توقع ہے</translation>
         </message>
         <message>
+            <source>What you spend today</source>
+            <translation>آج آپ کا خرچ</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>گندم</translation>
         </message>
@@ -7598,6 +7769,10 @@
         <message>
             <source>When these words were agreed, on %1: %2</source>
             <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>جہاں دو خانے ہیں، دوسرا خانہ کسی اور کا ہے جو جانچتا ہے۔</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -7630,6 +7805,14 @@
         <message>
             <source>Within arm's reach of %1.</source>
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
+        </message>
+        <message>
+            <source>Words that go with this box</source>
+            <translation>اس ڈبے کے ساتھ جانے والے الفاظ</translation>
+        </message>
+        <message>
+            <source>Worth of each</source>
+            <translation>ہر ایک کی قیمت</translation>
         </message>
         <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
@@ -7682,6 +7865,10 @@
         <message>
             <source>a box for %1</source>
             <translation>‏%1 کے لیے ڈبا</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>ڈبوں کا کوئی مجموعہ</translation>
         </message>
         <message>
             <source>a counting in of %1</source>
@@ -7826,6 +8013,14 @@
         <message>
             <source>food boxes</source>
             <translation>کھانے کے برتن</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>forks</source>
@@ -8825,6 +9020,10 @@
             <translation>گھر سے باہر</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
             <source>For a home without a phone: what was used up or lost</source>
             <translation>بغیر فون والے گھر کے لیے: کیا ختم ہوا یا گم ہوا</translation>
         </message>
@@ -8861,16 +9060,28 @@
             <translation>کاغذ پر ایک ہفتہ</translation>
         </message>
         <message>
-            <source>Pictures and counts, in one language or two</source>
-            <translation>تصویریں اور گنتی، ایک یا دو زبانوں میں</translation>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
+            <source>Pictures, counts and the words that go with the box</source>
+            <translation>تصویریں، گنتی اور ڈبے کے ساتھ جانے والے الفاظ</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>سامان بھرنے کا دور</translation>
         </message>
         <message>
+            <source>Squares to tick, box by box or item by item</source>
+            <translation>نشان کے خانے، ڈبہ بہ ڈبہ یا چیز بہ چیز</translation>
+        </message>
+        <message>
             <source>The kite on paper</source>
             <translation>کاغذ پر پتنگ</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box</source>
+            <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے</translation>
         </message>
     </context>
     <context>

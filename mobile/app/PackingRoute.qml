@@ -15,6 +15,10 @@ PackingScreen {
     onBuildChosen: build => route.screens.bench.packBuild = build
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")
+    onPrintWanted: what => {
+        route.screens.print = what
+        route.show("print-build", "")
+    }
     onTendWanted: route.screens.go("tend")
     onRecallWanted: route.screens.go("recall")
 
