@@ -2868,6 +2868,30 @@
             <source>Builds and buying</source>
             <translation>Partie i zakupy</translation>
         </message>
+        <message>
+            <source>Boxes that were out</source>
+            <translation>Pudełka, które były u dzieci</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
+            <source>Squares to tick, with what is called out.</source>
+            <translation>Kwadraty do odhaczania, z uwagami do pudełek.</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box.</source>
+            <translation>Co kupić i co jest w każdym pudełku.</translation>
+        </message>
 </context>
 <context>
         <name>PagesSeen</name>
@@ -3019,6 +3043,13 @@
         </message>
     </context>
 <context>
+        <name>PrintBuildRoute</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>Wróć do stołu do pakowania</translation>
+        </message>
+    </context>
+<context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -3064,7 +3095,20 @@
             <source>With what was played and noticed</source>
             <translation>Z tym, w co się bawiono i co zauważono</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Box by box</source>
+            <translation>Pudełko po pudełku</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>W jakiej kolejności</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>Rzecz po rzeczy</translation>
+        </message>
+</context>
 <context>
         <name>PrintPreviewScreen</name>
         <message>
@@ -9335,6 +9379,158 @@
             <source>spares: 0 to 100 percent</source>
             <translation>zapas: od 0 do 100 procent</translation>
         </message>
+        <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>%1 × paczka po %2 szt., cena %3</translation>
+        </message>
+        <message>
+            <source>As designed.</source>
+            <translation>Jak we wzorze.</translation>
+        </message>
+        <message>
+            <source>Boxes</source>
+            <translation>Pudełka</translation>
+        </message>
+        <message>
+            <source>Boxes: %1</source>
+            <translation>Pudełka: %1</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>Według własnej listy</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>Każda sztuka liczy się częścią ceny swojej paczki. Zapas i to, co zostaje, się nie liczą: tych kwot nikt nie płaci i nie sumują się one do tej powyżej.</translation>
+        </message>
+        <message>
+            <source>In, by whom</source>
+            <translation>W środku, kto</translation>
+        </message>
+        <message>
+            <source>Item</source>
+            <translation>Rzecz</translation>
+        </message>
+        <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>Trzymaj je przy pudełku i przekaż razem z nim.</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>Zostaje</translation>
+        </message>
+        <message>
+            <source>Need</source>
+            <translation>Potrzeba</translation>
+        </message>
+        <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>Żadne pudełko tej partii nie czeka na pakowanie.</translation>
+        </message>
+        <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>Nie liczone, bo bez ceny: %1.</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>Na półce</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>Pakuje</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>Paczki do kupienia</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Strona %1 z %2</translation>
+        </message>
+        <message>
+            <source>Second look, by whom</source>
+            <translation>Sprawdzone, kto</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>Zapas</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>Specjalne: każdą pozycję sprawdza ktoś inny.</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>Wydatek</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>Wyjmij z powrotem: %1.</translation>
+        </message>
+        <message>
+            <source>The shelf has enough.</source>
+            <translation>Na półce jest dość.</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>W tej partii nie ma jeszcze pudełka.</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>Do poprawienia, zanim da się policzyć ten arkusz:</translation>
+        </message>
+        <message>
+            <source>What has a tick here was in already.</source>
+            <translation>Co jest tu odhaczone, już było w środku.</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>Co jest w każdym pudełku</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>Co w nich jest</translation>
+        </message>
+        <message>
+            <source>What you spend today</source>
+            <translation>Ile dziś wydajesz</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>Gdzie są dwa kwadraty, drugi jest dla kogoś innego, kto sprawdza.</translation>
+        </message>
+        <message>
+            <source>Words that go with this box</source>
+            <translation>Słowa, które idą z tym pudełkiem</translation>
+        </message>
+        <message>
+            <source>Worth of each</source>
+            <translation>Wartość każdego</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>partii pudełek</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>na lewą rękę</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>na prawą rękę</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -10033,7 +10229,28 @@
             <source>The kite on paper</source>
             <translation>Latawiec na papierze</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
+            <source>Pictures, counts and the words that go with the box</source>
+            <translation>Obrazki, liczby i słowa, które idą z pudełkiem</translation>
+        </message>
+        <message>
+            <source>Squares to tick, box by box or item by item</source>
+            <translation>Kwadraty do odhaczania, po pudełkach albo po rzeczach</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box</source>
+            <translation>Co kupić i co jest w każdym pudełku</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>

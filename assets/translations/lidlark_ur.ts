@@ -2867,6 +2867,30 @@
             <source>Builds and buying</source>
             <translation>مجموعے اور خریداری</translation>
         </message>
+        <message>
+            <source>Boxes that were out</source>
+            <translation>جو ڈبے بچوں کے پاس رہے</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
+            <source>Squares to tick, with what is called out.</source>
+            <translation>نشان کے خانے، ہر ڈبے کی خاص باتوں کے ساتھ۔</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box.</source>
+            <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے۔</translation>
+        </message>
 </context>
 <context>
         <name>PagesSeen</name>
@@ -3018,6 +3042,13 @@
         </message>
     </context>
 <context>
+        <name>PrintBuildRoute</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>بھرنے کی میز پر واپس</translation>
+        </message>
+    </context>
+<context>
         <name>PrintChoices</name>
         <message>
             <source>How families reach the service</source>
@@ -3063,7 +3094,20 @@
             <source>With what was played and noticed</source>
             <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Box by box</source>
+            <translation>ڈبہ بہ ڈبہ</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>کس ترتیب میں</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>چیز بہ چیز</translation>
+        </message>
+</context>
 <context>
         <name>PrintPreviewScreen</name>
         <message>
@@ -9297,6 +9341,158 @@
             <source>spares: 0 to 100 percent</source>
             <translation>فالتو: 0 سے 100 فیصد</translation>
         </message>
+        <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>‏%1 × %2 کا پیکٹ، قیمت %3</translation>
+        </message>
+        <message>
+            <source>As designed.</source>
+            <translation>نمونے کے مطابق۔</translation>
+        </message>
+        <message>
+            <source>Boxes</source>
+            <translation>ڈبے</translation>
+        </message>
+        <message>
+            <source>Boxes: %1</source>
+            <translation>ڈبے: %1</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>اپنی الگ فہرست سے</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>ہر ٹکڑا اپنے پیکٹ کی قیمت کے حصے کے برابر گنا گیا ہے۔ فالتو اور بچا ہوا اس میں نہیں: یہ رقمیں کوئی ادا نہیں کرتا، اور ان کا جوڑ اوپر والی رقم نہیں بنتا۔</translation>
+        </message>
+        <message>
+            <source>In, by whom</source>
+            <translation>اندر، کس نے</translation>
+        </message>
+        <message>
+            <source>Item</source>
+            <translation>چیز</translation>
+        </message>
+        <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>انہیں ڈبے کے ساتھ رکھیں اور ساتھ ہی آگے دیں۔</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>بچت</translation>
+        </message>
+        <message>
+            <source>Need</source>
+            <translation>ضرورت</translation>
+        </message>
+        <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>اس مجموعے کا کوئی ڈبہ بھرنے کو باقی نہیں۔</translation>
+        </message>
+        <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>حساب میں نہیں، کیونکہ قیمت نہیں لکھی: %1۔</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>شیلف پر</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>بھرنے والا</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>خریدنے کے پیکٹ</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>صفحہ %1، کل %2</translation>
+        </message>
+        <message>
+            <source>Second look, by whom</source>
+            <translation>دوسری جانچ، کس نے</translation>
+        </message>
+        <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>خاص: ہر سطر کوئی دوسرا شخص جانچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>خرچ</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>واپس نکالیں: %1۔</translation>
+        </message>
+        <message>
+            <source>The shelf has enough.</source>
+            <translation>شیلف پر کافی ہے۔</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>اس مجموعے میں ابھی کوئی ڈبہ نہیں۔</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>حساب سے پہلے یہ ٹھیک کریں:</translation>
+        </message>
+        <message>
+            <source>What has a tick here was in already.</source>
+            <translation>جس پر یہاں نشان ہے وہ پہلے سے اندر تھا۔</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>ہر ڈبے میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>ان میں کیا ہے</translation>
+        </message>
+        <message>
+            <source>What you spend today</source>
+            <translation>آج آپ کا خرچ</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>جہاں دو خانے ہیں، دوسرا خانہ کسی اور کا ہے جو جانچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Words that go with this box</source>
+            <translation>اس ڈبے کے ساتھ جانے والے الفاظ</translation>
+        </message>
+        <message>
+            <source>Worth of each</source>
+            <translation>ہر ایک کی قیمت</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>ڈبوں کا کوئی مجموعہ</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -9988,7 +10184,28 @@
             <source>The kite on paper</source>
             <translation>کاغذ پر پتنگ</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
+            <source>Pictures, counts and the words that go with the box</source>
+            <translation>تصویریں، گنتی اور ڈبے کے ساتھ جانے والے الفاظ</translation>
+        </message>
+        <message>
+            <source>Squares to tick, box by box or item by item</source>
+            <translation>نشان کے خانے، ڈبہ بہ ڈبہ یا چیز بہ چیز</translation>
+        </message>
+        <message>
+            <source>What to buy, and what is in each box</source>
+            <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>

@@ -74,21 +74,34 @@ void markRest(Labels &labels, TagSet rest)
         mark(labels, Label::SmallParts);
 }
 
+LabelWords wordsOf(std::size_t label, Region region)
+{
+    if (region == Region::UnitedStates)
+        return {{texts[label].unitedStates, {}}, {say("16 CFR 1500.19(b)"), {}}};
+    const bool balloon = label == static_cast<std::size_t>(Label::Balloon);
+    return {{texts[label].europe, {}},
+            {balloon ? say("EN 71-1") : say("Toy safety rules of the EU and the UK"), {}}};
+}
+
 std::vector<LabelWords> linesOf(const Labels &labels, Region region)
 {
     std::vector<LabelWords> lines;
     for (std::size_t i = 0; i < labelCount; ++i) {
         if (!labels[i])
             continue;
-        LabelWords line{{texts[i].europe, {}}, {say("EN 71-1"), {}}};
-        if (region == Region::UnitedStates)
-            line = {{texts[i].unitedStates, {}}, {say("16 CFR 1500.19(b)"), {}}};
-        else if (i != static_cast<std::size_t>(Label::Balloon))
-            line.source = {say("Toy safety rules of the EU and the UK"), {}};
+        LabelWords line = wordsOf(i, region);
         if (std::find(lines.begin(), lines.end(), line) == lines.end())
             lines.push_back(std::move(line));
     }
     return lines;
+}
+
+bool carries(const ItemId &item, std::size_t label, const catalogue::Catalogue &catalogue)
+{
+    Labels labels{};
+    if (const ItemKind *kind = catalogue.item(item))
+        markItem(labels, *kind);
+    return labels[label];
 }
 
 } // namespace
@@ -118,6 +131,25 @@ std::vector<LabelWords> labelWords(const catalogue::Activity &activity,
     }
     markRest(labels, cautions.without(ofItems) | activity.madeTags);
     return linesOf(labels, region);
+}
+
+std::vector<BoxLabelWords> labelWordsOfBox(std::span<const ItemId> items,
+                                           const catalogue::Catalogue &catalogue, Region region)
+{
+    std::vector<BoxLabelWords> all;
+    for (std::size_t label = 0; label < labelCount; ++label) {
+        const LabelWords words = wordsOf(label, region);
+        for (const ItemId &item : items) {
+            if (!carries(item, label, catalogue))
+                continue;
+            auto same = std::ranges::find(all, words, &BoxLabelWords::label);
+            if (same == all.end())
+                same = all.insert(all.end(), {words, {}});
+            if (std::ranges::find(same->items, item) == same->items.end())
+                same->items.push_back(item);
+        }
+    }
+    return all;
 }
 
 } // namespace lidlark::wording

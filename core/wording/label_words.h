@@ -3,6 +3,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/wording/sentence.h"
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -43,5 +44,19 @@ std::vector<LabelWords> labelWords(const catalogue::Activity &activity,
                                    const std::vector<catalogue::ItemUse> &items,
                                    catalogue::TagSet cautions,
                                    const catalogue::Catalogue &catalogue, Region region);
+
+/// Words that stand on a label, and which things of a box they are about.
+struct BoxLabelWords {
+    LabelWords label;
+    std::vector<ItemId> items; ///< At least one, in the order of the box.
+    bool operator==(const BoxLabelWords &) const = default;
+};
+
+/// The label words of all that lies in a box, for when it is handed on on paper; in the same order
+/// and by the same rules. Of pieces that are only made while playing nothing is said here: the
+/// activity says it.
+/// @param items what the catalogue does not know says nothing.
+std::vector<BoxLabelWords> labelWordsOfBox(std::span<const ItemId> items,
+                                           const catalogue::Catalogue &catalogue, Region region);
 
 } // namespace lidlark::wording

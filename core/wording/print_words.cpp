@@ -61,6 +61,16 @@ Sentence countHomeLine()
     return {say("Count everything home. The lid comes last."), {}};
 }
 
+Sentence boxLabelTitle()
+{
+    return {say("Words that go with this box"), {}};
+}
+
+Sentence boxLabelNote()
+{
+    return {say("Keep them with the box, and hand them on with it."), {}};
+}
+
 Sentence keptOutLine(std::vector<Argument> names)
 {
     return {say("Not in this home: %1."), {inList(std::move(names))}};

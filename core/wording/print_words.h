@@ -22,6 +22,9 @@ Sentence inList(std::vector<Argument> names);
 Sentence cardOf(int card, int cards);
 /// "Count everything home. The lid comes last."
 Sentence countHomeLine();
+/// Over the label words of what is in a box: "Words that go with this box", and that they stay.
+Sentence boxLabelTitle();
+Sentence boxLabelNote();
 /// "Not in this home: rubber bands, balloons.": on the list, and kept out for an allergy.
 Sentence keptOutLine(std::vector<Argument> names);
 /// Over the contact of the service on a label: "Found it, or a question?"

@@ -85,6 +85,7 @@ QtObject {
             return "video-plan"
         case "pack-box":
         case "pack-item":
+        case "print-build":
         case "tend":
         case "recall":
             return "packing"

@@ -16,6 +16,10 @@ PackingScreen {
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")
     onBuildsWanted: route.screens.go("builds")
+    onPrintWanted: what => {
+        route.screens.print = what
+        route.show("print-build", "")
+    }
     onTendWanted: route.screens.go("tend")
     onRecallWanted: {
         route.screens.bench.recallLot = ""

@@ -1,13 +1,27 @@
 #include "mobile/bridge/print_pages.h"
 
+#include <QRegularExpression>
+
 #include "core/store/box_repository.h"
 #include "core/store/shared_copies.h"
 #include "core/sync/consent.h"
 #include "core/usecase/avoided_at_home.h"
+#include "mobile/bridge/text.h"
 
 #include <algorithm>
 
 namespace lidlark::mobile {
+
+namespace {
+
+Result<workbench::BuildId> buildMeant(Household &household, const QString &build)
+{
+    if (build.isEmpty())
+        return usecase::buildToPack(household.workplace());
+    return workbench::BuildId{toCore(build)};
+}
+
+} // namespace
 
 Result<usecase::LidListPage> lidListPage(Household &household)
 {
@@ -70,6 +84,34 @@ Result<usecase::TallyPage> tallyPage(Household &household, int weeksOn)
 Result<usecase::RestockPage> restockPage(Household &household)
 {
     return usecase::restockPageOf(household.workplace());
+}
+
+Result<usecase::BuildSheetPage> buildSheetPage(Household &household, const QString &build)
+{
+    const auto id = buildMeant(household, build);
+    return id ? usecase::buildSheetPageOf(household.workplace(), *id)
+              : Result<usecase::BuildSheetPage>(id.error());
+}
+
+Result<usecase::PackListPage> packListPage(Household &household, const QString &build)
+{
+    const auto id = buildMeant(household, build);
+    return id ? usecase::packListPageOf(household.workplace(), *id)
+              : Result<usecase::PackListPage>(id.error());
+}
+
+QString buildFileWords(Household &household, const QString &build)
+{
+    const auto id = buildMeant(household, build);
+    const auto table = id ? usecase::packTable(household.workplace(), *id)
+                          : Result<usecase::PackTable>(id.error());
+    if (!table)
+        return {};
+    QString words = fromCore(toText(table->build.day));
+    if (!table->boxes.empty())
+        words += u' ' + fromCore(table->boxes.front().code);
+    static const QRegularExpression noFileName(QStringLiteral("[^\\w .-]"));
+    return words.replace(noFileName, QStringLiteral("-"));
 }
 
 std::optional<YesToShare> yesToShare(Household &household)

@@ -1,8 +1,10 @@
 #pragma once
 
 #include "core/base/result.h"
+#include "core/usecase/build_sheet_page.h"
 #include "core/usecase/label_page.h"
 #include "core/usecase/lid_list_page.h"
+#include "core/usecase/pack_list_page.h"
 #include "core/usecase/restock_page.h"
 #include "core/usecase/summary_page.h"
 #include "core/usecase/tally_page.h"
@@ -24,6 +26,12 @@ Result<std::vector<usecase::LabelPage>> labelPages(Household &household);
 Result<usecase::TravelPage> travelPage(Household &household, const QString &language);
 Result<usecase::TallyPage> tallyPage(Household &household, int weeksOn);
 Result<usecase::RestockPage> restockPage(Household &household);
+/// Of a build of the clinic. @param build its id; empty: the newest that is still to be packed.
+Result<usecase::BuildSheetPage> buildSheetPage(Household &household, const QString &build);
+Result<usecase::PackListPage> packListPage(Household &household, const QString &build);
+
+/// What tells the file of one build from that of another: its day, and the code of its first box.
+QString buildFileWords(Household &household, const QString &build);
 
 /// An adult's yes to sharing (core/sync/consent.h), as it stands: who, and on which day.
 struct YesToShare {

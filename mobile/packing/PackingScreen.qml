@@ -17,6 +17,7 @@ Sheet {
     signal buildChosen(string build)
     signal boxWanted(string code)
     signal byItemWanted()
+    signal printWanted(string what)
     signal tendWanted()
     signal buildsWanted()
     signal recallWanted()
@@ -96,6 +97,36 @@ Sheet {
             endText: row.special && !row.gone ? qsTr("Special") : ""
             onClicked: screen.boxWanted(row.code)
         }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        visible: table.count > 0
+        text: qsTr("On paper")
+    }
+
+    Repeater {
+        model: table.count > 0 ? ["pack-list", "build-sheet"] : []
+
+        LinkRow {
+            id: paper
+
+            required property string modelData
+            required property int index
+
+            objectName: "print-" + paper.modelData
+            width: screen.contentWidth
+            sign: "sign-notebook"
+            text: paper.index === 0 ? qsTr("Pack list") : qsTr("Build sheet")
+            note: paper.index === 0 ? qsTr("Squares to tick, with what is called out.") : qsTr("What to buy, and what is in each box.")
+            onClicked: screen.printWanted(paper.modelData)
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        visible: table.count > 0
+        text: qsTr("Boxes that were out")
     }
 
     LinkRow {

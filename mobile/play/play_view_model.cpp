@@ -1,9 +1,8 @@
 #include "play_view_model.h"
 
-#include <QLocale>
-
 #include "core/wording/caution_words.h"
 #include "mobile/bridge/guarding_words.h"
+#include "mobile/bridge/label_region.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/spoken_language.h"
 #include "mobile/bridge/text.h"
@@ -92,10 +91,8 @@ std::vector<wording::LabelWords> PlayViewModel::label() const
     const catalogue::Activity *activity = activityInHand();
     if (activity == nullptr || m_household == nullptr)
         return {};
-    // The words of the country the phone is set to.
-    const QString territory = QLocale::territoryToCode(QLocale::system().territory());
     return wording::labelWords(*activity, m_playInHand->items(), m_playInHand->cautions(),
-                               m_household->catalogue(), wording::regionOf(toCore(territory)));
+                               m_household->catalogue(), labelRegionHere());
 }
 
 QStringList PlayViewModel::labelWords() const

@@ -66,6 +66,33 @@ Column {
 
     SectionWords {
         width: choices.width
+        visible: choices.job.hasOrder
+        text: qsTr("In which order")
+    }
+
+    ChipFlow {
+        width: choices.width
+        visible: choices.job.hasOrder
+
+        Repeater {
+            model: [qsTr("Box by box"), qsTr("Item by item")]
+
+            FilterChip {
+                id: order
+
+                required property string modelData
+                required property int index
+
+                objectName: "order-" + order.index
+                text: order.modelData
+                picked: choices.job.byItem === (order.index === 1)
+                onClicked: choices.job.byItem = order.index === 1
+            }
+        }
+    }
+
+    SectionWords {
+        width: choices.width
         visible: choices.job.hasWeeks
         text: qsTr("Week")
     }

@@ -11,7 +11,9 @@ Sheet {
 
     required property Household household
     required property string print
+    property alias build: job.build
     property alias folder: job.folder
+    property string backName: qsTr("Back to all prints")
 
     signal back()
 
@@ -27,7 +29,7 @@ Sheet {
 
     header: TitleBar {
         text: job.name
-        backName: qsTr("Back to all prints")
+        backName: screen.backName
         onBack: screen.back()
     }
 

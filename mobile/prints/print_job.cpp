@@ -1,13 +1,19 @@
 #include "print_job.h"
 
 #include "mobile/bridge/print_pages.h"
+#include "mobile/prints/box_label_print.h"
+#include "mobile/prints/build_sheet_print.h"
 #include "mobile/prints/kite_card.h"
 #include "mobile/prints/label_print.h"
 #include "mobile/prints/lid_list_print.h"
+#include "mobile/prints/pack_list_print.h"
 #include "mobile/prints/restock_print.h"
 #include "mobile/prints/summary_print.h"
 #include "mobile/prints/tally_print.h"
 #include "mobile/prints/travel_print.h"
+
+#include <algorithm>
+#include <iterator>
 
 namespace lidlark::mobile {
 
@@ -41,8 +47,12 @@ template <class Page, class Paint> Result<PrintPages> painted(const Result<Page>
 Result<PrintPages> lidList(Household &household, const PrintWish &wish)
 {
     return painted(lidListPage(household), [&](const usecase::LidListPage &list) {
-        return onSheets(lidListPrint(list, languagesOf(household, wish), lidCardOn(wish.paper)),
-                        sizeOf(wish.paper), true);
+        const PrintLanguages languages = languagesOf(household, wish);
+        const QSize card = lidCardOn(wish.paper);
+        PrintPages cards = lidListPrint(list, languages, card);
+        std::ranges::move(boxLabelPrint(list, languages, card, wish.labels),
+                          std::back_inserter(cards));
+        return onSheets(cards, sizeOf(wish.paper), true);
     });
 }
 
@@ -83,6 +93,8 @@ QList<Paper> papersFor(Print what)
     case Print::Tally:
     case Print::Travel:
     case Print::Restock:
+    case Print::PackList:
+    case Print::BuildSheet:
         break; // smaller, and their words could not be read
     }
     return {Paper::A4, Paper::Letter};
@@ -105,7 +117,13 @@ int mostLanguages(Print what)
 
 bool isForTherapist(Print what)
 {
-    return what == Print::Label || what == Print::Labels || what == Print::Restock;
+    return what == Print::Label || what == Print::Labels || what == Print::Restock ||
+           isOfBuild(what);
+}
+
+bool isOfBuild(Print what)
+{
+    return what == Print::PackList || what == Print::BuildSheet;
 }
 
 bool isForGuest(Print what)
@@ -135,6 +153,13 @@ Result<PrintPages> pagesOf(Household &household, const PrintWish &wish)
     case Print::Summary:
         return painted(summaryPage(household, wish.tellPlays),
                        [&](const auto &page) { return PrintPages{summaryPrint(page, in, size)}; });
+    case Print::PackList:
+        return painted(packListPage(household, wish.build), [&](const auto &page) {
+            return packListPrint(page, wish.byItem, in, size);
+        });
+    case Print::BuildSheet:
+        return painted(buildSheetPage(household, wish.build),
+                       [&](const auto &page) { return buildSheetPrint(page, in, size); });
     case Print::Restock:
         break;
     }

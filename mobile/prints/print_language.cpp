@@ -1,6 +1,9 @@
 #include "print_language.h"
 
+#include <QLocale>
+
 #include "core/wording/catalogue_terms.h"
+#include "core/wording/money_words.h"
 #include "core/wording/print_words.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/text.h"
@@ -22,9 +25,16 @@ QString PrintLanguage::tell(const wording::Sentence &sentence) const
     return m_tongue->tell(sentence);
 }
 
-QString PrintLanguage::number(int value) const
+QString PrintLanguage::number(std::int64_t value) const
 {
     return numerals(QString::number(value), m_tongue->language().code);
+}
+
+QString PrintLanguage::money(std::int64_t pence, const std::string &currency) const
+{
+    const QString &code = m_tongue->language().code;
+    return numerals(fromCore(wording::moneyText(pence, currency)), code)
+        .replace(u'.', QLocale(code).decimalPoint());
 }
 
 wording::Argument PrintLanguage::nameOf(const ItemId &item, int pieces) const

@@ -4,7 +4,9 @@
 #include "core/wording/sentence.h"
 #include "mobile/bridge/written_language.h"
 
+#include <cstdint>
 #include <memory>
+#include <string>
 #include <vector>
 
 namespace lidlark::mobile {
@@ -23,7 +25,9 @@ public:
     [[nodiscard]] bool countsOtherwiseThan(const PrintLanguage &other) const;
 
     [[nodiscard]] QString tell(const wording::Sentence &sentence) const;
-    [[nodiscard]] QString number(int value) const;
+    [[nodiscard]] QString number(std::int64_t value) const;
+    /// "£220.34" with the language's digits and decimal sign. @param currency ISO 4217.
+    [[nodiscard]] QString money(std::int64_t pence, const std::string &currency) const;
     /// "Not yet checked", in the language itself; empty where somebody has.
     [[nodiscard]] QString unchecked() const { return m_tongue->unchecked(); }
 

@@ -171,7 +171,7 @@ int PrintSheet::words(const QString &text, int pixels, int style, const QRect &p
     // What a line is higher than the step lies above its letters.
     const double lift = (layout.lineAt(0).height() - step) / 2;
     const int down = (style & Middle) != 0 ? (place.height() - height) / 2 : 0;
-    m_painter.setPen(Qt::black);
+    m_painter.setPen((style & White) != 0 ? Qt::white : Qt::black);
     layout.draw(&m_painter, mirrored(place).topLeft() + QPointF(0.0, down - lift));
     return height;
 }
@@ -181,6 +181,14 @@ int PrintSheet::fittedWords(const QString &text, int most, int least, int style,
 {
     const int pixels = fittingPixels(text, most, least, style, place.size(), fromTheRight);
     return words(text, pixels, style, place, fromTheRight);
+}
+
+void PrintSheet::block(const QRect &place)
+{
+    m_painter.setPen(Qt::NoPen);
+    m_painter.setBrush(Qt::black);
+    m_painter.drawRoundedRect(mirrored(place), squareRadius, squareRadius);
+    m_painter.setBrush(Qt::NoBrush);
 }
 
 void PrintSheet::line(const QPoint &from, const QPoint &to)
@@ -209,6 +217,16 @@ void PrintSheet::square(const QRect &place, bool struck)
     const QPoint middle = shown.center();
     const int half = shown.width() / strokeShare;
     m_painter.drawLine(middle - QPoint(half, 0), middle + QPoint(half, 0));
+}
+
+void PrintSheet::tick(const QRect &place)
+{
+    const QRectF shown = mirrored(place);
+    const auto at = [&shown](double x, double y) {
+        return shown.topLeft() + QPointF(x * shown.width(), y * shown.height());
+    };
+    m_painter.setPen(inked(frameLine));
+    m_painter.drawPolyline(QPolygonF{at(0.22, 0.52), at(0.42, 0.74), at(0.8, 0.26)});
 }
 
 int heightOfWords(const QString &text, int pixels, int style, int width, bool fromTheRight)

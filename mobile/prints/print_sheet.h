@@ -13,7 +13,14 @@ namespace lidlark::mobile {
 class PrintSheet
 {
 public:
-    enum Style { Plain = 0, Bold = 1, Centred = 2, Middle = 4, End = 8 };
+    enum Style {
+        Plain = 0,
+        Bold = 1,
+        Centred = 2,
+        Middle = 4,
+        End = 8,
+        White = 16 ///< On a block.
+    };
 
     /// In the direction of the app.
     PrintSheet(QPainter &painter, const QSize &size);
@@ -39,12 +46,16 @@ public:
     /// Words as large as they fit into @p place, at most @p most, at least @p least high.
     int fittedWords(const QString &text, int most, int least, int style, const QRect &place,
                     bool fromTheRight);
+    /// Black, for white words.
+    void block(const QRect &place);
     /// To write on.
     void line(const QPoint &from, const QPoint &to);
     /// Between two parts of a page.
     void rule(int left, int right, int top);
     /// To write a number in; @p struck: nothing can be said here.
     void square(const QRect &place, bool struck = false);
+    /// In a square: done before it was printed.
+    void tick(const QRect &place);
 
 private:
     [[nodiscard]] QRect mirrored(const QRect &place) const;

@@ -110,6 +110,18 @@ void PrintViewModel::setWeeksOn(int weeks)
         change([&] { m_wish.weeksOn = weeks; });
 }
 
+void PrintViewModel::setBuild(const QString &build)
+{
+    if (build != m_wish.build)
+        change([&] { m_wish.build = build; });
+}
+
+void PrintViewModel::setByItem(bool byItem)
+{
+    if (byItem != m_wish.byItem)
+        change([&] { m_wish.byItem = byItem; });
+}
+
 bool PrintViewModel::mayTellPlays() const
 {
     return m_wish.what == Print::Summary && m_household != nullptr && !m_household->therapist() &&
@@ -145,8 +157,10 @@ bool PrintViewModel::keepContact(const QString &words)
 QString PrintViewModel::fileName() const
 {
     QString file = name();
-    if (const auto list = lidListPage(*m_household);
-        list && !isForTherapist(m_wish.what) && m_wish.what != Print::KiteCard)
+    if (isOfBuild(m_wish.what))
+        file += u' ' + buildFileWords(*m_household, m_wish.build);
+    else if (const auto list = lidListPage(*m_household);
+             list && !isForTherapist(m_wish.what) && m_wish.what != Print::KiteCard)
         file += QStringLiteral(" %1 R%2").arg(fromCore(list->code)).arg(list->revision);
     return file + QStringLiteral(".pdf");
 }

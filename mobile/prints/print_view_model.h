@@ -28,6 +28,11 @@ class PrintViewModel : public QObject
     /// Of a tally: 0 this week, 1 the next.
     Q_PROPERTY(bool hasWeeks READ hasWeeks NOTIFY changed FINAL)
     Q_PROPERTY(int weeksOn READ weeksOn WRITE setWeeksOn NOTIFY changed FINAL)
+    /// Of a build: its id; empty: the newest that is still to be packed.
+    Q_PROPERTY(QString build READ build WRITE setBuild NOTIFY changed FINAL)
+    /// Of a pack list: item by item, in place of box by box.
+    Q_PROPERTY(bool hasOrder READ hasOrder NOTIFY changed FINAL)
+    Q_PROPERTY(bool byItem READ byItem WRITE setByItem NOTIFY changed FINAL)
     /// What was played may be put on it; off until somebody of the home says so for this page.
     Q_PROPERTY(bool mayTellPlays READ mayTellPlays NOTIFY changed FINAL)
     Q_PROPERTY(bool tellPlays READ tellPlays WRITE setTellPlays NOTIFY changed FINAL)
@@ -62,6 +67,11 @@ public:
     [[nodiscard]] bool hasWeeks() const { return m_wish.what == Print::Tally; }
     [[nodiscard]] int weeksOn() const { return m_wish.weeksOn; }
     void setWeeksOn(int weeks);
+    [[nodiscard]] QString build() const { return m_wish.build; }
+    void setBuild(const QString &build);
+    [[nodiscard]] bool hasOrder() const { return m_wish.what == Print::PackList; }
+    [[nodiscard]] bool byItem() const { return m_wish.byItem; }
+    void setByItem(bool byItem);
     [[nodiscard]] bool mayTellPlays() const;
     [[nodiscard]] bool tellPlays() const { return m_wish.tellPlays; }
     void setTellPlays(bool tell);

@@ -78,6 +78,10 @@ QString PrintsViewModel::nameOf(Print what)
         return tr("Label for this box");
     case Print::Labels:
         return tr("Labels for all boxes");
+    case Print::PackList:
+        return tr("Pack list");
+    case Print::BuildSheet:
+        return tr("Build sheet");
     case Print::Restock:
         break;
     }
@@ -88,7 +92,7 @@ QString PrintsViewModel::noteOf(Print what)
 {
     switch (what) {
     case Print::LidList:
-        return tr("Pictures and counts, in one language or two");
+        return tr("Pictures, counts and the words that go with the box");
     case Print::Tally:
         return tr("For a home without a phone: what was used up or lost");
     case Print::Travel:
@@ -100,6 +104,10 @@ QString PrintsViewModel::noteOf(Print what)
     case Print::Label:
     case Print::Labels:
         return tr("Name, box, what to keep away, and how to reach you");
+    case Print::PackList:
+        return tr("Squares to tick, box by box or item by item");
+    case Print::BuildSheet:
+        return tr("What to buy, and what is in each box");
     case Print::Restock:
         break;
     }

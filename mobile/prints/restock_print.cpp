@@ -63,7 +63,7 @@ private:
     [[nodiscard]] int foot() const { return m_size.height() - tenths(120); }
     [[nodiscard]] int pictureWide() const { return tenths(140); }
     [[nodiscard]] int headHigh() const { return tenths(80); }
-    [[nodiscard]] int boxHigh() const { return tenths(100); }
+    [[nodiscard]] int boxHigh() const { return tenths(126); }
     [[nodiscard]] int heightOf(const usecase::RestockItem &item) const
     {
         const int rows = (static_cast<int>(item.boxes.size()) + columns - 1) / columns;
@@ -101,8 +101,8 @@ private:
         if (!box.insteadOf.empty())
             note +=
                 QStringLiteral(", ") + m_in.tell(wording::inPlaceOf(m_in.nameOf(box.insteadOf, 2)));
-        sheet.fittedWords(note, tenths(28), tenths(18), PrintSheet::Plain,
-                          {left, place.top() + tenths(52), wide, tenths(40)}, m_in.fromTheRight());
+        sheet.fittedWords(note, tenths(28), tenths(22), PrintSheet::Plain,
+                          {left, place.top() + tenths(52), wide, tenths(72)}, m_in.fromTheRight());
     }
 
     const usecase::RestockPage &m_restock;

@@ -150,6 +150,22 @@ private slots:
         QVERIFY2(hand().reads(text("Handed over.")), page().constData());
     }
 
+    /// Of the build that is shown, and back to its table.
+    void theTableIsOnPaper()
+    {
+        (void)writeTable(path());
+        open();
+        goTo("packing");
+        tap("Pack list");
+        QVERIFY2(hand().reads(text("In which order")), page().constData());
+        look("pack-list");
+        tapAll({"Item by item", "Back to the packing table", "Build sheet"});
+        QVERIFY2(hand().reads(text("As it will come out")), page().constData());
+        look("build-sheet");
+        tap("Back to the packing table");
+        QVERIFY2(hand().reads(text("0 of 3 ready")), page().constData());
+    }
+
     void whatCameBackIsTendedAndALotIsRecalled()
     {
         (void)writeTable(path());

@@ -1,5 +1,7 @@
 #include <QtTest>
 
+#include "core/usecase/issue_box.h"
+#include "core/usecase/pack_list_page.h"
 #include "tests/support/clinic.h"
 
 #include <filesystem>
@@ -251,6 +253,36 @@ private slots:
         QVERIFY(packAll(*morven, table, "K1"));
         QVERIFY(boxOn(*morven, table, "K1").isReady());
         std::filesystem::remove(file);
+    }
+
+    /// The printed list: what was handed over waits for nobody; the newest build that waits is it.
+    void aPackListIsOfWhatIsStillToBePacked()
+    {
+        auto morven = packer("Morven");
+        usecase::Workplace workplace = morven->workplace();
+        QVERIFY(!usecase::buildToPack(workplace).ok());
+        const Table table = tableOn(*morven);
+        for (const auto &box : {standardBox("K1", "Fin", table.design),
+                                leftHanded("K2", table.design), latexFree("K3", table.design)})
+            QVERIFY(usecase::keepBox(workplace, table.build, box).ok());
+        QVERIFY(packAll(*morven, table, "K1"));
+        QVERIFY(usecase::issuePackedBox(workplace, table.build, "K1").ok());
+        QVERIFY(*usecase::buildToPack(workplace) == table.build);
+        const auto list = usecase::packListPageOf(workplace, table.build);
+        QCOMPARE(list->boxes.size(), std::size_t{2});
+        QCOMPARE(list->boxes.front().code, std::string("K2"));
+        // bands, dough, scissors, loops
+        QCOMPARE(list->items.size(), std::size_t{4});
+        QCOMPARE(list->items[1].item, ItemId{"dough"});
+        QCOMPARE(list->items[1].pieces(), 2);
+        QVERIFY(list->items[1].places[1].special);
+        const auto &scissors = list->items[2].places;
+        QVERIFY(scissors[0].callOuts.front().kind == workbench::CallKind::LeftHand);
+        QVERIFY(scissors[1].callOuts.empty());
+        const auto newer = usecase::startBuild(
+            workplace, {{}, "Later boxes", *dayFrom({2027, 2, 1}), "GBP", 10, {}});
+        QVERIFY(newer.ok());
+        QVERIFY(*usecase::buildToPack(workplace) == table.build); // nothing to pack there yet
     }
 
     void aFamilysPhonePacksNothing()

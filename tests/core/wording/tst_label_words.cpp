@@ -117,6 +117,25 @@ private slots:
         QCOMPARE(wordsFor({"card"}, Region::UnitedStates, {}, {Tag::Balloon}), QStringList{L2});
     }
 
+    /// On paper the same words in the same order, and beside them what they are about.
+    void aBoxHasTheWordsOfAllThatIsInIt()
+    {
+        const std::vector<ItemId> box{{"eyes"}, {"bobble"},  {"card"},
+                                      {"ball"}, {"balloon"}, {"nowhere-known"}};
+        const auto words = wording::labelWordsOfBox(box, shelf(), Region::UnitedStates);
+        QStringList lines;
+        for (const auto &word : words)
+            lines.append(QString::fromStdString(wording::fill(word.label.words)));
+        QCOMPARE(lines, (QStringList{L2, L3, L4, L1}));
+        QVERIFY((words[0].items == std::vector<ItemId>{{"balloon"}}));
+        QVERIFY((words[3].items == std::vector<ItemId>{{"eyes"}, {"bobble"}}));
+        // In Europe a small ball and what contains one share their words.
+        const auto european = wording::labelWordsOfBox(box, shelf(), Region::Europe);
+        QCOMPARE(european.size(), std::size_t{3});
+        QVERIFY((european[1].items == std::vector<ItemId>{{"ball"}, {"bobble"}}));
+        QVERIFY(wording::labelWordsOfBox({}, shelf(), Region::Europe).empty());
+    }
+
     void noWordsAreSaidTwice()
     {
         const QStringList words = wordsFor({"bobble", "ball"}, Region::Europe);

@@ -7,6 +7,7 @@
 #include "mobile/bridge/print_pages.h"
 #include "mobile/prints/pdf_file.h"
 #include "mobile/prints/print_job.h"
+#include "tests/mobile/prints/golden_clinic.h"
 #include "tests/mobile/prints/printed.h"
 #include "tests/support/phone.h"
 
@@ -62,6 +63,7 @@ public:
         packed[{"loops"}] = 6;
         clock.moveTo(islandTime(11, 10, 0));
         (void)usecase::reviseBox(morven, "Mairead", {}, packed);
+        (void)GoldenClinic(morven).keep();
     }
     /// Ruth has played; @p yes: and said yes to sharing.
     void writeRuth(const char *store, bool yes) const

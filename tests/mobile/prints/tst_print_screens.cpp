@@ -84,10 +84,10 @@ private slots:
     {
         showPrint("lid-list");
         keepPicture("screen lid-list");
-        QCOMPARE(job().pageCount(), 1);
+        QCOMPARE(job().pageCount(), 2); // its back: the words that go with the box
         QVERIFY(preview() == nullptr || preview()->implicitHeight() > preview()->width());
-        for (const char *print :
-             {"tally", "travel", "kite-card", "summary", "label", "labels", "restock"}) {
+        for (const char *print : {"tally", "travel", "kite-card", "summary", "label", "labels",
+                                  "restock", "pack-list", "build-sheet"}) {
             showPrint(print);
             QVERIFY2(job().problem().isEmpty() && job().pageCount() > 0, print);
             keepPicture((QByteArray("screen ") + print).constData());

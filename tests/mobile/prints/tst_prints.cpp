@@ -1,5 +1,7 @@
 #include <QtTest>
 
+#include "mobile/prints/build_sheet_print.h"
+#include "mobile/prints/pack_list_print.h"
 #include "tests/mobile/prints/print_room.h"
 
 #include <cmath>
@@ -9,7 +11,7 @@ using namespace lidlark::mobile;
 using namespace lidlark::test;
 
 /// Guards what comes out of a printer, whatever is printed (job.md T5, T6, T7, A4): each print is
-/// kept as a file and read back by other programs.
+/// kept as a file and read back by other programs. And what stands on those of a build (T2, T4).
 class TestPrints : public QObject
 {
     Q_OBJECT
@@ -33,6 +35,19 @@ private:
         int pages;
         QSizeF size; ///< mm
     };
+    static PrintWish ofItems(const char *language)
+    {
+        PrintWish wish{Print::PackList, Paper::A4, {QString::fromLatin1(language)}};
+        wish.byItem = true;
+        return wish;
+    }
+    [[nodiscard]] QString words(const PrintPages &pages, const char *file) const
+    {
+        if (!savePdf(m_room.papers(), QString::fromLatin1(file), pages))
+            qFatal("%s: not printed", file);
+        return plain(Printed(QDir(m_room.papers()).filePath(QString::fromLatin1(file))).text()) +
+               u' ';
+    }
     static QList<Case> cases()
     {
         const QSizeF a4(210, 297);
@@ -40,10 +55,10 @@ private:
         const QSizeF a5(148, 210);
         const QSizeF a6(105, 148);
         return {
-            {"lid a6.pdf", "Fin", {Print::LidList, Paper::A6, {"en"}}, 1, a6},
-            {"lid a6 two.pdf", "Anya", {Print::LidList, Paper::A6, {"en", "pl"}}, 1, a6},
-            {"lid a5 two.pdf", "Zoya", {Print::LidList, Paper::A5, {"ur", "en"}}, 1, a5},
-            {"lid a6 ur.pdf", "Zoya", {Print::LidList, Paper::A6, {"ur"}}, 1, a6},
+            {"lid a6.pdf", "Fin", {Print::LidList, Paper::A6, {"en"}}, 2, a6},
+            {"lid a6 two.pdf", "Anya", {Print::LidList, Paper::A6, {"en", "pl"}}, 2, a6},
+            {"lid a5 two.pdf", "Zoya", {Print::LidList, Paper::A5, {"ur", "en"}}, 2, a5},
+            {"lid a6 ur.pdf", "Zoya", {Print::LidList, Paper::A6, {"ur"}}, 2, a6},
             {"lid a4.pdf", "Fin", {Print::LidList, Paper::A4, {"en"}}, 1, a4.transposed()},
             {"lid letter.pdf",
              "Mairead",
@@ -62,6 +77,11 @@ private:
             {"summary a4.pdf", "Fin", {Print::Summary, Paper::A4, {"en"}}, 1, a4},
             {"summary a5 ur.pdf", "Fin", {Print::Summary, Paper::A5, {"ur"}}, 1, a5},
             {"restock a4.pdf", "Fin", {Print::Restock, Paper::A4, {"en"}}, 1, a4},
+            {"build a4.pdf", "Fin", {Print::BuildSheet, Paper::A4, {"en"}}, 2, a4},
+            {"build letter ur.pdf", "Fin", {Print::BuildSheet, Paper::Letter, {"ur"}}, 2, letter},
+            {"pack letter pl.pdf", "Fin", {Print::PackList, Paper::Letter, {"pl"}}, 15, letter},
+            {"pack item a4.pdf", "Fin", ofItems("en"), 7, a4},
+            {"pack item a4 ur.pdf", "Fin", ofItems("ur"), 7, a4},
             {"kite a4.pdf", "Fin", {Print::KiteCard, Paper::A4, {}}, 1, a4},
             {"kite letter.pdf", "Fin", {Print::KiteCard, Paper::Letter, {}}, 1, letter},
             {"kite a5.pdf", "Fin", {Print::KiteCard, Paper::A5, {}}, 1, a5.transposed()},
@@ -115,6 +135,108 @@ private slots:
                     QVERIFY2(QColor(picture.pixel(x, y)).hsvSaturation() == 0, one.file);
             }
         }
+    }
+
+    /// T2. Source: job.md 2.8: each line's packs and spend, the sum, and what is in each box.
+    void aBuildSheetIsTheGoldenCase()
+    {
+        const Printed print =
+            m_room.printed("Fin", {Print::BuildSheet, Paper::A4, {"en"}}, "build a4.pdf");
+        const QString text = plain(print.text());
+        const QStringList lines = print.text().split(u'\n');
+        for (const shipped::Row &row : golden::rows()) {
+            const QString spend = QStringLiteral("£%1.%2")
+                                      .arg(row.at("spend").toInt() / 100)
+                                      .arg(row.at("spend").toInt() % 100, 2, 10, QChar(u'0'));
+            const QString packs =
+                QStringLiteral("%1 × pack of %2, at").arg(row.at("packs"), row.at("pack"));
+            const bool stands = std::ranges::any_of(lines, [&](const QString &line) {
+                return line.contains(packs) && line.contains(spend) &&
+                       line.trimmed().endsWith(row.at("leftover"));
+            });
+            // Where a shop stands under the packs, they are on lines of their own.
+            const bool apart = row.at("item") == "bands" && text.contains(packs) &&
+                               text.contains(spend + u' ' + row.at("leftover"));
+            QVERIFY2(stands || apart, qPrintable(row.at("item") + print.text()));
+        }
+        const auto today = text.indexOf(QStringLiteral("What you spend today £220.34"));
+        const auto boxes = text.indexOf(QStringLiteral("What is in each box"));
+        QVERIFY2(today > 0 && boxes > today, qPrintable(text));
+        for (const QString &worth : {QStringLiteral("£6.99"), QStringLiteral("£9.12"),
+                                     QStringLiteral("£8.09"), QStringLiteral("£6.27")}) {
+            QVERIFY2(text.indexOf(worth, boxes) > boxes, qPrintable(worth));
+            QCOMPARE(text.count(worth), 1);
+        }
+        QCOMPARE(text.count(QStringLiteral("£220.34")), 1);
+        QVERIFY(text.contains(QStringLiteral("Page 1 of 2")));
+        QVERIFY(text.contains(QStringLiteral("Harbour Stores")));
+    }
+
+    /// What keeps a sheet from being reckoned stands on it, and so does an empty table.
+    void whatCannotBePrintedYetSaysWhy()
+    {
+        const PrintLanguage in(QStringLiteral("en"), realCatalogue());
+        const QSize size = sizeOf(Paper::A4);
+        usecase::BuildSheetPage sheet;
+        sheet.name = "Spring boxes";
+        sheet.boxes = 2;
+        sheet.problems = {{workbench::BuildFault::NoPrice, "", "clothes pegs", "Harbour Stores"}};
+        const QString wrong = words(buildSheetPrint(sheet, in, size), "build wrong.pdf");
+        QVERIFY2(
+            wrong.contains(QStringLiteral("Clothes pegs from Harbour Stores: there is no price")),
+            qPrintable(wrong));
+        QVERIFY(!wrong.contains(QStringLiteral("spend today")));
+        const QString none = words(buildSheetPrint({}, in, size), "build empty.pdf");
+        QVERIFY2(none.contains(QStringLiteral("There is no box")), qPrintable(none));
+        const QString done = words(packListPrint({}, true, in, size), "pack empty.pdf");
+        QVERIFY2(done.contains(QStringLiteral("No box of this build waits")), qPrintable(done));
+    }
+
+    /// A box of more lines than a page holds goes on under its own name.
+    void aLongBoxGoesOnUnderItsName()
+    {
+        usecase::PackListPage list{"Spring boxes", usecase::island::dayOne(), {}, {}, {}};
+        workbench::PackBox box;
+        box.code = "K7";
+        box.special = true;
+        for (int i = 1; i <= 60; ++i) {
+            workbench::PackLine line;
+            line.item = {"thing-" + std::to_string(i)};
+            line.pieces = i;
+            box.lines.push_back(line);
+        }
+        list.boxes = {box};
+        const PrintPages pages =
+            packListPrint(list, false, {QStringLiteral("en"), realCatalogue()}, sizeOf(Paper::A4));
+        QCOMPARE(pages.size(), std::size_t{3});
+        const QString text = words(pages, "pack long.pdf");
+        QCOMPARE(text.count(QStringLiteral("K7")), 3);
+        for (int i = 1; i <= 60; ++i)
+            QCOMPARE(text.count(QStringLiteral("Thing-%1 ").arg(i)), 1);
+    }
+
+    /// T4: the wrong hand and every swap in words; a second column for special boxes alone.
+    void aPackListCallsOutWhatIsSpecial()
+    {
+        const QString text = plain(
+            m_room.printed("Fin", {Print::PackList, Paper::A4, {"en"}}, "pack a4.pdf").text());
+        for (int box = 1; box <= 25; ++box)
+            QVERIFY2(text.contains(QStringLiteral("K%1 ").arg(box)), qPrintable(text));
+        QCOMPARE(text.count(QStringLiteral("Left-handed scissors only.")), 3);
+        QCOMPARE(text.count(QStringLiteral("No latex in this box.")), 2);
+        QCOMPARE(text.count(QStringLiteral("Silicone loops, not rubber bands.")), 2);
+        QCOMPARE(text.count(QStringLiteral("Special: somebody else")), 9);
+        QCOMPARE(text.count(QStringLiteral("Second look, by whom")), 9);
+        for (const char *banned : {"Bartek", "2021", "llergic", "goal", "Port Sheal"})
+            QVERIFY2(!text.contains(QLatin1String(banned)), banned);
+        PrintWish byItem{Print::PackList, Paper::A4, {"en"}};
+        byItem.byItem = true;
+        const QString items = plain(m_room.printed("Fin", byItem, "pack item a4.pdf").text());
+        QCOMPARE(items.count(QStringLiteral("Left-handed scissors only.")), 3);
+        // 6 pegs in each of 25 boxes (job.md 2.8).
+        QVERIFY2(items.contains(QRegularExpression(QStringLiteral("Pegs 150\\b|Clothes pegs 150"))),
+                 qPrintable(items));
+        QCOMPARE(items.count(QStringLiteral("6 × K")), 25 + 20 + 22 + 2);
     }
 };
 
