@@ -42,6 +42,11 @@ Card {
         text: qsTr("It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.").arg(sharing.with)
     }
 
+    Item { // the peg of what is chosen rises above it
+        width: parent.width
+        height: Theme.chipGap
+    }
+
     Pair {
         width: parent.width
 

@@ -96,11 +96,15 @@ Sheet {
         }
     }
 
+    SectionWords {
+        width: screen.contentWidth
+        text: qsTr("For a report")
+    }
+
     LinkRow {
         objectName: "report"
         width: screen.contentWidth
-        text: qsTr("For a report")
-        note: qsTr("What one play costs, over many boxes")
+        text: qsTr("What one play costs, over many boxes")
         onClicked: screen.reportWanted()
     }
 }
