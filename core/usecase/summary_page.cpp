@@ -49,9 +49,9 @@ std::optional<Day> wholeCountedOf(const Family &family)
     return oldest;
 }
 
-BoxHealth healthOf(const Family &family, const catalogue::Catalogue &catalogue, Day today)
+BoxTold healthOf(const Family &family, const catalogue::Catalogue &catalogue, Day today)
 {
-    BoxHealth health;
+    BoxTold health;
     for (const BoxItem &item : boxItemsOf(family, catalogue, today)) {
         if (item.row.expected == 0 || isToTakeOut(family, item.row.item))
             continue;

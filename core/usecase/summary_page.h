@@ -15,7 +15,7 @@ struct PlayedActivity {
 };
 
 /// How the box is: its things, never its people.
-struct BoxHealth {
+struct BoxTold {
     int kinds = 0;                   ///< Kinds of thing on the lid list.
     std::vector<ItemId> low;         ///< Half or less of what belongs there.
     std::vector<ItemId> none;        ///< Nothing usable left.
@@ -39,7 +39,7 @@ struct SummaryPage {
     std::vector<PlayedActivity> played; ///< Latest first, at most mostPlayed.
     bool morePlayed = false;            ///< Others were, too, that did not find room.
     std::vector<child::Goal> goals;     ///< At most mostGoals, as agreed.
-    BoxHealth box;
+    BoxTold box;
 };
 
 inline constexpr int mostPlayed = 12;

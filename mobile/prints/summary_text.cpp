@@ -91,7 +91,7 @@ private:
 
     [[nodiscard]] SummaryPart box() const
     {
-        const usecase::BoxHealth &box = m_page.box;
+        const usecase::BoxTold &box = m_page.box;
         std::vector<Sentence> said;
         if (box.isComplete())
             said.push_back(wording::boxComplete());
