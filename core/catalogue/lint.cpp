@@ -1,6 +1,7 @@
 #include "core/catalogue/lint.h"
 
 #include "core/catalogue/lint_rules.h"
+#include "core/catalogue/own_files.h"
 
 namespace lidlark::catalogue {
 
@@ -34,7 +35,8 @@ std::vector<LintFinding> lint(const Activity &activity, const Catalogue &catalog
     lintClaims(activity, findings);
     lintTalk(activity, findings);
     lintColour(activity, findings);
-    lintDrawings(activity, findings);
+    if (!isOwnId(activity.id.value)) // drawn with its first thing
+        lintDrawings(activity, findings);
     lintOfItsOwn(activity, catalogue, findings);
     return findings;
 }

@@ -2,6 +2,7 @@
 
 #include "core/cli/file_contents.h"
 #include "core/store/refold.h"
+#include "core/usecase/own_catalogue.h"
 #include "core/wording/error_words.h"
 
 #include <chrono>
@@ -112,7 +113,7 @@ Result<std::unique_ptr<Clock>> clockFrom(const Options &options)
     return std::unique_ptr<Clock>(std::make_unique<StillClock>(*ms));
 }
 
-Result<std::unique_ptr<Desk>> Desk::open(const Options &options)
+Result<std::unique_ptr<Desk>> Desk::open(const Options &options, const std::string &child)
 {
     std::unique_ptr<Desk> desk(new Desk);
     Result<std::unique_ptr<Clock>> clock = clockFrom(options);
@@ -136,7 +137,23 @@ Result<std::unique_ptr<Desk>> Desk::open(const Options &options)
     desk->m_entropy = std::make_unique<SystemEntropy>();
     desk->m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
         *desk->m_database, desk->m_catalogue, *desk->m_clock, *desk->m_entropy, **device});
+    if (const Outcome laid = desk->layOwnOver(child); !laid)
+        return laid.error();
     return desk;
+}
+
+Outcome Desk::layOwnOver(const std::string &child)
+{
+    const auto own = usecase::ownFilesFor(*m_workplace, child);
+    if (!own || own->empty())
+        return own ? Outcome(Done{}) : own.error();
+    m_withOwn = catalogue::catalogueWith(m_catalogue, *own);
+    for (const catalogue::Problem &problem : m_withOwn->problems())
+        std::cerr << problem.text() << '\n';
+    const store::Device device = m_workplace->device;
+    m_workplace = std::make_unique<usecase::Workplace>(
+        usecase::Workplace{*m_database, *m_withOwn, *m_clock, *m_entropy, device});
+    return Done{};
 }
 
 int fail(const Error &error)

@@ -63,7 +63,7 @@ Json outlookJson(const usecase::ItemOutlook &outlook)
 
 int runForecastBox(const Options &options, const ForecastBoxOptions &asked)
 {
-    const auto desk = Desk::open(options);
+    const auto desk = Desk::open(options, asked.child);
     if (!desk)
         return fail(desk.error());
     const auto alias = childOrOnly((*desk)->database(), asked.child);

@@ -95,7 +95,7 @@ using Show = int (*)(const Options &, const usecase::Family &, Desk &);
 /// Opens the store, finds the child, and lets @p show do the rest.
 int withFamily(const Options &options, const std::string &child, Show show)
 {
-    const auto desk = Desk::open(options);
+    const auto desk = Desk::open(options, child);
     if (!desk)
         return fail(desk.error());
     const auto alias = childOrOnly((*desk)->database(), child);

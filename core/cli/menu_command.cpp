@@ -181,7 +181,7 @@ void printPlain(const Json &menu)
 
 int runMenu(const Options &options, const MenuOptions &menu)
 {
-    const auto desk = Desk::open(options);
+    const auto desk = Desk::open(options, menu.child);
     if (!desk)
         return fail(desk.error());
     usecase::Workplace &workplace = (*desk)->workplace();

@@ -29,15 +29,22 @@ class Desk
 {
 public:
     /// Opens an existing store. A store that nobody has set up yet is an error too.
-    static Result<std::unique_ptr<Desk>> open(const Options &options);
+    /// @param child whose box the catalogue is for; empty: the only one of the store, or none.
+    static Result<std::unique_ptr<Desk>> open(const Options &options,
+                                              const std::string &child = {});
 
     [[nodiscard]] usecase::Workplace &workplace() { return *m_workplace; }
     [[nodiscard]] store::Database &database() { return *m_database; }
-    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_catalogue; }
+    /// With the therapist's own entries for that box.
+    [[nodiscard]] const catalogue::Catalogue &catalogue() const { return m_workplace->catalogue; }
+    [[nodiscard]] const catalogue::Catalogue &builtIn() const { return m_catalogue; }
 
 private:
     Desk() = default;
+    Outcome layOwnOver(const std::string &child);
+
     catalogue::Catalogue m_catalogue;
+    std::optional<catalogue::Catalogue> m_withOwn; ///< Where the box has any.
     std::unique_ptr<Clock> m_clock;
     std::unique_ptr<Entropy> m_entropy;
     std::unique_ptr<store::Database> m_database;

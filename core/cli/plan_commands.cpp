@@ -93,7 +93,7 @@ Result<std::optional<play::GradingUsed>> readGrading(const Fields &fields)
 
 int runWeek(const Options &options, const WeekOptions &asked)
 {
-    const auto desk = Desk::open(options);
+    const auto desk = Desk::open(options, asked.child);
     if (!desk)
         return fail(desk.error());
     const auto child = childOrOnly((*desk)->database(), asked.child);

@@ -71,7 +71,11 @@ int runRecheck(const Options &options, const std::vector<std::string> &files)
     const Result<catalogue::Catalogue> edited = editedCatalogue(options, files);
     if (!edited)
         return fail(edited.error());
-    const auto rechecks = usecase::recheckBoxes((*desk)->workplace(), *edited);
+    // What is ours is compared with what is ours: a box's own entries stay as they are.
+    const usecase::Workplace &place = (*desk)->workplace();
+    usecase::Workplace plain{place.database, (*desk)->builtIn(), place.clock, place.entropy,
+                             place.device};
+    const auto rechecks = usecase::recheckBoxes(plain, *edited);
     if (!rechecks)
         return fail(rechecks.error());
     Json answer{{"problems", Json::array()}, {"boxes", Json::array()}};

@@ -57,7 +57,10 @@ bool canBeTakenBack(Kind kind)
     case Kind::Offered:
     case Kind::CheckIn:
     case Kind::Goal:
-    case Kind::Reads: // chosen again in one tap
+    case Kind::Reads:       // chosen again in one tap
+    case Kind::OwnActivity: // written again, or thrown away
+    case Kind::OwnItem:
+    case Kind::OwnEntry: // withdrawn
         return false;
     case Kind::Outcome:
     case Kind::Exception:
@@ -93,9 +96,6 @@ bool canBeTakenBack(Kind kind)
     case Kind::Build:
     case Kind::PackMark:
     case Kind::BoxStatus:
-    case Kind::OwnActivity:
-    case Kind::OwnItem:
-    case Kind::OwnEntry:
     case Kind::Sharing:
         break;
     }

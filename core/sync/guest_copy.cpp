@@ -6,6 +6,7 @@
 #include "core/store/box_repository.h"
 #include "core/store/coverage.h"
 #include "core/store/event_repository.h"
+#include "core/workbench/own_entry.h"
 
 #include <algorithm>
 
@@ -111,6 +112,20 @@ void sayCare(const store::ItemRow &item, Copyist &copyist)
                     box::fieldsOf(box::HygieneSaid{item.item, box::HygieneMark::Mouthed}));
 }
 
+/// What the therapist has written for the box, on every side: a corrected item guards a guest too.
+Outcome handOwnEntryOn(store::EventRepository &repository, const store::LaneSubject &subject,
+                       const journal::Seen &seen, Copyist &copyist)
+{
+    const auto events = repository.standingOfSubject(subject);
+    if (!events)
+        return events.error();
+    for (const auto sort : {workbench::OwnSort::Item, workbench::OwnSort::Activity}) {
+        for (const Event &event : workbench::standingOwnEvents(*events, sort, seen))
+            copyist.handOn(event);
+    }
+    return Done{};
+}
+
 /// Whose box, and where it is: the last word of each.
 Outcome handBoxOn(Post &post, const Lane &lane, Copyist &copyist)
 {
@@ -123,6 +138,11 @@ Outcome handBoxOn(Post &post, const Lane &lane, Copyist &copyist)
     if (!subjects)
         return subjects.error();
     for (const store::LaneSubject &subject : *subjects) {
+        if (subject.subject.starts_with(workbench::ownEntryPrefix)) {
+            if (Outcome done = handOwnEntryOn(repository, subject, seen, copyist); !done)
+                return done;
+            continue;
+        }
         const bool wanted = subject.subject == "child" || subject.subject == "place" ||
                             subject.subject.starts_with("grading-pin:");
         if (!wanted)

@@ -71,6 +71,8 @@ std::string wordsOf(const ExportSource &source, const Event &event)
                                                             "device", "with",  "piece"};
     FieldWords words(source);
     const journal::Fields fields(event.fields);
+    if (event.kind == Kind::OwnEntry) // its text is a file, and stands in a table of its own
+        return plainWords(fields.text("sort").value_or(""));
     for (const auto &[key, value] : fields.json().items()) {
         if (!leftOut.contains(key))
             words.add(plainWords(key), value);

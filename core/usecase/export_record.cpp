@@ -58,8 +58,9 @@ Result<OpenRecord> openRecord(Workplace &workplace, const std::string &child)
     OpenRecord record{today->day, workplace.device.person, workplace.device.role, {}, {}};
     for (const store::BoxRow &box : source->boxes)
         record.children.push_back(box.alias);
-    static constexpr std::array all{familyTables,  boxTables,  openMatterTables, playTables,
-                                    checkInTables, goalTables, noteTables,       notedTables};
+    static constexpr std::array all{familyTables, boxTables,     openMatterTables,
+                                    playTables,   checkInTables, goalTables,
+                                    ownTables,    noteTables,    notedTables};
     for (const auto tablesOf : all) {
         Tables tables = tablesOf(*source);
         if (!tables)

@@ -22,6 +22,8 @@ Tables playTables(const ExportSource &source);
 Tables checkInTables(const ExportSource &source);
 /// Goals in the family's words.
 Tables goalTables(const ExportSource &source);
+/// What the therapist has written for these boxes, each as a catalogue file.
+Tables ownTables(const ExportSource &source);
 /// The notes to oneself of whoever writes on this phone.
 Tables noteTables(const ExportSource &source);
 /// Everything that was noted, a line each, also what was replaced or taken back since. Not what

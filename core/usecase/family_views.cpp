@@ -1,5 +1,6 @@
 #include "core/usecase/family.h"
 
+#include "core/catalogue/own_files.h"
 #include "core/usecase/box_items.h"
 #include "core/usecase/search_floor.h"
 
@@ -59,7 +60,13 @@ safety::Gated gatedFor(const Family &family, const catalogue::Catalogue &catalog
     safety::BoxState box = boxStateOf(family, catalogue, today);
     box.here = box.here && !boxNotHere;
     const child::HomeSheet *home = family.sheet ? &*family.sheet : nullptr;
-    return safety::admitAll({family.child, home, room, box, catalogue, today});
+    safety::Gated gated = safety::admitAll({family.child, home, room, box, catalogue, today});
+    // What a therapist wrote for another child, or took back, is not this family's to read about.
+    std::erase_if(gated.heldBack, [](const safety::HeldBack &held) {
+        return catalogue::isOwnId(held.activity->id.value) &&
+               held.activity->status == catalogue::Status::Withdrawn;
+    });
+    return gated;
 }
 
 std::map<ActivityId, rotation::Record> recordsOf(const Family &family, Day today)

@@ -2,7 +2,6 @@
 
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
-#include "core/usecase/family.h"
 
 #include <algorithm>
 #include <map>
@@ -65,8 +64,10 @@ void compare(const Gated &before, const Gated &after, BoxRecheck &recheck)
     }
 }
 
-BoxRecheck recheckOf(const Family &family, const catalogue::Catalogue &before,
-                     const catalogue::Catalogue &after, Day today)
+} // namespace
+
+BoxRecheck recheckBox(const Family &family, const catalogue::Catalogue &before,
+                      const catalogue::Catalogue &after, Day today)
 {
     BoxRecheck recheck;
     recheck.child = family.box.alias;
@@ -79,8 +80,6 @@ BoxRecheck recheckOf(const Family &family, const catalogue::Catalogue &before,
                 recheck);
     return recheck;
 }
-
-} // namespace
 
 Result<std::vector<BoxRecheck>> recheckBoxes(Workplace &workplace,
                                              const catalogue::Catalogue &edited)
@@ -96,7 +95,7 @@ Result<std::vector<BoxRecheck>> recheckBoxes(Workplace &workplace,
         const Result<Family> family = loadFamily(workplace, box.alias);
         if (!family)
             return family.error();
-        rechecks.push_back(recheckOf(*family, workplace.catalogue, edited, now->day));
+        rechecks.push_back(recheckBox(*family, workplace.catalogue, edited, now->day));
     }
     return rechecks;
 }

@@ -2,7 +2,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/safety/reason.h"
-#include "core/usecase/workplace.h"
+#include "core/usecase/family.h"
 
 #include <string>
 #include <vector>
@@ -27,6 +27,11 @@ struct BoxRecheck {
         return !hidden.empty() || !opened.empty() || !changed.empty();
     }
 };
+
+/// The gate over both catalogues for one box, today, once with everyone of the home in the room and
+/// once with the playing child alone beside an adult: what differs in either is listed.
+BoxRecheck recheckBox(const Family &family, const catalogue::Catalogue &before,
+                      const catalogue::Catalogue &after, Day today);
 
 /// The gate over both catalogues for every box of this store, today, once with everyone of the home
 /// in the room and once with the playing child alone beside an adult: what differs in either is

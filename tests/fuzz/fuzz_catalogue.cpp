@@ -2,6 +2,7 @@
 
 #include "core/base/packed_tree.h"
 #include "core/catalogue/lint.h"
+#include "core/catalogue/own_files.h"
 #include "core/catalogue/translation.h"
 
 #include <algorithm>
@@ -55,6 +56,20 @@ const Shipped &shipped()
     return loaded;
 }
 
+/// What a therapist's phone may have sent: an item, an activity, and a word about our spoon.
+Catalogue withOwn(const std::string &text)
+{
+    catalogue::OwnFiles own;
+    for (const char *name : {"items/own-thing.yaml", "items/spoon.yaml"})
+        own.items.push_back({name, text});
+    own.activities.push_back({"activities/own-play.yaml", text});
+    Catalogue made = catalogue::catalogueWith(shipped().english, own);
+    const catalogue::ItemKind *spoon = made.item({"spoon"});
+    must(spoon != nullptr && shipped().english.item({"spoon"})->tags.without(spoon->tags).empty(),
+         "what is built in keeps its tags");
+    return made;
+}
+
 Catalogue read(char which, std::string_view text)
 {
     const std::string own(text);
@@ -66,6 +81,8 @@ Catalogue read(char which, std::string_view text)
         const SourceFile file{"items/spoon.yaml", own};
         return catalogue::load(std::span(&file, 1), {});
     }
+    if (which == 'o')
+        return withOwn(own);
     const SourceFile file{which == 't' ? "languages/pl/sail-tug.yaml" : "languages/pl/items.yaml",
                           own};
     return catalogue::translate(shipped().english, std::span(&file, 1));
@@ -97,7 +114,7 @@ void catalogue(std::string_view bytes)
     }
     const auto tree = readTree(text);
     const auto *root = std::get_if<YamlNode>(&tree);
-    if (root == nullptr)
+    if (root == nullptr || which == 'o') // an own entry is never packed
         return;
     const std::string packed = packTree(*root);
     if (packed.size() <= yamlSizeLimit)

@@ -22,6 +22,7 @@
 #include "core/play/plan_events.h"
 #include "core/play/play_events.h"
 #include "core/play/sharing.h"
+#include "core/workbench/own_entry.h"
 
 #include <algorithm>
 #include <map>
@@ -132,6 +133,8 @@ void foldBox(std::string_view subject, const Events &events, const journal::Meet
         inAnyOrder(events, meetings, [](const Events &some, const journal::Meetings &met) {
             return box::foldPlace(some, met);
         });
+    if (subject.starts_with(workbench::ownEntryPrefix))
+        foldBy(events, meetings, workbench::foldOwnEntries);
     if (subject == "child")
         inAnyOrder(events, meetings, [](const Events &some, const journal::Meetings &met) {
             const Event *latest = journal::latestOf(some, Kind::Child, met.seen);

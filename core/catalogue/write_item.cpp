@@ -1,0 +1,165 @@
+#include "core/catalogue/write_entry.h"
+
+#include "core/catalogue/file_record.h"
+#include "core/catalogue/measured_hazards.h"
+#include "core/catalogue/read_item.h"
+#include "core/catalogue/yaml_lines.h"
+
+namespace lidlark::catalogue {
+
+namespace {
+
+std::string field(std::string_view name, const std::string &value)
+{
+    return std::string(name) + ": " + value + "\n";
+}
+
+/// Parts of a record on one line: "{a: 1, b: 2}".
+class Record
+{
+public:
+    void add(std::string_view name, const std::string &value)
+    {
+        m_out += (m_out.empty() ? "" : ", ") + std::string(name) + ": " + value;
+    }
+    void addDays(std::string_view name, const std::optional<int> &days)
+    {
+        if (days)
+            add(name, std::to_string(*days));
+    }
+    void addMm(std::string_view name, double mm)
+    {
+        if (mm > 0)
+            add(name, yamlNumber(mm));
+    }
+    [[nodiscard]] bool empty() const { return m_out.empty(); }
+    [[nodiscard]] std::string text() const { return "{" + m_out + "}"; }
+
+private:
+    std::string m_out;
+};
+
+std::string yamlLoose(const LoosePart &part)
+{
+    std::string out = "{part: " + quoted(part.name) + ", " + yamlSolid(part.solid);
+    return out + (part.suctionCup ? ", suction_cup: true}" : "}");
+}
+
+std::string yamlCord(const measure::Cord &cord)
+{
+    Record record;
+    record.add("length_mm", yamlNumber(cord.lengthMm));
+    record.add("thickness_mm", yamlNumber(cord.thicknessMm));
+    record.addMm("loop_mm", cord.loopMm);
+    return record.text();
+}
+
+std::string yamlFilm(const measure::Film &film)
+{
+    Record record;
+    record.add("thickness_mm", yamlNumber(film.meanThicknessMm));
+    record.addMm("opening_mm", film.openingPerimeterMm);
+    record.addMm("long_mm", film.longMm);
+    record.addMm("short_mm", film.shortMm);
+    if (film.holesPercent > 0)
+        record.add("holes_percent", std::to_string(static_cast<int>(film.holesPercent)));
+    if (film.drawstring)
+        record.add("drawstring", "true");
+    return record.text();
+}
+
+std::string yamlHollow(const measure::Hollow &hollow)
+{
+    Record record;
+    record.add("across_mm", yamlNumber(hollow.acrossMm));
+    record.add("narrow_mm", yamlNumber(hollow.narrowMm));
+    record.add("deep_mm", yamlNumber(hollow.deepMm));
+    record.add("stiff", yamlFlag(hollow.stiff));
+    return record.text();
+}
+
+std::string yamlMeasures(const Measures &measures)
+{
+    Record record;
+    if (measures.whole)
+        record.add("whole", "{" + yamlSolid(*measures.whole) + "}");
+    if (measures.least)
+        record.add("least", "{" + yamlSolid(*measures.least) + "}");
+    if (!measures.soft.empty())
+        record.add("soft", quoted(measures.soft));
+    if (measures.rollsAs != RollsAs::Nothing)
+        record.add("rolls_as", std::string(rollsAsNames.of(measures.rollsAs)));
+    if (!measures.comesOff.empty())
+        record.add("comes_off", yamlList(measures.comesOff, yamlLoose));
+    if (measures.cord)
+        record.add("cord", yamlCord(*measures.cord));
+    if (measures.film)
+        record.add("film", yamlFilm(*measures.film));
+    if (measures.hollow)
+        record.add("hollow", yamlHollow(*measures.hollow));
+    return record.text();
+}
+
+std::string yamlLife(const Life &life)
+{
+    Record record;
+    record.addDays("opened_days", life.openedDays);
+    record.addDays("open_air_days", life.openAirDays);
+    record.addDays("replace_days", life.replaceDays);
+    record.addDays("check_days", life.checkDays);
+    if (life.checkEachUse)
+        record.add("check_each_use", "true");
+    if (!life.check.empty())
+        record.add("check", quoted(life.check));
+    if (!life.rescue.empty())
+        record.add("rescue", yamlTexts(life.rescue));
+    if (life.singleUse)
+        record.add("single_use", "true");
+    return record.empty() ? std::string() : field("life", record.text());
+}
+
+std::string body(const ItemKind &item)
+{
+    std::string out;
+    if (item.swap)
+        out += field("swap", "{with: " + quoted(item.swap->with.value) +
+                                 ", note: " + quoted(item.swap->note) + "}");
+    out += field("allergens", yamlTexts(item.allergens)) +
+           field("measures", yamlMeasures(item.measures)) + field("holds", "[]");
+    for (const auto &[name, yes] :
+         {std::pair{"divides", item.divides}, std::pair{"seated_only", item.seatedOnly},
+          std::pair{"single_child", item.singleChild}}) {
+        if (yes)
+            out += field(name, "true");
+    }
+    out += field("cleanable", yamlFlag(item.cleanable)) + field("care", yamlTexts(item.care)) +
+           yamlLife(item.life);
+    if (item.use)
+        out += field("use", "{pieces: " + std::to_string(item.use->pieces) +
+                                ", days: " + std::to_string(item.use->days) + "}");
+    return out;
+}
+
+} // namespace
+
+std::string yamlOf(const ItemKind &item)
+{
+    const TagSet tags = item.tags | hazardsOf(item.measures).tags;
+    return field("id", item.id.value) + field("version", std::to_string(item.version)) +
+           field("name", quoted(item.name)) + field("one", quoted(item.one)) +
+           field("source", std::string(sourceNames.of(item.source))) +
+           field("lid_count", std::to_string(item.lidCount)) +
+           field("comes_back", quoted(comesBackNames.of(item.comesBack))) +
+           field("tags", yamlTags(tags)) + body(item) + field("drawing", quoted(item.drawing)) +
+           field("alt", quoted(item.alt));
+}
+
+ItemKind itemDraft(const SourceFile &file)
+{
+    ItemKind draft;
+    Findings findings(file.name);
+    readRecord(file, findings, [&](const YamlNode &record) { draft = readItem(record, findings); });
+    return draft;
+}
+
+} // namespace lidlark::catalogue
