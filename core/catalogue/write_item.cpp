@@ -9,7 +9,7 @@ namespace lidlark::catalogue {
 
 namespace {
 
-std::string field(std::string_view name, const std::string &value)
+std::string itemField(std::string_view name, const std::string &value)
 {
     return std::string(name) + ": " + value + "\n";
 }
@@ -115,27 +115,27 @@ std::string yamlLife(const Life &life)
         record.add("rescue", yamlTexts(life.rescue));
     if (life.singleUse)
         record.add("single_use", "true");
-    return record.empty() ? std::string() : field("life", record.text());
+    return record.empty() ? std::string() : itemField("life", record.text());
 }
 
 std::string body(const ItemKind &item)
 {
     std::string out;
     if (item.swap)
-        out += field("swap", "{with: " + quoted(item.swap->with.value) +
+        out += itemField("swap", "{with: " + quoted(item.swap->with.value) +
                                  ", note: " + quoted(item.swap->note) + "}");
-    out += field("allergens", yamlTexts(item.allergens)) +
-           field("measures", yamlMeasures(item.measures)) + field("holds", "[]");
+    out += itemField("allergens", yamlTexts(item.allergens)) +
+           itemField("measures", yamlMeasures(item.measures)) + itemField("holds", "[]");
     for (const auto &[name, yes] :
          {std::pair{"divides", item.divides}, std::pair{"seated_only", item.seatedOnly},
           std::pair{"single_child", item.singleChild}}) {
         if (yes)
-            out += field(name, "true");
+            out += itemField(name, "true");
     }
-    out += field("cleanable", yamlFlag(item.cleanable)) + field("care", yamlTexts(item.care)) +
+    out += itemField("cleanable", yamlFlag(item.cleanable)) + itemField("care", yamlTexts(item.care)) +
            yamlLife(item.life);
     if (item.use)
-        out += field("use", "{pieces: " + std::to_string(item.use->pieces) +
+        out += itemField("use", "{pieces: " + std::to_string(item.use->pieces) +
                                 ", days: " + std::to_string(item.use->days) + "}");
     return out;
 }
@@ -145,13 +145,13 @@ std::string body(const ItemKind &item)
 std::string yamlOf(const ItemKind &item)
 {
     const TagSet tags = item.tags | hazardsOf(item.measures).tags;
-    return field("id", item.id.value) + field("version", std::to_string(item.version)) +
-           field("name", quoted(item.name)) + field("one", quoted(item.one)) +
-           field("source", std::string(sourceNames.of(item.source))) +
-           field("lid_count", std::to_string(item.lidCount)) +
-           field("comes_back", quoted(comesBackNames.of(item.comesBack))) +
-           field("tags", yamlTags(tags)) + body(item) + field("drawing", quoted(item.drawing)) +
-           field("alt", quoted(item.alt));
+    return itemField("id", item.id.value) + itemField("version", std::to_string(item.version)) +
+           itemField("name", quoted(item.name)) + itemField("one", quoted(item.one)) +
+           itemField("source", std::string(sourceNames.of(item.source))) +
+           itemField("lid_count", std::to_string(item.lidCount)) +
+           itemField("comes_back", quoted(comesBackNames.of(item.comesBack))) +
+           itemField("tags", yamlTags(tags)) + body(item) + itemField("drawing", quoted(item.drawing)) +
+           itemField("alt", quoted(item.alt));
 }
 
 ItemKind itemDraft(const SourceFile &file)

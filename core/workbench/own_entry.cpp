@@ -38,7 +38,7 @@ std::optional<std::string> textIn(const Fields &fields)
     return text && text->size() <= catalogue::longestOwnText ? text : std::nullopt;
 }
 
-Kind kindOf(OwnSort sort)
+Kind eventKindOf(OwnSort sort)
 {
     return sort == OwnSort::Item ? Kind::OwnItem : Kind::OwnActivity;
 }
@@ -117,7 +117,7 @@ std::optional<OwnKept> foldOwnKept(std::span<const Event> events, const Seen &se
     std::ranges::copy_if(events, std::back_inserter(readable),
                          [](const Event &event) { return ownKeptFrom(event).has_value(); });
     for (const OwnSort sort : {OwnSort::Item, OwnSort::Activity}) {
-        if (const Event *latest = journal::latestOf(readable, kindOf(sort), seen)) {
+        if (const Event *latest = journal::latestOf(readable, eventKindOf(sort), seen)) {
             auto kept = ownKeptFrom(*latest);
             return kept->text.empty() ? std::nullopt : std::move(kept);
         }
