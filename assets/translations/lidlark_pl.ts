@@ -504,6 +504,10 @@
             <translation>Udostępnianie innym</translation>
         </message>
         <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>Telefon kogoś, kto też pakuje</translation>
+        </message>
+        <message>
             <source>What each can see</source>
             <translation>Co kto widzi</translation>
         </message>
@@ -2234,6 +2238,10 @@
             <source>Looked over: it is right</source>
             <translation>Sprawdzone: zgadza się</translation>
         </message>
+        <message>
+            <source>The therapist's phone hands it over.</source>
+            <translation>Przekaże je telefon terapeuty.</translation>
+        </message>
     </context>
     <context>
         <name>PackItemScreen</name>
@@ -2286,6 +2294,21 @@
         </message>
     </context>
     <context>
+        <name>PackersScreen</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>Wróć do stołu do pakowania</translation>
+        </message>
+        <message>
+            <source>Nobody yet. Whoever you let in sees this table on their own phone, and what each of you ticks comes to the other.</source>
+            <translation>Jeszcze nikt. Kogo wpuścisz, ten widzi ten stół na swoim telefonie, a co zaznaczy jedno z was, dociera do drugiego.</translation>
+        </message>
+        <message>
+            <source>Who packs with you</source>
+            <translation>Kto pakuje z tobą</translation>
+        </message>
+    </context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2312,6 +2335,10 @@
             <translation>Nie ma pudełek do spakowania</translation>
         </message>
         <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>Na swoim telefonie; znaki idą w obie strony.</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>Pakuj rzecz po rzeczy</translation>
         </message>
@@ -2322,6 +2349,10 @@
         <message>
             <source>Recall a lot</source>
             <translation>Wycofaj partię</translation>
+        </message>
+        <message>
+            <source>Somebody packs with you</source>
+            <translation>Ktoś pakuje z tobą</translation>
         </message>
         <message>
             <source>Special</source>
@@ -4224,12 +4255,20 @@
             <translation>Pakowanie, pudełka, które wracają, partie</translation>
         </message>
         <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>Nie ma na nim pudełka żadnego dziecka. Co zaznaczysz, trafia na telefon terapeuty, a co zaznaczono tam, przychodzi tutaj.</translation>
+        </message>
+        <message>
             <source>Packing table</source>
             <translation>Stół do pakowania</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>This phone packs</source>
+            <translation>Ten telefon służy do pakowania</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -6544,7 +6583,7 @@
         </message>
         <message>
             <source>Only the therapist's phone does that. Nothing was changed.</source>
-            <translation>To robi tylko telefon terapeutki. Nic się nie zmieniło.</translation>
+            <translation>To robi tylko telefon terapeuty. Nic się nie zmieniło.</translation>
         </message>
         <message>
             <source>Open pegs away from skin. Throw away a broken spring.</source>
@@ -7355,6 +7394,10 @@
             <translation>Ten telefon nie jest już w załodze. To, co na nim jest, zostaje; nic nowego nie przychodzi ani nie wychodzi.</translation>
         </message>
         <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>Ten telefon służy do pakowania i nie zna tego dziecka. Przekaż pudełko na telefonie terapeuty. Nic nie zostało zmienione.</translation>
+        </message>
+        <message>
             <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
             <translation>Ten telefon cofnięto do starszej kopii. Nie udostępnia niczego, dopóki ktoś z załogi nie wpuści go znowu.</translation>
         </message>
@@ -7767,6 +7810,10 @@
             <translation>tkaniny blisko twarzy</translation>
         </message>
         <message>
+            <source>code: another clinic's</source>
+            <translation>kod: innej poradni</translation>
+        </message>
+        <message>
             <source>coins</source>
             <translation>monet</translation>
         </message>
@@ -8105,6 +8152,10 @@
         <message>
             <source>record.json has all of it, for programs. Each file that ends in .csv is one table of it, for a spreadsheet.</source>
             <translation>record.json ma to wszystko, dla programów. Każdy plik z końcówką .csv to jedna tabela z tego, do arkusza.</translation>
+        </message>
+        <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>rola: do poradni wchodzi tylko ten, kto pakuje</translation>
         </message>
         <message>
             <source>rubber bands</source>
@@ -8463,6 +8514,10 @@
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
+        <message>
+            <source>Packs at the table</source>
+            <translation>Pakuje przy stole</translation>
+        </message>
     </context>
     <context>
         <name>lidlark::mobile::EverythingViewModel</name>
@@ -8679,6 +8734,14 @@
         <message>
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
+        </message>
+        <message>
+            <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
+            <translation>Widzi projekty, pakowania, ich koszt i to, dla kogo jest każde pudełko, i stawia znaki przy tym, co spakowano. Nie widzi celów, karty domu, zabaw ani latawców żadnego dziecka.</translation>
+        </message>
+        <message>
+            <source>Somebody who packs</source>
+            <translation>Ktoś, kto pakuje</translation>
         </message>
     </context>
     <context>

@@ -504,6 +504,10 @@
             <translation>دوسروں کے ساتھ بانٹنا</translation>
         </message>
         <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>کسی ایسے کا فون جو ساتھ ڈبے بھرتا ہے</translation>
+        </message>
+        <message>
             <source>What each can see</source>
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
@@ -2233,6 +2237,10 @@
             <source>Looked over: it is right</source>
             <translation>جانچ لیا: ٹھیک ہے</translation>
         </message>
+        <message>
+            <source>The therapist's phone hands it over.</source>
+            <translation>اسے تھراپسٹ کا فون حوالے کرتا ہے۔</translation>
+        </message>
     </context>
     <context>
         <name>PackItemScreen</name>
@@ -2285,6 +2293,21 @@
         </message>
     </context>
     <context>
+        <name>PackersScreen</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>ڈبے بھرنے کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>Nobody yet. Whoever you let in sees this table on their own phone, and what each of you ticks comes to the other.</source>
+            <translation>ابھی کوئی نہیں۔ جسے آپ شامل کریں وہ یہ میز اپنے فون پر دیکھتا ہے، اور جس پر آپ میں سے ایک نشان لگائے وہ دوسرے تک پہنچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Who packs with you</source>
+            <translation>آپ کے ساتھ کون ڈبے بھرتا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2311,6 +2334,10 @@
             <translation>بھرنے کو کوئی ڈبہ نہیں</translation>
         </message>
         <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>اپنے فون پر؛ نشان دونوں طرف جاتے ہیں۔</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>ایک ایک چیز کر کے بھریں</translation>
         </message>
@@ -2321,6 +2348,10 @@
         <message>
             <source>Recall a lot</source>
             <translation>لاٹ واپس منگوائیں</translation>
+        </message>
+        <message>
+            <source>Somebody packs with you</source>
+            <translation>کوئی آپ کے ساتھ ڈبے بھرتا ہے</translation>
         </message>
         <message>
             <source>Special</source>
@@ -4222,12 +4253,20 @@
             <translation>ڈبوں کی تیاری، واپس آنے والے ڈبے، کھیپیں</translation>
         </message>
         <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>اس پر کسی بچے کا ڈبہ نہیں۔ جس پر آپ نشان لگائیں وہ تھراپسٹ کے فون پر جاتا ہے، اور جو نشان وہاں لگے وہ یہاں آتا ہے۔</translation>
+        </message>
+        <message>
             <source>Packing table</source>
             <translation>ڈبے بھرنے کی میز</translation>
         </message>
         <message>
             <source>Restock round</source>
             <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>This phone packs</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -7324,6 +7363,10 @@
             <translation>یہ فون اب ساتھیوں میں نہیں۔ جو اس پر ہے وہ یہیں رہتا ہے؛ نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
         </message>
         <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے اور اس بچے کو نہیں جانتا۔ ڈبہ تھراپسٹ کے فون پر حوالے کریں۔ کچھ نہیں بدلا گیا۔</translation>
+        </message>
+        <message>
             <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
             <translation>یہ فون پرانی نقل پر لایا گیا۔ جب تک کوئی ساتھی اسے پھر اندر نہ آنے دے، یہ کچھ نہیں بانٹتا۔</translation>
         </message>
@@ -7736,6 +7779,10 @@
             <translation>چہرے کے پاس کپڑا</translation>
         </message>
         <message>
+            <source>code: another clinic's</source>
+            <translation>کوڈ: کسی اور کلینک کا</translation>
+        </message>
+        <message>
             <source>coins</source>
             <translation>سکے</translation>
         </message>
@@ -8074,6 +8121,10 @@
         <message>
             <source>record.json has all of it, for programs. Each file that ends in .csv is one table of it, for a spreadsheet.</source>
             <translation>‏record.json میں یہ سب ہے، پروگراموں کے لیے۔ ‎.csv پر ختم ہونے والی ہر فائل اس کا ایک جدول ہے، اسپریڈ شیٹ کے لیے۔</translation>
+        </message>
+        <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>کردار: کلینک میں صرف وہی آتا ہے جو ڈبے بھرتا ہے</translation>
         </message>
         <message>
             <source>rubber bands</source>
@@ -8428,6 +8479,10 @@
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
+        <message>
+            <source>Packs at the table</source>
+            <translation>میز پر ڈبے بھرتے ہیں</translation>
+        </message>
     </context>
     <context>
         <name>lidlark::mobile::EverythingViewModel</name>
@@ -8641,6 +8696,14 @@
         <message>
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
+        </message>
+        <message>
+            <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
+            <translation>نمونے، تیاریاں، ان کی قیمت اور ہر ڈبہ کس کے لیے ہے دیکھتے ہیں، اور جو ڈبے میں ڈلا اس پر نشان لگاتے ہیں۔ کسی بچے کے مقاصد، گھر کا ورق، کھیل یا پتنگیں نہیں۔</translation>
+        </message>
+        <message>
+            <source>Somebody who packs</source>
+            <translation>کوئی جو ڈبے بھرتا ہے</translation>
         </message>
     </context>
     <context>

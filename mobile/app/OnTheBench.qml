@@ -7,4 +7,7 @@ QtObject {
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""
     property string packBox: ""
+    /// The page of the crew that is looked at, where all that is done about it leads back to: a
+    /// child's, or "packers".
+    property string crewPage: "crew"
 }

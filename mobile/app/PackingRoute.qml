@@ -17,6 +17,7 @@ PackingScreen {
     onByItemWanted: route.show("pack-item", "")
     onTendWanted: route.screens.go("tend")
     onRecallWanted: route.screens.go("recall")
+    onPackersWanted: route.screens.go("packers")
 
     function show(where: string, code: string) {
         route.screens.bench.packBuild = route.shownBuild
