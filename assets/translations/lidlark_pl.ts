@@ -846,7 +846,12 @@
             <source>Where there is no network: on a stick, or from phone to phone</source>
             <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>Telefon kogoś, kto też pakuje</translation>
+        </message>
+</context>
 <context>
         <name>CrewScreen</name>
         <message>
@@ -2708,7 +2713,12 @@
             <source>Looked over: it is right</source>
             <translation>Sprawdzone: zgadza się</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>The therapist's phone hands it over.</source>
+            <translation>Przekaże je telefon terapeuty.</translation>
+        </message>
+</context>
 <context>
         <name>PackItemScreen</name>
         <message>
@@ -2818,6 +2828,21 @@
         </message>
     </context>
 <context>
+        <name>PackersScreen</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>Wróć do stołu do pakowania</translation>
+        </message>
+        <message>
+            <source>Nobody yet. Whoever you let in sees this table on their own phone, and what each of you ticks comes to the other.</source>
+            <translation>Jeszcze nikt. Kogo wpuścisz, ten widzi ten stół na swoim telefonie, a co zaznaczy jedno z was, dociera do drugiego.</translation>
+        </message>
+        <message>
+            <source>Who packs with you</source>
+            <translation>Kto pakuje z tobą</translation>
+        </message>
+    </context>
+<context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2891,6 +2916,14 @@
         <message>
             <source>What to buy, and what is in each box.</source>
             <translation>Co kupić i co jest w każdym pudełku.</translation>
+        </message>
+        <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>Na swoim telefonie; znaki idą w obie strony.</translation>
+        </message>
+        <message>
+            <source>Somebody packs with you</source>
+            <translation>Ktoś pakuje z tobą</translation>
         </message>
 </context>
 <context>
@@ -5038,6 +5071,14 @@
         <message>
             <source>What to buy, for which boxes</source>
             <translation>Co kupić i do których pudełek</translation>
+        </message>
+        <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>Nie ma na nim pudełka żadnego dziecka. Co zaznaczysz, trafia na telefon terapeuty, a co zaznaczono tam, przychodzi tutaj.</translation>
+        </message>
+        <message>
+            <source>This phone packs</source>
+            <translation>Ten telefon służy do pakowania</translation>
         </message>
 </context>
 <context>
@@ -9531,6 +9572,18 @@
             <source>for the right hand</source>
             <translation>na prawą rękę</translation>
         </message>
+        <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>Ten telefon służy do pakowania i nie zna tego dziecka. Przekaż pudełko na telefonie terapeuty. Nic nie zostało zmienione.</translation>
+        </message>
+        <message>
+            <source>code: another clinic's</source>
+            <translation>kod: innej poradni</translation>
+        </message>
+        <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>rola: do poradni wchodzi tylko ten, kto pakuje</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -9761,7 +9814,12 @@
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Packs at the table</source>
+            <translation>Pakuje przy stole</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::DesignViewModel</name>
         <message>
@@ -9992,7 +10050,16 @@
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
+            <translation>Widzi projekty, pakowania, ich koszt i to, dla kogo jest każde pudełko, i stawia znaki przy tym, co spakowano. Nie widzi celów, karty domu, zabaw ani latawców żadnego dziecka.</translation>
+        </message>
+        <message>
+            <source>Somebody who packs</source>
+            <translation>Ktoś, kto pakuje</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>

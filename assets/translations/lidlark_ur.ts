@@ -846,7 +846,12 @@
             <source>Where there is no network: on a stick, or from phone to phone</source>
             <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>کسی ایسے کا فون جو ساتھ ڈبے بھرتا ہے</translation>
+        </message>
+</context>
 <context>
         <name>CrewScreen</name>
         <message>
@@ -2707,7 +2712,12 @@
             <source>Looked over: it is right</source>
             <translation>جانچ لیا: ٹھیک ہے</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>The therapist's phone hands it over.</source>
+            <translation>اسے تھراپسٹ کا فون حوالے کرتا ہے۔</translation>
+        </message>
+</context>
 <context>
         <name>PackItemScreen</name>
         <message>
@@ -2817,6 +2827,21 @@
         </message>
     </context>
 <context>
+        <name>PackersScreen</name>
+        <message>
+            <source>Back to the packing table</source>
+            <translation>ڈبے بھرنے کی میز پر واپس</translation>
+        </message>
+        <message>
+            <source>Nobody yet. Whoever you let in sees this table on their own phone, and what each of you ticks comes to the other.</source>
+            <translation>ابھی کوئی نہیں۔ جسے آپ شامل کریں وہ یہ میز اپنے فون پر دیکھتا ہے، اور جس پر آپ میں سے ایک نشان لگائے وہ دوسرے تک پہنچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Who packs with you</source>
+            <translation>آپ کے ساتھ کون ڈبے بھرتا ہے</translation>
+        </message>
+    </context>
+<context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2890,6 +2915,14 @@
         <message>
             <source>What to buy, and what is in each box.</source>
             <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے۔</translation>
+        </message>
+        <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>اپنے فون پر؛ نشان دونوں طرف جاتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Somebody packs with you</source>
+            <translation>کوئی آپ کے ساتھ ڈبے بھرتا ہے</translation>
         </message>
 </context>
 <context>
@@ -5033,6 +5066,14 @@
         <message>
             <source>What to buy, for which boxes</source>
             <translation>کیا خریدنا ہے، کن ڈبوں کے لیے</translation>
+        </message>
+        <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>اس پر کسی بچے کا ڈبہ نہیں۔ جس پر آپ نشان لگائیں وہ تھراپسٹ کے فون پر جاتا ہے، اور جو نشان وہاں لگے وہ یہاں آتا ہے۔</translation>
+        </message>
+        <message>
+            <source>This phone packs</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے</translation>
         </message>
 </context>
 <context>
@@ -9493,6 +9534,18 @@
             <source>for the right hand</source>
             <translation>دائیں ہاتھ کے لیے</translation>
         </message>
+        <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے اور اس بچے کو نہیں جانتا۔ ڈبہ تھراپسٹ کے فون پر حوالے کریں۔ کچھ نہیں بدلا گیا۔</translation>
+        </message>
+        <message>
+            <source>code: another clinic's</source>
+            <translation>کوڈ: کسی اور کلینک کا</translation>
+        </message>
+        <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>کردار: کلینک میں صرف وہی آتا ہے جو ڈبے بھرتا ہے</translation>
+        </message>
 </context>
 <context>
         <name>lidlark::mobile::AdditionViewModel</name>
@@ -9719,7 +9772,12 @@
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Packs at the table</source>
+            <translation>میز پر ڈبے بھرتے ہیں</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::DesignViewModel</name>
         <message>
@@ -9947,7 +10005,16 @@
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
-    </context>
+    
+        <message>
+            <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
+            <translation>نمونے، تیاریاں، ان کی قیمت اور ہر ڈبہ کس کے لیے ہے دیکھتے ہیں، اور جو ڈبے میں ڈلا اس پر نشان لگاتے ہیں۔ کسی بچے کے مقاصد، گھر کا ورق، کھیل یا پتنگیں نہیں۔</translation>
+        </message>
+        <message>
+            <source>Somebody who packs</source>
+            <translation>کوئی جو ڈبے بھرتا ہے</translation>
+        </message>
+</context>
 <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>

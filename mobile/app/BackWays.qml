@@ -13,6 +13,7 @@ QtObject {
     property string emergency: "today"
     property string takeOut: "today"
     property string place: "crew"
+    property string crew: "crew"
     property string goals: "today"
     property string prints: "box"
     required property bool puttingBack
@@ -22,12 +23,13 @@ QtObject {
         switch (where) {
         case "settings":
         case "home-sheet":
-        case "let-in":
         case "sees":
         case "about-me":
+            return "crew"
+        case "let-in":
         case "hand-over":
         case "remove":
-            return "crew"
+            return ways.crew
         case "shared-place":
             return ways.place
         case "prints":
@@ -88,6 +90,7 @@ QtObject {
         case "print-build":
         case "tend":
         case "recall":
+        case "packers":
             return "packing"
         case "have-ready":
         case "room":

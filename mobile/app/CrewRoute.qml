@@ -36,4 +36,8 @@ CrewScreen {
     }
     onSettingsWanted: route.screens.go("settings")
     foot: MainTabs { screens: route.screens }
+    Component.onCompleted: {
+        route.screens.bench.crewPage = "crew"
+        route.screens.crewLife.table = false
+    }
 }

@@ -10,5 +10,5 @@ HandOverScreen {
     required property AppScreens screens
 
     crewLife: route.screens.crewLife
-    onBack: route.screens.go("crew")
+    onBack: route.screens.go(route.screens.bench.crewPage)
 }

@@ -10,6 +10,6 @@ JoinScreen {
     required property AppScreens screens
 
     crewLife: route.screens.crewLife
-    onBack: route.screens.go(route.screens.household.needsWelcome ? "welcome" : "crew")
+    onBack: route.screens.go(route.screens.household.needsWelcome ? "welcome" : route.screens.bench.crewPage)
     onJoined: route.screens.begin()
 }

@@ -10,7 +10,7 @@ LetInScreen {
     required property AppScreens screens
 
     crewLife: route.screens.crewLife
-    onBack: route.screens.go("crew")
+    onBack: route.screens.go(route.screens.bench.crewPage)
     onPlaceWanted: {
         route.screens.placeBack = "let-in"
         route.screens.go("shared-place")

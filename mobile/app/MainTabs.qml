@@ -9,9 +9,11 @@ TabFoot {
     id: tabs
 
     required property AppScreens screens
+    /// There is neither a box nor a notebook on this phone.
+    readonly property bool packsOnly: tabs.screens.household.packsOnly
 
     name: qsTr("Places")
-    shown: tabs.screens.household.guest ? 3 : 4
+    shown: tabs.packsOnly ? 2 : tabs.screens.household.guest ? 3 : 4
 
     Tab {
         objectName: "tab-workbench"
@@ -31,6 +33,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-box"
+        visible: !tabs.packsOnly
         text: qsTr("Box")
         sign: "sign-box"
         current: tabs.screens.route === "box"
@@ -38,7 +41,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-notebook"
-        visible: !tabs.screens.household.guest
+        visible: !tabs.screens.household.guest && !tabs.packsOnly
         text: qsTr("Notebook")
         sign: "sign-notebook"
         current: tabs.screens.route === "notebook"

@@ -21,6 +21,9 @@ QtObject {
     property string shelfBack: "builds" ///< Where the shelf leads back to.
     /// The lot that is recalled from a thing's own page; empty: from the packing table.
     property string recallLot: ""
+    /// The page of the crew that is looked at, where all that is done about it leads back to: a
+    /// child's, or "packers".
+    property string crewPage: "crew"
 
     /// Where a page goes back to that several pages of the bench lead to; empty: as for all others.
     function backFrom(where: string): string {

@@ -25,6 +25,7 @@ PackingScreen {
         route.screens.bench.recallLot = ""
         route.screens.go("recall")
     }
+    onPackersWanted: route.screens.go("packers")
 
     function show(where: string, code: string) {
         route.screens.bench.packBuild = route.shownBuild

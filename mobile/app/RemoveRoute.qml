@@ -13,5 +13,5 @@ RemoveScreen {
     member: route.screens.member
     person: route.screens.memberName
     own: route.screens.crewLife.isOwn(route.screens.member)
-    onBack: route.screens.go("crew")
+    onBack: route.screens.go(route.screens.bench.crewPage)
 }

@@ -12,7 +12,7 @@ ChildStrip {
     required property string route
     /// Pages that are about no child, and those that say whose in their own title.
     readonly property list<string> without: ["", "problem", "welcome", "another-family", "whose", "today", "box", "everything",
-                                                 "packing", "pack-box", "pack-item", "print-build", "tend", "recall", "shelf", "supply",
+                                                 "packing", "pack-box", "pack-item", "print-build", "tend", "recall", "shelf", "supply", "packers",
                                                  "builds", "build", "build-box", "build-sheet", "designs", "design",
                                                  "workbench", "box-of-child", "revise", "coaching", "round", "report"]
 

@@ -1,5 +1,6 @@
 #include "mobile/bridge/crew_desk.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/store/box_repository.h"
 #include "core/sync/sync_words.h"
 #include "mobile/bridge/crew_keeper.h"
@@ -40,9 +41,16 @@ Result<StorageOrWhy> CrewDesk::storage()
     return storageFor(**place);
 }
 
-Result<std::string> CrewDesk::boxOf(const std::string &child)
+Result<std::string> CrewDesk::crewOf(const Whose &whose)
 {
-    const auto box = store::BoxRepository(m_database).boxOf(child);
+    return crewIdOf(m_database, whose);
+}
+
+Result<std::string> crewIdOf(store::Database &database, const Whose &whose)
+{
+    if (whose.clinics)
+        return std::string(crew::clinicCrew);
+    const auto box = store::BoxRepository(database).boxOf(whose.child);
     return box ? Result<std::string>(box->id.value) : Result<std::string>(box.error());
 }
 

@@ -14,6 +14,15 @@ namespace lidlark::mobile {
 
 class Keychain;
 
+/// Whose crew an errand is about.
+struct Whose {
+    std::string child;    ///< Alias.
+    bool clinics = false; ///< The therapist's own, and no child's.
+};
+
+/// The crew's id: its box's, or the clinic's. Errors: NotFound (no such child).
+Result<std::string> crewIdOf(store::Database &database, const Whose &whose);
+
 /// Where an errand of the crew works: what another thread may hold of the phone.
 struct CrewDeskPlace {
     std::string store;
@@ -40,7 +49,7 @@ public:
     Result<sync::Post> post();
     /// The crew's, or why there is none. Errors: of the store and the keeper.
     Result<StorageOrWhy> storage();
-    Result<std::string> boxOf(const std::string &child);
+    Result<std::string> crewOf(const Whose &whose);
 
 private:
     CrewDesk(store::Database database, const Clock &clock, std::shared_ptr<Entropy> entropy,

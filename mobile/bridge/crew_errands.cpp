@@ -1,5 +1,6 @@
 #include "mobile/bridge/crew_errands.h"
 
+#include "core/crew/clinic_crew.h"
 #include "core/store/box_repository.h"
 #include "core/store/crew_repository.h"
 #include "core/sync/come_anew.h"
@@ -99,10 +100,9 @@ Result<ShareReport> share(CrewDesk &desk)
     return report;
 }
 
-Result<sync::Invited> makeCode(CrewDesk &desk, const std::string &child, sync::Asked asked,
-                               bool another)
+Result<sync::Invited> makeCode(CrewDesk &desk, const Whose &whose, sync::Asked asked, bool another)
 {
-    const auto box = desk.boxOf(child);
+    const auto box = desk.crewOf(whose);
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();
@@ -128,10 +128,10 @@ Result<Heard> listen(CrewDesk &desk, const sync::Invited &invited)
     return Heard{std::get<std::optional<sync::Knock>>(answer), std::nullopt};
 }
 
-Result<ShareReport> acceptKnock(CrewDesk &desk, const std::string &child,
-                                const sync::Invited &invited, const sync::Knock &knock)
+Result<ShareReport> acceptKnock(CrewDesk &desk, const Whose &whose, const sync::Invited &invited,
+                                const sync::Knock &knock)
 {
-    const auto box = desk.boxOf(child);
+    const auto box = desk.crewOf(whose);
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();
@@ -182,14 +182,16 @@ Result<JoinReport> knock(CrewDesk &desk)
     const auto report = share(desk);
     if (!report)
         return report.error();
-    // It is in only once there is a box to be shown.
+    // It is in only once there is a box to be shown, or the table.
     const auto boxes = store::BoxRepository(desk.database()).boxes();
-    return JoinReport{boxes && !boxes->empty(), report->trouble};
+    const auto table = store::CrewRepository(desk.database()).crewOf(std::string(crew::clinicCrew));
+    const bool any = (boxes && !boxes->empty()) || (table && !table->empty());
+    return JoinReport{any, report->trouble};
 }
 
-Result<ShareReport> removeDevice(CrewDesk &desk, const std::string &child, const DeviceId &device)
+Result<ShareReport> removeDevice(CrewDesk &desk, const Whose &whose, const DeviceId &device)
 {
-    const auto box = desk.boxOf(child);
+    const auto box = desk.crewOf(whose);
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();

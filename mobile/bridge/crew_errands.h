@@ -26,9 +26,8 @@ ShareReport reportOf(CrewDesk &desk, const std::string &box, const sync::Exchang
 /// store.
 Result<ShareReport> share(CrewDesk &desk);
 
-/// Makes a code for the crew of @p child's box. @param another for another home than this one.
-Result<sync::Invited> makeCode(CrewDesk &desk, const std::string &child, sync::Asked asked,
-                               bool another);
+/// Makes a code for the crew asked for. @param another for another home than this one.
+Result<sync::Invited> makeCode(CrewDesk &desk, const Whose &whose, sync::Asked asked, bool another);
 
 /// Whether somebody knocks.
 struct Heard {
@@ -38,8 +37,8 @@ struct Heard {
 Result<Heard> listen(CrewDesk &desk, const sync::Invited &invited);
 
 /// Lets the newcomer in, and shares at once: what it needs then lies in the shared place.
-Result<ShareReport> acceptKnock(CrewDesk &desk, const std::string &child,
-                                const sync::Invited &invited, const sync::Knock &knock);
+Result<ShareReport> acceptKnock(CrewDesk &desk, const Whose &whose, const sync::Invited &invited,
+                                const sync::Knock &knock);
 
 /// Begins to join, or goes on with what was begun. @param anew a phone that was in this crew
 /// before. @returns the words that both phones show.
@@ -54,8 +53,7 @@ struct JoinReport {
 /// Knocks, and, once it is let in, fetches what is there for it.
 Result<JoinReport> knock(CrewDesk &desk);
 
-/// Takes a device out, this one or another's: out of the crew of @p child's box, and tells the
-/// others.
-Result<ShareReport> removeDevice(CrewDesk &desk, const std::string &child, const DeviceId &device);
+/// Takes a device out, this one or another's: out of the crew asked for, and tells the others.
+Result<ShareReport> removeDevice(CrewDesk &desk, const Whose &whose, const DeviceId &device);
 
 } // namespace lidlark::mobile

@@ -1,6 +1,5 @@
 #include "mobile/bridge/crew_life.h"
 
-#include "core/store/box_repository.h"
 #include "core/store/crew_repository.h"
 #include "core/sync/consent.h"
 #include "core/sync/kept_place.h"
@@ -32,6 +31,19 @@ CrewDeskPlace CrewLife::deskPlace()
             m_chance ? m_chance(m_errands) : nullptr};
 }
 
+void CrewLife::setTable(bool table)
+{
+    if (table == m_table)
+        return;
+    m_table = table;
+    look();
+}
+
+Whose CrewLife::whose() const
+{
+    return {toCore(m_household->child()), table()};
+}
+
 void CrewLife::look()
 {
     m_inCrew = false;
@@ -46,10 +58,10 @@ void CrewLife::look()
 
 void CrewLife::lookAt(store::Database &database)
 {
-    const auto box = store::BoxRepository(database).boxOf(toCore(m_household->child()));
-    const auto crew = box ? store::CrewRepository(database).crewOf(box->id.value)
-                          : Result<crew::Crew>(crew::Crew{});
-    m_members.show(crew ? *crew : crew::Crew{}, m_household->device());
+    const auto id = crewIdOf(database, whose());
+    const auto crew =
+        id ? store::CrewRepository(database).crewOf(*id) : Result<crew::Crew>(crew::Crew{});
+    m_members.show(crew ? *crew : crew::Crew{}, m_household->device(), table());
     m_inCrew = crew && crew->has(m_household->device());
     m_outside = crew && !crew->empty() && !m_inCrew;
     if (const auto address = sync::addressIn(database))
@@ -68,6 +80,7 @@ void CrewLife::readState(store::Database &database)
 {
     const auto state = sync::sharingState(database);
     const Clock &clock = m_household->clock();
+    m_shares = state && state->inCrew;
     m_state = translated(sync::sentenceFor(state ? *state : sync::SharingState{}, clock.nowMs(),
                                            clock.offsetMinutes()));
 }
@@ -124,7 +137,7 @@ void CrewLife::shareByItself()
 {
     const std::int64_t since = m_household->clock().nowMs() - m_triedMs;
     const bool lately = since >= 0 && since < shareEveryMs;
-    if (!m_inCrew || !agreed() || m_place.isEmpty() || lately || busy())
+    if (!m_shares || !agreed() || m_place.isEmpty() || lately || busy())
         return;
     if (m_sparing && m_sparing(isOnServer(toCore(m_place))))
         return;
@@ -140,8 +153,8 @@ void CrewLife::remove(const QString &device)
 {
     run<ShareReport>(
         this,
-        [child = toCore(m_household->child()), id = DeviceId{toCore(device)}](CrewDesk &desk) {
-            return removeDevice(desk, child, id);
+        [whose = whose(), id = DeviceId{toCore(device)}](CrewDesk &desk) {
+            return removeDevice(desk, whose, id);
         },
         [this](const Result<ShareReport> &report) { take(report); });
 }

@@ -16,14 +16,18 @@ namespace lidlark::mobile {
 
 class Keychain;
 
-/// The crew of the child whose box is on the table, as the screens see it: who is in it, how far
-/// what was noted here has come, and sharing. Nothing goes out before an adult has said yes.
+/// The crew of the child whose box is on top, or the table's, as the screens see it: who is in it,
+/// how far what was noted here has come, and sharing. Nothing goes out before an adult has said
+/// yes.
 class CrewLife : public QObject
 {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("Made by main")
     Q_PROPERTY(lidlark::mobile::CrewMembers *members READ members CONSTANT FINAL)
+    /// Whose crew it is: the table's, where somebody packs with the therapist, and no child's.
+    /// Always so on a phone that only packs.
+    Q_PROPERTY(bool table READ table WRITE setTable NOTIFY changed FINAL)
     /// There is a crew, and this phone is in it.
     Q_PROPERTY(bool inCrew READ inCrew NOTIFY changed FINAL)
     /// "On this phone only", "Shared at 16:10", "3 notes wait on this phone" (job.md S7).
@@ -52,6 +56,9 @@ public:
     CrewLife(Household *household, std::shared_ptr<Keychain> keychain, QObject *parent = nullptr);
 
     [[nodiscard]] CrewMembers *members() { return &m_members; }
+    [[nodiscard]] bool table() const { return m_table || m_household->packsOnly(); }
+    void setTable(bool table);
+    [[nodiscard]] Whose whose() const;
     [[nodiscard]] bool inCrew() const { return m_inCrew; }
     [[nodiscard]] QString state() const { return m_state; }
     [[nodiscard]] QStringList troubles() const { return m_troubles; }
@@ -121,7 +128,9 @@ private:
     std::function<std::shared_ptr<Entropy>(int)> m_chance;
     int m_errands = 0;
     std::int64_t m_triedMs = 0;
+    bool m_table = false;
     bool m_inCrew = false;
+    bool m_shares = false; ///< In the crew of any box of the store, or of the table.
     bool m_joining = false;
     bool m_outside = false;
     DeviceId m_setBack; ///< The id under which the last sharing found it; empty: it did not.

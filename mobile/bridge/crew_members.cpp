@@ -25,8 +25,9 @@ QVariant CrewMembers::data(const QModelIndex &index, int role) const
     case PersonRole:
         return fromCore(member.person);
     case PartRole:
-        return member.paper ? tr("A recovery sheet on paper")
-                            : translated(wording::roleWord(member.role));
+        return m_table        ? tr("Packs at the table")
+               : member.paper ? tr("A recovery sheet on paper")
+                              : translated(wording::roleWord(member.role));
     case SeesRole:
         return translated(wording::whatRoleSees(member.role));
     case ThisPhoneRole:
@@ -49,11 +50,12 @@ QHash<int, QByteArray> CrewMembers::roleNames() const
             {RemovableRole, "removable"}};
 }
 
-void CrewMembers::show(const crew::Crew &crew, const DeviceId &own)
+void CrewMembers::show(const crew::Crew &crew, const DeviceId &own, bool table)
 {
     renewRows([&] {
         m_members = crew.present();
         m_own = own;
+        m_table = table;
         std::ranges::stable_partition(
             m_members, [&own](const crew::Member &member) { return member.device == own; });
     });

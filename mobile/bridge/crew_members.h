@@ -31,8 +31,9 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    /// @param own whose phone this is.
-    void show(const crew::Crew &crew, const DeviceId &own);
+    /// @param own whose phone this is. @param table they pack together, and no child's box is
+    /// theirs.
+    void show(const crew::Crew &crew, const DeviceId &own, bool table);
     /// @returns null where nobody of that device is in.
     [[nodiscard]] const crew::Member *member(const DeviceId &device) const;
 
@@ -44,6 +45,7 @@ private:
 
     std::vector<crew::Member> m_members;
     DeviceId m_own;
+    bool m_table = false;
 };
 
 } // namespace lidlark::mobile

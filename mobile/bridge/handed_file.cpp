@@ -15,9 +15,9 @@ namespace lidlark::mobile {
 
 namespace {
 
-Result<Done> writeBundle(CrewDesk &desk, const std::string &child, const std::string &file)
+Result<Done> writeBundle(CrewDesk &desk, const Whose &whose, const std::string &file)
 {
-    const auto box = desk.boxOf(child);
+    const auto box = desk.crewOf(whose);
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();
@@ -30,7 +30,7 @@ Result<Done> writeBundle(CrewDesk &desk, const std::string &child, const std::st
     return Done{};
 }
 
-Result<ShareReport> takeBundle(CrewDesk &desk, const std::string &child, const QString &name)
+Result<ShareReport> takeBundle(CrewDesk &desk, const Whose &whose, const QString &name)
 {
     QFile file(name);
     if (!file.open(QIODevice::ReadOnly))
@@ -40,7 +40,7 @@ Result<ShareReport> takeBundle(CrewDesk &desk, const std::string &child, const Q
     auto bundle = sync::bundleFrom({bytes.constData(), static_cast<std::size_t>(bytes.size())});
     if (const auto *fault = std::get_if<sync::BundleFault>(&bundle))
         return ShareReport{sync::sentenceFor(*fault), {}, 0};
-    const auto box = desk.boxOf(child);
+    const auto box = desk.crewOf(whose);
     auto post = desk.post();
     if (!box || !post)
         return box ? post.error() : box.error();
@@ -66,8 +66,8 @@ void HandedFile::write()
     emit changed();
     m_crew->run<Done>(
         this,
-        [child = toCore(m_crew->household()->child()), file = toCore(file)](CrewDesk &desk) {
-            return writeBundle(desk, child, file);
+        [whose = m_crew->whose(), file = toCore(file)](CrewDesk &desk) {
+            return writeBundle(desk, whose, file);
         },
         [this, name, folder](const Outcome &done) {
             m_busy = false;
@@ -84,8 +84,8 @@ void HandedFile::takeIn(const QString &file)
     emit changed();
     m_crew->run<ShareReport>(
         this,
-        [child = toCore(m_crew->household()->child()), file = file.trimmed()](CrewDesk &desk) {
-            return takeBundle(desk, child, file);
+        [whose = m_crew->whose(), file = file.trimmed()](CrewDesk &desk) {
+            return takeBundle(desk, whose, file);
         },
         [this](const Result<ShareReport> &report) {
             m_busy = false;

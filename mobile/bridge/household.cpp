@@ -1,5 +1,7 @@
 #include "mobile/bridge/household.h"
 
+#include "core/crew/clinic_crew.h"
+#include "core/store/crew_repository.h"
 #include "core/store/recording.h"
 #include "core/store/rights.h"
 #include "core/usecase/keep_limits.h"
@@ -74,6 +76,9 @@ void Household::readChildren()
     m_children.clear();
     for (const store::BoxRow &box : *boxes)
         m_children.append(fromCore(box.alias));
+    const auto table =
+        store::CrewRepository(m_workplace->database).crewOf(std::string(crew::clinicCrew));
+    m_packs = table && table->member(m_workplace->device.id) != nullptr;
     const auto last = store::DeviceRepository(m_workplace->database).localState(childKey);
     const QString kept = last && *last ? fromCore(**last) : QString();
     m_child = m_children.contains(kept) ? kept : m_children.value(0);

@@ -70,6 +70,8 @@ class Household : public QObject
     Q_PROPERTY(bool guest READ guest NOTIFY childrenChanged FINAL)
     /// A guest's last day, as words; empty: no end.
     Q_PROPERTY(QString guestUntil READ guestUntil NOTIFY childrenChanged FINAL)
+    /// No child's box lies on this phone: it packs at somebody's table (core/crew/clinic_crew.h).
+    Q_PROPERTY(bool packsOnly READ packsOnly NOTIFY childrenChanged FINAL)
     /// The first run is still to come.
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
@@ -114,7 +116,11 @@ public:
     /// A guest's invitation is over: only that can be shown.
     Q_INVOKABLE bool accessEnded() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
-    [[nodiscard]] bool needsWelcome() const { return m_problem.isEmpty() && m_children.isEmpty(); }
+    [[nodiscard]] bool packsOnly() const { return m_children.isEmpty() && m_packs; }
+    [[nodiscard]] bool needsWelcome() const
+    {
+        return m_problem.isEmpty() && m_children.isEmpty() && !m_packs;
+    }
     [[nodiscard]] QString catalogueNote() const;
     [[nodiscard]] QString reviewNotice() const;
     [[nodiscard]] QString problem() const { return m_problem; }
@@ -277,6 +283,7 @@ private:
     QString m_child;
     QString m_homeName;
     QStringList m_children;
+    bool m_packs = false; ///< In the clinic's crew, or once was.
     QString m_problem;
 };
 

@@ -14,11 +14,14 @@ namespace lidlark::mobile {
 namespace {
 
 const QString otherParent = QStringLiteral("other-parent");
+const QString packer = QStringLiteral("packer");
 
 crew::Role roleOf(const QString &part)
 {
     if (part == otherParent)
         return crew::Role::Parent;
+    if (part == packer)
+        return crew::Role::Therapist;
     return crew::roleNames.parse(toCore(part)).value_or(crew::Role::Guest);
 }
 
@@ -30,20 +33,33 @@ LettingIn::LettingIn(QObject *parent) : QObject(parent)
     connect(&m_timer, &QTimer::timeout, this, &LettingIn::listen);
 }
 
+bool LettingIn::isAtTable() const
+{
+    return m_crew != nullptr && m_crew->table();
+}
+
 QStringList LettingIn::parts() const
 {
+    if (isAtTable())
+        return {packer};
     return {QStringLiteral("caregiver"), QStringLiteral("parent"), otherParent,
             QStringLiteral("therapist"), QStringLiteral("guest")};
 }
 
 QString LettingIn::nameOf(const QString &part) const
 {
+    if (part == packer)
+        return tr("Somebody who packs");
     return part == otherParent ? tr("Parent in another home")
                                : translated(wording::roleWord(roleOf(part)));
 }
 
 QString LettingIn::seenBy(const QString &part) const
 {
+    if (part == packer)
+        return tr(
+            "Sees the designs, the builds, what they cost and whom each box is for, and ticks "
+            "what is packed. No child's goals, home sheet, plays or kites.");
     if (part == otherParent)
         return tr("Sees the box and the goals, and keeps a home sheet, plays and kites of their "
                   "own. Neither home sees the other's.");
@@ -116,10 +132,8 @@ void LettingIn::makeCode()
     go(m_stage);
     m_crew->run<sync::Invited>(
         this,
-        [child = toCore(m_crew->household()->child()), asked = asked(),
-         another = m_part == otherParent](CrewDesk &desk) {
-            return mobile::makeCode(desk, child, asked, another);
-        },
+        [whose = m_crew->whose(), asked = asked(), another = m_part == otherParent](
+            CrewDesk &desk) { return mobile::makeCode(desk, whose, asked, another); },
         [this](const Result<sync::Invited> &invited) { take(invited); });
 }
 
@@ -175,8 +189,9 @@ void LettingIn::letIn()
     go(m_stage);
     m_crew->run<ShareReport>(
         this,
-        [child = toCore(m_crew->household()->child()), invited = *m_invited,
-         knock = *m_knock](CrewDesk &desk) { return acceptKnock(desk, child, invited, knock); },
+        [whose = m_crew->whose(), invited = *m_invited, knock = *m_knock](CrewDesk &desk) {
+            return acceptKnock(desk, whose, invited, knock);
+        },
         [this](const Result<ShareReport> &report) {
             m_busy = false;
             m_crew->take(report);
@@ -201,8 +216,8 @@ void LettingIn::endCode(Stage stage)
     m_knock.reset();
     m_crew->run<Done>(
         m_crew,
-        [child = toCore(m_crew->household()->child())](CrewDesk &desk) -> Outcome {
-            const auto box = desk.boxOf(child);
+        [whose = m_crew->whose()](CrewDesk &desk) -> Outcome {
+            const auto box = desk.crewOf(whose);
             auto post = desk.post();
             if (!box || !post)
                 return box ? post.error() : box.error();

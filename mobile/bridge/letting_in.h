@@ -20,7 +20,7 @@ class LettingIn : public QObject
     /// 0 whom, 1 the code is shown, 2 somebody knocks, 3 is in, 4 the code is over.
     Q_PROPERTY(Stage stage READ stage NOTIFY stageChanged FINAL)
     /// Who may be asked in from this phone: "parent", "caregiver", "guest", "therapist",
-    /// "other-parent" of a home of their own.
+    /// "other-parent" of a home of their own; to the table, a "packer" alone.
     Q_PROPERTY(QList<QString> parts READ parts CONSTANT FINAL)
     Q_PROPERTY(QString part MEMBER m_part NOTIFY changed FINAL)
     /// A guest's days, this one counted, 1 to 7.
@@ -73,6 +73,7 @@ signals:
     void stageChanged();
 
 private:
+    [[nodiscard]] bool isAtTable() const;
     void listen();
     void take(const Result<sync::Invited> &invited);
     void take(const Result<Heard> &heard);

@@ -30,7 +30,7 @@ Column {
         visible: links.crewLife.mayLetIn
         sign: "sign-crew"
         text: qsTr("Let somebody in")
-        note: qsTr("Another parent, family, a guest, the therapist")
+        note: links.crewLife.table ? qsTr("The phone of somebody who packs too") : qsTr("Another parent, family, a guest, the therapist")
         onClicked: links.letInWanted()
     }
 
@@ -54,6 +54,7 @@ Column {
     LinkRow {
         objectName: "sees"
         width: links.width
+        visible: !links.crewLife.table
         text: qsTr("What each can see")
         onClicked: links.seesWanted()
     }
@@ -61,6 +62,7 @@ Column {
     LinkRow {
         objectName: "aboutMe"
         width: links.width
+        visible: !links.crewLife.table
         text: qsTr("What this keeps about me")
         note: qsTr("For %1 to read, or to have read aloud").arg(links.household.child)
         onClicked: links.aboutMeWanted()

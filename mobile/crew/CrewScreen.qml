@@ -59,7 +59,7 @@ Sheet {
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth
-        visible: !screen.household.guest
+        visible: !screen.household.guest && !screen.household.packsOnly
         sign: "sign-people"
         text: qsTr("Home sheet")
         note: qsTr("Who lives here, what must stay away")
@@ -95,11 +95,15 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
+        visible: families.visible
         text: qsTr("Families on this phone")
     }
 
     Families {
+        id: families
+
         width: screen.contentWidth
+        visible: !screen.household.packsOnly
         household: screen.household
         onAnotherWanted: screen.anotherFamilyWanted()
         onTakeOffWanted: screen.takeOffWanted()

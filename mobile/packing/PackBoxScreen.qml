@@ -144,7 +144,8 @@ Sheet {
     foot: ActionFoot {
         visible: !box.gone
         text: qsTr("Hand over to %1").arg(box.whose)
-        notNowReason: box.ready ? "" : box.readyWords
+        notNowReason: !box.ready ? box.readyWords
+                    : screen.household.packsOnly ? qsTr("The therapist's phone hands it over.") : ""
         onClicked: {
             if (box.handOver())
                 screen.done()

@@ -21,6 +21,7 @@ Sheet {
     signal tendWanted()
     signal buildsWanted()
     signal recallWanted()
+    signal packersWanted()
 
     PackTableViewModel {
         id: table
@@ -145,6 +146,16 @@ Sheet {
         text: qsTr("Recall a lot")
         note: qsTr("Which boxes hold it.")
         onClicked: screen.recallWanted()
+    }
+
+    LinkRow {
+        objectName: "packersWanted"
+        width: screen.contentWidth
+        visible: !screen.household.packsOnly
+        sign: "sign-crew"
+        text: qsTr("Somebody packs with you")
+        note: qsTr("On a phone of their own; ticks go both ways.")
+        onClicked: screen.packersWanted()
     }
 
     foot: ActionFoot {

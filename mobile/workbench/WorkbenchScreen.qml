@@ -29,7 +29,7 @@ Sheet {
     ScreenTitle {
         width: screen.contentWidth
         text: qsTr("Workbench")
-        under: board.boxWords
+        under: screen.household.packsOnly ? "" : board.boxWords
     }
 
     ProblemNote {
@@ -40,6 +40,7 @@ Sheet {
     LinkRow {
         objectName: "round"
         width: screen.contentWidth
+        visible: !screen.household.packsOnly
         sign: "sign-box"
         text: qsTr("Restock round")
         note: board.packWords
@@ -62,6 +63,14 @@ Sheet {
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
         onClicked: screen.packingWanted()
+    }
+
+    EmptyState {
+        width: screen.contentWidth
+        visible: screen.household.packsOnly
+        drawing: "item-box"
+        text: qsTr("This phone packs")
+        note: qsTr("No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.")
     }
 
     Repeater {

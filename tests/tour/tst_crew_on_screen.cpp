@@ -7,6 +7,7 @@
 #include "core/store/event_repository.h"
 #include "mobile/bridge/crew_life.h"
 #include "mobile/bridge/sitting.h"
+#include "tests/support/clinic.h"
 #include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -42,11 +43,14 @@ private:
     }
     static bool tap(const OpenApp &app, const char *name) { return app.hand().tap(text(name)); }
 
-    void chooseAPlace()
+    void lookAtTheCrew()
     {
         QVERIFY(tap(*m_ruth, "Crew"));
-        QVERIFY2(m_ruth->hand().reads(text("On this phone only")), page(*m_ruth).constData());
         QVERIFY(m_ruth->hand().reads(text("Nothing leaves it")));
+    }
+    void chooseAPlace()
+    {
+        QVERIFY2(m_ruth->hand().reads(text("On this phone only")), page(*m_ruth).constData());
         QVERIFY(tap(*m_ruth, "Shared place"));
         QVERIFY2(m_ruth->hand().write(text("Address of the place"), m_place),
                  page(*m_ruth).constData());
@@ -94,7 +98,8 @@ private:
         const auto *words = app.window->findChild<QQuickItem *>(QStringLiteral("sameWords"));
         return words != nullptr ? words->property("text").toString() : QString();
     }
-    void letIn(const char *name)
+    /// @param begins what the newcomer's phone then shows.
+    void letIn(const char *name, const char *begins = "Play with Fin")
     {
         QVERIFY2(comes(*m_ruth, "Somebody is here"), page(*m_ruth).constData());
         QVERIFY(m_ruth->hand().reads(text(name)));
@@ -104,7 +109,7 @@ private:
         QVERIFY2(comes(*m_ruth, " is in. "), page(*m_ruth).constData());
         QVERIFY2(comes(*m_other, "You are in"), page(*m_other).constData());
         QVERIFY(tap(*m_other, "Begin"));
-        QVERIFY2(comes(*m_other, "Play with Fin"), page(*m_other).constData());
+        QVERIFY2(comes(*m_other, begins), page(*m_other).constData());
     }
     static void go(const OpenApp &app, const char *where)
     {
@@ -112,9 +117,27 @@ private:
                                   Q_ARG(QString, text(where)));
         Hand::settle();
     }
-    static void everybodyShares(OpenApp &app)
+    /// A build with one box on it, and Fin's box handed over, on the therapist's phone.
+    static void layTheTable(const QString &file)
     {
-        go(app, "crew");
+        auto morven = packer("Morven");
+        morven->database = *store::Database::open(file.toStdString());
+        (void)store::DeviceRepository(morven->database).setDevice(morven->device);
+        usecase::Workplace workplace = morven->workplace();
+        (void)usecase::issueBox(workplace, familyOf("Fin"));
+        const Table table = tableOn(*morven);
+        (void)usecase::keepBox(workplace, table.build, standardBox("K1", "Oona", table.design));
+    }
+    /// As a page looks, for eyes: where a folder is named.
+    static void look(const OpenApp &app, const char *name)
+    {
+        const QString folder = qEnvironmentVariable("LIDLARK_LOOK");
+        if (!folder.isEmpty())
+            QVERIFY(app.hand().picture(folder + u'/' + text(name) + text(".png")));
+    }
+    static void everybodyShares(OpenApp &app, const char *where = "crew")
+    {
+        go(app, where);
         QVERIFY2(tap(app, "Share now"), page(app).constData());
         for (int waits = 0; waits < 100 && app.graph.crewLife().busy(); ++waits)
             Hand::settle(100);
@@ -169,7 +192,7 @@ private slots:
         QDir(m_place).removeRecursively();
         QDir().mkpath(m_place);
         const QString ruth = m_folder.filePath(text("ruth"));
-        for (const char *name : {"ruth", "Gran", "Archie"}) {
+        for (const char *name : {"ruth", "Gran", "Archie", "morven", "Callum"}) {
             for (const QString &file :
                  QDir(m_folder.path()).entryList({text(name) + u'*'}, QDir::Files))
                 QFile::remove(m_folder.filePath(file));
@@ -185,6 +208,7 @@ private slots:
 
     void whatOnePutsBackTheOtherSees()
     {
+        lookAtTheCrew();
         chooseAPlace();
         sayYes();
         const QString code = codeFor("Family or carer");
@@ -209,6 +233,7 @@ private slots:
     void aGuestSeesTheBoxAndNoHistory()
     {
         playOnce(*m_ruth);
+        lookAtTheCrew();
         chooseAPlace();
         sayYes();
         const QString code = codeFor("Guest for a few days");
@@ -232,9 +257,43 @@ private slots:
         QVERIFY2(comes(*m_ruth, "pegs, 5"), page(*m_ruth).constData());
     }
 
+    /// The phone of the one who packs too has the table, and no child; ticks go both ways (T4).
+    void twoPackAtOneTable()
+    {
+        m_ruth.reset();
+        layTheTable(m_folder.filePath(text("morven")));
+        m_ruth = std::make_unique<OpenApp>(m_folder.filePath(text("morven")), mondayEvening);
+        go(*m_ruth, "packing");
+        look(*m_ruth, "packing");
+        QVERIFY2(tap(*m_ruth, "Somebody packs with you"), page(*m_ruth).constData());
+        look(*m_ruth, "packers-none");
+        chooseAPlace();
+        sayYes();
+        const QString code = codeFor("Somebody who packs");
+        QVERIFY2(!code.isEmpty(), page(*m_ruth).constData());
+        look(*m_ruth, "code");
+        knock(code, "Callum");
+        letIn("Callum", "This phone packs");
+        look(*m_other, "workbench");
+        QVERIFY(!m_other->hand().names().contains(text("Notebook")));
+        QVERIFY2(tap(*m_other, "Packing table"), page(*m_other).constData());
+        QVERIFY2(tap(*m_other, "K1 for Oona"), page(*m_other).constData());
+        QVERIFY(tap(*m_other, "Rubber bands: It is in"));
+        everybodyShares(*m_other);
+        look(*m_other, "crew");
+        everybodyShares(*m_ruth, "packers");
+        look(*m_ruth, "packers");
+        QVERIFY2(m_ruth->hand().reads(text("Callum")), page(*m_ruth).constData());
+        QVERIFY(tap(*m_ruth, "Back to the packing table"));
+        QVERIFY2(comes(*m_ruth, "1 of 3 in."), page(*m_ruth).constData());
+        go(*m_ruth, "crew"); // Fin's, in which nobody else is
+        QVERIFY(!m_ruth->hand().reads(text("Callum")));
+    }
+
     /// "Not this phone": the words differ, or nobody knows who it is.
     void whoIsRefusedStaysOutside()
     {
+        lookAtTheCrew();
         chooseAPlace();
         sayYes();
         const QString code = codeFor("Family or carer");
@@ -250,6 +309,7 @@ private slots:
     /// Off with one tap, without asking anybody (job.md D4).
     void afterANoNothingGoesOut()
     {
+        lookAtTheCrew();
         chooseAPlace();
         sayYes();
         QVERIFY(!codeFor("Family or carer").isEmpty());
@@ -269,6 +329,7 @@ private slots:
 
     void whoLeavesIsMissedByTheOthers()
     {
+        lookAtTheCrew();
         chooseAPlace();
         sayYes();
         knock(codeFor("Family or carer"), "Gran");
