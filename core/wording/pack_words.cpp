@@ -13,7 +13,7 @@ using workbench::NotReady;
 
 Argument packedName(const ItemId &item, const ItemNames &names)
 {
-    return withCapital(Argument(names(item)));
+    return withCapital(names(item));
 }
 
 Sentence avoidsWords(child::Avoided what)

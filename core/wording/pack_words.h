@@ -8,7 +8,7 @@
 namespace lidlark::wording {
 
 /// How an item is called: "rubber bands".
-using ItemNames = std::function<std::string(const ItemId &)>;
+using ItemNames = std::function<Argument(const ItemId &)>;
 
 /// "Left-handed scissors only.", "No latex in this box.", "Silicone loops, not rubber bands. For an
 /// allergy.": what whoever packs a box must know of it, with its reason.

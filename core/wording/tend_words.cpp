@@ -1,8 +1,10 @@
 #include "core/wording/tend_words.h"
 
 #include "core/wording/day_words.h"
+#include "core/wording/print_words.h"
 
 #include <array>
+#include <utility>
 
 namespace lidlark::wording {
 
@@ -11,15 +13,16 @@ namespace {
 using workbench::Care;
 using workbench::Standing;
 
-std::string namesOf(const std::vector<workbench::StillToDo> &left, Care care,
-                    const ItemNames &names)
+/// Nothing: none of them is left to do.
+std::optional<Sentence> namesOf(const std::vector<workbench::StillToDo> &left, Care care,
+                                const ItemNames &names)
 {
-    std::string list;
+    std::vector<Argument> list;
     for (const workbench::StillToDo &one : left) {
         if (one.care == care)
-            list += (list.empty() ? "" : ", ") + names(one.item);
+            list.push_back(names(one.item));
     }
-    return list;
+    return list.empty() ? std::nullopt : std::optional(inList(std::move(list)));
 }
 
 } // namespace
@@ -43,15 +46,16 @@ Sentence standingWords(const workbench::BoxStatus &status, Day today)
 std::optional<Sentence> firstTend(const std::vector<workbench::StillToDo> &left,
                                   const ItemNames &names)
 {
-    const std::string clean = namesOf(left, Care::Clean, names);
-    const std::string replace = namesOf(left, Care::Replace, names);
-    if (clean.empty() && replace.empty())
+    const auto clean = namesOf(left, Care::Clean, names);
+    const auto replace = namesOf(left, Care::Replace, names);
+    if (!clean && !replace)
         return std::nullopt;
-    if (replace.empty())
-        return Sentence{say("Before another child has it, clean: %1."), {clean}};
-    if (clean.empty())
-        return Sentence{say("Before another child has it, replace: %1."), {replace}};
-    return Sentence{say("Before another child has it, clean: %1. Replace: %2."), {clean, replace}};
+    if (!replace)
+        return Sentence{say("Before another child has it, clean: %1."), {*clean}};
+    if (!clean)
+        return Sentence{say("Before another child has it, replace: %1."), {*replace}};
+    return Sentence{say("Before another child has it, clean: %1. Replace: %2."),
+                    {*clean, *replace}};
 }
 
 Sentence careWord(Care care)

@@ -3,7 +3,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// Two quieter actions, one at each end of a line; one over the other when there is no room.
+/// Two quieter actions, one at each end of a line; one over the other when there is no room. One
+/// without words is not there.
 Item {
     id: pair
 
@@ -25,6 +26,7 @@ Item {
 
         anchors.left: parent.left
         width: Math.min(implicitWidth, pair.width)
+        visible: pair.text.length > 0
         text: pair.text
         accessibleName: pair.accessibleName
         onClicked: pair.clicked()
@@ -36,6 +38,7 @@ Item {
         x: pair.fits !== pair.LayoutMirroring.enabled ? pair.width - width : 0
         anchors.bottom: parent.bottom
         width: Math.min(implicitWidth, pair.width)
+        visible: pair.otherText.length > 0
         text: pair.otherText
         accessibleName: pair.otherAccessibleName
         onClicked: pair.otherClicked()

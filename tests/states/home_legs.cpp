@@ -110,6 +110,7 @@ std::vector<Leg> everyLeg()
     addOwnLegs(legs);
     addCrewLegs(legs);
     addWorkbenchLegs(legs);
+    addPackingLegs(legs);
     return legs;
 }
 

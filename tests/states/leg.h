@@ -38,5 +38,6 @@ void addFamiliesLegs(std::vector<Leg> &legs);
 void addOwnLegs(std::vector<Leg> &legs);
 void addCrewLegs(std::vector<Leg> &legs);
 void addWorkbenchLegs(std::vector<Leg> &legs);
+void addPackingLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

@@ -4,22 +4,11 @@
 #include "core/usecase/revise_box.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/take_out.h"
-#include "tests/support/phone.h"
+#include "tests/states/on_phone.h"
 
 namespace lidlark::test {
 
 namespace {
-
-/// What happens on a phone while nobody looks at its screen.
-template <typename What> void onPhone(const QString &store, std::int64_t atMs, What what)
-{
-    auto database = store::Database::open(store.toStdString());
-    const auto device = store::DeviceRepository(*database).device();
-    StillClock clock(atMs);
-    SeededEntropy entropy("workbench");
-    usecase::Workplace workplace{*database, realCatalogue(), clock, entropy, **device};
-    what(workplace);
-}
 
 /// job.md scenario 7: bands and balloons out, loops and scarf in.
 void reviseMaireads(usecase::Workplace &morven)
