@@ -59,20 +59,19 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>Widzą to twoi dorośli. Inni widzą część, i tylko gdy twoi dorośli ich wpuszczą.</translation>
         </message>
-    
         <message>
             <source>Your grown-ups tell %1 what you played.</source>
             <translation>Twoi dorośli mówią, w co się bawisz. Słyszy to: %1.</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>Włóż: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -87,7 +86,7 @@
             <translation>poniżej 1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -102,7 +101,7 @@
             <translation>Nie udało się otworzyć tej strony. Nic się nie zmieniło.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -121,14 +120,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>„Nie wiem” to dobra odpowiedź. Liczy się jako „tak”, dopóki ktoś się nie dowie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -143,7 +142,7 @@
             <translation>teraz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -170,6 +169,10 @@
             <translation>Zaplanuj spotkanie wideo</translation>
         </message>
         <message>
+            <source>Shared by the family</source>
+            <translation>Czym dzieli się rodzina</translation>
+        </message>
+        <message>
             <source>Six lines: the parent does each</source>
             <translation>Sześć zdań: każde robi rodzic</translation>
         </message>
@@ -181,13 +184,8 @@
             <source>What is asked for</source>
             <translation>O co jest prośba</translation>
         </message>
-    
-        <message>
-            <source>Shared by the family</source>
-            <translation>Czym dzieli się rodzina</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>BoxPartCard</name>
         <message>
             <source>%1, why: %2</source>
@@ -226,7 +224,7 @@
             <translation>Dlaczego jest inaczej</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -293,7 +291,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildBoxScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -332,7 +330,7 @@
             <translation>Czyje pudełko (pseudonim); puste: jeszcze niczyje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildHead</name>
         <message>
             <source>A day earlier</source>
@@ -375,7 +373,7 @@
             <translation>Pudełka na wiosnę</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -414,7 +412,7 @@
             <translation>Nie ma w niej jeszcze pudełka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildSheetScreen</name>
         <message>
             <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
@@ -461,7 +459,7 @@
             <translation>Tyle dziś wydajesz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildsScreen</name>
         <message>
             <source>A build is a pile of boxes that are bought for and packed together.</source>
@@ -516,7 +514,7 @@
             <translation>Co tam leży, opakowania i ceny.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -527,14 +525,14 @@
             <translation>Brakuje kawałka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>Odczytaj kratki aparatem</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -557,7 +555,7 @@
             <translation>Co widzi aparat</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CatalogueFacts</name>
         <message>
             <source>%1. %2</source>
@@ -616,7 +614,7 @@
             <translation>Co z nich wynika</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -635,14 +633,14 @@
             <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -665,7 +663,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -680,7 +678,7 @@
             <translation>Rodzic robi każdą z tych rzeczy przy tobie. Znaczki zostają w tym telefonie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -711,7 +709,7 @@
             <translation>Czekamy na drugi telefon.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -730,7 +728,7 @@
             <translation>Jedno więcej: %1, policzone: %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -745,7 +743,7 @@
             <translation>Co się różni</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -804,7 +802,7 @@
             <translation>Tyle tu jest</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -835,6 +833,10 @@
             <translation>Udostępnianie innym</translation>
         </message>
         <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>Telefon kogoś, kto też pakuje</translation>
+        </message>
+        <message>
             <source>What each can see</source>
             <translation>Co kto widzi</translation>
         </message>
@@ -846,13 +848,8 @@
             <source>Where there is no network: on a stick, or from phone to phone</source>
             <translation>Gdzie nie ma sieci: na pamięci albo z telefonu na telefon</translation>
         </message>
-    
-        <message>
-            <source>The phone of somebody who packs too</source>
-            <translation>Telefon kogoś, kto też pakuje</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -887,7 +884,7 @@
             <translation>Kto tu mieszka, czego tu nie może być</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DesignScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -926,7 +923,7 @@
             <translation>Jak nazywa się ten rodzaj pudełka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DesignsScreen</name>
         <message>
             <source>Back</source>
@@ -949,7 +946,7 @@
             <translation>Powiedz raz, co należy do zwykłego pudełka. Pudełko dziecka zapisuje się potem jako różnicę.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -964,7 +961,7 @@
             <translation>Zostało otwarte: zapisane.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -983,7 +980,7 @@
             <translation>Reszta wróciła</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -1018,7 +1015,7 @@
             <translation>Spróbuj uratować</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -1029,7 +1026,7 @@
             <translation>Co się stało?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -1048,7 +1045,7 @@
             <translation>Twoje dni z tym pudełkiem się skończyły</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -1091,21 +1088,21 @@
             <translation>Wpisz jedno słowo, na przykład ciastolina albo papier.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>%2: %1. %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FactCard</name>
         <message>
             <source>What the catalogue knows</source>
             <translation>Co wie katalog</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -1132,7 +1129,7 @@
             <translation>Usunięte z tego telefonu: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -1143,7 +1140,7 @@
             <translation>Teraz nic nie pasuje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -1158,7 +1155,7 @@
             <translation>Znalezione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -1185,7 +1182,7 @@
             <translation>Po 90 dniach znikają same.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -1208,7 +1205,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -1239,7 +1236,7 @@
             <translation>Inne słowa: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -1290,7 +1287,7 @@
             <translation>Dwie osoby mogą różnić się o dwadzieścia i więcej. Najpierw czytaj słowa. To nie ocena dziecka i rodziny tego nie widzą.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -1333,7 +1330,7 @@
             <translation>Kto tak mówi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1392,7 +1389,7 @@
             <translation>otwieranie pudełka ze śniadaniem</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1419,7 +1416,7 @@
             <translation>Liczby, dla terapeutów</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1438,7 +1435,7 @@
             <translation>dorosły: przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1481,7 +1478,7 @@
             <translation>Gdzie leży na tym telefonie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HaveReadyRow</name>
         <message>
             <source>Here</source>
@@ -1492,7 +1489,7 @@
             <translation>Nie ma</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HaveReadyScreen</name>
         <message>
             <source>Back</source>
@@ -1515,7 +1512,7 @@
             <translation>Sesja wideo: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1526,7 +1523,7 @@
             <translation>Jak się tu do ciebie mówi?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1577,7 +1574,7 @@
             <translation>Tak: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1588,7 +1585,7 @@
             <translation>Na początek powiedz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1627,7 +1624,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1642,7 +1639,7 @@
             <translation>Umyte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1661,7 +1658,7 @@
             <translation>Czas obejrzeć</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1684,7 +1681,7 @@
             <translation>Kiedy zostało otwarte?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1699,7 +1696,7 @@
             <translation>Było w buzi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1710,7 +1707,7 @@
             <translation>Ile ubyło, tydzień po tygodniu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1765,7 +1762,7 @@
             <translation>ile?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1824,7 +1821,7 @@
             <translation>Jesteś w załodze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1855,7 +1852,7 @@
             <translation>Cofnięte: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1894,7 +1891,7 @@
             <translation>Ty oddychasz. Dziecko może z tobą, jeśli chce.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1921,14 +1918,14 @@
             <translation>Jak to nazywamy w domu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>Pokaż latawiec</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1947,7 +1944,7 @@
             <translation>Twój domysł: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1970,7 +1967,7 @@
             <translation>To nie ja</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -2009,7 +2006,7 @@
             <translation>przytrzymaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -2052,7 +2049,7 @@
             <translation>dowolnie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -2067,7 +2064,7 @@
             <translation>Klawisz, który przesuwa ramkę</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -2126,7 +2123,7 @@
             <translation>Najpierw wybierz kogo.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -2149,7 +2146,7 @@
             <translation>aąbcćdeęfghijklłmnńoópqrsśtuvwxyzźż</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -2160,7 +2157,7 @@
             <translation>Tak jest dziś: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -2175,7 +2172,7 @@
             <translation>Jedno więcej: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -2206,7 +2203,7 @@
             <translation>Bez sił</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -2217,14 +2214,14 @@
             <translation>Najpierw obejrzyj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>Lidlark</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -2251,7 +2248,7 @@
             <translation>Warsztat</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -2274,14 +2271,14 @@
             <translation>Wyłącz z załogi: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>W załodze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -2336,7 +2333,7 @@
             <translation>Wrzesień</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MoreBoxes</name>
         <message>
             <source>A box for %1</source>
@@ -2379,7 +2376,7 @@
             <translation>Ile by kosztowały?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2418,7 +2415,7 @@
             <translation>Do czego dążymy</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -2441,7 +2438,7 @@
             <translation>Cofnięte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2464,7 +2461,7 @@
             <translation>To, co zapisane, widać tu do końca dnia. Do tego czasu można to cofnąć.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2499,7 +2496,7 @@
             <translation>Co teraz robi latawiec?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2510,7 +2507,7 @@
             <translation>Zapisz ten numer: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OnTheShelf</name>
         <message>
             <source>A note to yourself</source>
@@ -2541,7 +2538,7 @@
             <translation>Zużywa się w zabawie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2572,14 +2569,14 @@
             <translation>Tak</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>Usuń: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2614,7 +2611,7 @@
             <translation>Zapisz własny sposób</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2629,7 +2626,7 @@
             <translation>Kiedy?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2660,7 +2657,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2687,7 +2684,7 @@
             <translation>Albo jednym stuknięciem</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2713,13 +2710,12 @@
             <source>Looked over: it is right</source>
             <translation>Sprawdzone: zgadza się</translation>
         </message>
-    
         <message>
             <source>The therapist's phone hands it over.</source>
             <translation>Przekaże je telefon terapeuty.</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2742,7 +2738,7 @@
             <translation>Poprzednia</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackOfferCard</name>
         <message>
             <source>%1: pieces in it</source>
@@ -2785,7 +2781,7 @@
             <translation>Usuń: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackOfferList</name>
         <message>
             <source>Add a pack</source>
@@ -2800,7 +2796,7 @@
             <translation>Gdzie się to kupuje, na górze pierwszy wybór</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2827,7 +2823,7 @@
             <translation>Na którą rękę są?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackersScreen</name>
         <message>
             <source>Back to the packing table</source>
@@ -2842,7 +2838,7 @@
             <translation>Kto pakuje z tobą</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2861,6 +2857,18 @@
             <translation>Pudełka, które wróciły</translation>
         </message>
         <message>
+            <source>Boxes that were out</source>
+            <translation>Pudełka, które były u dzieci</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>Partie i zakupy</translation>
+        </message>
+        <message>
             <source>Clean, replace, use no more.</source>
             <translation>Czyścić, wymienić, już nie używać.</translation>
         </message>
@@ -2869,8 +2877,20 @@
             <translation>Nie ma pudełek do spakowania</translation>
         </message>
         <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>Na swoim telefonie; znaki idą w obie strony.</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>Na papierze</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>Pakuj rzecz po rzeczy</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
         </message>
         <message>
             <source>Packing</source>
@@ -2881,33 +2901,12 @@
             <translation>Wycofaj partię</translation>
         </message>
         <message>
+            <source>Somebody packs with you</source>
+            <translation>Ktoś pakuje z tobą</translation>
+        </message>
+        <message>
             <source>Special</source>
             <translation>Inne niż zwykle</translation>
-        </message>
-        <message>
-            <source>Which boxes hold it.</source>
-            <translation>W których pudełkach leży.</translation>
-        </message>
-    
-        <message>
-            <source>Builds and buying</source>
-            <translation>Partie i zakupy</translation>
-        </message>
-        <message>
-            <source>Boxes that were out</source>
-            <translation>Pudełka, które były u dzieci</translation>
-        </message>
-        <message>
-            <source>Build sheet</source>
-            <translation>Arkusz budowy zestawów</translation>
-        </message>
-        <message>
-            <source>On paper</source>
-            <translation>Na papierze</translation>
-        </message>
-        <message>
-            <source>Pack list</source>
-            <translation>Lista pakowania</translation>
         </message>
         <message>
             <source>Squares to tick, with what is called out.</source>
@@ -2918,15 +2917,11 @@
             <translation>Co kupić i co jest w każdym pudełku.</translation>
         </message>
         <message>
-            <source>On a phone of their own; ticks go both ways.</source>
-            <translation>Na swoim telefonie; znaki idą w obie strony.</translation>
+            <source>Which boxes hold it.</source>
+            <translation>W których pudełkach leży.</translation>
         </message>
-        <message>
-            <source>Somebody packs with you</source>
-            <translation>Ktoś pakuje z tobą</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2949,7 +2944,7 @@
             <translation>Cała strona</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PicturedCautions</name>
         <message>
             <source>Nothing to be careful with</source>
@@ -2960,7 +2955,7 @@
             <translation>Katalog mówi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2987,7 +2982,7 @@
             <translation>https://example.org/dav/crew</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlanPlace</name>
         <message>
             <source>Another</source>
@@ -2998,7 +2993,7 @@
             <translation>Inna: %1, %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -3017,7 +3012,7 @@
             <translation>Możesz powiedzieć</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -3032,7 +3027,7 @@
             <translation>Tu przerwij</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -3075,18 +3070,30 @@
             <translation>Krok %1 z %2. %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintBuildRoute</name>
         <message>
             <source>Back to the packing table</source>
             <translation>Wróć do stołu do pakowania</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintChoices</name>
+        <message>
+            <source>Box by box</source>
+            <translation>Pudełko po pudełku</translation>
+        </message>
         <message>
             <source>How families reach the service</source>
             <translation>Jak rodziny mogą się z wami skontaktować</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>W jakiej kolejności</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>Rzecz po rzeczy</translation>
         </message>
         <message>
             <source>Language</source>
@@ -3128,21 +3135,8 @@
             <source>With what was played and noticed</source>
             <translation>Z tym, w co się bawiono i co zauważono</translation>
         </message>
-    
-        <message>
-            <source>Box by box</source>
-            <translation>Pudełko po pudełku</translation>
-        </message>
-        <message>
-            <source>In which order</source>
-            <translation>W jakiej kolejności</translation>
-        </message>
-        <message>
-            <source>Item by item</source>
-            <translation>Rzecz po rzeczy</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -3157,7 +3151,7 @@
             <translation>Nie ma jeszcze żadnej strony.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -3172,7 +3166,7 @@
             <translation>Na papierze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -3187,7 +3181,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -3198,7 +3192,7 @@
             <translation>Przeczytaj te zdania na głos</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -3253,14 +3247,14 @@
             <translation>Tak, wszystko</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>%1. Stuknij, a zobaczysz słowa.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -3279,7 +3273,7 @@
             <translation>Wycofaj partię</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -3330,7 +3324,7 @@
             <translation>Bez dźwięku i nie w dniu, w którym była już zabawa.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -3381,7 +3375,7 @@
             <translation>Twoje zapisy zostają u załogi, pod twoim imieniem.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReportScreen</name>
         <message numerus="yes">
             <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
@@ -3420,7 +3414,7 @@
             <translation>Koszt jednej zabawy podajemy od dziesięciu pudełek: mniej mówiłoby coś o jednej rodzinie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -3451,14 +3445,14 @@
             <translation>Włóż do pudełka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>Więcej tego</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -3481,7 +3475,7 @@
             <translation>O co poprosić</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -3508,7 +3502,7 @@
             <translation>Przerwana zabawa: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -3531,7 +3525,7 @@
             <translation>Kiedy znów na to spojrzymy?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -3550,7 +3544,7 @@
             <translation>Włóż zamiast tego: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -3585,7 +3579,7 @@
             <translation>Dlaczego, słowami, które przeczyta rodzina</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -3624,7 +3618,7 @@
             <translation>Na wyciągnięcie ręki</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -3655,7 +3649,7 @@
             <translation>Kto tu jest?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3670,7 +3664,7 @@
             <translation>Gość?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3713,7 +3707,7 @@
             <translation>Tu stoi, o co proszą rodziny, rzecz po rzeczy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3836,7 +3830,7 @@
             <translation>Wtedy unika się też lateksu. Porozmawiaj o tym ze specjalistą medycznym.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3859,16 +3853,16 @@
             <translation>Nie widzi: cele, notatki innych.</translation>
         </message>
         <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>Nie widzi: latawce, notatki innych.</translation>
+        </message>
+        <message>
             <source>Does not see: notes of others.</source>
             <translation>Nie widzi: notatki innych.</translation>
         </message>
         <message>
             <source>Does not see: plays of others, kites, goals, notes of others.</source>
             <translation>Nie widzi: zabawy innych, latawce, cele, notatki innych.</translation>
-        </message>
-        <message>
-            <source>Does not see: plays, kites, notes of others.</source>
-            <translation>Nie widzi: zabawy, latawce, notatki innych.</translation>
         </message>
         <message>
             <source>Family or carer</source>
@@ -3881,6 +3875,10 @@
         <message>
             <source>Parent</source>
             <translation>Rodzic</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>Zabawy widzi tylko z domu, który się nimi dzieli.</translation>
         </message>
         <message>
             <source>Sees: box and counts, home sheet, goals.</source>
@@ -3914,17 +3912,8 @@
             <source>What each can see</source>
             <translation>Co kto widzi</translation>
         </message>
-    
-        <message>
-            <source>Does not see: kites, notes of others.</source>
-            <translation>Nie widzi: latawce, notatki innych.</translation>
-        </message>
-        <message>
-            <source>Sees plays only of a home that shares them.</source>
-            <translation>Zabawy widzi tylko z domu, który się nimi dzieli.</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>SessionWords</name>
         <message>
             <source>%1, %2, %3</source>
@@ -3975,7 +3964,7 @@
             <translation>teraz nie dla tego domu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -4078,7 +4067,7 @@
             <translation>Słowa</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShareChoice</name>
         <message>
             <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
@@ -4105,7 +4094,7 @@
             <translation>Tak</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -4116,7 +4105,7 @@
             <translation>Wróć do załogi</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -4155,7 +4144,7 @@
             <translation>Trwa próba.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShelfScreen</name>
         <message>
             <source>Add a thing</source>
@@ -4194,7 +4183,7 @@
             <translation>Zużywa się w zabawie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShelfWords</name>
         <message>
             <source>%1 for %2</source>
@@ -4217,7 +4206,7 @@
             <translation>Nic nie zostało</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -4232,7 +4221,7 @@
             <translation>Co to ćwiczy: od tego zależą propozycje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -4259,7 +4248,7 @@
             <translation>Tak, wpuść</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -4270,7 +4259,7 @@
             <translation>Krok %1 z %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SupplyScreen</name>
         <message>
             <source>Back</source>
@@ -4301,14 +4290,14 @@
             <translation>W których pudełkach jest ta partia</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>Wyjdź stąd</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -4351,7 +4340,7 @@
             <translation>Dwa przełączniki</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -4374,14 +4363,14 @@
             <translation>Usuń z tego telefonu: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>Wyniesione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -4408,7 +4397,7 @@
             <translation>Reszta później</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -4463,7 +4452,7 @@
             <translation>Przetarte</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ThingsToPutIn</name>
         <message>
             <source>Close the list of things</source>
@@ -4478,7 +4467,7 @@
             <translation>Włóż coś</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -4509,7 +4498,7 @@
             <translation>kto tu jest?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -4524,7 +4513,7 @@
             <translation>Spróbuj znowu</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -4571,7 +4560,7 @@
             <translation>zabawa %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -4594,7 +4583,7 @@
             <translation>Cztery oddechy latawca</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -4621,14 +4610,14 @@
             <translation>Gdzie leży zdjęcie na tym telefonie</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>Schowaj to</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>VideoPlanScreen</name>
         <message>
             <source>A day earlier</source>
@@ -4691,7 +4680,7 @@
             <translation>dzisiaj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>VideoSessionScreen</name>
         <message>
             <source>%1 %2</source>
@@ -4730,7 +4719,7 @@
             <translation>Sesja</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -4745,7 +4734,7 @@
             <translation>Gdy tam padnie „tak”, ten telefon sam pójdzie dalej. Możesz go tymczasem odłożyć.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -4776,7 +4765,7 @@
             <translation>Bawcie się teraz</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -4807,14 +4796,14 @@
             <translation>Najbliższy tydzień</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>Trzy pytania i lista w wieczku, potem można się bawić. Bez konta.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -4869,7 +4858,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -4892,7 +4881,7 @@
             <translation>W każdej chwili możesz przestać jednym dotknięciem. To, co inni już mają, u nich zostaje.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -4931,7 +4920,7 @@
             <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -4954,7 +4943,7 @@
             <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4969,14 +4958,14 @@
             <translation>Kto teraz sprawdza</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>Kto teraz pisze</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4999,7 +4988,7 @@
             <translation>Kto to? Od tego zależy, co będzie widać. Każdy wpuszczony pisze pod własnym imieniem.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -5018,18 +5007,30 @@
             <translation>Czyje pudełko?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>Przetłumaczyła maszyna, człowiek jeszcze nie sprawdził. Słowa, które kogoś chronią, stoją też po angielsku.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WorkbenchScreen</name>
+        <message>
+            <source>Builds and buying</source>
+            <translation>Partie i zakupy</translation>
+        </message>
         <message>
             <source>Builds, boxes that come back, lots</source>
             <translation>Pakowanie, pudełka, które wracają, partie</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>Do sprawozdania</translation>
+        </message>
+        <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>Nie ma na nim pudełka żadnego dziecka. Co zaznaczysz, trafia na telefon terapeuty, a co zaznaczono tam, przychodzi tutaj.</translation>
         </message>
         <message>
             <source>Packing table</source>
@@ -5040,12 +5041,16 @@
             <translation>Runda uzupełnień</translation>
         </message>
         <message>
-            <source>Shelf and shops</source>
-            <translation>Półka i sklepy</translation>
+            <source>This phone packs</source>
+            <translation>Ten telefon służy do pakowania</translation>
         </message>
         <message>
-            <source>What lies there, packs and prices</source>
-            <translation>Co tam leży, opakowania i ceny</translation>
+            <source>What one play costs, over many boxes</source>
+            <translation>Ile kosztuje jedna zabawa, z wielu pudełek</translation>
+        </message>
+        <message>
+            <source>What to buy, for which boxes</source>
+            <translation>Co kupić i do których pudełek</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -5055,33 +5060,8 @@
             <source>shown</source>
             <translation>otwarte</translation>
         </message>
-    
-        <message>
-            <source>For a report</source>
-            <translation>Do sprawozdania</translation>
-        </message>
-        <message>
-            <source>What one play costs, over many boxes</source>
-            <translation>Ile kosztuje jedna zabawa, z wielu pudełek</translation>
-        </message>
-        <message>
-            <source>Builds and buying</source>
-            <translation>Partie i zakupy</translation>
-        </message>
-        <message>
-            <source>What to buy, for which boxes</source>
-            <translation>Co kupić i do których pudełek</translation>
-        </message>
-        <message>
-            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
-            <translation>Nie ma na nim pudełka żadnego dziecka. Co zaznaczysz, trafia na telefon terapeuty, a co zaznaczono tam, przychodzi tutaj.</translation>
-        </message>
-        <message>
-            <source>This phone packs</source>
-            <translation>Ten telefon służy do pakowania</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -5282,6 +5262,14 @@
         <message>
             <source>%1 answered that question before. Nothing was lost, and that answer stands.</source>
             <translation>Wcześniej odpowiada na to pytanie: %1. Nic nie zginęło i ta odpowiedź obowiązuje.</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
+            <translation>Pudełka więcej: %1. Nic nie dopłacisz. To, co leży w jednym, jest warte %2.</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
+            <translation>Pudełka więcej: %1. Przy kasie dopłacisz %2. To, co leży w jednym, jest warte %3.</translation>
         </message>
         <message>
             <source>%1 broken</source>
@@ -5536,6 +5524,10 @@
             <translation>%1 pisze, dlaczego: %2</translation>
         </message>
         <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>%1 × paczka po %2 szt., cena %3</translation>
+        </message>
+        <message>
             <source>%1's box</source>
             <translation>Pudełko: %1</translation>
         </message>
@@ -5706,6 +5698,10 @@
         <message>
             <source>%1: how things stand</source>
             <translation>%1: jak jest teraz</translation>
+        </message>
+        <message>
+            <source>%1: is for that child already</source>
+            <translation>%1: jest już dla tego dziecka</translation>
         </message>
         <message>
             <source>%1: is not with a child</source>
@@ -5992,6 +5988,10 @@
             <translation>Najwyżej tyle rodzajów rzeczy: %1. Usuń te, które nie są potrzebne.</translation>
         </message>
         <message>
+            <source>A caution of what it is played with is missing.</source>
+            <translation>Brakuje ostrzeżenia o czymś, czego się używa.</translation>
+        </message>
+        <message>
             <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
             <translation>Przychodnia prowadzi własną dokumentację pracy z dzieckiem. Prawo mówi, jak długo musi ją trzymać, więc zostaje tam także wtedy, gdy usuniesz swoje zapisy.</translation>
         </message>
@@ -6140,6 +6140,10 @@
             <translation>Adres zaczyna się od https. Skopiuj adres WebDAV.</translation>
         </message>
         <message>
+            <source>An adult sits right beside for what this is played with.</source>
+            <translation>Przy tych rzeczach dorosły siedzi tuż obok.</translation>
+        </message>
+        <message>
             <source>And others.</source>
             <translation>I inne.</translation>
         </message>
@@ -6176,6 +6180,10 @@
             <translation>Zasięg ręki</translation>
         </message>
         <message>
+            <source>As designed.</source>
+            <translation>Jak we wzorze.</translation>
+        </message>
+        <message>
             <source>Ask about this at the next visit</source>
             <translation>Zapytać o to przy następnej wizycie</translation>
         </message>
@@ -6210,6 +6218,14 @@
         <message>
             <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
             <translation>Najwyżej pięć oddechów lub dmuchnięć, potem odpoczynek. Przestań, gdy komuś kręci się w głowie.</translation>
+        </message>
+        <message>
+            <source>At most ten things are played with.</source>
+            <translation>Najwyżej dziesięć rzeczy do zabawy.</translation>
+        </message>
+        <message>
+            <source>At most two more things that it is for, none of them twice.</source>
+            <translation>Najwyżej dwa dalsze cele, żaden dwa razy.</translation>
         </message>
         <message>
             <source>August</source>
@@ -6296,6 +6312,10 @@
             <translation>Pudełko: %1</translation>
         </message>
         <message>
+            <source>Boxes</source>
+            <translation>Pudełka</translation>
+        </message>
+        <message>
             <source>Boxes that wait: %1. As asked for up to %2.</source>
             <translation>Czekające pudełka: %1. Prośby do %2.</translation>
         </message>
@@ -6304,12 +6324,24 @@
             <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
         </message>
         <message>
+            <source>Boxes: %1</source>
+            <translation>Pudełka: %1</translation>
+        </message>
+        <message>
             <source>Breath</source>
             <translation>Oddech</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
+        </message>
+        <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>Żywo może znaczyć wesoło. Zacznij obok, mów mało, rób wszystko wolniej, niż się chce.</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>Według własnej listy</translation>
         </message>
         <message>
             <source>By its measures: %1.</source>
@@ -6358,6 +6390,14 @@
         <message>
             <source>Choose a day to look at it again.</source>
             <translation>Wybierz dzień, kiedy znów na to spojrzycie.</translation>
+        </message>
+        <message>
+            <source>Choose how it is played: at least one way to sit, and nobody stands with what is sharp or in a mouth.</source>
+            <translation>Wybierz, jak się bawić: przynajmniej jeden sposób siedzenia; z tym, co ostre lub w ustach, nikt nie stoi.</translation>
+        </message>
+        <message>
+            <source>Choose one or two things that it is for.</source>
+            <translation>Wybierz jeden lub dwa cele.</translation>
         </message>
         <message>
             <source>Choose the step that is how it is today.</source>
@@ -6468,6 +6508,18 @@
             <translation>Każdy wieczór bez zamknięcia skraca czas o jeden dzień.</translation>
         </message>
         <message>
+            <source>Each line changes something else.</source>
+            <translation>Każda linijka zmienia coś innego.</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>Każda sztuka liczy się częścią ceny swojej paczki. Zapas i to, co zostaje, się nie liczą: tych kwot nikt nie płaci i nie sumują się one do tej powyżej.</translation>
+        </message>
+        <message>
+            <source>Each step but one needs a drawing of its own.</source>
+            <translation>Każdy krok oprócz jednego potrzebuje własnego rysunku.</translation>
+        </message>
+        <message>
             <source>Easy to start with</source>
             <translation>Łatwa na początek</translation>
         </message>
@@ -6478,6 +6530,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>Każdy latawiec robi to wszystko.</translation>
+        </message>
+        <message>
+            <source>Every step needs words.</source>
+            <translation>Każdy krok potrzebuje słów.</translation>
         </message>
         <message>
             <source>Everything in it was counted on %1 or later.</source>
@@ -6622,6 +6678,18 @@
         <message>
             <source>Friday</source>
             <translation>piątek</translation>
+        </message>
+        <message>
+            <source>From %1 and a half years on</source>
+            <translation>Od %1 i pół roku</translation>
+        </message>
+        <message>
+            <source>From %1 months on</source>
+            <translation>Od %1 miesięcy</translation>
+        </message>
+        <message>
+            <source>From %1 years on</source>
+            <translation>Od %1 lat</translation>
         </message>
         <message>
             <source>Goal review: %1.</source>
@@ -6804,6 +6872,10 @@
             <translation>W tym samym pokoju co dziecko (%1), patrz na nie.</translation>
         </message>
         <message>
+            <source>In, by whom</source>
+            <translation>W środku, kto</translation>
+        </message>
+        <message>
             <source>In, says %1.</source>
             <translation>W środku, mówi %1.</translation>
         </message>
@@ -6876,6 +6948,14 @@
             <translation>Potrzeba %1, a zostało mniej: %2.</translation>
         </message>
         <message>
+            <source>It needs a name, of at most 80 letters.</source>
+            <translation>Potrzebna jest nazwa, najwyżej 80 liter.</translation>
+        </message>
+        <message>
+            <source>It needs two to four steps.</source>
+            <translation>Potrzebne są dwa do czterech kroków.</translation>
+        </message>
+        <message>
             <source>It probably runs out before the next round.</source>
             <translation>Pewnie skończy się przed następną rundą.</translation>
         </message>
@@ -6898,6 +6978,10 @@
         <message>
             <source>It works: the phones can leave and fetch there what they share.</source>
             <translation>Działa: telefony mogą tam zostawiać i stamtąd brać to, co wspólne.</translation>
+        </message>
+        <message>
+            <source>Item</source>
+            <translation>Rzecz</translation>
         </message>
         <message>
             <source>Its loop: %1 mm round.</source>
@@ -6956,6 +7040,10 @@
             <translation>Trzymaj pudełko poza zasięgiem małych dzieci.</translation>
         </message>
         <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>Trzymaj je przy pudełku i przekaż razem z nim.</translation>
+        </message>
+        <message>
             <source>Keep this folder safe</source>
             <translation>Pilnuj tego folderu</translation>
         </message>
@@ -6998,6 +7086,10 @@
         <message>
             <source>Left out: %1.</source>
             <translation>Pominięte: %1.</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>Zostaje</translation>
         </message>
         <message>
             <source>Left-handed scissors only.</source>
@@ -7128,6 +7220,10 @@
             <translation>Dużo więcej, niż oczekujemy</translation>
         </message>
         <message>
+            <source>Need</source>
+            <translation>Potrzeba</translation>
+        </message>
+        <message>
             <source>Needed help</source>
             <translation>Z pomocą</translation>
         </message>
@@ -7180,6 +7276,10 @@
             <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
         </message>
         <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>Żadne pudełko tej partii nie czeka na pakowanie.</translation>
+        </message>
+        <message>
             <source>No change: %1.</source>
             <translation>Bez zmiany: %1.</translation>
         </message>
@@ -7198,6 +7298,14 @@
         <message>
             <source>No latex in this box.</source>
             <translation>W tym pudełku bez lateksu.</translation>
+        </message>
+        <message>
+            <source>No line promises a result.</source>
+            <translation>Żadna linijka nie obiecuje efektu.</translation>
+        </message>
+        <message>
+            <source>No step needs a colour.</source>
+            <translation>Żaden krok nie wymaga koloru.</translation>
         </message>
         <message>
             <source>No wheat in this box.</source>
@@ -7296,6 +7404,10 @@
             <translation>Jeszcze nieotwarte.</translation>
         </message>
         <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>Nie liczone, bo bez ceny: %1.</translation>
+        </message>
+        <message>
             <source>Not sure how many: %1.</source>
             <translation>Nie wiadomo, ile: %1.</translation>
         </message>
@@ -7390,6 +7502,10 @@
         <message>
             <source>On its way</source>
             <translation>W drodze</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>Na półce</translation>
         </message>
         <message>
             <source>On the way: %1.</source>
@@ -7520,8 +7636,16 @@
             </translation>
         </message>
         <message>
+            <source>Pack list</source>
+            <translation>Lista pakowania</translation>
+        </message>
+        <message>
             <source>Packed</source>
             <translation>Spakowane</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>Pakuje</translation>
         </message>
         <message>
             <source>Packed for %1, not handed over yet.</source>
@@ -7530,6 +7654,14 @@
         <message>
             <source>Packed, and nobody's yet.</source>
             <translation>Spakowane, jeszcze niczyje.</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>Paczki do kupienia</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Strona %1 z %2</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -7570,6 +7702,18 @@
         <message>
             <source>Pieces of a balloon are missing.</source>
             <translation>Brakuje kawałków balonu.</translation>
+        </message>
+        <message>
+            <source>Play takes three to eight minutes.</source>
+            <translation>Zabawa trwa trzy do ośmiu minut.</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. All can be made without it.</source>
+            <translation>Zabawy, które jej używają: %1. Wszystkie udadzą się bez niej.</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. Lost without it: %2.</source>
+            <translation>Zabawy, które jej używają: %1. Bez niej przepadają: %2.</translation>
         </message>
         <message>
             <source>Practises %1</source>
@@ -7744,6 +7888,30 @@
             <translation>sobota</translation>
         </message>
         <message>
+            <source>Say from which age on. What it is played with sets the earliest.</source>
+            <translation>Podaj, od jakiego wieku. Najniższy wynika z rzeczy do zabawy.</translation>
+        </message>
+        <message>
+            <source>Say in a few words what the adult changes, easier and harder each in its own way.</source>
+            <translation>Powiedz w kilku słowach, co zmienia dorosły: łatwiej i trudniej, każde po swojemu.</translation>
+        </message>
+        <message>
+            <source>Say in at most 25 words what the adult does first.</source>
+            <translation>Powiedz najwyżej w 25 słowach, co dorosły robi najpierw.</translation>
+        </message>
+        <message>
+            <source>Say in at most twelve words what the child hears.</source>
+            <translation>Powiedz najwyżej w dwunastu słowach, co słyszy dziecko.</translation>
+        </message>
+        <message>
+            <source>Say in one or two lines what to watch for.</source>
+            <translation>Powiedz w jednej lub dwóch linijkach, na co zwracać uwagę.</translation>
+        </message>
+        <message>
+            <source>Say in one or two lines when to stop.</source>
+            <translation>Powiedz w jednej lub dwóch linijkach, kiedy przerwać.</translation>
+        </message>
+        <message>
             <source>Say what can be seen at this step.</source>
             <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
         </message>
@@ -7752,12 +7920,28 @@
             <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
         </message>
         <message>
+            <source>Say what you saw: no praise for obeying, and no exclamation mark.</source>
+            <translation>Powiedz, co było widać: bez pochwał za posłuszeństwo i bez wykrzyknika.</translation>
+        </message>
+        <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
         </message>
         <message>
+            <source>Say whether small pieces come of what is cut or torn.</source>
+            <translation>Powiedz, czy z cięcia lub darcia powstają małe kawałki.</translation>
+        </message>
+        <message>
+            <source>Say why not earlier.</source>
+            <translation>Powiedz, dlaczego nie wcześniej.</translation>
+        </message>
+        <message>
             <source>Scissors</source>
             <translation>Nożyczki</translation>
+        </message>
+        <message>
+            <source>Second look, by whom</source>
+            <translation>Sprawdzone, kto</translation>
         </message>
         <message>
             <source>Seen</source>
@@ -7806,6 +7990,10 @@
         <message>
             <source>Shared yesterday</source>
             <translation>Udostępnione wczoraj</translation>
+        </message>
+        <message>
+            <source>Shorter: sentences of at most 20 words, steps of at most 40, and words that a ten-year-old reads.</source>
+            <translation>Krócej: zdania do 20 słów, kroki do 40, i słowa, które czyta dziesięciolatek.</translation>
         </message>
         <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
@@ -7944,8 +8132,24 @@
             <translation>Coś zostało połknięte</translation>
         </message>
         <message>
+            <source>Spare</source>
+            <translation>Zapasowe</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>Zapas</translation>
+        </message>
+        <message>
             <source>Spares are 0 to %1 percent.</source>
             <translation>Zapas to od 0 do %1 procent.</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>Specjalne: każdą pozycję sprawdza ktoś inny.</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>Wydatek</translation>
         </message>
         <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
@@ -7994,6 +8198,10 @@
         <message>
             <source>Take one of the words below off, and more fits.</source>
             <translation>Odznacz jedno ze słów poniżej, a będzie pasować więcej.</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>Wyjmij z powrotem: %1.</translation>
         </message>
         <message>
             <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
@@ -8078,6 +8286,10 @@
         <message>
             <source>The name or the password holds a sign that cannot be sent.</source>
             <translation>W nazwie albo haśle jest znak, którego nie da się wysłać.</translation>
+        </message>
+        <message>
+            <source>The name, or a line, is one of ours already: say it another way.</source>
+            <translation>Taka nazwa albo linijka już u nas jest: powiedz to inaczej.</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
@@ -8200,6 +8412,10 @@
             <translation>Wspólne miejsce jest pełne. Twoje zapisy zostają na tym telefonie, aż zrobi się wolne.</translation>
         </message>
         <message>
+            <source>The shelf has enough.</source>
+            <translation>Na półce jest dość.</translation>
+        </message>
+        <message>
             <source>The therapist</source>
             <translation>Terapeuta</translation>
         </message>
@@ -8218,6 +8434,10 @@
         <message>
             <source>There are still clouds in the way.</source>
             <translation>Dalej zasłaniają chmury.</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>W tej partii nie ma jeszcze pudełka.</translation>
         </message>
         <message>
             <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
@@ -8254,6 +8474,10 @@
         <message>
             <source>This box has no %1.</source>
             <translation>W tym pudełku nie ma: %1.</translation>
+        </message>
+        <message>
+            <source>This cannot go to a box: %1.</source>
+            <translation>To nie może trafić do pudełka: %1.</translation>
         </message>
         <message>
             <source>This evening</source>
@@ -8308,12 +8532,24 @@
             <translation>To adres strony dla ludzi. Skopiuj adres WebDAV.</translation>
         </message>
         <message>
+            <source>This item has almost nothing to do in this box: one play takes it.</source>
+            <translation>Ta rzecz prawie nie ma w tym pudełku nic do roboty: używa jej jedna zabawa.</translation>
+        </message>
+        <message>
+            <source>This item has nothing to do in this box: no play takes it.</source>
+            <translation>Ta rzecz nie ma w tym pudełku nic do roboty: nie używa jej żadna zabawa.</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>Dziś rano</translation>
         </message>
         <message>
             <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
             <translation>Ten telefon nie jest już w załodze. To, co na nim jest, zostaje; nic nowego nie przychodzi ani nie wychodzi.</translation>
+        </message>
+        <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>Ten telefon służy do pakowania i nie zna tego dziecka. Przekaż pudełko na telefonie terapeuty. Nic nie zostało zmienione.</translation>
         </message>
         <message>
             <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
@@ -8346,6 +8582,10 @@
         <message>
             <source>Thursday</source>
             <translation>czwartek</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>Do poprawienia, zanim da się policzyć ten arkusz:</translation>
         </message>
         <message>
             <source>Today</source>
@@ -8532,8 +8772,24 @@
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
         </message>
         <message>
+            <source>What goes out is counted home: write each number in a line, with the lid last.</source>
+            <translation>Co wychodzi, liczy się z powrotem: napisz każdą liczbę w linijce, wieczko na końcu.</translation>
+        </message>
+        <message>
+            <source>What has a tick here was in already.</source>
+            <translation>Co jest tu odhaczone, już było w środku.</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>Co jest w każdym pudełku</translation>
+        </message>
+        <message>
             <source>What is in the box today, beyond what was noted.</source>
             <translation>Co jest dziś w pudełku, poza tym, co zapisano.</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>Co w nich jest</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -8542,6 +8798,14 @@
         <message>
             <source>What is not in it</source>
             <translation>Czego w nim nie ma</translation>
+        </message>
+        <message>
+            <source>What is played: not shared</source>
+            <translation>Zabawy: nie są dzielone</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>Zabawy: dzielone z terapeutą</translation>
         </message>
         <message>
             <source>What is read there is not what was written. Choose another place.</source>
@@ -8572,6 +8836,10 @@
             <translation>W co się bawiono, a czego nie zapisano.</translation>
         </message>
         <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>O zabawach mówimy tyle, iloma dzieli się rodzina.</translation>
+        </message>
+        <message>
             <source>What was played is told with the yes of %1, %2.</source>
             <translation>O zabawach mówimy za zgodą: %1, %2.</translation>
         </message>
@@ -8592,6 +8860,10 @@
             <translation>To, czego oczekujemy</translation>
         </message>
         <message>
+            <source>What you spend today</source>
+            <translation>Ile dziś wydajesz</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>Pszenica</translation>
         </message>
@@ -8606,6 +8878,10 @@
         <message>
             <source>When these words were agreed, on %1: %2</source>
             <translation>Gdy uzgodniono te słowa, %1: %2</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>Gdzie są dwa kwadraty, drugi jest dla kogoś innego, kto sprawdza.</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -8640,12 +8916,48 @@
             <translation>Na wyciągnięcie ręki od dziecka (%1).</translation>
         </message>
         <message>
+            <source>Words that go with this box</source>
+            <translation>Słowa, które idą z tym pudełkiem</translation>
+        </message>
+        <message>
             <source>Worn down, at least:</source>
             <translation>Zużyte, co najmniej:</translation>
         </message>
         <message>
+            <source>Worth of each</source>
+            <translation>Wartość każdego</translation>
+        </message>
+        <message>
+            <source>Write at least one line that makes it easier.</source>
+            <translation>Napisz przynajmniej jedną linijkę, która ułatwia.</translation>
+        </message>
+        <message>
+            <source>Write at least one line that makes it harder.</source>
+            <translation>Napisz przynajmniej jedną linijkę, która utrudnia.</translation>
+        </message>
+        <message>
+            <source>Write how everything comes home, in at most eight lines.</source>
+            <translation>Napisz najwyżej w ośmiu linijkach, jak wszystko wraca na miejsce.</translation>
+        </message>
+        <message>
+            <source>Write how it is played with one hand.</source>
+            <translation>Napisz, jak bawić się jedną ręką.</translation>
+        </message>
+        <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
             <translation>Wpisz, ile. Puste pole znaczy: nic. Pod koniec tygodnia policzcie razem.</translation>
+        </message>
+        <message>
+            <source>Write it out: what the one hand does, and how it is played from a chair.</source>
+            <translation>Napisz dokładnie: co robi jedna ręka i jak bawić się z krzesła.</translation>
+        </message>
+        <message>
+            <source>Write one or two lines to say while playing.</source>
+            <translation>Napisz jedną lub dwie linijki do powiedzenia w czasie zabawy.</translation>
+        </message>
+        <message>
+            <source>Written by %1, not yet checked by a clinician.</source>
+            <translation>Autor: %1. Jeszcze niesprawdzone przez klinicystę.</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -8694,6 +9006,10 @@
         <message>
             <source>a box for %1</source>
             <translation>pudełko dla: %1</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>partii pudełek</translation>
         </message>
         <message>
             <source>a counting in of %1</source>
@@ -8748,12 +9064,24 @@
             <translation>balonów</translation>
         </message>
         <message>
+            <source>bought: all of it</source>
+            <translation>kupione: już wszystko</translation>
+        </message>
+        <message>
+            <source>boxes: none yet</source>
+            <translation>pudełka: jeszcze żadnego</translation>
+        </message>
+        <message>
             <source>broken</source>
             <translation>zepsute</translation>
         </message>
         <message>
             <source>cloth near faces</source>
             <translation>tkaniny blisko twarzy</translation>
+        </message>
+        <message>
+            <source>code: another clinic's</source>
+            <translation>kod: innej poradni</translation>
         </message>
         <message>
             <source>coins</source>
@@ -8782,6 +9110,10 @@
         <message>
             <source>counted</source>
             <translation>policzone</translation>
+        </message>
+        <message>
+            <source>currency: three capital letters</source>
+            <translation>waluta: trzy wielkie litery</translation>
         </message>
         <message>
             <source>day: before it came back</source>
@@ -8854,6 +9186,14 @@
         <message>
             <source>food boxes</source>
             <translation>opakowań po jedzeniu</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>na lewą rękę</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>na prawą rękę</translation>
         </message>
         <message>
             <source>forks</source>
@@ -9144,6 +9484,10 @@
             <translation>record.json ma to wszystko, dla programów. Każdy plik z końcówką .csv to jedna tabela z tego, do arkusza.</translation>
         </message>
         <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>rola: do poradni wchodzi tylko ten, kto pakuje</translation>
+        </message>
+        <message>
             <source>rubber bands</source>
             <translation>gumek recepturek</translation>
         </message>
@@ -9174,6 +9518,10 @@
         <message>
             <source>soy</source>
             <translation>soja</translation>
+        </message>
+        <message>
+            <source>spares: 0 to 100 percent</source>
+            <translation>zapas: od 0 do 100 procent</translation>
         </message>
         <message>
             <source>steady body</source>
@@ -9363,229 +9711,8 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>„%1” może brzmieć jak uczucie lub opinia. Co ktoś by zobaczył?</translation>
         </message>
-    
-        <message>
-            <source>What is played: not shared</source>
-            <translation>Zabawy: nie są dzielone</translation>
-        </message>
-        <message>
-            <source>What is played: shared with the therapist</source>
-            <translation>Zabawy: dzielone z terapeutą</translation>
-        </message>
-        <message>
-            <source>What was played is told as far as the family shares it.</source>
-            <translation>O zabawach mówimy tyle, iloma dzieli się rodzina.</translation>
-        </message>
-        <message>
-            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
-            <translation>Pudełka więcej: %1. Nic nie dopłacisz. To, co leży w jednym, jest warte %2.</translation>
-        </message>
-        <message>
-            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
-            <translation>Pudełka więcej: %1. Przy kasie dopłacisz %2. To, co leży w jednym, jest warte %3.</translation>
-        </message>
-        <message>
-            <source>%1: is for that child already</source>
-            <translation>%1: jest już dla tego dziecka</translation>
-        </message>
-        <message>
-            <source>Plays that take it: %1. All can be made without it.</source>
-            <translation>Zabawy, które jej używają: %1. Wszystkie udadzą się bez niej.</translation>
-        </message>
-        <message>
-            <source>Plays that take it: %1. Lost without it: %2.</source>
-            <translation>Zabawy, które jej używają: %1. Bez niej przepadają: %2.</translation>
-        </message>
-        <message>
-            <source>This item has almost nothing to do in this box: one play takes it.</source>
-            <translation>Ta rzecz prawie nie ma w tym pudełku nic do roboty: używa jej jedna zabawa.</translation>
-        </message>
-        <message>
-            <source>This item has nothing to do in this box: no play takes it.</source>
-            <translation>Ta rzecz nie ma w tym pudełku nic do roboty: nie używa jej żadna zabawa.</translation>
-        </message>
-        <message>
-            <source>bought: all of it</source>
-            <translation>kupione: już wszystko</translation>
-        </message>
-        <message>
-            <source>boxes: none yet</source>
-            <translation>pudełka: jeszcze żadnego</translation>
-        </message>
-        <message>
-            <source>currency: three capital letters</source>
-            <translation>waluta: trzy wielkie litery</translation>
-        </message>
-        <message>
-            <source>spares: 0 to 100 percent</source>
-            <translation>zapas: od 0 do 100 procent</translation>
-        </message>
-        <message>
-            <source>%1 × pack of %2, at %3</source>
-            <translation>%1 × paczka po %2 szt., cena %3</translation>
-        </message>
-        <message>
-            <source>As designed.</source>
-            <translation>Jak we wzorze.</translation>
-        </message>
-        <message>
-            <source>Boxes</source>
-            <translation>Pudełka</translation>
-        </message>
-        <message>
-            <source>Boxes: %1</source>
-            <translation>Pudełka: %1</translation>
-        </message>
-        <message>
-            <source>Build sheet</source>
-            <translation>Arkusz budowy zestawów</translation>
-        </message>
-        <message>
-            <source>By a list of their own</source>
-            <translation>Według własnej listy</translation>
-        </message>
-        <message>
-            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
-            <translation>Każda sztuka liczy się częścią ceny swojej paczki. Zapas i to, co zostaje, się nie liczą: tych kwot nikt nie płaci i nie sumują się one do tej powyżej.</translation>
-        </message>
-        <message>
-            <source>In, by whom</source>
-            <translation>W środku, kto</translation>
-        </message>
-        <message>
-            <source>Item</source>
-            <translation>Rzecz</translation>
-        </message>
-        <message>
-            <source>Keep them with the box, and hand them on with it.</source>
-            <translation>Trzymaj je przy pudełku i przekaż razem z nim.</translation>
-        </message>
-        <message>
-            <source>Left over</source>
-            <translation>Zostaje</translation>
-        </message>
-        <message>
-            <source>Need</source>
-            <translation>Potrzeba</translation>
-        </message>
-        <message>
-            <source>No box of this build waits to be packed.</source>
-            <translation>Żadne pudełko tej partii nie czeka na pakowanie.</translation>
-        </message>
-        <message>
-            <source>Not reckoned, for it has no price: %1.</source>
-            <translation>Nie liczone, bo bez ceny: %1.</translation>
-        </message>
-        <message>
-            <source>On the shelf</source>
-            <translation>Na półce</translation>
-        </message>
-        <message>
-            <source>Pack list</source>
-            <translation>Lista pakowania</translation>
-        </message>
-        <message>
-            <source>Packed by</source>
-            <translation>Pakuje</translation>
-        </message>
-        <message>
-            <source>Packs to buy</source>
-            <translation>Paczki do kupienia</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>Strona %1 z %2</translation>
-        </message>
-        <message>
-            <source>Second look, by whom</source>
-            <translation>Sprawdzone, kto</translation>
-        </message>
-        <message>
-            <source>Spare</source>
-            <translation>Zapasowe</translation>
-        </message>
-        <message>
-            <source>Spares</source>
-            <translation>Zapas</translation>
-        </message>
-        <message>
-            <source>Special: somebody else looks over each line.</source>
-            <translation>Specjalne: każdą pozycję sprawdza ktoś inny.</translation>
-        </message>
-        <message>
-            <source>Spend</source>
-            <translation>Wydatek</translation>
-        </message>
-        <message>
-            <source>Take out again: %1.</source>
-            <translation>Wyjmij z powrotem: %1.</translation>
-        </message>
-        <message>
-            <source>The shelf has enough.</source>
-            <translation>Na półce jest dość.</translation>
-        </message>
-        <message>
-            <source>There is no box in this build yet.</source>
-            <translation>W tej partii nie ma jeszcze pudełka.</translation>
-        </message>
-        <message>
-            <source>To be put right before this sheet can be reckoned:</source>
-            <translation>Do poprawienia, zanim da się policzyć ten arkusz:</translation>
-        </message>
-        <message>
-            <source>What has a tick here was in already.</source>
-            <translation>Co jest tu odhaczone, już było w środku.</translation>
-        </message>
-        <message>
-            <source>What is in each box</source>
-            <translation>Co jest w każdym pudełku</translation>
-        </message>
-        <message>
-            <source>What is in them</source>
-            <translation>Co w nich jest</translation>
-        </message>
-        <message>
-            <source>What you spend today</source>
-            <translation>Ile dziś wydajesz</translation>
-        </message>
-        <message>
-            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
-            <translation>Gdzie są dwa kwadraty, drugi jest dla kogoś innego, kto sprawdza.</translation>
-        </message>
-        <message>
-            <source>Words that go with this box</source>
-            <translation>Słowa, które idą z tym pudełkiem</translation>
-        </message>
-        <message>
-            <source>Worth of each</source>
-            <translation>Wartość każdego</translation>
-        </message>
-        <message>
-            <source>a build</source>
-            <translation>partii pudełek</translation>
-        </message>
-        <message>
-            <source>for the left hand</source>
-            <translation>na lewą rękę</translation>
-        </message>
-        <message>
-            <source>for the right hand</source>
-            <translation>na prawą rękę</translation>
-        </message>
-        <message>
-            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
-            <translation>Ten telefon służy do pakowania i nie zna tego dziecka. Przekaż pudełko na telefonie terapeuty. Nic nie zostało zmienione.</translation>
-        </message>
-        <message>
-            <source>code: another clinic's</source>
-            <translation>kod: innej poradni</translation>
-        </message>
-        <message>
-            <source>role: only who packs comes into the clinic</source>
-            <translation>rola: do poradni wchodzi tylko ten, kto pakuje</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -9604,7 +9731,7 @@
             <translation>W tym domu nie może być pszenicy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -9663,7 +9790,7 @@
             <translation>wyniesione</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildBoxViewModel</name>
         <message>
             <source>Added</source>
@@ -9714,7 +9841,7 @@
             <translation>Zwykle %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildViewModel</name>
         <message>
             <source>%1 for %2</source>
@@ -9741,14 +9868,14 @@
             <translation>jeszcze nikogo</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildsViewModel</name>
         <message>
             <source>%1. Boxes: %2. Ready: %3.</source>
             <translation>%1. Pudełka: %2. Gotowe: %3.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -9779,7 +9906,7 @@
             <translation>Nic nie czeka</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -9790,7 +9917,7 @@
             <translation>Lista z wieczka R%1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -9801,40 +9928,39 @@
             <translation>%1. %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>Zgoda na udostępnianie: %1, %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>Karta zapasowa na papierze</translation>
         </message>
-    
         <message>
             <source>Packs at the table</source>
             <translation>Pakuje przy stole</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::DesignViewModel</name>
         <message>
             <source>Of %1 plays, %2 can be made with this box and what a home lends.</source>
             <translation>Z %1 zabaw z tym pudełkiem i rzeczami z domu możliwe są %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::DesignsViewModel</name>
         <message>
             <source>Kinds of thing: %1. Plays that can be made: %2.</source>
             <translation>Rodzaje rzeczy: %1. Możliwe zabawy: %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -9849,7 +9975,7 @@
             </translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -9864,7 +9990,7 @@
             <translation>Szukaj każdego kawałka.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -9887,7 +10013,7 @@
             <translation>Opiera się na tylu celach: %1 z %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -9902,7 +10028,7 @@
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -9917,7 +10043,7 @@
             <translation>To, co było w nim nowe, zostało przyjęte.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HaveReadyViewModel</name>
         <message>
             <source>%1 pieces</source>
@@ -9952,7 +10078,7 @@
             <translation>gdyby czegoś brakowało</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -9983,7 +10109,7 @@
             <translation>Ktoś inny mówi inaczej; obowiązuje ostrożna odpowiedź, dopóki ta osoba nie zmieni swojej.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -10002,7 +10128,7 @@
             <translation>Liczby się nie zgadzają. Liczenie pokaże.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -10021,7 +10147,7 @@
             <translation>Kod odczytano ze zdjęcia.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -10036,7 +10162,7 @@
             <translation>Nie udało się zapisać karty w %1. Może telefon jest pełny albo nie wolno tam zapisywać?</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -10050,7 +10176,6 @@
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>Widzi pudełko i cele, a kartę domu, zabawy i latawce ma własne. Żaden dom nie widzi tego, co drugi.</translation>
         </message>
-    
         <message>
             <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
             <translation>Widzi projekty, pakowania, ich koszt i to, dla kogo jest każde pudełko, i stawia znaki przy tym, co spakowano. Nie widzi celów, karty domu, zabaw ani latawców żadnego dziecka.</translation>
@@ -10059,15 +10184,15 @@
             <source>Somebody who packs</source>
             <translation>Ktoś, kto pakuje</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -10078,7 +10203,7 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -10093,14 +10218,14 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackOffers</name>
         <message>
             <source>Pieces in a pack: a whole number from 1 to %1.</source>
             <translation>Sztuk w opakowaniu: liczba całkowita od 1 do %1.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -10115,14 +10240,14 @@
             <translation>Zapasowe</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>%1 spakowane, %2 do spakowania</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -10137,7 +10262,7 @@
             <translation>%1, dorosły: %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -10176,7 +10301,7 @@
             <translation>wczoraj</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -10219,7 +10344,7 @@
             <translation>Terapeuta prosi, żeby w ten sposób.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -10234,7 +10359,7 @@
             <translation>Zapisano jako „%1” w: %2.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -10247,6 +10372,10 @@
         <message>
             <source>Away from home</source>
             <translation>Poza domem</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>Arkusz budowy zestawów</translation>
         </message>
         <message>
             <source>For a home without a phone: what was used up or lost</source>
@@ -10285,23 +10414,6 @@
             <translation>Tydzień na papierze</translation>
         </message>
         <message>
-            <source>Pictures and counts, in one language or two</source>
-            <translation>Obrazki i liczby, w jednym języku albo w dwóch</translation>
-        </message>
-        <message>
-            <source>Restock round</source>
-            <translation>Runda uzupełnień</translation>
-        </message>
-        <message>
-            <source>The kite on paper</source>
-            <translation>Latawiec na papierze</translation>
-        </message>
-    
-        <message>
-            <source>Build sheet</source>
-            <translation>Arkusz budowy zestawów</translation>
-        </message>
-        <message>
             <source>Pack list</source>
             <translation>Lista pakowania</translation>
         </message>
@@ -10310,15 +10422,23 @@
             <translation>Obrazki, liczby i słowa, które idą z pudełkiem</translation>
         </message>
         <message>
+            <source>Restock round</source>
+            <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
             <source>Squares to tick, box by box or item by item</source>
             <translation>Kwadraty do odhaczania, po pudełkach albo po rzeczach</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>Latawiec na papierze</translation>
         </message>
         <message>
             <source>What to buy, and what is in each box</source>
             <translation>Co kupić i co jest w każdym pudełku</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -10329,7 +10449,7 @@
             <translation>nic nie wraca</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -10340,14 +10460,14 @@
             <translation>Od jutra może odpowiedzieć każdy.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>To widać na zablokowanym ekranie, więc nie ma tam niczyjego imienia. Napisz to bez imienia.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -10362,7 +10482,7 @@
             <translation>Kończy się</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -10413,7 +10533,7 @@
             <translation>nowe na liście</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -10424,7 +10544,7 @@
             <translation>poniżej trzech lat</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -10451,7 +10571,7 @@
             <translation>wszystko spakowane</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::SheetViewModel</name>
         <message>
             <source>%1, and things without a price</source>
@@ -10498,7 +10618,7 @@
             <translation>opakowania po %1, do kupienia: %2, %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ShelfViewModel</name>
         <message>
             <source>%1 things. Without a price: %2.</source>
@@ -10513,7 +10633,7 @@
             <translation>Jeszcze bez ceny</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::SupplyViewModel</name>
         <message>
             <source>A new thing</source>
@@ -10540,7 +10660,7 @@
             <translation>Na półce: liczba całkowita od 0 do %1.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>No longer on the lid list</source>
@@ -10555,7 +10675,7 @@
             <translation>To zostaje</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -10578,7 +10698,7 @@
             <translation>Nie ma tego w tym pudełku.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 %2, %3</source>
@@ -10601,7 +10721,7 @@
             <translation>Zachowane na dziś</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::VideoPlanViewModel</name>
         <message>
             <source>%1 minutes. %2.</source>
@@ -10632,7 +10752,7 @@
             <translation>Zapas, gdyby czegoś brakowało</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::VideoSessionViewModel</name>
         <message>
             <source>%1.</source>
@@ -10671,7 +10791,7 @@
             <translation>Mają wszystko gotowe.</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -10718,7 +10838,7 @@
             <translation>Jutro</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

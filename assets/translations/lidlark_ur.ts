@@ -59,20 +59,19 @@
             <source>Your grown-ups can see it. Others can see a part, and only if your grown-ups let them in.</source>
             <translation>آپ کے بڑے یہ دیکھ سکتے ہیں۔ دوسرے ایک حصہ، اور صرف جب آپ کے بڑے انھیں آنے دیں۔</translation>
         </message>
-    
         <message>
             <source>Your grown-ups tell %1 what you played.</source>
             <translation>آپ کے بڑے %1 کو بتاتے ہیں کہ آپ نے کیا کھیلا۔</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>AdditionList</name>
         <message>
             <source>Put in: %1</source>
             <translation>رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AgeKeys</name>
         <message>
             <source>%1 or more</source>
@@ -87,7 +86,7 @@
             <translation>۱ سے کم</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AppScreens</name>
         <message>
             <source>Back to today</source>
@@ -102,7 +101,7 @@
             <translation>یہ صفحہ نہیں کھل سکا۔ کچھ نہیں بدلا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -121,14 +120,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>AwayPage</name>
         <message>
             <source>&quot;Don't know&quot; is a good answer. It counts as yes until somebody knows.</source>
             <translation>“پتا نہیں” اچھا جواب ہے۔ جب تک کسی کو پتا نہ ہو وہ “ہاں” گنا جاتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BeforeAndNow</name>
         <message>
             <source>adult: hold</source>
@@ -143,7 +142,7 @@
             <translation>اب</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -170,6 +169,10 @@
             <translation>ویڈیو ملاقات کی تیاری</translation>
         </message>
         <message>
+            <source>Shared by the family</source>
+            <translation>جو گھر والے بتاتے ہیں</translation>
+        </message>
+        <message>
             <source>Six lines: the parent does each</source>
             <translation>چھ باتیں: ہر ایک ماں یا باپ کریں</translation>
         </message>
@@ -181,13 +184,8 @@
             <source>What is asked for</source>
             <translation>کیا مانگا گیا ہے</translation>
         </message>
-    
-        <message>
-            <source>Shared by the family</source>
-            <translation>جو گھر والے بتاتے ہیں</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>BoxPartCard</name>
         <message>
             <source>%1, why: %2</source>
@@ -226,7 +224,7 @@
             <translation>مختلف ہونے کی وجہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BoxScreen</name>
         <message>
             <source>%1's box</source>
@@ -293,7 +291,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildBoxScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -332,7 +330,7 @@
             <translation>کس کا ڈبہ (عرفی نام)؛ خالی: ابھی کسی کا نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildHead</name>
         <message>
             <source>A day earlier</source>
@@ -375,7 +373,7 @@
             <translation>بہار کے ڈبے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -414,7 +412,7 @@
             <translation>اس میں ابھی کوئی ڈبہ نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildSheetScreen</name>
         <message>
             <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
@@ -461,7 +459,7 @@
             <translation>آج آپ کا خرچ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BuildsScreen</name>
         <message>
             <source>A build is a pile of boxes that are bought for and packed together.</source>
@@ -516,7 +514,7 @@
             <translation>وہاں کیا ہے، پیکٹ اور قیمتیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>BurstScreen</name>
         <message>
             <source>All pieces found</source>
@@ -527,14 +525,14 @@
             <translation>ایک ٹکڑا نہیں مل رہا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraLink</name>
         <message>
             <source>Read the squares with the camera</source>
             <translation>کیمرے سے خانے پڑھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CameraPage</name>
         <message>
             <source>Hold this phone so that the squares of the other one lie inside the frame. They stand below its nine words.</source>
@@ -557,7 +555,7 @@
             <translation>جو کیمرا دیکھ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CatalogueFacts</name>
         <message>
             <source>%1. %2</source>
@@ -616,7 +614,7 @@
             <translation>ان سے کیا نکلتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildPage</name>
         <message>
             <source>How many years old?</source>
@@ -635,14 +633,14 @@
             <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChildSwitch</name>
         <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ChooseScreen</name>
         <message>
             <source>Read aloud</source>
@@ -665,7 +663,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CoachingScreen</name>
         <message>
             <source>Back</source>
@@ -680,7 +678,7 @@
             <translation>یہ ہر کام ماں یا باپ آپ کے سامنے کریں۔ نشان اسی فون پر رہتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CodeShown</name>
         <message>
             <source>%1. %2</source>
@@ -711,7 +709,7 @@
             <translation>دوسرے فون کا انتظار ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountOne</name>
         <message>
             <source>All %1 here</source>
@@ -730,7 +728,7 @@
             <translation>ایک اور: %1، %2 گنے گئے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountResult</name>
         <message>
             <source>All as expected</source>
@@ -745,7 +743,7 @@
             <translation>کیا مختلف ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CountScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -804,7 +802,7 @@
             <translation>یہاں یہی ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>CrewLinks</name>
         <message>
             <source>Another parent, family, a guest, the therapist</source>
@@ -835,6 +833,10 @@
             <translation>دوسروں کے ساتھ بانٹنا</translation>
         </message>
         <message>
+            <source>The phone of somebody who packs too</source>
+            <translation>کسی ایسے کا فون جو ساتھ ڈبے بھرتا ہے</translation>
+        </message>
+        <message>
             <source>What each can see</source>
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
@@ -846,13 +848,8 @@
             <source>Where there is no network: on a stick, or from phone to phone</source>
             <translation>جہاں نیٹ ورک نہ ہو: اسٹک پر، یا فون سے فون پر</translation>
         </message>
-    
-        <message>
-            <source>The phone of somebody who packs too</source>
-            <translation>کسی ایسے کا فون جو ساتھ ڈبے بھرتا ہے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>CrewScreen</name>
         <message>
             <source>Crew</source>
@@ -887,7 +884,7 @@
             <translation>یہاں کون رہتا ہے، کن چیزوں سے بچنا لازم ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DesignScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -926,7 +923,7 @@
             <translation>ڈبے کی اس قسم کا نام</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DesignsScreen</name>
         <message>
             <source>Back</source>
@@ -949,7 +946,7 @@
             <translation>ایک بار بتائیں عام ڈبے میں کیا ہوتا ہے۔ پھر ہر بچے کے ڈبے میں صرف فرق لکھا جاتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentRow</name>
         <message>
             <source>It was in a mouth</source>
@@ -964,7 +961,7 @@
             <translation>کھلا رہ گیا: لکھ لیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DifferentScreen</name>
         <message>
             <source>Back to the tray</source>
@@ -983,7 +980,7 @@
             <translation>باقی واپس ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>DriedOutScreen</name>
         <message>
             <source>Back</source>
@@ -1018,7 +1015,7 @@
             <translation>بچانے کی کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EmergencyScreen</name>
         <message>
             <source>Back</source>
@@ -1029,7 +1026,7 @@
             <translation>کیا ہوا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EndedScreen</name>
         <message>
             <source>The box, closed</source>
@@ -1048,7 +1045,7 @@
             <translation>اس ڈبے کے ساتھ آپ کا وقت ختم ہوا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>EverythingScreen</name>
         <message>
             <source>Back to today</source>
@@ -1091,21 +1088,21 @@
             <translation>ایک لفظ لکھیں، جیسے آٹا یا کاغذ۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ExceptionRow</name>
         <message>
             <source>%1 %2: %3</source>
             <translation>‏%2: %1۔ %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FactCard</name>
         <message>
             <source>What the catalogue knows</source>
             <translation>کیٹلاگ کیا جانتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Families</name>
         <message>
             <source>Another family's box</source>
@@ -1132,7 +1129,7 @@
             <translation>اس فون سے ہٹایا گیا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FewOffers</name>
         <message>
             <source>Everything</source>
@@ -1143,7 +1140,7 @@
             <translation>ابھی کچھ مناسب نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FloorScreen</name>
         <message>
             <source>First say above what is found</source>
@@ -1158,7 +1155,7 @@
             <translation>مل گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ForgetKites</name>
         <message>
             <source>Forget every kite %1 has shown</source>
@@ -1185,7 +1182,7 @@
             <translation>۹۰ دن بعد وہ خود چلی جاتی ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>FoundRow</name>
         <message>
             <source>%1: %2 found</source>
@@ -1208,7 +1205,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalCard</name>
         <message>
             <source>How is it going?</source>
@@ -1239,7 +1236,7 @@
             <translation>دوسرے الفاظ: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalNumbersScreen</name>
         <message>
             <source>Back</source>
@@ -1290,7 +1287,7 @@
             <translation>دو لوگوں میں بیس یا زیادہ کا فرق ہو سکتا ہے۔ پہلے الفاظ پڑھیں۔ یہ بچے کا نمبر نہیں، اور گھر والے اسے نہیں دیکھتے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalRatingScreen</name>
         <message>
             <source>A day earlier</source>
@@ -1333,7 +1330,7 @@
             <translation>یہ کون کہتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1392,7 +1389,7 @@
             <translation>کھانے کا ڈبہ کھولنے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GoalsScreen</name>
         <message>
             <source>Agree on a goal</source>
@@ -1419,7 +1416,7 @@
             <translation>اعداد، تھراپسٹ کے لیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>GrownUpScreen</name>
         <message>
             <source>%1 needs a grown-up</source>
@@ -1438,7 +1435,7 @@
             <translation>بڑے: دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HandOverScreen</name>
         <message>
             <source>/home/ruth/Documents/lidlark-crew.bundle</source>
@@ -1481,7 +1478,7 @@
             <translation>اس فون پر کہاں ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HaveReadyRow</name>
         <message>
             <source>Here</source>
@@ -1492,7 +1489,7 @@
             <translation>یہاں نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HaveReadyScreen</name>
         <message>
             <source>Back</source>
@@ -1515,7 +1512,7 @@
             <translation>ویڈیو ملاقات: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomePage</name>
         <message>
             <source>Other children decide what may come out of the box, present or not. Are there any?</source>
@@ -1526,7 +1523,7 @@
             <translation>یہاں آپ کو کیا کہتے ہیں؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>HomeSheetScreen</name>
         <message>
             <source>Back</source>
@@ -1577,7 +1574,7 @@
             <translation>ہاں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>InviteLine</name>
         <message>
             <source>Read it aloud</source>
@@ -1588,7 +1585,7 @@
             <translation>شروع کرنے کو کہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemChanges</name>
         <message>
             <source>%1 back in the box</source>
@@ -1627,7 +1624,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemHygiene</name>
         <message>
             <source>Replaced</source>
@@ -1642,7 +1639,7 @@
             <translation>دھو لیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemLook</name>
         <message>
             <source>It has dried out</source>
@@ -1661,7 +1658,7 @@
             <translation>دیکھنے کا وقت</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemPieces</name>
         <message>
             <source>How long do you keep it once opened?</source>
@@ -1684,7 +1681,7 @@
             <translation>یہ کب کھولا گیا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemScreen</name>
         <message>
             <source>Back</source>
@@ -1699,7 +1696,7 @@
             <translation>یہ منہ میں گیا تھا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemUse</name>
         <message>
             <source>How long it lasts</source>
@@ -1710,7 +1707,7 @@
             <translation>کم ہوئے ٹکڑے، ہفتہ بہ ہفتہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ItemWords</name>
         <message>
             <source>%1 out</source>
@@ -1764,7 +1761,7 @@
             <translation>کون سا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JoinScreen</name>
         <message>
             <source>Begin</source>
@@ -1823,7 +1820,7 @@
             <translation>آپ اندر ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>JustNotedSlip</name>
         <message>
             <source>Noted</source>
@@ -1854,7 +1851,7 @@
             <translation>لکھا واپس لیا گیا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteBreathsScreen</name>
         <message>
             <source>Four kite breaths</source>
@@ -1893,7 +1890,7 @@
             <translation>سانس آپ لیں۔ بچہ بھی لے سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCard</name>
         <message>
             <source>A toddler at home? No loose pieces.</source>
@@ -1920,14 +1917,14 @@
             <translation>ہم اسے گھر میں کیا کہتے ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteCorner</name>
         <message>
             <source>Show the kite</source>
             <translation>پتنگ دکھائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteHead</name>
         <message>
             <source>Kite: not asked</source>
@@ -1946,7 +1943,7 @@
             <translation>آپ کا اپنا اندازہ: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteLines</name>
         <message>
             <source>Kite off</source>
@@ -1969,7 +1966,7 @@
             <translation>یہ میری نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteScreen</name>
         <message>
             <source>Grown-up</source>
@@ -2008,7 +2005,7 @@
             <translation>دبائے رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>KiteSettings</name>
         <message>
             <source>%1 s</source>
@@ -2051,7 +2048,7 @@
             <translation>کوئی بھی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LearnKey</name>
         <message>
             <source>Press that switch now.</source>
@@ -2066,7 +2063,7 @@
             <translation>گھیرا آگے بڑھانے والا بٹن</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetInScreen</name>
         <message>
             <source>%1 is in</source>
@@ -2125,7 +2122,7 @@
             <translation>پہلے چنیں کسے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LetterBoard</name>
         <message>
             <source>A gap</source>
@@ -2148,7 +2145,7 @@
             <translation>اآبپتٹثجچحخدڈذرڑزژسشصضطظعغفقکگلمنںوؤہھءئیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LevelField</name>
         <message>
             <source>As it is today</source>
@@ -2159,7 +2156,7 @@
             <translation>آج ایسا ہے: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LidListPage</name>
         <message>
             <source>Compare with the list inside your lid. Change what differs.</source>
@@ -2174,7 +2171,7 @@
             <translation>ایک اور: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LifeWords</name>
         <message>
             <source>Away from home</source>
@@ -2205,7 +2202,7 @@
             <translation>تھکن</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -2216,14 +2213,14 @@
             <translation>پہلے دیکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Main</name>
         <message>
             <source>Lidlark</source>
             <translation>‏Lidlark</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MainTabs</name>
         <message>
             <source>Box</source>
@@ -2250,7 +2247,7 @@
             <translation>کام کی میز</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Member</name>
         <message>
             <source>%1, this phone</source>
@@ -2273,14 +2270,14 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Members</name>
         <message>
             <source>In the crew</source>
             <translation>ساتھیوں میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MonthChips</name>
         <message>
             <source>April</source>
@@ -2335,7 +2332,7 @@
             <translation>ستمبر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>MoreBoxes</name>
         <message>
             <source>A box for %1</source>
@@ -2378,7 +2375,7 @@
             <translation>ان پر کتنا خرچ ہوگا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotebookScreen</name>
         <message>
             <source>Next</source>
@@ -2417,7 +2414,7 @@
             <translation>اس وقت کا مقصد</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedRow</name>
         <message>
             <source>Put it in again</source>
@@ -2440,7 +2437,7 @@
             <translation>لکھا واپس لیا گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NotedTodayScreen</name>
         <message>
             <source>Back</source>
@@ -2463,7 +2460,7 @@
             <translation>جو لکھا جائے وہ دن ختم ہونے تک یہاں رہتا ہے۔ تب تک اسے واپس لیا جا سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NoticedScreen</name>
         <message>
             <source>Asked for it again</source>
@@ -2498,7 +2495,7 @@
             <translation>پتنگ اب کیا کر رہی ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>NumberEntry</name>
         <message>
             <source>Keep this number</source>
@@ -2509,7 +2506,7 @@
             <translation>یہ نمبر رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OnTheShelf</name>
         <message>
             <source>A note to yourself</source>
@@ -2540,7 +2537,7 @@
             <translation>کھیل میں ختم ہو جاتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildForm</name>
         <message>
             <source>Add %1</source>
@@ -2571,14 +2568,14 @@
             <translation>ہاں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OtherChildRow</name>
         <message>
             <source>Take off: %1</source>
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OurWayLine</name>
         <message>
             <source>Change it</source>
@@ -2613,7 +2610,7 @@
             <translation>اپنا طریقہ لکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2628,7 +2625,7 @@
             <translation>کب؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNoteRow</name>
         <message>
             <source>It goes to the therapist with the next exchange.</source>
@@ -2659,7 +2656,7 @@
             <translation>ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>OwnNotesScreen</name>
         <message>
             <source>A note for yourself</source>
@@ -2686,7 +2683,7 @@
             <translation>یا ایک بار چھو کر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackBoxScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2712,13 +2709,12 @@
             <source>Looked over: it is right</source>
             <translation>جانچ لیا: ٹھیک ہے</translation>
         </message>
-    
         <message>
             <source>The therapist's phone hands it over.</source>
             <translation>اسے تھراپسٹ کا فون حوالے کرتا ہے۔</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PackItemScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2741,7 +2737,7 @@
             <translation>پچھلی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackOfferCard</name>
         <message>
             <source>%1: pieces in it</source>
@@ -2784,7 +2780,7 @@
             <translation>نکالیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackOfferList</name>
         <message>
             <source>Add a pack</source>
@@ -2799,7 +2795,7 @@
             <translation>یہ کہاں سے خریدا جاتا ہے، پہلی پسند اوپر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackTick</name>
         <message>
             <source>In. Take it out again</source>
@@ -2826,7 +2822,7 @@
             <translation>ان پر کون سا ہاتھ لکھا ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackersScreen</name>
         <message>
             <source>Back to the packing table</source>
@@ -2841,7 +2837,7 @@
             <translation>آپ کے ساتھ کون ڈبے بھرتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PackingScreen</name>
         <message>
             <source>%1 for %2</source>
@@ -2860,6 +2856,18 @@
             <translation>واپس آئے ڈبے</translation>
         </message>
         <message>
+            <source>Boxes that were out</source>
+            <translation>جو ڈبے بچوں کے پاس رہے</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
+            <source>Builds and buying</source>
+            <translation>مجموعے اور خریداری</translation>
+        </message>
+        <message>
             <source>Clean, replace, use no more.</source>
             <translation>صاف کریں، بدلیں، یا ختم کریں۔</translation>
         </message>
@@ -2868,8 +2876,20 @@
             <translation>بھرنے کو کوئی ڈبہ نہیں</translation>
         </message>
         <message>
+            <source>On a phone of their own; ticks go both ways.</source>
+            <translation>اپنے فون پر؛ نشان دونوں طرف جاتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>On paper</source>
+            <translation>کاغذ پر</translation>
+        </message>
+        <message>
             <source>Pack item by item</source>
             <translation>ایک ایک چیز کر کے بھریں</translation>
+        </message>
+        <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
         </message>
         <message>
             <source>Packing</source>
@@ -2880,33 +2900,12 @@
             <translation>لاٹ واپس منگوائیں</translation>
         </message>
         <message>
+            <source>Somebody packs with you</source>
+            <translation>کوئی آپ کے ساتھ ڈبے بھرتا ہے</translation>
+        </message>
+        <message>
             <source>Special</source>
             <translation>خاص</translation>
-        </message>
-        <message>
-            <source>Which boxes hold it.</source>
-            <translation>یہ کن ڈبوں میں ہے۔</translation>
-        </message>
-    
-        <message>
-            <source>Builds and buying</source>
-            <translation>مجموعے اور خریداری</translation>
-        </message>
-        <message>
-            <source>Boxes that were out</source>
-            <translation>جو ڈبے بچوں کے پاس رہے</translation>
-        </message>
-        <message>
-            <source>Build sheet</source>
-            <translation>ڈبوں کا حساب</translation>
-        </message>
-        <message>
-            <source>On paper</source>
-            <translation>کاغذ پر</translation>
-        </message>
-        <message>
-            <source>Pack list</source>
-            <translation>بھرنے کی فہرست</translation>
         </message>
         <message>
             <source>Squares to tick, with what is called out.</source>
@@ -2917,15 +2916,11 @@
             <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے۔</translation>
         </message>
         <message>
-            <source>On a phone of their own; ticks go both ways.</source>
-            <translation>اپنے فون پر؛ نشان دونوں طرف جاتے ہیں۔</translation>
+            <source>Which boxes hold it.</source>
+            <translation>یہ کن ڈبوں میں ہے۔</translation>
         </message>
-        <message>
-            <source>Somebody packs with you</source>
-            <translation>کوئی آپ کے ساتھ ڈبے بھرتا ہے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PagesSeen</name>
         <message>
             <source>%1, page %2 of %3</source>
@@ -2948,7 +2943,7 @@
             <translation>پورا صفحہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PicturedCautions</name>
         <message>
             <source>Nothing to be careful with</source>
@@ -2959,7 +2954,7 @@
             <translation>کیٹلاگ کہتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlaceFields</name>
         <message>
             <source>A folder that all your phones reach: on your server (WebDAV), or one that another program keeps alike. What lies there is sealed.</source>
@@ -2986,7 +2981,7 @@
             <translation>‏https://example.org/dav/crew</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlanPlace</name>
         <message>
             <source>Another</source>
@@ -2997,7 +2992,7 @@
             <translation>کوئی اور: %1، %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayDetails</name>
         <message>
             <source>All cautions</source>
@@ -3016,7 +3011,7 @@
             <translation>یوں کہا جا سکتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayFoot</name>
         <message>
             <source>It burst</source>
@@ -3031,7 +3026,7 @@
             <translation>یہاں رکیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PlayScreen</name>
         <message>
             <source>Another child's box</source>
@@ -3074,18 +3069,30 @@
             <translation>قدم %1، کل %2۔ %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintBuildRoute</name>
         <message>
             <source>Back to the packing table</source>
             <translation>بھرنے کی میز پر واپس</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintChoices</name>
+        <message>
+            <source>Box by box</source>
+            <translation>ڈبہ بہ ڈبہ</translation>
+        </message>
         <message>
             <source>How families reach the service</source>
             <translation>گھر والے آپ سے کیسے رابطہ کریں</translation>
+        </message>
+        <message>
+            <source>In which order</source>
+            <translation>کس ترتیب میں</translation>
+        </message>
+        <message>
+            <source>Item by item</source>
+            <translation>چیز بہ چیز</translation>
         </message>
         <message>
             <source>Language</source>
@@ -3127,21 +3134,8 @@
             <source>With what was played and noticed</source>
             <translation>کیا کھیلا اور دیکھا گیا، اس کے ساتھ</translation>
         </message>
-    
-        <message>
-            <source>Box by box</source>
-            <translation>ڈبہ بہ ڈبہ</translation>
-        </message>
-        <message>
-            <source>In which order</source>
-            <translation>کس ترتیب میں</translation>
-        </message>
-        <message>
-            <source>Item by item</source>
-            <translation>چیز بہ چیز</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>PrintPreviewScreen</name>
         <message>
             <source>Back to all prints</source>
@@ -3156,7 +3150,7 @@
             <translation>ابھی کوئی صفحہ نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PrintsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -3171,7 +3165,7 @@
             <translation>کاغذ پر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ProblemScreen</name>
         <message>
             <source>Lidlark cannot go on yet</source>
@@ -3186,7 +3180,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackLines</name>
         <message>
             <source>%1 of %2. %3</source>
@@ -3197,7 +3191,7 @@
             <translation>یہ سطریں پڑھ کر سنائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>PutBackScreen</name>
         <message>
             <source>%1: %2 home</source>
@@ -3252,14 +3246,14 @@
             <translation>ہاں، سب واپس</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>QuietPicture</name>
         <message>
             <source>%1. Tap for the words.</source>
             <translation>‏%1۔ لفظوں کے لیے چھوئیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RecallScreen</name>
         <message>
             <source>Back</source>
@@ -3278,7 +3272,7 @@
             <translation>لاٹ واپس منگوائیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReminderSettings</name>
         <message>
             <source>A quarter of an hour earlier</source>
@@ -3329,7 +3323,7 @@
             <translation>بغیر آواز کے، اور اس دن نہیں جب کوئی کھیل چکا ہو۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RemoveScreen</name>
         <message>
             <source>Back to the crew</source>
@@ -3380,7 +3374,7 @@
             <translation>آپ کا لکھا ساتھیوں کے پاس رہتا ہے، آپ کے نام سے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReportScreen</name>
         <message numerus="yes">
             <source>%n boxes left out: what lies in it has no price here, or one in other money.</source>
@@ -3417,7 +3411,7 @@
             <translation>ایک کھیل کا خرچ دس ڈبوں سے بتایا جاتا ہے: کم ہوں تو ایک گھر کی بات کھل جائے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCard</name>
         <message>
             <source>Ask for it</source>
@@ -3448,14 +3442,14 @@
             <translation>ڈبے میں رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestCards</name>
         <message>
             <source>More of it</source>
             <translation>اور چاہیے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RequestsScreen</name>
         <message>
             <source>Back to the box</source>
@@ -3478,7 +3472,7 @@
             <translation>کیا مانگنا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ResumeScreen</name>
         <message>
             <source>All back in the box?</source>
@@ -3505,7 +3499,7 @@
             <translation>یہ کھیل چل رہا تھا: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviewChoice</name>
         <message>
             <source>A week earlier</source>
@@ -3528,7 +3522,7 @@
             <translation>ہم اسے دوبارہ کب دیکھیں؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseRow</name>
         <message>
             <source>Leave out</source>
@@ -3547,7 +3541,7 @@
             <translation>اس کی جگہ رکھیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ReviseScreen</name>
         <message>
             <source>Back, nothing is changed</source>
@@ -3582,7 +3576,7 @@
             <translation>وجہ، ان لفظوں میں جو گھر والے پڑھیں گے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomAdult</name>
         <message>
             <source>A child under three is here.</source>
@@ -3621,7 +3615,7 @@
             <translation>بازو کی پہنچ میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomScreen</name>
         <message>
             <source>Back to today</source>
@@ -3652,7 +3646,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoomVisitors</name>
         <message>
             <source>A guest under three</source>
@@ -3667,7 +3661,7 @@
             <translation>کوئی مہمان؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>RoundScreen</name>
         <message>
             <source>%1: packed</source>
@@ -3710,7 +3704,7 @@
             <translation>گھر والے جو مانگتے ہیں وہ یہاں ایک ایک چیز کر کے لکھا ہوتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SafetyWords</name>
         <message>
             <source>A small piece may lie on the floor. Look now.</source>
@@ -3833,7 +3827,7 @@
             <translation>پھر لیٹکس سے بھی بچا جاتا ہے۔ کسی طبی ماہر سے بات کریں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SeesScreen</name>
         <message>
             <source>A parent in another home sees the box and the goals, and their own home's plays, kites and home sheet.</source>
@@ -3856,16 +3850,16 @@
             <translation>نہیں دیکھتے: مقصد، دوسروں کے نوٹ۔</translation>
         </message>
         <message>
+            <source>Does not see: kites, notes of others.</source>
+            <translation>نہیں دیکھتے: پتنگیں، دوسروں کے نوٹ۔</translation>
+        </message>
+        <message>
             <source>Does not see: notes of others.</source>
             <translation>نہیں دیکھتے: دوسروں کے نوٹ۔</translation>
         </message>
         <message>
             <source>Does not see: plays of others, kites, goals, notes of others.</source>
             <translation>نہیں دیکھتے: دوسروں کے کھیل، پتنگیں، مقصد، دوسروں کے نوٹ۔</translation>
-        </message>
-        <message>
-            <source>Does not see: plays, kites, notes of others.</source>
-            <translation>نہیں دیکھتے: کھیل، پتنگیں، دوسروں کے نوٹ۔</translation>
         </message>
         <message>
             <source>Family or carer</source>
@@ -3878,6 +3872,10 @@
         <message>
             <source>Parent</source>
             <translation>ماں یا باپ</translation>
+        </message>
+        <message>
+            <source>Sees plays only of a home that shares them.</source>
+            <translation>کھیل صرف اُس گھر کے دیکھتے ہیں جو انھیں بانٹتا ہے۔</translation>
         </message>
         <message>
             <source>Sees: box and counts, home sheet, goals.</source>
@@ -3911,17 +3909,8 @@
             <source>What each can see</source>
             <translation>کون کیا دیکھ سکتا ہے</translation>
         </message>
-    
-        <message>
-            <source>Does not see: kites, notes of others.</source>
-            <translation>نہیں دیکھتے: پتنگیں، دوسروں کے نوٹ۔</translation>
-        </message>
-        <message>
-            <source>Sees plays only of a home that shares them.</source>
-            <translation>کھیل صرف اُس گھر کے دیکھتے ہیں جو انھیں بانٹتا ہے۔</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>SessionWords</name>
         <message>
             <source>%1, %2, %3</source>
@@ -3972,7 +3961,7 @@
             <translation>اس گھر میں ابھی پیش نہیں ہوتا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SettingsScreen</name>
         <message>
             <source>%1 works with the left hand</source>
@@ -4075,7 +4064,7 @@
             <translation>زبان</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShareChoice</name>
         <message>
             <source>It starts with the next play, and you can say no on any day. Then nothing more goes, and what went is taken back. What %1 has read or printed by then stays there.</source>
@@ -4102,7 +4091,7 @@
             <translation>ہاں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceRoute</name>
         <message>
             <source>Back to letting in</source>
@@ -4113,7 +4102,7 @@
             <translation>واپس ساتھیوں پر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SharedPlaceScreen</name>
         <message>
             <source>An address first.</source>
@@ -4152,7 +4141,7 @@
             <translation>آزمایا جا رہا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShelfScreen</name>
         <message>
             <source>Add a thing</source>
@@ -4191,7 +4180,7 @@
             <translation>کھیل میں ختم ہو جاتا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ShelfWords</name>
         <message>
             <source>%1 for %2</source>
@@ -4213,7 +4202,7 @@
             <translation>کچھ نہیں بچا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SkillChoice</name>
         <message>
             <source>What practises it</source>
@@ -4228,7 +4217,7 @@
             <translation>اس کی مشق کس سے ہو: تجاویز اسی پر چلتی ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SomebodyKnocks</name>
         <message>
             <source>Do both phones show these three words?</source>
@@ -4255,7 +4244,7 @@
             <translation>ہاں، آنے دیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>StepPage</name>
         <message>
             <source>Read this step aloud</source>
@@ -4266,7 +4255,7 @@
             <translation>قدم %1، کل %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SupplyScreen</name>
         <message>
             <source>Back</source>
@@ -4297,14 +4286,14 @@
             <translation>یہ لاٹ کن ڈبوں میں ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchRing</name>
         <message>
             <source>Out of here</source>
             <translation>یہاں سے باہر</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>SwitchSettings</name>
         <message>
             <source>%1 s</source>
@@ -4347,7 +4336,7 @@
             <translation>دو سوئچ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOff</name>
         <message>
             <source>%1: box, plays and home sheet leave this phone. Until Lidlark is closed they can be brought back.</source>
@@ -4370,14 +4359,14 @@
             <translation>اس فون سے ہٹائیں: %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutRow</name>
         <message>
             <source>Taken out</source>
             <translation>باہر نکالا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TakeOutScreen</name>
         <message>
             <source>Back</source>
@@ -4404,7 +4393,7 @@
             <translation>باقی بعد میں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TendScreen</name>
         <message>
             <source>All clean. It can be packed for another child.</source>
@@ -4459,7 +4448,7 @@
             <translation>پونچھا گیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>ThingsToPutIn</name>
         <message>
             <source>Close the list of things</source>
@@ -4474,7 +4463,7 @@
             <translation>کچھ رکھیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayHead</name>
         <message>
             <source>In the room: %1</source>
@@ -4504,7 +4493,7 @@
             <translation>یہاں کون ہے؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayNotes</name>
         <message>
             <source>Box: %1</source>
@@ -4519,7 +4508,7 @@
             <translation>دوبارہ کوشش</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TodayScreen</name>
         <message>
             <source>%1 chooses</source>
@@ -4566,7 +4555,7 @@
             <translation>کھیل %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TogetherScreen</name>
         <message>
             <source>%1 of %2</source>
@@ -4589,7 +4578,7 @@
             <translation>پتنگ کے چار سانس</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>TypedCode</name>
         <message>
             <source>/home/ruth/Pictures/code.png</source>
@@ -4616,14 +4605,14 @@
             <translation>تصویر اس فون پر کہاں ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>UncheckedNote</name>
         <message>
             <source>Put this away</source>
             <translation>یہ ہٹا دیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>VideoPlanScreen</name>
         <message>
             <source>A day earlier</source>
@@ -4686,7 +4675,7 @@
             <translation>آج</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>VideoSessionScreen</name>
         <message>
             <source>%1 %2</source>
@@ -4725,7 +4714,7 @@
             <translation>ملاقات</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WaitingToBeLetIn</name>
         <message>
             <source>Stop waiting</source>
@@ -4740,7 +4729,7 @@
             <translation>وہاں سے ہاں ہونے پر یہ فون خود آگے بڑھے گا۔ تب تک آپ اسے رکھ سکتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekDayRow</name>
         <message>
             <source>Another one</source>
@@ -4771,7 +4760,7 @@
             <translation>ابھی کھیلیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WeekScreen</name>
         <message>
             <source>All of it is kept</source>
@@ -4802,14 +4791,14 @@
             <translation>آنے والا ہفتہ</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeLine</name>
         <message>
             <source>Three questions and the list in the lid, then you can play. No account.</source>
             <translation>تین سوال اور ڈھکن کی فہرست، پھر آپ کھیل سکتے ہیں۔ کوئی اکاؤنٹ نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WelcomeScreen</name>
         <message>
             <source>A box has come</source>
@@ -4864,7 +4853,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhatGoesOut</name>
         <message>
             <source>It is sealed on this phone. Only phones that a parent or the therapist has let in can open it, and each only its part. Notes of your own stay here.</source>
@@ -4887,7 +4876,7 @@
             <translation>آپ کسی بھی وقت ایک بار چھو کر روک سکتے ہیں۔ تب تک جو دوسروں کے پاس ہے وہ ان کے پاس رہتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhereItGoes</name>
         <message>
             <source>%1 writes on this phone</source>
@@ -4926,7 +4915,7 @@
             <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoJoins</name>
         <message>
             <source>Join</source>
@@ -4949,7 +4938,7 @@
             <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoLooks</name>
         <message>
             <source>That is me</source>
@@ -4964,14 +4953,14 @@
             <translation>اب کون جانچ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoWrites</name>
         <message>
             <source>Who writes now</source>
             <translation>ابھی کون لکھ رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>Whom</name>
         <message>
             <source>A day less</source>
@@ -4994,7 +4983,7 @@
             <translation>یہ کون ہیں؟ اسی سے طے ہوتا ہے کہ وہ کیا دیکھیں گے۔ جو آئے وہ اپنے نام سے لکھتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WhoseScreen</name>
         <message>
             <source>%1 waits with %2.</source>
@@ -5013,18 +5002,30 @@
             <translation>کس کا ڈبا؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WordsSettings</name>
         <message>
             <source>Made by a machine, not yet checked by a person. Words that keep somebody safe show the English too.</source>
             <translation>ترجمہ مشین کا ہے، ابھی کسی انسان نے نہیں جانچا۔ جو الفاظ کسی کو محفوظ رکھتے ہیں، وہ انگریزی میں بھی لکھے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>WorkbenchScreen</name>
+        <message>
+            <source>Builds and buying</source>
+            <translation>مجموعے اور خریداری</translation>
+        </message>
         <message>
             <source>Builds, boxes that come back, lots</source>
             <translation>ڈبوں کی تیاری، واپس آنے والے ڈبے، کھیپیں</translation>
+        </message>
+        <message>
+            <source>For a report</source>
+            <translation>رپورٹ کے لیے</translation>
+        </message>
+        <message>
+            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
+            <translation>اس پر کسی بچے کا ڈبہ نہیں۔ جس پر آپ نشان لگائیں وہ تھراپسٹ کے فون پر جاتا ہے، اور جو نشان وہاں لگے وہ یہاں آتا ہے۔</translation>
         </message>
         <message>
             <source>Packing table</source>
@@ -5035,12 +5036,16 @@
             <translation>سامان کا پھیرا</translation>
         </message>
         <message>
-            <source>Shelf and shops</source>
-            <translation>شیلف اور دکانیں</translation>
+            <source>This phone packs</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے</translation>
         </message>
         <message>
-            <source>What lies there, packs and prices</source>
-            <translation>وہاں کیا ہے، پیکٹ اور قیمتیں</translation>
+            <source>What one play costs, over many boxes</source>
+            <translation>ایک کھیل کا خرچ، بہت سے ڈبوں سے</translation>
+        </message>
+        <message>
+            <source>What to buy, for which boxes</source>
+            <translation>کیا خریدنا ہے، کن ڈبوں کے لیے</translation>
         </message>
         <message>
             <source>Workbench</source>
@@ -5050,33 +5055,8 @@
             <source>shown</source>
             <translation>کھلا ہے</translation>
         </message>
-    
-        <message>
-            <source>For a report</source>
-            <translation>رپورٹ کے لیے</translation>
-        </message>
-        <message>
-            <source>What one play costs, over many boxes</source>
-            <translation>ایک کھیل کا خرچ، بہت سے ڈبوں سے</translation>
-        </message>
-        <message>
-            <source>Builds and buying</source>
-            <translation>مجموعے اور خریداری</translation>
-        </message>
-        <message>
-            <source>What to buy, for which boxes</source>
-            <translation>کیا خریدنا ہے، کن ڈبوں کے لیے</translation>
-        </message>
-        <message>
-            <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
-            <translation>اس پر کسی بچے کا ڈبہ نہیں۔ جس پر آپ نشان لگائیں وہ تھراپسٹ کے فون پر جاتا ہے، اور جو نشان وہاں لگے وہ یہاں آتا ہے۔</translation>
-        </message>
-        <message>
-            <source>This phone packs</source>
-            <translation>یہ فون ڈبے بھرنے کے لیے ہے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>core</name>
         <message>
             <source>&quot;%1&quot; is not a word of these codes. Did it say &quot;%2&quot;?</source>
@@ -5274,6 +5254,14 @@
         <message>
             <source>%1 answered that question before. Nothing was lost, and that answer stands.</source>
             <translation>اس سوال کا جواب %1 کی طرف سے پہلے آ چکا ہے۔ کچھ ضائع نہیں ہوا، اور وہی جواب قائم ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
+            <translation>‏%1 ڈبے اور: مزید کچھ نہیں دینا۔ ایک ڈبے میں جو ہے اس کی قیمت %2 ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
+            <translation>‏%1 ڈبے اور: دکان پر %2 مزید دینے ہوں گے۔ ایک ڈبے میں جو ہے اس کی قیمت %3 ہے۔</translation>
         </message>
         <message>
             <source>%1 broken</source>
@@ -5517,6 +5505,10 @@
             <translation>‏%1 نے وجہ لکھی: %2</translation>
         </message>
         <message>
+            <source>%1 × pack of %2, at %3</source>
+            <translation>‏%1 × %2 کا پیکٹ، قیمت %3</translation>
+        </message>
+        <message>
             <source>%1's box</source>
             <translation>‏%1 کا ڈبا</translation>
         </message>
@@ -5687,6 +5679,10 @@
         <message>
             <source>%1: how things stand</source>
             <translation>‏%1: اب کیا حال ہے</translation>
+        </message>
+        <message>
+            <source>%1: is for that child already</source>
+            <translation>‏%1: پہلے سے اسی بچے کا ہے</translation>
         </message>
         <message>
             <source>%1: is not with a child</source>
@@ -5972,6 +5968,10 @@
             <translation>زیادہ سے زیادہ %1 قسم کی چیزیں ہو سکتی ہیں۔ جو نہیں چاہییں انہیں نکال دیں۔</translation>
         </message>
         <message>
+            <source>A caution of what it is played with is missing.</source>
+            <translation>جس چیز سے کھیلا جاتا ہے اُس کی ایک احتیاط درج نہیں۔</translation>
+        </message>
+        <message>
             <source>A clinic writes a record of its own about its work with a child. The law says for how long it must keep that, so it stays there when you erase yours.</source>
             <translation>کلینک بچے کے ساتھ اپنے کام کا اپنا ریکارڈ لکھتا ہے۔ قانون بتاتا ہے کہ اسے کتنے عرصے رکھنا لازم ہے، اس لیے آپ اپنا ریکارڈ مٹائیں تو بھی وہ وہاں رہتا ہے۔</translation>
         </message>
@@ -6119,6 +6119,10 @@
             <translation>پتا https سے شروع ہوتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
         </message>
         <message>
+            <source>An adult sits right beside for what this is played with.</source>
+            <translation>ان چیزوں کے ساتھ ایک بڑا بالکل پاس بیٹھتا ہے۔</translation>
+        </message>
+        <message>
             <source>And others.</source>
             <translation>اور بھی۔</translation>
         </message>
@@ -6155,6 +6159,10 @@
             <translation>ایک ہاتھ کی دوری</translation>
         </message>
         <message>
+            <source>As designed.</source>
+            <translation>نمونے کے مطابق۔</translation>
+        </message>
+        <message>
             <source>Ask about this at the next visit</source>
             <translation>اگلی ملاقات میں یہ پوچھنا ہے</translation>
         </message>
@@ -6189,6 +6197,14 @@
         <message>
             <source>At most five breaths or puffs, then rest. Stop if dizzy.</source>
             <translation>زیادہ سے زیادہ پانچ سانس یا پھونکیں، پھر آرام۔ چکر آئیں تو رکیں۔</translation>
+        </message>
+        <message>
+            <source>At most ten things are played with.</source>
+            <translation>کھیل میں زیادہ سے زیادہ دس چیزیں۔</translation>
+        </message>
+        <message>
+            <source>At most two more things that it is for, none of them twice.</source>
+            <translation>زیادہ سے زیادہ دو اور مقصد، کوئی دو بار نہیں۔</translation>
         </message>
         <message>
             <source>August</source>
@@ -6275,6 +6291,10 @@
             <translation>ڈبا: %1</translation>
         </message>
         <message>
+            <source>Boxes</source>
+            <translation>ڈبے</translation>
+        </message>
+        <message>
             <source>Boxes that wait: %1. As asked for up to %2.</source>
             <translation>منتظر ڈبے: %1۔ %2 تک کی درخواستیں۔</translation>
         </message>
@@ -6283,12 +6303,24 @@
             <translation>لاٹ %1 والے ڈبے: %2۔ ہر ایک کو، یا وہ چیز، واپس مانگیں۔</translation>
         </message>
         <message>
+            <source>Boxes: %1</source>
+            <translation>ڈبے: %1</translation>
+        </message>
+        <message>
             <source>Breath</source>
             <translation>سانس</translation>
         </message>
         <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
+        </message>
+        <message>
             <source>Busy can be happy. Start beside, use few words, go slower than feels natural.</source>
             <translation>ہلچل خوشی بھی ہو سکتی ہے۔ پاس سے شروع کریں، کم لفظ بولیں، جتنا فطری لگے اس سے آہستہ چلیں۔</translation>
+        </message>
+        <message>
+            <source>By a list of their own</source>
+            <translation>اپنی الگ فہرست سے</translation>
         </message>
         <message>
             <source>By its measures: %1.</source>
@@ -6337,6 +6369,14 @@
         <message>
             <source>Choose a day to look at it again.</source>
             <translation>وہ دن چنیں جب اسے دوبارہ دیکھا جائے۔</translation>
+        </message>
+        <message>
+            <source>Choose how it is played: at least one way to sit, and nobody stands with what is sharp or in a mouth.</source>
+            <translation>چنیں کہ کیسے کھیلا جائے: بیٹھنے کا کم از کم ایک طریقہ، اور نوکیلی یا منہ میں رکھی چیز کے ساتھ کوئی کھڑا نہ ہو۔</translation>
+        </message>
+        <message>
+            <source>Choose one or two things that it is for.</source>
+            <translation>ایک یا دو مقصد چنیں۔</translation>
         </message>
         <message>
             <source>Choose the step that is how it is today.</source>
@@ -6446,6 +6486,18 @@
             <translation>ہر کھلی چھوڑی شام اس کا ایک دن کم کرتی ہے۔</translation>
         </message>
         <message>
+            <source>Each line changes something else.</source>
+            <translation>ہر سطر کوئی اور چیز بدلتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
+            <translation>ہر ٹکڑا اپنے پیکٹ کی قیمت کے حصے کے برابر گنا گیا ہے۔ فالتو اور بچا ہوا اس میں نہیں: یہ رقمیں کوئی ادا نہیں کرتا، اور ان کا جوڑ اوپر والی رقم نہیں بنتا۔</translation>
+        </message>
+        <message>
+            <source>Each step but one needs a drawing of its own.</source>
+            <translation>ایک کے سوا ہر قدم کو اپنی تصویر چاہیے۔</translation>
+        </message>
+        <message>
             <source>Easy to start with</source>
             <translation>شروع کرنے میں آسان</translation>
         </message>
@@ -6456,6 +6508,10 @@
         <message>
             <source>Every kite does all of these.</source>
             <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Every step needs words.</source>
+            <translation>ہر قدم کے لیے الفاظ چاہئیں۔</translation>
         </message>
         <message>
             <source>Everything in it was counted on %1 or later.</source>
@@ -6600,6 +6656,18 @@
         <message>
             <source>Friday</source>
             <translation>جمعہ</translation>
+        </message>
+        <message>
+            <source>From %1 and a half years on</source>
+            <translation>ساڑھے %1 سال سے</translation>
+        </message>
+        <message>
+            <source>From %1 months on</source>
+            <translation>%1 ماہ سے</translation>
+        </message>
+        <message>
+            <source>From %1 years on</source>
+            <translation>%1 سال سے</translation>
         </message>
         <message>
             <source>Goal review: %1.</source>
@@ -6782,6 +6850,10 @@
             <translation>‏%1 کے ساتھ اسی کمرے میں، نظر رکھتے ہوئے۔</translation>
         </message>
         <message>
+            <source>In, by whom</source>
+            <translation>اندر، کس نے</translation>
+        </message>
+        <message>
             <source>In, says %1.</source>
             <translation>اندر ہے، %1 کہتے ہیں۔</translation>
         </message>
@@ -6854,6 +6926,14 @@
             <translation>اسے %1 چاہییں، مگر باقی کم ہیں: %2۔</translation>
         </message>
         <message>
+            <source>It needs a name, of at most 80 letters.</source>
+            <translation>ایک نام چاہیے، زیادہ سے زیادہ 80 حروف۔</translation>
+        </message>
+        <message>
+            <source>It needs two to four steps.</source>
+            <translation>دو سے چار قدم چاہئیں۔</translation>
+        </message>
+        <message>
             <source>It probably runs out before the next round.</source>
             <translation>اگلے پھیرے سے پہلے شاید ختم ہو جائے گا۔</translation>
         </message>
@@ -6876,6 +6956,10 @@
         <message>
             <source>It works: the phones can leave and fetch there what they share.</source>
             <translation>ٹھیک ہے: فون وہاں مشترک چیزیں رکھ اور لے سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Item</source>
+            <translation>چیز</translation>
         </message>
         <message>
             <source>Its loop: %1 mm round.</source>
@@ -6934,6 +7018,10 @@
             <translation>ڈبا چھوٹے بچوں کی پہنچ سے دور رکھیں۔</translation>
         </message>
         <message>
+            <source>Keep them with the box, and hand them on with it.</source>
+            <translation>انہیں ڈبے کے ساتھ رکھیں اور ساتھ ہی آگے دیں۔</translation>
+        </message>
+        <message>
             <source>Keep this folder safe</source>
             <translation>یہ فولڈر سنبھال کر رکھیں</translation>
         </message>
@@ -6975,6 +7063,10 @@
         <message>
             <source>Left out: %1.</source>
             <translation>شامل نہیں: %1۔</translation>
+        </message>
+        <message>
+            <source>Left over</source>
+            <translation>بچت</translation>
         </message>
         <message>
             <source>Left-handed scissors only.</source>
@@ -7104,6 +7196,10 @@
             <translation>ہماری توقع سے بہت زیادہ</translation>
         </message>
         <message>
+            <source>Need</source>
+            <translation>ضرورت</translation>
+        </message>
+        <message>
             <source>Needed help</source>
             <translation>مدد چاہیے تھی</translation>
         </message>
@@ -7156,6 +7252,10 @@
             <translation>جہاں تک لاٹ لکھے گئے، کسی ڈبے میں لاٹ %1 نہیں۔</translation>
         </message>
         <message>
+            <source>No box of this build waits to be packed.</source>
+            <translation>اس مجموعے کا کوئی ڈبہ بھرنے کو باقی نہیں۔</translation>
+        </message>
+        <message>
             <source>No change: %1.</source>
             <translation>کوئی تبدیلی نہیں: %1۔</translation>
         </message>
@@ -7174,6 +7274,14 @@
         <message>
             <source>No latex in this box.</source>
             <translation>اس ڈبے میں لیٹیکس نہیں۔</translation>
+        </message>
+        <message>
+            <source>No line promises a result.</source>
+            <translation>کوئی سطر نتیجے کا وعدہ نہیں کرتی۔</translation>
+        </message>
+        <message>
+            <source>No step needs a colour.</source>
+            <translation>کسی قدم کے لیے رنگ ضروری نہیں۔</translation>
         </message>
         <message>
             <source>No wheat in this box.</source>
@@ -7269,6 +7377,10 @@
             <translation>ابھی کھولا نہیں گیا۔</translation>
         </message>
         <message>
+            <source>Not reckoned, for it has no price: %1.</source>
+            <translation>حساب میں نہیں، کیونکہ قیمت نہیں لکھی: %1۔</translation>
+        </message>
+        <message>
             <source>Not sure how many: %1.</source>
             <translation>معلوم نہیں کتنے: %1۔</translation>
         </message>
@@ -7361,6 +7473,10 @@
         <message>
             <source>On its way</source>
             <translation>راستے میں</translation>
+        </message>
+        <message>
+            <source>On the shelf</source>
+            <translation>شیلف پر</translation>
         </message>
         <message>
             <source>On the way: %1.</source>
@@ -7488,8 +7604,16 @@
             </translation>
         </message>
         <message>
+            <source>Pack list</source>
+            <translation>بھرنے کی فہرست</translation>
+        </message>
+        <message>
             <source>Packed</source>
             <translation>ڈبے میں رکھا</translation>
+        </message>
+        <message>
+            <source>Packed by</source>
+            <translation>بھرنے والا</translation>
         </message>
         <message>
             <source>Packed for %1, not handed over yet.</source>
@@ -7498,6 +7622,14 @@
         <message>
             <source>Packed, and nobody's yet.</source>
             <translation>بھرا ہوا ہے، ابھی کسی کا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Packs to buy</source>
+            <translation>خریدنے کے پیکٹ</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>صفحہ %1، کل %2</translation>
         </message>
         <message>
             <source>Paper</source>
@@ -7537,6 +7669,18 @@
         <message>
             <source>Pieces of a balloon are missing.</source>
             <translation>ایک غبارے کے ٹکڑے غائب ہیں۔</translation>
+        </message>
+        <message>
+            <source>Play takes three to eight minutes.</source>
+            <translation>کھیل تین سے آٹھ منٹ کا ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. All can be made without it.</source>
+            <translation>اس سے ہونے والے کھیل: %1۔ سب اس کے بغیر بھی ہو سکتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Plays that take it: %1. Lost without it: %2.</source>
+            <translation>اس سے ہونے والے کھیل: %1۔ اس کے بغیر نہیں ہوں گے: %2۔</translation>
         </message>
         <message>
             <source>Practises %1</source>
@@ -7707,6 +7851,30 @@
             <translation>ہفتہ</translation>
         </message>
         <message>
+            <source>Say from which age on. What it is played with sets the earliest.</source>
+            <translation>بتائیں کس عمر سے۔ سب سے کم عمر کھیل کی چیزیں طے کرتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Say in a few words what the adult changes, easier and harder each in its own way.</source>
+            <translation>چند لفظوں میں بتائیں کہ بڑا کیا بدلتا ہے، آسان اور مشکل دونوں اپنے طریقے سے۔</translation>
+        </message>
+        <message>
+            <source>Say in at most 25 words what the adult does first.</source>
+            <translation>زیادہ سے زیادہ 25 لفظوں میں بتائیں کہ بڑا پہلے کیا کرتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say in at most twelve words what the child hears.</source>
+            <translation>زیادہ سے زیادہ بارہ لفظوں میں بتائیں کہ بچہ کیا سنتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say in one or two lines what to watch for.</source>
+            <translation>ایک یا دو سطروں میں بتائیں کہ کس بات کا دھیان رکھنا ہے۔</translation>
+        </message>
+        <message>
+            <source>Say in one or two lines when to stop.</source>
+            <translation>ایک یا دو سطروں میں بتائیں کہ کب رکنا ہے۔</translation>
+        </message>
+        <message>
             <source>Say what can be seen at this step.</source>
             <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
         </message>
@@ -7715,12 +7883,28 @@
             <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
         </message>
         <message>
+            <source>Say what you saw: no praise for obeying, and no exclamation mark.</source>
+            <translation>جو دیکھا وہ بتائیں: بات ماننے پر تعریف نہیں، اور علامتِ تعجب نہیں۔</translation>
+        </message>
+        <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>جو دیکھیں وہ کہیں: “تمہاری پتنگ تو بہت کھینچ رہی ہے۔” پھر رکیں۔</translation>
         </message>
         <message>
+            <source>Say whether small pieces come of what is cut or torn.</source>
+            <translation>بتائیں کہ کاٹنے یا پھاڑنے سے چھوٹے ٹکڑے بنتے ہیں یا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Say why not earlier.</source>
+            <translation>بتائیں کہ پہلے کیوں نہیں۔</translation>
+        </message>
+        <message>
             <source>Scissors</source>
             <translation>قینچی</translation>
+        </message>
+        <message>
+            <source>Second look, by whom</source>
+            <translation>دوسری جانچ، کس نے</translation>
         </message>
         <message>
             <source>Seen</source>
@@ -7769,6 +7953,10 @@
         <message>
             <source>Shared yesterday</source>
             <translation>کل بانٹا گیا</translation>
+        </message>
+        <message>
+            <source>Shorter: sentences of at most 20 words, steps of at most 40, and words that a ten-year-old reads.</source>
+            <translation>مختصر کریں: جملے زیادہ سے زیادہ 20 لفظ، قدم 40، اور ایسے لفظ جو دس سال کا بچہ پڑھ سکے۔</translation>
         </message>
         <message>
             <source>Sitting down to cut. Closed, blades in the fist, when carried.</source>
@@ -7907,8 +8095,24 @@
             <translation>کچھ نگل لیا</translation>
         </message>
         <message>
+            <source>Spare</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
+            <source>Spares</source>
+            <translation>فالتو</translation>
+        </message>
+        <message>
             <source>Spares are 0 to %1 percent.</source>
             <translation>فالتو 0 سے %1 فیصد تک ہوتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Special: somebody else looks over each line.</source>
+            <translation>خاص: ہر سطر کوئی دوسرا شخص جانچتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Spend</source>
+            <translation>خرچ</translation>
         </message>
         <message>
             <source>Stay beside the water. Empty it before anyone leaves, and dry the floor.</source>
@@ -7957,6 +8161,10 @@
         <message>
             <source>Take one of the words below off, and more fits.</source>
             <translation>نیچے کا کوئی ایک لفظ ہٹائیں، تو اور مناسب ہوں گے۔</translation>
+        </message>
+        <message>
+            <source>Take out again: %1.</source>
+            <translation>واپس نکالیں: %1۔</translation>
         </message>
         <message>
             <source>Take these out of the box now. Keep them where no child can reach them, until they are handed back.</source>
@@ -8041,6 +8249,10 @@
         <message>
             <source>The name or the password holds a sign that cannot be sent.</source>
             <translation>نام یا پاس ورڈ میں ایسی علامت ہے جو بھیجی نہیں جا سکتی۔</translation>
+        </message>
+        <message>
+            <source>The name, or a line, is one of ours already: say it another way.</source>
+            <translation>یہ نام یا سطر پہلے سے ہمارے پاس ہے: اسے دوسری طرح کہیں۔</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
@@ -8163,6 +8375,10 @@
             <translation>مشترک جگہ بھر گئی ہے۔ آپ کا لکھا اس فون پر رہے گا جب تک گنجائش ہو۔</translation>
         </message>
         <message>
+            <source>The shelf has enough.</source>
+            <translation>شیلف پر کافی ہے۔</translation>
+        </message>
+        <message>
             <source>The therapist</source>
             <translation>تھراپسٹ</translation>
         </message>
@@ -8181,6 +8397,10 @@
         <message>
             <source>There are still clouds in the way.</source>
             <translation>راستے میں اب بھی بادل ہیں۔</translation>
+        </message>
+        <message>
+            <source>There is no box in this build yet.</source>
+            <translation>اس مجموعے میں ابھی کوئی ڈبہ نہیں۔</translation>
         </message>
         <message>
             <source>There is no shared place yet. Choose one under &quot;Shared place&quot;.</source>
@@ -8217,6 +8437,10 @@
         <message>
             <source>This box has no %1.</source>
             <translation>اس ڈبے میں %1 نہیں ہے۔</translation>
+        </message>
+        <message>
+            <source>This cannot go to a box: %1.</source>
+            <translation>یہ ڈبے میں نہیں جا سکتا: %1۔</translation>
         </message>
         <message>
             <source>This evening</source>
@@ -8271,12 +8495,24 @@
             <translation>یہ لوگوں کے لیے صفحے کا پتا ہے۔ WebDAV والا پتا نقل کریں۔</translation>
         </message>
         <message>
+            <source>This item has almost nothing to do in this box: one play takes it.</source>
+            <translation>اس ڈبے میں اس چیز کا تقریباً کوئی کام نہیں: صرف ایک کھیل میں لگتی ہے۔</translation>
+        </message>
+        <message>
+            <source>This item has nothing to do in this box: no play takes it.</source>
+            <translation>اس ڈبے میں اس چیز کا کوئی کام نہیں: کسی کھیل میں نہیں لگتی۔</translation>
+        </message>
+        <message>
             <source>This morning</source>
             <translation>آج صبح</translation>
         </message>
         <message>
             <source>This phone is not in the crew any more. What it holds stays here; nothing new comes or goes.</source>
             <translation>یہ فون اب ساتھیوں میں نہیں۔ جو اس پر ہے وہ یہیں رہتا ہے؛ نیا کچھ نہ آتا ہے نہ جاتا ہے۔</translation>
+        </message>
+        <message>
+            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
+            <translation>یہ فون ڈبے بھرنے کے لیے ہے اور اس بچے کو نہیں جانتا۔ ڈبہ تھراپسٹ کے فون پر حوالے کریں۔ کچھ نہیں بدلا گیا۔</translation>
         </message>
         <message>
             <source>This phone was set back to an older copy. It shares nothing until somebody of the crew lets it in again.</source>
@@ -8308,6 +8544,10 @@
         <message>
             <source>Thursday</source>
             <translation>جمعرات</translation>
+        </message>
+        <message>
+            <source>To be put right before this sheet can be reckoned:</source>
+            <translation>حساب سے پہلے یہ ٹھیک کریں:</translation>
         </message>
         <message>
             <source>Today</source>
@@ -8494,8 +8734,24 @@
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
         </message>
         <message>
+            <source>What goes out is counted home: write each number in a line, with the lid last.</source>
+            <translation>جو نکلتا ہے وہ گن کر واپس آتا ہے: ہر تعداد ایک سطر میں لکھیں، ڈھکن آخر میں۔</translation>
+        </message>
+        <message>
+            <source>What has a tick here was in already.</source>
+            <translation>جس پر یہاں نشان ہے وہ پہلے سے اندر تھا۔</translation>
+        </message>
+        <message>
+            <source>What is in each box</source>
+            <translation>ہر ڈبے میں کیا ہے</translation>
+        </message>
+        <message>
             <source>What is in the box today, beyond what was noted.</source>
             <translation>آج ڈبے میں کیا ہے، لکھے ہوئے سے ہٹ کر۔</translation>
+        </message>
+        <message>
+            <source>What is in them</source>
+            <translation>ان میں کیا ہے</translation>
         </message>
         <message>
             <source>What is in this folder</source>
@@ -8504,6 +8760,14 @@
         <message>
             <source>What is not in it</source>
             <translation>اس میں کیا نہیں ہے</translation>
+        </message>
+        <message>
+            <source>What is played: not shared</source>
+            <translation>کھیل: بانٹے نہیں جاتے</translation>
+        </message>
+        <message>
+            <source>What is played: shared with the therapist</source>
+            <translation>کھیل: تھراپسٹ کے ساتھ بانٹے جاتے ہیں</translation>
         </message>
         <message>
             <source>What is read there is not what was written. Choose another place.</source>
@@ -8534,6 +8798,10 @@
             <translation>جو کھیلا گیا اور لکھا نہیں گیا۔</translation>
         </message>
         <message>
+            <source>What was played is told as far as the family shares it.</source>
+            <translation>کیا کھیلا گیا، یہ اتنا ہی بتایا گیا جتنا گھر والے بانٹتے ہیں۔</translation>
+        </message>
+        <message>
             <source>What was played is told with the yes of %1, %2.</source>
             <translation>کیا کھیلا گیا، یہ %1 کی ہاں سے بتایا گیا، %2۔</translation>
         </message>
@@ -8554,6 +8822,10 @@
             <translation>جس کی ہمیں توقع ہے</translation>
         </message>
         <message>
+            <source>What you spend today</source>
+            <translation>آج آپ کا خرچ</translation>
+        </message>
+        <message>
             <source>Wheat</source>
             <translation>گندم</translation>
         </message>
@@ -8568,6 +8840,10 @@
         <message>
             <source>When these words were agreed, on %1: %2</source>
             <translation>جب یہ الفاظ طے ہوئے، %1 کو: %2</translation>
+        </message>
+        <message>
+            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
+            <translation>جہاں دو خانے ہیں، دوسرا خانہ کسی اور کا ہے جو جانچتا ہے۔</translation>
         </message>
         <message>
             <source>Which count was the last?</source>
@@ -8602,12 +8878,48 @@
             <translation>‏%1 سے بازو کی پہنچ میں۔</translation>
         </message>
         <message>
+            <source>Words that go with this box</source>
+            <translation>اس ڈبے کے ساتھ جانے والے الفاظ</translation>
+        </message>
+        <message>
             <source>Worn down, at least:</source>
             <translation>گھسنے پر کم سے کم:</translation>
         </message>
         <message>
+            <source>Worth of each</source>
+            <translation>ہر ایک کی قیمت</translation>
+        </message>
+        <message>
+            <source>Write at least one line that makes it easier.</source>
+            <translation>کم از کم ایک سطر لکھیں جو اسے آسان کرے۔</translation>
+        </message>
+        <message>
+            <source>Write at least one line that makes it harder.</source>
+            <translation>کم از کم ایک سطر لکھیں جو اسے مشکل کرے۔</translation>
+        </message>
+        <message>
+            <source>Write how everything comes home, in at most eight lines.</source>
+            <translation>زیادہ سے زیادہ آٹھ سطروں میں لکھیں کہ سب کچھ کیسے واپس آتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Write how it is played with one hand.</source>
+            <translation>لکھیں کہ ایک ہاتھ سے کیسے کھیلا جائے۔</translation>
+        </message>
+        <message>
             <source>Write how many. An empty square says none. Count together at the end of the week.</source>
             <translation>لکھیں کتنے۔ خالی خانے کا مطلب ہے کچھ نہیں۔ ہفتے کے آخر میں مل کر گنیں۔</translation>
+        </message>
+        <message>
+            <source>Write it out: what the one hand does, and how it is played from a chair.</source>
+            <translation>تفصیل سے لکھیں: ایک ہاتھ کیا کرتا ہے، اور کرسی سے کیسے کھیلا جائے۔</translation>
+        </message>
+        <message>
+            <source>Write one or two lines to say while playing.</source>
+            <translation>کھیل کے دوران کہنے کے لیے ایک یا دو سطریں لکھیں۔</translation>
+        </message>
+        <message>
+            <source>Written by %1, not yet checked by a clinician.</source>
+            <translation>تحریر: %1۔ ابھی کسی ماہر نے نہیں دیکھا۔</translation>
         </message>
         <message>
             <source>Written with care, not yet checked by a clinician.</source>
@@ -8656,6 +8968,10 @@
         <message>
             <source>a box for %1</source>
             <translation>‏%1 کے لیے ڈبا</translation>
+        </message>
+        <message>
+            <source>a build</source>
+            <translation>ڈبوں کا کوئی مجموعہ</translation>
         </message>
         <message>
             <source>a counting in of %1</source>
@@ -8710,12 +9026,24 @@
             <translation>غبارے</translation>
         </message>
         <message>
+            <source>bought: all of it</source>
+            <translation>خریداری: سب ہو چکی</translation>
+        </message>
+        <message>
+            <source>boxes: none yet</source>
+            <translation>ڈبے: ابھی کوئی نہیں</translation>
+        </message>
+        <message>
             <source>broken</source>
             <translation>ٹوٹا ہوا</translation>
         </message>
         <message>
             <source>cloth near faces</source>
             <translation>چہرے کے پاس کپڑا</translation>
+        </message>
+        <message>
+            <source>code: another clinic's</source>
+            <translation>کوڈ: کسی اور کلینک کا</translation>
         </message>
         <message>
             <source>coins</source>
@@ -8744,6 +9072,10 @@
         <message>
             <source>counted</source>
             <translation>گنے گئے</translation>
+        </message>
+        <message>
+            <source>currency: three capital letters</source>
+            <translation>کرنسی: تین بڑے حروف</translation>
         </message>
         <message>
             <source>day: before it came back</source>
@@ -8816,6 +9148,14 @@
         <message>
             <source>food boxes</source>
             <translation>کھانے کے برتن</translation>
+        </message>
+        <message>
+            <source>for the left hand</source>
+            <translation>بائیں ہاتھ کے لیے</translation>
+        </message>
+        <message>
+            <source>for the right hand</source>
+            <translation>دائیں ہاتھ کے لیے</translation>
         </message>
         <message>
             <source>forks</source>
@@ -9106,6 +9446,10 @@
             <translation>‏record.json میں یہ سب ہے، پروگراموں کے لیے۔ ‎.csv پر ختم ہونے والی ہر فائل اس کا ایک جدول ہے، اسپریڈ شیٹ کے لیے۔</translation>
         </message>
         <message>
+            <source>role: only who packs comes into the clinic</source>
+            <translation>کردار: کلینک میں صرف وہی آتا ہے جو ڈبے بھرتا ہے</translation>
+        </message>
+        <message>
             <source>rubber bands</source>
             <translation>ربڑ بینڈ</translation>
         </message>
@@ -9136,6 +9480,10 @@
         <message>
             <source>soy</source>
             <translation>سویا</translation>
+        </message>
+        <message>
+            <source>spares: 0 to 100 percent</source>
+            <translation>فالتو: 0 سے 100 فیصد</translation>
         </message>
         <message>
             <source>steady body</source>
@@ -9325,229 +9673,8 @@
             <source>“%1” may read like a feeling or an opinion. What would somebody see?</source>
             <translation>‏”%1“ احساس یا رائے لگ سکتا ہے۔ کوئی دیکھے تو کیا دیکھے گا؟</translation>
         </message>
-    
-        <message>
-            <source>What is played: not shared</source>
-            <translation>کھیل: بانٹے نہیں جاتے</translation>
-        </message>
-        <message>
-            <source>What is played: shared with the therapist</source>
-            <translation>کھیل: تھراپسٹ کے ساتھ بانٹے جاتے ہیں</translation>
-        </message>
-        <message>
-            <source>What was played is told as far as the family shares it.</source>
-            <translation>کیا کھیلا گیا، یہ اتنا ہی بتایا گیا جتنا گھر والے بانٹتے ہیں۔</translation>
-        </message>
-        <message>
-            <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
-            <translation>‏%1 ڈبے اور: مزید کچھ نہیں دینا۔ ایک ڈبے میں جو ہے اس کی قیمت %2 ہے۔</translation>
-        </message>
-        <message>
-            <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
-            <translation>‏%1 ڈبے اور: دکان پر %2 مزید دینے ہوں گے۔ ایک ڈبے میں جو ہے اس کی قیمت %3 ہے۔</translation>
-        </message>
-        <message>
-            <source>%1: is for that child already</source>
-            <translation>‏%1: پہلے سے اسی بچے کا ہے</translation>
-        </message>
-        <message>
-            <source>Plays that take it: %1. All can be made without it.</source>
-            <translation>اس سے ہونے والے کھیل: %1۔ سب اس کے بغیر بھی ہو سکتے ہیں۔</translation>
-        </message>
-        <message>
-            <source>Plays that take it: %1. Lost without it: %2.</source>
-            <translation>اس سے ہونے والے کھیل: %1۔ اس کے بغیر نہیں ہوں گے: %2۔</translation>
-        </message>
-        <message>
-            <source>This item has almost nothing to do in this box: one play takes it.</source>
-            <translation>اس ڈبے میں اس چیز کا تقریباً کوئی کام نہیں: صرف ایک کھیل میں لگتی ہے۔</translation>
-        </message>
-        <message>
-            <source>This item has nothing to do in this box: no play takes it.</source>
-            <translation>اس ڈبے میں اس چیز کا کوئی کام نہیں: کسی کھیل میں نہیں لگتی۔</translation>
-        </message>
-        <message>
-            <source>bought: all of it</source>
-            <translation>خریداری: سب ہو چکی</translation>
-        </message>
-        <message>
-            <source>boxes: none yet</source>
-            <translation>ڈبے: ابھی کوئی نہیں</translation>
-        </message>
-        <message>
-            <source>currency: three capital letters</source>
-            <translation>کرنسی: تین بڑے حروف</translation>
-        </message>
-        <message>
-            <source>spares: 0 to 100 percent</source>
-            <translation>فالتو: 0 سے 100 فیصد</translation>
-        </message>
-        <message>
-            <source>%1 × pack of %2, at %3</source>
-            <translation>‏%1 × %2 کا پیکٹ، قیمت %3</translation>
-        </message>
-        <message>
-            <source>As designed.</source>
-            <translation>نمونے کے مطابق۔</translation>
-        </message>
-        <message>
-            <source>Boxes</source>
-            <translation>ڈبے</translation>
-        </message>
-        <message>
-            <source>Boxes: %1</source>
-            <translation>ڈبے: %1</translation>
-        </message>
-        <message>
-            <source>Build sheet</source>
-            <translation>ڈبوں کا حساب</translation>
-        </message>
-        <message>
-            <source>By a list of their own</source>
-            <translation>اپنی الگ فہرست سے</translation>
-        </message>
-        <message>
-            <source>Each piece counts its share of the price of its pack. Spares and what is left over are not in it: nobody pays these sums, and they do not add up to the one above.</source>
-            <translation>ہر ٹکڑا اپنے پیکٹ کی قیمت کے حصے کے برابر گنا گیا ہے۔ فالتو اور بچا ہوا اس میں نہیں: یہ رقمیں کوئی ادا نہیں کرتا، اور ان کا جوڑ اوپر والی رقم نہیں بنتا۔</translation>
-        </message>
-        <message>
-            <source>In, by whom</source>
-            <translation>اندر، کس نے</translation>
-        </message>
-        <message>
-            <source>Item</source>
-            <translation>چیز</translation>
-        </message>
-        <message>
-            <source>Keep them with the box, and hand them on with it.</source>
-            <translation>انہیں ڈبے کے ساتھ رکھیں اور ساتھ ہی آگے دیں۔</translation>
-        </message>
-        <message>
-            <source>Left over</source>
-            <translation>بچت</translation>
-        </message>
-        <message>
-            <source>Need</source>
-            <translation>ضرورت</translation>
-        </message>
-        <message>
-            <source>No box of this build waits to be packed.</source>
-            <translation>اس مجموعے کا کوئی ڈبہ بھرنے کو باقی نہیں۔</translation>
-        </message>
-        <message>
-            <source>Not reckoned, for it has no price: %1.</source>
-            <translation>حساب میں نہیں، کیونکہ قیمت نہیں لکھی: %1۔</translation>
-        </message>
-        <message>
-            <source>On the shelf</source>
-            <translation>شیلف پر</translation>
-        </message>
-        <message>
-            <source>Pack list</source>
-            <translation>بھرنے کی فہرست</translation>
-        </message>
-        <message>
-            <source>Packed by</source>
-            <translation>بھرنے والا</translation>
-        </message>
-        <message>
-            <source>Packs to buy</source>
-            <translation>خریدنے کے پیکٹ</translation>
-        </message>
-        <message>
-            <source>Page %1 of %2</source>
-            <translation>صفحہ %1، کل %2</translation>
-        </message>
-        <message>
-            <source>Second look, by whom</source>
-            <translation>دوسری جانچ، کس نے</translation>
-        </message>
-        <message>
-            <source>Spare</source>
-            <translation>فالتو</translation>
-        </message>
-        <message>
-            <source>Spares</source>
-            <translation>فالتو</translation>
-        </message>
-        <message>
-            <source>Special: somebody else looks over each line.</source>
-            <translation>خاص: ہر سطر کوئی دوسرا شخص جانچتا ہے۔</translation>
-        </message>
-        <message>
-            <source>Spend</source>
-            <translation>خرچ</translation>
-        </message>
-        <message>
-            <source>Take out again: %1.</source>
-            <translation>واپس نکالیں: %1۔</translation>
-        </message>
-        <message>
-            <source>The shelf has enough.</source>
-            <translation>شیلف پر کافی ہے۔</translation>
-        </message>
-        <message>
-            <source>There is no box in this build yet.</source>
-            <translation>اس مجموعے میں ابھی کوئی ڈبہ نہیں۔</translation>
-        </message>
-        <message>
-            <source>To be put right before this sheet can be reckoned:</source>
-            <translation>حساب سے پہلے یہ ٹھیک کریں:</translation>
-        </message>
-        <message>
-            <source>What has a tick here was in already.</source>
-            <translation>جس پر یہاں نشان ہے وہ پہلے سے اندر تھا۔</translation>
-        </message>
-        <message>
-            <source>What is in each box</source>
-            <translation>ہر ڈبے میں کیا ہے</translation>
-        </message>
-        <message>
-            <source>What is in them</source>
-            <translation>ان میں کیا ہے</translation>
-        </message>
-        <message>
-            <source>What you spend today</source>
-            <translation>آج آپ کا خرچ</translation>
-        </message>
-        <message>
-            <source>Where there are two squares, the second is for somebody else, who looks it over.</source>
-            <translation>جہاں دو خانے ہیں، دوسرا خانہ کسی اور کا ہے جو جانچتا ہے۔</translation>
-        </message>
-        <message>
-            <source>Words that go with this box</source>
-            <translation>اس ڈبے کے ساتھ جانے والے الفاظ</translation>
-        </message>
-        <message>
-            <source>Worth of each</source>
-            <translation>ہر ایک کی قیمت</translation>
-        </message>
-        <message>
-            <source>a build</source>
-            <translation>ڈبوں کا کوئی مجموعہ</translation>
-        </message>
-        <message>
-            <source>for the left hand</source>
-            <translation>بائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>for the right hand</source>
-            <translation>دائیں ہاتھ کے لیے</translation>
-        </message>
-        <message>
-            <source>This phone packs, and does not know this child. Hand the box over on the therapist's phone. Nothing was changed.</source>
-            <translation>یہ فون ڈبے بھرنے کے لیے ہے اور اس بچے کو نہیں جانتا۔ ڈبہ تھراپسٹ کے فون پر حوالے کریں۔ کچھ نہیں بدلا گیا۔</translation>
-        </message>
-        <message>
-            <source>code: another clinic's</source>
-            <translation>کوڈ: کسی اور کلینک کا</translation>
-        </message>
-        <message>
-            <source>role: only who packs comes into the clinic</source>
-            <translation>کردار: کلینک میں صرف وہی آتا ہے جو ڈبے بھرتا ہے</translation>
-        </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::AdditionViewModel</name>
         <message>
             <source>%1 In its place: %2.</source>
@@ -9566,7 +9693,7 @@
             <translation>اس گھر سے گندم دور رہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BoxViewModel</name>
         <message>
             <source>%1, says %2, %3</source>
@@ -9623,7 +9750,7 @@
             <translation>باہر نکالا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildBoxViewModel</name>
         <message>
             <source>Added</source>
@@ -9674,7 +9801,7 @@
             <translation>عام طور پر %1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildViewModel</name>
         <message>
             <source>%1 for %2</source>
@@ -9701,14 +9828,14 @@
             <translation>ابھی کسی کا نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::BuildsViewModel</name>
         <message>
             <source>%1. Boxes: %2. Ready: %3.</source>
             <translation>‏%1۔ ڈبے: %2۔ تیار: %3۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CaseloadViewModel</name>
         <message numerus="yes">
             <source>%n boxes</source>
@@ -9737,7 +9864,7 @@
             <translation>کچھ باقی نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ChildViewModel</name>
         <message>
             <source>%1 on the list, %2 in the box</source>
@@ -9748,7 +9875,7 @@
             <translation>ڈھکن کی فہرست R%1</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CountViewModel</name>
         <message>
             <source>%1 on the lid list</source>
@@ -9759,40 +9886,39 @@
             <translation>‏%1۔ %2</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewLife</name>
         <message>
             <source>%1 said yes to sharing on %2.</source>
             <translation>‏%1 نے %2 کو بانٹنے کے لیے ہاں کہی۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::CrewMembers</name>
         <message>
             <source>A recovery sheet on paper</source>
             <translation>کاغذ پر بحالی کا پرچہ</translation>
         </message>
-    
         <message>
             <source>Packs at the table</source>
             <translation>میز پر ڈبے بھرتے ہیں</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::DesignViewModel</name>
         <message>
             <source>Of %1 plays, %2 can be made with this box and what a home lends.</source>
             <translation>‏%1 میں سے %2 کھیل اس ڈبے اور گھر کی چیزوں سے ہو سکتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::DesignsViewModel</name>
         <message>
             <source>Kinds of thing: %1. Plays that can be made: %2.</source>
             <translation>چیزوں کی قسمیں: %1۔ ممکن کھیل: %2۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::EverythingViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -9806,7 +9932,7 @@
             </translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::FloorViewModel</name>
         <message>
             <source>Every piece found</source>
@@ -9821,7 +9947,7 @@
             <translation>ہر چھوٹا ٹکڑا ڈھونڈیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalNumbersViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -9844,7 +9970,7 @@
             <translation>‏%2 میں سے %1 مقاصد پر مبنی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::GoalsViewModel</name>
         <message>
             <source>Agreed %1. It was to be looked at again %2.</source>
@@ -9859,7 +9985,7 @@
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HandedFile</name>
         <message>
             <source>Saved as &quot;%1&quot; in %2. Only phones of the crew can open it.</source>
@@ -9874,7 +10000,7 @@
             <translation>اس میں جو نیا تھا وہ لے لیا گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HaveReadyViewModel</name>
         <message>
             <source>%1 pieces</source>
@@ -9909,7 +10035,7 @@
             <translation>اگر کچھ کم ہو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::HomeSheetViewModel</name>
         <message numerus="yes">
             <source>%1, %n month(s)</source>
@@ -9938,7 +10064,7 @@
             <translation>کسی اور نے الگ بتایا ہے؛ جب تک وہ اپنا جواب نہ بدلے، احتیاط والا جواب قائم ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ItemViewModel</name>
         <message>
             <source>%1 in the box</source>
@@ -9957,7 +10083,7 @@
             <translation>عدد نہیں ملتے۔ گنتی سے پتا چلے گا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::JoiningIn</name>
         <message>
             <source>%1 of 9 words</source>
@@ -9976,7 +10102,7 @@
             <translation>کوڈ تصویر سے پڑھ لیا گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::KiteCardFile</name>
         <message>
             <source>Kite card</source>
@@ -9991,7 +10117,7 @@
             <translation>کارڈ %1 میں محفوظ نہیں ہو سکا۔ کیا فون بھرا ہوا ہے، یا وہاں لکھنے کی اجازت نہیں؟</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::LettingIn</name>
         <message>
             <source>%1, %2</source>
@@ -10005,7 +10131,6 @@
             <source>Sees the box and the goals, and keeps a home sheet, plays and kites of their own. Neither home sees the other's.</source>
             <translation>ڈبا اور مقصد دیکھتے ہیں، اور گھر کا پرچہ، کھیل اور پتنگیں اپنی رکھتے ہیں۔ کوئی گھر دوسرے کا نہیں دیکھتا۔</translation>
         </message>
-    
         <message>
             <source>Sees the designs, the builds, what they cost and whom each box is for, and ticks what is packed. No child's goals, home sheet, plays or kites.</source>
             <translation>نمونے، تیاریاں، ان کی قیمت اور ہر ڈبہ کس کے لیے ہے دیکھتے ہیں، اور جو ڈبے میں ڈلا اس پر نشان لگاتے ہیں۔ کسی بچے کے مقاصد، گھر کا ورق، کھیل یا پتنگیں نہیں۔</translation>
@@ -10014,15 +10139,15 @@
             <source>Somebody who packs</source>
             <translation>کوئی جو ڈبے بھرتا ہے</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::NotebookViewModel</name>
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackBoxViewModel</name>
         <message>
             <source>Handed over.</source>
@@ -10033,7 +10158,7 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackItemViewModel</name>
         <message>
             <source>%1 in all, %2 still to go in.</source>
@@ -10048,14 +10173,14 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackOffers</name>
         <message>
             <source>Pieces in a pack: a whole number from 1 to %1.</source>
             <translation>پیکٹ میں ٹکڑے: 1 سے %1 تک پورا عدد۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PackTableViewModel</name>
         <message>
             <source>%1 of %2 ready</source>
@@ -10070,14 +10195,14 @@
             <translation>فالتو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ParcelViewModel</name>
         <message>
             <source>%1 packed, %2 to pack</source>
             <translation>‏%1 باندھا گیا، %2 باقی</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PhoneChildren</name>
         <message>
             <source>%1 (%2)</source>
@@ -10092,7 +10217,7 @@
             <translation>‏%1 (%2 کے ساتھ)</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PieceViewModel</name>
         <message>
             <source>3 days ago</source>
@@ -10131,7 +10256,7 @@
             <translation>گزشتہ کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PlayViewModel</name>
         <message>
             <source>%1: %2</source>
@@ -10174,7 +10299,7 @@
             <translation>آپ کے تھراپسٹ اسے اس طرح چاہتے ہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintViewModel</name>
         <message>
             <source>It could not be saved in %1. Is the phone full, or may nothing be written there?</source>
@@ -10189,7 +10314,7 @@
             <translation>‏%2 میں &quot;%1&quot; کے نام سے محفوظ ہو گیا۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::PrintsViewModel</name>
         <message>
             <source>A card for a clothes peg</source>
@@ -10202,6 +10327,10 @@
         <message>
             <source>Away from home</source>
             <translation>گھر سے باہر</translation>
+        </message>
+        <message>
+            <source>Build sheet</source>
+            <translation>ڈبوں کا حساب</translation>
         </message>
         <message>
             <source>For a home without a phone: what was used up or lost</source>
@@ -10240,23 +10369,6 @@
             <translation>کاغذ پر ایک ہفتہ</translation>
         </message>
         <message>
-            <source>Pictures and counts, in one language or two</source>
-            <translation>تصویریں اور گنتی، ایک یا دو زبانوں میں</translation>
-        </message>
-        <message>
-            <source>Restock round</source>
-            <translation>سامان بھرنے کا دور</translation>
-        </message>
-        <message>
-            <source>The kite on paper</source>
-            <translation>کاغذ پر پتنگ</translation>
-        </message>
-    
-        <message>
-            <source>Build sheet</source>
-            <translation>ڈبوں کا حساب</translation>
-        </message>
-        <message>
             <source>Pack list</source>
             <translation>بھرنے کی فہرست</translation>
         </message>
@@ -10265,15 +10377,23 @@
             <translation>تصویریں، گنتی اور ڈبے کے ساتھ جانے والے الفاظ</translation>
         </message>
         <message>
+            <source>Restock round</source>
+            <translation>سامان بھرنے کا دور</translation>
+        </message>
+        <message>
             <source>Squares to tick, box by box or item by item</source>
             <translation>نشان کے خانے، ڈبہ بہ ڈبہ یا چیز بہ چیز</translation>
+        </message>
+        <message>
+            <source>The kite on paper</source>
+            <translation>کاغذ پر پتنگ</translation>
         </message>
         <message>
             <source>What to buy, and what is in each box</source>
             <translation>کیا خریدنا ہے، اور ہر ڈبے میں کیا ہے</translation>
         </message>
-</context>
-<context>
+    </context>
+    <context>
         <name>lidlark::mobile::PutBackViewModel</name>
         <message>
             <source>%1 of %2</source>
@@ -10284,7 +10404,7 @@
             <translation>واپس آنے کو کچھ نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::QuestionViewModel</name>
         <message>
             <source>About %1</source>
@@ -10295,14 +10415,14 @@
             <translation>کل سے کوئی بھی جواب دے سکتا ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::Reminders</name>
         <message>
             <source>It stands on a locked screen, so it names nobody. Write it without a name.</source>
             <translation>یہ لاک اسکرین پر نظر آتا ہے، اس لیے اس میں کسی کا نام نہیں ہوتا۔ بغیر نام کے لکھیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RequestViewModel</name>
         <message>
             <source>%1 in the box, %2 on the lid list.</source>
@@ -10317,7 +10437,7 @@
             <translation>کم ہو رہا ہے</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ReviseViewModel</name>
         <message>
             <source>%1 (%2)</source>
@@ -10368,7 +10488,7 @@
             <translation>فہرست میں نیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoomViewModel</name>
         <message>
             <source>puts things in the mouth</source>
@@ -10379,7 +10499,7 @@
             <translation>تین سال سے کم</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::RoundViewModel</name>
         <message>
             <source>%1, asked for by %2, %3</source>
@@ -10404,7 +10524,7 @@
             <translation>سب باندھ لیا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::SheetViewModel</name>
         <message>
             <source>%1, and things without a price</source>
@@ -10451,7 +10571,7 @@
             <translation>‏%1 کے پیکٹ، خریدنے ہیں: %2، %3</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ShelfViewModel</name>
         <message>
             <source>%1 things. Without a price: %2.</source>
@@ -10466,7 +10586,7 @@
             <translation>ابھی قیمت نہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::SupplyViewModel</name>
         <message>
             <source>A new thing</source>
@@ -10493,7 +10613,7 @@
             <translation>شیلف پر: 0 سے %1 تک پورا عدد۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TakeOutViewModel</name>
         <message>
             <source>No longer on the lid list</source>
@@ -10508,7 +10628,7 @@
             <translation>یہ رہتے ہیں</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::ThingsFound</name>
         <message>
             <source>From the house, and this home has none.</source>
@@ -10531,7 +10651,7 @@
             <translation>اس ڈبے میں نہیں۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::TodayViewModel</name>
         <message>
             <source>%1 %2, %3</source>
@@ -10554,7 +10674,7 @@
             <translation>آج کے لیے رکھا</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::VideoPlanViewModel</name>
         <message>
             <source>%1 minutes. %2.</source>
@@ -10585,7 +10705,7 @@
             <translation>اضافی، اگر کچھ کم ہو</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::VideoSessionViewModel</name>
         <message>
             <source>%1.</source>
@@ -10624,7 +10744,7 @@
             <translation>ان کے پاس سب کچھ تیار ہے۔</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WeekViewModel</name>
         <message>
             <source>%1. %2</source>
@@ -10670,7 +10790,7 @@
             <translation>آنے والا کل</translation>
         </message>
     </context>
-<context>
+    <context>
         <name>lidlark::mobile::WelcomeViewModel</name>
         <message>
             <source>%1, %2</source>

@@ -123,7 +123,7 @@ std::string body(const ItemKind &item)
     std::string out;
     if (item.swap)
         out += itemField("swap", "{with: " + quoted(item.swap->with.value) +
-                                 ", note: " + quoted(item.swap->note) + "}");
+                                     ", note: " + quoted(item.swap->note) + "}");
     out += itemField("allergens", yamlTexts(item.allergens)) +
            itemField("measures", yamlMeasures(item.measures)) + itemField("holds", "[]");
     for (const auto &[name, yes] :
@@ -132,11 +132,11 @@ std::string body(const ItemKind &item)
         if (yes)
             out += itemField(name, "true");
     }
-    out += itemField("cleanable", yamlFlag(item.cleanable)) + itemField("care", yamlTexts(item.care)) +
-           yamlLife(item.life);
+    out += itemField("cleanable", yamlFlag(item.cleanable)) +
+           itemField("care", yamlTexts(item.care)) + yamlLife(item.life);
     if (item.use)
         out += itemField("use", "{pieces: " + std::to_string(item.use->pieces) +
-                                ", days: " + std::to_string(item.use->days) + "}");
+                                    ", days: " + std::to_string(item.use->days) + "}");
     return out;
 }
 
@@ -150,8 +150,8 @@ std::string yamlOf(const ItemKind &item)
            itemField("source", std::string(sourceNames.of(item.source))) +
            itemField("lid_count", std::to_string(item.lidCount)) +
            itemField("comes_back", quoted(comesBackNames.of(item.comesBack))) +
-           itemField("tags", yamlTags(tags)) + body(item) + itemField("drawing", quoted(item.drawing)) +
-           itemField("alt", quoted(item.alt));
+           itemField("tags", yamlTags(tags)) + body(item) +
+           itemField("drawing", quoted(item.drawing)) + itemField("alt", quoted(item.alt));
 }
 
 ItemKind itemDraft(const SourceFile &file)
