@@ -1,5 +1,6 @@
 #include "core/wording/pack_words.h"
 
+#include <algorithm>
 #include <array>
 
 namespace lidlark::wording {
@@ -62,6 +63,36 @@ Sentence callOutWords(const CallOut &call, const ItemNames &names)
 {
     const Sentence plain = plainCall(call, names);
     return call.because ? Sentence{say("%1 Why: %2"), {plain, whyDiffers(*call.because)}} : plain;
+}
+
+std::vector<CalledLine> callOutLines(std::span<const CallOut> calls, const ItemNames &names)
+{
+    std::vector<CalledLine> lines;
+    std::vector<workbench::Departure> told; // reasons, each with the things that share it
+    const auto shares = [](const CallOut &call, const workbench::Departure &why) {
+        return call.because && call.because->why == why.why && call.because->words == why.words;
+    };
+    for (const CallOut &call : calls) {
+        if (!call.because) {
+            lines.push_back({plainCall(call, names), call.kind == CallKind::Avoids});
+            continue;
+        }
+        const workbench::Departure &why = *call.because;
+        if (std::ranges::any_of(told, [&](const auto &before) { return shares(call, before); }))
+            continue;
+        told.push_back(why);
+        const auto sharing = [&](const CallOut &other) { return shares(other, why); };
+        if (std::ranges::count_if(calls, sharing) == 1) {
+            lines.push_back({callOutWords(call, names)});
+            continue;
+        }
+        lines.push_back({whyDiffers(why)});
+        for (const CallOut &other : calls) {
+            if (sharing(other))
+                lines.push_back({plainCall(other, names)});
+        }
+    }
+    return lines;
 }
 
 Sentence readyWords(const workbench::PackBox &box)

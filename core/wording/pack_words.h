@@ -4,6 +4,8 @@
 #include "core/workbench/readiness.h"
 
 #include <functional>
+#include <span>
+#include <vector>
 
 namespace lidlark::wording {
 
@@ -13,6 +15,16 @@ using ItemNames = std::function<Argument(const ItemId &)>;
 /// "Left-handed scissors only.", "No latex in this box.", "Silicone loops, not rubber bands. For an
 /// allergy.": what whoever packs a box must know of it, with its reason.
 Sentence callOutWords(const workbench::CallOut &call, const ItemNames &names);
+
+/// One line of all that is called out of a box.
+struct CalledLine {
+    Sentence words;
+    bool guards = false; ///< It is about what somebody must not have.
+};
+
+/// All of it, so that a reason that several things share is told once, before them.
+std::vector<CalledLine> callOutLines(std::span<const workbench::CallOut> calls,
+                                     const ItemNames &names);
 
 /// "for an allergy", as a sentence of its own.
 Sentence whyDiffers(const workbench::Departure &because);

@@ -82,8 +82,9 @@ QStringList callOutsOf(const workbench::KeptBox &box, const workbench::Design *d
                        const BoughtNames &names)
 {
     QStringList words;
-    for (const workbench::CallOut &call : workbench::callOutsOf(box, design))
-        words.append(translated(wording::callOutWords(call, names)));
+    const auto calls = workbench::callOutsOf(box, design);
+    for (const wording::CalledLine &line : wording::callOutLines(calls, names))
+        words.append(translated(line.words));
     return words;
 }
 

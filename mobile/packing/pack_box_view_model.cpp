@@ -155,8 +155,8 @@ QStringList PackBoxViewModel::callOuts() const
         return {};
     const wording::ItemNames names = packingNames(*m_household);
     QStringList lines;
-    for (const workbench::CallOut &call : m_box.callOuts)
-        lines.append(translated(wording::callOutWords(call, names)));
+    for (const wording::CalledLine &line : wording::callOutLines(m_box.callOuts, names))
+        lines.append(translated(line.words));
     return lines;
 }
 

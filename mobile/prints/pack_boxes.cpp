@@ -129,8 +129,8 @@ QString calledOf(const PackPaper &paper, const PackBox &box)
                          box.notReady == workbench::NotReady::Disputed;
     if (stopped)
         lines.append(paper.tell(wording::readyWords(box)));
-    for (const workbench::CallOut &call : box.callOuts)
-        lines.append(paper.called(call));
+    for (const wording::CalledLine &line : paper.called(box))
+        lines.append(paper.told(line));
     for (const ItemId &item : box.takeOut)
         lines.append(paper.tell(wording::takeOutAgain(paper.items.nameOf(item))));
     return lines.join(QChar::LineFeed);

@@ -15,11 +15,20 @@ constexpr int calledInset = 30;
 
 QString PackPaper::called(const workbench::CallOut &call) const
 {
-    const wording::Sentence words =
-        wording::callOutWords(call, [this](const ItemId &item) { return items.nameOf(item); });
+    const auto names = [this](const ItemId &item) { return items.nameOf(item); };
+    return told({wording::callOutWords(call, names), call.kind == workbench::CallKind::Avoids});
+}
+
+std::vector<wording::CalledLine> PackPaper::called(const workbench::PackBox &box) const
+{
+    return wording::callOutLines(box.callOuts,
+                                 [this](const ItemId &item) { return items.nameOf(item); });
+}
+
+QString PackPaper::told(const wording::CalledLine &line) const
+{
     // What a home must avoid guards somebody: words nobody has checked have the English under them.
-    return call.kind == workbench::CallKind::Avoids ? page.in().tongue().guard({words})
-                                                    : tell(words);
+    return line.guards ? page.in().tongue().guard({line.words}) : tell(line.words);
 }
 
 QString PackPaper::wrongWith(const workbench::PackLine &line) const

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/wording/pack_words.h"
 #include "mobile/bridge/print_pages.h"
 #include "mobile/prints/build_items.h"
 #include "mobile/prints/rows_on_pages.h"
@@ -15,8 +16,10 @@ struct PackPaper {
     {
         return page.in().tell(sentence);
     }
-    /// What is called out, in words.
+    /// What is called out, of one thing and of a whole box.
     [[nodiscard]] QString called(const workbench::CallOut &call) const;
+    [[nodiscard]] std::vector<wording::CalledLine> called(const workbench::PackBox &box) const;
+    [[nodiscard]] QString told(const wording::CalledLine &line) const;
     /// What went wrong with a line, and has to be put right; empty: nothing.
     [[nodiscard]] QString wrongWith(const workbench::PackLine &line) const;
     [[nodiscard]] QString whose(const std::string &alias) const;

@@ -50,7 +50,7 @@ Sheet {
     LinkRow {
         objectName: "builds"
         width: screen.contentWidth
-        drawing: "item-box"
+        sign: "sign-notebook"
         text: qsTr("Builds and buying")
         note: qsTr("What to buy, for which boxes")
         onClicked: screen.buildsWanted()

@@ -2,6 +2,7 @@
 
 #include "core/wording/build_words.h"
 #include "core/wording/money_words.h"
+#include "core/wording/pack_words.h"
 #include "core/workbench/cheapest_offer.h"
 #include "core/workbench/new_item_id.h"
 
@@ -151,6 +152,26 @@ private slots:
         QCOMPARE(cheapest({{"", 10'000, 3'334, ""}, {"", 3, 1, ""}}), 1);
         QCOMPARE(cheapest({{"", 10, 1, "EUR"}, {"", 10, 900, ""}}), 1);
         QCOMPARE(cheapest({{"", 1, 9, "EUR"}, {"", 1, 1, "PLN"}, {"", 1, 8, "EUR"}}), 2);
+    }
+
+    void aReasonThatSeveralThingsShareIsToldOnce()
+    {
+        using workbench::CallKind;
+        using workbench::Why;
+        const auto named = [](const ItemId &item) { return wording::Argument(item.value); };
+        const auto because = [](Why why) { return workbench::Departure{{}, why, {}}; };
+        const std::vector<workbench::CallOut> calls{
+            {CallKind::LeftHand, {}, {}, 0, 0, {}, {}},
+            {CallKind::LeftOut, {"lace"}, {}, 0, 0, {}, because(Why::Mouthing)},
+            {CallKind::LeftOut, {"eyes"}, {}, 0, 0, {}, because(Why::Home)},
+            {CallKind::LeftOut, {"bands"}, {}, 0, 0, {}, because(Why::Mouthing)}};
+        QStringList told;
+        for (const wording::CalledLine &line : wording::callOutLines(calls, named))
+            told.append(QString::fromStdString(wording::fill(line.words)));
+        QCOMPARE(told, QStringList({"Left-handed scissors only.",
+                                    "Because somebody puts things in the mouth.",
+                                    "No lace in this box.", "No bands in this box.",
+                                    "No eyes in this box. Why: For this home."}));
     }
 
     void aNewThingGetsAnIdOfItsName()
