@@ -111,6 +111,7 @@ std::vector<Leg> everyLeg()
     addCrewLegs(legs);
     addWorkbenchLegs(legs);
     addPackingLegs(legs);
+    addBuyingLegs(legs);
     return legs;
 }
 

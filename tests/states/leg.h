@@ -39,5 +39,6 @@ void addOwnLegs(std::vector<Leg> &legs);
 void addCrewLegs(std::vector<Leg> &legs);
 void addWorkbenchLegs(std::vector<Leg> &legs);
 void addPackingLegs(std::vector<Leg> &legs);
+void addBuyingLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

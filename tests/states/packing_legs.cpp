@@ -140,6 +140,7 @@ void lookAtTheBench(Walk &walk)
     lookAtGoalsAndPrints(walk);
     lookAtTheVideoPlan(walk);
     walk.tap("#packing");
+    walk.tap("January boxes");
     walk.see("packing");
     walk.tap("#box-K4");
     walk.see("pack-box-special");
