@@ -4153,6 +4153,10 @@
             <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>
             <translation>Zapisy idą do załogi zapieczętowane: miejsce, gdzie leżą, ich nie przeczyta. Nie ma konta i nikt nie liczy, jak często się bawicie.</translation>
         </message>
+        <message>
+            <source>What is packed goes to whoever packs too, sealed: the place where it lies cannot read it. There is no account.</source>
+            <translation>Co spakowano, trafia zapieczętowane do tych, którzy też pakują: miejsce, w którym leży, nie może tego przeczytać. Nie ma konta.</translation>
+        </message>
     </context>
     <context>
         <name>WhoJoins</name>

@@ -4151,6 +4151,10 @@
             <source>What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.</source>
             <translation>لکھا ہوا مہر بند ہو کر ساتھیوں کو جاتا ہے: جہاں رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں، اور کوئی نہیں گنتا کہ آپ کتنا کھیلتے ہیں۔</translation>
         </message>
+        <message>
+            <source>What is packed goes to whoever packs too, sealed: the place where it lies cannot read it. There is no account.</source>
+            <translation>جو ڈبے میں ڈلا وہ مہر بند ہو کر ساتھ ڈبے بھرنے والوں تک جاتا ہے: جہاں وہ رکھا ہے وہ جگہ اسے پڑھ نہیں سکتی۔ کوئی اکاؤنٹ نہیں۔</translation>
+        </message>
     </context>
     <context>
         <name>WhoJoins</name>

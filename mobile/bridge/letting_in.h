@@ -16,12 +16,12 @@ class LettingIn : public QObject
 {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(lidlark::mobile::CrewLife *crew MEMBER m_crew REQUIRED)
+    Q_PROPERTY(lidlark::mobile::CrewLife *crew MEMBER m_crew NOTIFY crewChanged REQUIRED)
     /// 0 whom, 1 the code is shown, 2 somebody knocks, 3 is in, 4 the code is over.
     Q_PROPERTY(Stage stage READ stage NOTIFY stageChanged FINAL)
     /// Who may be asked in from this phone: "parent", "caregiver", "guest", "therapist",
     /// "other-parent" of a home of their own; to the table, a "packer" alone.
-    Q_PROPERTY(QList<QString> parts READ parts CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> parts READ parts NOTIFY crewChanged FINAL)
     Q_PROPERTY(QString part MEMBER m_part NOTIFY changed FINAL)
     /// A guest's days, this one counted, 1 to 7.
     Q_PROPERTY(int days MEMBER m_days NOTIFY changed FINAL)
@@ -70,6 +70,7 @@ public:
 
 signals:
     void changed();
+    void crewChanged();
     void stageChanged();
 
 private:

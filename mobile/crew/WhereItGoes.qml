@@ -26,6 +26,7 @@ Card {
         objectName: "whereItGoes"
         width: parent.width
         text: card.crewLife.outside ? qsTr("This phone is not in the crew now: nothing it notes goes out, and nothing new comes. What is on it stays, and goes to the crew once it is in again.")
+            : card.shares && card.crewLife.table ? qsTr("What is packed goes to whoever packs too, sealed: the place where it lies cannot read it. There is no account.")
             : card.shares ? qsTr("What is noted goes to the crew, sealed: the place where it lies cannot read it. There is no account, and nobody counts how often you play.")
             : qsTr("Nothing leaves it. There is no account, and nobody counts how often you play.")
     }
