@@ -6667,11 +6667,11 @@
         </message>
         <message>
             <source>From %1 months on</source>
-            <translation>%1 ماہ سے</translation>
+            <translation>‏%1 ماہ سے</translation>
         </message>
         <message>
             <source>From %1 years on</source>
-            <translation>%1 سال سے</translation>
+            <translation>‏%1 سال سے</translation>
         </message>
         <message>
             <source>Goal review: %1.</source>
