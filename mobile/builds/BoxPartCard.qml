@@ -51,6 +51,15 @@ Card {
         note: row.stateWords
     }
 
+    // Longer than any chip may be.
+    StitchedLink {
+        width: parent.width
+        visible: row.swapName.length > 0 && !row.isSwapped
+        text: qsTr("Put in instead: %1").arg(row.swapName)
+        accessibleName: row.name + ": " + text
+        onClicked: row.swapWanted()
+    }
+
     ChipFlow {
         width: parent.width
 
@@ -60,14 +69,6 @@ Card {
             text: qsTr("Leave out")
             accessibleName: row.name + ": " + text
             onClicked: row.outWanted()
-        }
-
-        FilterChip {
-            acts: true
-            visible: row.swapName.length > 0 && !row.isSwapped
-            text: qsTr("Put in instead: %1").arg(row.swapName)
-            accessibleName: row.name + ": " + text
-            onClicked: row.swapWanted()
         }
 
         FilterChip {
