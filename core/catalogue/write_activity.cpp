@@ -8,15 +8,10 @@ namespace lidlark::catalogue {
 
 namespace {
 
-std::string field(std::string_view name, const std::string &value)
-{
-    return std::string(name) + ": " + value + "\n";
-}
-
 template <class Enum, std::size_t Count>
 std::string word(std::string_view name, Enum value, const EnumNames<Enum, Count> &names)
 {
-    return field(name, std::string(names.of(value)));
+    return yamlField(name, std::string(names.of(value)));
 }
 
 /// A list with a line each, or "[]".
@@ -24,7 +19,7 @@ template <class List, class Write>
 std::string lines(std::string_view name, const List &list, Write &&write)
 {
     if (list.empty())
-        return field(name, "[]");
+        return yamlField(name, "[]");
     std::string out = std::string(name) + ":\n";
     for (const auto &entry : list)
         out += "  - {" + write(entry) + "}\n";
@@ -77,16 +72,16 @@ std::string yamlGrading(const Grading &grading)
 std::string head(const Activity &activity)
 {
     const Minutes &minutes = activity.minutes;
-    return field("id", activity.id.value) + field("entry", quoted(activity.entry)) +
-           field("version", std::to_string(activity.version)) +
-           word("status", activity.status, statusNames) + field("name", quoted(activity.name)) +
-           field("invite", quoted(activity.invite)) +
-           field("adult_line", quoted(activity.adultLine)) +
-           field("picture", "{" + yamlPicture(activity.picture) + "}") +
+    return yamlField("id", activity.id.value) + yamlField("entry", quoted(activity.entry)) +
+           yamlField("version", std::to_string(activity.version)) +
+           word("status", activity.status, statusNames) + yamlField("name", quoted(activity.name)) +
+           yamlField("invite", quoted(activity.invite)) +
+           yamlField("adult_line", quoted(activity.adultLine)) +
+           yamlField("picture", "{" + yamlPicture(activity.picture) + "}") +
            lines("steps", activity.steps, yamlStep) +
-           field("minutes", "{out: " + std::to_string(minutes.out) +
-                                ", play: " + std::to_string(minutes.play) +
-                                ", back: " + std::to_string(minutes.back) + "}");
+           yamlField("minutes", "{out: " + std::to_string(minutes.out) +
+                                    ", play: " + std::to_string(minutes.play) +
+                                    ", back: " + std::to_string(minutes.back) + "}");
 }
 
 std::string purpose(const Activity &activity)
@@ -94,26 +89,26 @@ std::string purpose(const Activity &activity)
     // Nobody has said from which age on: left out, so that the loader asks.
     const std::string floor =
         activity.ageFloorMonths > 0
-            ? field("age_floor_months", std::to_string(activity.ageFloorMonths))
+            ? yamlField("age_floor_months", std::to_string(activity.ageFloorMonths))
             : std::string();
     return lines("items", activity.items, yamlUse) +
            (activity.makes ? lines("makes", *activity.makes, yamlMade) : std::string()) +
-           field("skills_main", yamlWords(activity.skillsMain, skillCodes)) +
-           field("skills_also", yamlWords(activity.skillsAlso, skillCodes)) +
-           field("life_areas", yamlWords(activity.lifeAreas, lifeAreaNames)) + floor +
-           field("floor_reason", quoted(activity.floorReason)) +
+           yamlField("skills_main", yamlWords(activity.skillsMain, skillCodes)) +
+           yamlField("skills_also", yamlWords(activity.skillsAlso, skillCodes)) +
+           yamlField("life_areas", yamlWords(activity.lifeAreas, lifeAreaNames)) + floor +
+           yamlField("floor_reason", quoted(activity.floorReason)) +
            word("effect", activity.effect, effectNames) +
-           field("senses", yamlWords(activity.senses, senseNames));
+           yamlField("senses", yamlWords(activity.senses, senseNames));
 }
 
 std::string setting(const Activity &activity)
 {
-    return field("mess", std::to_string(activity.mess)) +
+    return yamlField("mess", std::to_string(activity.mess)) +
            word("space", activity.space, spaceNames) + word("sound", activity.sound, soundNames) +
            word("supervision", activity.supervision, supervisionNames) +
-           field("hands", std::to_string(activity.hands)) +
+           yamlField("hands", std::to_string(activity.hands)) +
            word("energy", activity.energy, energyNames) +
-           field("position", yamlWords(activity.positions, positionNames)) +
+           yamlField("position", yamlWords(activity.positions, positionNames)) +
            word("words_needed", activity.wordsNeeded, wordsNames);
 }
 
@@ -129,20 +124,21 @@ std::string ways(const WaysIn &waysIn)
     add("low_vision", waysIn.lowVision);
     add("no_speech", waysIn.noSpeech);
     add("tires_fast", waysIn.tiresFast);
-    return field("ways_in", "{" + out + "}");
+    return yamlField("ways_in", "{" + out + "}");
 }
 
 std::string care(const Activity &activity)
 {
     return lines("easier", activity.easier, yamlGrading) +
            lines("harder", activity.harder, yamlGrading) + ways(activity.waysIn) +
-           field("cautions", yamlTags(activity.cautions)) +
-           field("watch_for", yamlTexts(activity.watchFor)) +
-           field("stop_when", yamlTexts(activity.stopWhen)) +
-           field("say", yamlTexts(activity.say)) + field("put_back", yamlTexts(activity.putBack)) +
-           field("no_box", yamlFlag(activity.noBox)) +
-           field("video_ok", yamlFlag(activity.videoOk)) + word("view", activity.view, viewNames) +
-           word("claim", activity.claim, claimNames) +
+           yamlField("cautions", yamlTags(activity.cautions)) +
+           yamlField("watch_for", yamlTexts(activity.watchFor)) +
+           yamlField("stop_when", yamlTexts(activity.stopWhen)) +
+           yamlField("say", yamlTexts(activity.say)) +
+           yamlField("put_back", yamlTexts(activity.putBack)) +
+           yamlField("no_box", yamlFlag(activity.noBox)) +
+           yamlField("video_ok", yamlFlag(activity.videoOk)) +
+           word("view", activity.view, viewNames) + word("claim", activity.claim, claimNames) +
            (activity.swaps.empty() ? std::string() : lines("swaps", activity.swaps, yamlSwap));
 }
 

@@ -9,11 +9,6 @@ namespace lidlark::catalogue {
 
 namespace {
 
-std::string itemField(std::string_view name, const std::string &value)
-{
-    return std::string(name) + ": " + value + "\n";
-}
-
 /// Parts of a record on one line: "{a: 1, b: 2}".
 class Record
 {
@@ -115,27 +110,27 @@ std::string yamlLife(const Life &life)
         record.add("rescue", yamlTexts(life.rescue));
     if (life.singleUse)
         record.add("single_use", "true");
-    return record.empty() ? std::string() : itemField("life", record.text());
+    return record.empty() ? std::string() : yamlField("life", record.text());
 }
 
 std::string body(const ItemKind &item)
 {
     std::string out;
     if (item.swap)
-        out += itemField("swap", "{with: " + quoted(item.swap->with.value) +
+        out += yamlField("swap", "{with: " + quoted(item.swap->with.value) +
                                      ", note: " + quoted(item.swap->note) + "}");
-    out += itemField("allergens", yamlTexts(item.allergens)) +
-           itemField("measures", yamlMeasures(item.measures)) + itemField("holds", "[]");
+    out += yamlField("allergens", yamlTexts(item.allergens)) +
+           yamlField("measures", yamlMeasures(item.measures)) + yamlField("holds", "[]");
     for (const auto &[name, yes] :
          {std::pair{"divides", item.divides}, std::pair{"seated_only", item.seatedOnly},
           std::pair{"single_child", item.singleChild}}) {
         if (yes)
-            out += itemField(name, "true");
+            out += yamlField(name, "true");
     }
-    out += itemField("cleanable", yamlFlag(item.cleanable)) +
-           itemField("care", yamlTexts(item.care)) + yamlLife(item.life);
+    out += yamlField("cleanable", yamlFlag(item.cleanable)) +
+           yamlField("care", yamlTexts(item.care)) + yamlLife(item.life);
     if (item.use)
-        out += itemField("use", "{pieces: " + std::to_string(item.use->pieces) +
+        out += yamlField("use", "{pieces: " + std::to_string(item.use->pieces) +
                                     ", days: " + std::to_string(item.use->days) + "}");
     return out;
 }
@@ -145,13 +140,13 @@ std::string body(const ItemKind &item)
 std::string yamlOf(const ItemKind &item)
 {
     const TagSet tags = item.tags | hazardsOf(item.measures).tags;
-    return itemField("id", item.id.value) + itemField("version", std::to_string(item.version)) +
-           itemField("name", quoted(item.name)) + itemField("one", quoted(item.one)) +
-           itemField("source", std::string(sourceNames.of(item.source))) +
-           itemField("lid_count", std::to_string(item.lidCount)) +
-           itemField("comes_back", quoted(comesBackNames.of(item.comesBack))) +
-           itemField("tags", yamlTags(tags)) + body(item) +
-           itemField("drawing", quoted(item.drawing)) + itemField("alt", quoted(item.alt));
+    return yamlField("id", item.id.value) + yamlField("version", std::to_string(item.version)) +
+           yamlField("name", quoted(item.name)) + yamlField("one", quoted(item.one)) +
+           yamlField("source", std::string(sourceNames.of(item.source))) +
+           yamlField("lid_count", std::to_string(item.lidCount)) +
+           yamlField("comes_back", quoted(comesBackNames.of(item.comesBack))) +
+           yamlField("tags", yamlTags(tags)) + body(item) +
+           yamlField("drawing", quoted(item.drawing)) + yamlField("alt", quoted(item.alt));
 }
 
 ItemKind itemDraft(const SourceFile &file)

@@ -31,6 +31,12 @@ inline std::string quoted(std::string_view text)
     return out + '"';
 }
 
+/// "name: value", a line of its own.
+inline std::string yamlField(std::string_view name, const std::string &value)
+{
+    return std::string(name) + ": " + value + "\n";
+}
+
 /// "[a, b]" of what @p write makes of each.
 template <class List, class Write> std::string yamlList(const List &list, Write &&write)
 {

@@ -162,4 +162,10 @@ int fail(const Error &error)
     return problemInData;
 }
 
+int noAnswer(const std::string &reason)
+{
+    std::cerr << "No answer: " << reason << '\n';
+    return problemInData;
+}
+
 } // namespace lidlark::cli

@@ -30,13 +30,6 @@ Fit fitOf(const measure::Solid &solid)
     return {measure::fitsTestCylinder(solid, scale), scale, measure::isSmallBall(solid)};
 }
 
-/// The sentence of `fail` begins "That does not fit", which would read as an answer here.
-int noAnswer(const std::string &reason)
-{
-    std::cerr << "No answer: " << reason << '\n';
-    return problemInData;
-}
-
 std::string scaleText(double scale)
 {
     std::ostringstream text;

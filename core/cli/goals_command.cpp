@@ -17,13 +17,6 @@ namespace {
 
 using Goals = std::vector<goals::WeighedLevel>;
 
-/// The sentence of `fail` begins "That does not fit", which would read as an answer here.
-int noScore(const std::string &reason)
-{
-    std::cerr << "No answer: " << reason << '\n';
-    return problemInData;
-}
-
 Error invalid(const std::string &field, const std::string &reason)
 {
     return {ErrorCode::Invalid, field + ": " + reason};
@@ -148,11 +141,11 @@ int runGoals(const std::string &csv)
 {
     const std::optional<std::string> text = contentsOf(csv);
     if (!text || text->empty())
-        return noScore("nothing could be read from " + csv);
+        return noAnswer("nothing could be read from " + csv);
     const CsvTable table = csvFrom(*text);
     const Result<GoalColumns> columns = goalColumnsOf(table);
     if (!columns)
-        return noScore(columns.error().detail);
+        return noAnswer(columns.error().detail);
     int status = allWell;
     std::cout << "id,t\n" << std::fixed << std::setprecision(12);
     for (const CsvRow &row : table.rows) {
@@ -162,8 +155,8 @@ int runGoals(const std::string &csv)
         if (score)
             std::cout << *score;
         else
-            status = noScore("line " + std::to_string(row.line) + ", id " + id + ", " +
-                             score.error().detail);
+            status = noAnswer("line " + std::to_string(row.line) + ", id " + id + ", " +
+                              score.error().detail);
         std::cout << '\n';
     }
     return status;

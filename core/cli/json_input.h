@@ -8,6 +8,9 @@
 
 namespace lidlark::cli {
 
+/// Numbers are read this widely, so that the use case can say what is wrong with one.
+inline constexpr int mostSaid = 1'000'000;
+
 /// A text that must be there and not be empty. Errors: Invalid, "child: missing".
 Result<std::string> needText(const journal::Fields &fields, const char *key);
 

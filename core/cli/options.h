@@ -69,5 +69,8 @@ Result<std::unique_ptr<Clock>> clockFrom(const Options &options);
 
 /// Prints the error's sentence to standard error. @returns problemInData.
 int fail(const Error &error);
+/// The same for what `fit` and `goals` reckon, whose sentences there would read as an answer:
+/// "No answer: " and the reason.
+int noAnswer(const std::string &reason);
 
 } // namespace lidlark::cli

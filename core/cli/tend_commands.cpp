@@ -19,8 +19,6 @@ namespace {
 
 using journal::Fields;
 
-constexpr int mostTended = 1'000'000; // read widely, so that the use case can say what is wrong
-
 /// Whose box a question is about.
 Result<std::string> childOfQuestion(Desk &desk, const std::string &id)
 {
@@ -46,7 +44,7 @@ Result<std::string> childOfQuestion(Desk &desk, const std::string &id)
 /// A word, or a number of pieces.
 Result<std::string> needAnswer(const Fields &fields)
 {
-    if (const auto number = fields.whole("answer", -mostTended, mostTended))
+    if (const auto number = fields.whole("answer", -mostSaid, mostSaid))
         return std::to_string(*number);
     return needText(fields, "answer");
 }
@@ -64,7 +62,7 @@ Outcome doRequest(usecase::Workplace &workplace, const std::string &child, const
                                {fields.text("instead_of").value_or("")});
     if (*step != box::RequestStep::CountedIn)
         return usecase::moveRequest(workplace, child, author, item, *step);
-    const auto count = fields.whole("count", -mostTended, mostTended);
+    const auto count = fields.whole("count", -mostSaid, mostSaid);
     if (!count)
         return Error{ErrorCode::Invalid, "count: not a whole number"};
     return fields.isTrue("correct")
@@ -115,13 +113,13 @@ Outcome sayGone(Desk &desk, const usecase::Tending &tending, const Fields &field
     if (fields.text("day") && !day)
         return Error{ErrorCode::Invalid, "day: not a day such as 2027-01-11"};
     return usecase::noteGone(desk.workplace(), tending, *kind,
-                             fields.whole("count", -mostTended, mostTended).value_or(1), day);
+                             fields.whole("count", -mostSaid, mostSaid).value_or(1), day);
 }
 
 Outcome sayBack(Desk &desk, const usecase::Tending &tending, const Fields &fields)
 {
     return usecase::noteBackAgain(desk.workplace(), tending,
-                                  fields.whole("count", -mostTended, mostTended).value_or(1));
+                                  fields.whole("count", -mostSaid, mostSaid).value_or(1));
 }
 
 Outcome sayChecked(Desk &desk, const usecase::Tending &tending, const Fields & /*fields*/)
@@ -137,7 +135,7 @@ Outcome sayThrownAway(Desk &desk, const usecase::Tending &tending, const Fields 
 Outcome sayKeeps(Desk &desk, const usecase::Tending &tending, const Fields &fields)
 {
     return usecase::setKeepingLimit(desk.workplace(), tending,
-                                    fields.whole("days", -mostTended, mostTended));
+                                    fields.whole("days", -mostSaid, mostSaid));
 }
 
 Outcome doTend(Desk &desk, const std::string &what, const usecase::Tending &tending,

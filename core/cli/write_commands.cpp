@@ -16,8 +16,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 using journal::Fields;
 
-constexpr int mostSaid = 1'000'000; // read widely, so that the use case can say what is wrong
-
 Result<std::vector<usecase::NamedException>> readExceptions(const Fields &fields)
 {
     std::vector<usecase::NamedException> named;

@@ -8,8 +8,11 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <span>
 #include <tuple>
+#include <utility>
+#include <vector>
 
 namespace lidlark::store {
 
@@ -38,14 +41,19 @@ public:
 
     Result<bool> keep()
     {
-        const auto boxes = BoxRepository(m_database).boxes();
-        if (!boxes)
-            return boxes.error();
-        for (const BoxRow &box : *boxes) {
-            if (Outcome done = addWanted(box.child); !done)
-                return done.error();
+        const auto subjects = m_events.subjectsOf(m_lane);
+        const auto shared = sharedBoxes();
+        if (!subjects || !shared)
+            return !subjects ? subjects.error() : shared.error();
+        if (subjects->empty() && shared->empty())
+            return false; // most homes: the rows need not be up to date yet
+        Outcome done = m_recording.project();
+        for (const auto &[child, sharing] : *shared) {
+            if (done)
+                done = addWanted(child, sharing);
         }
-        Outcome done = dropOthers();
+        if (done)
+            done = dropOthers(*subjects);
         for (const play::Copy &copy : m_wanted) {
             if (done)
                 done = bringUpToDate(copy);
@@ -56,21 +64,33 @@ public:
     }
 
 private:
-    Outcome addWanted(const ChildId &child)
+    using SharedBoxes = std::vector<std::pair<ChildId, play::Sharing>>;
+
+    Result<SharedBoxes> sharedBoxes()
     {
-        const auto sharing = sharingIn(m_database, m_device.home, child);
-        if (!sharing)
-            return sharing.error();
-        if (!*sharing || !(*sharing)->yes)
-            return Done{};
+        const auto boxes = BoxRepository(m_database).boxes();
+        if (!boxes)
+            return boxes.error();
+        SharedBoxes shared;
+        for (const BoxRow &box : *boxes) {
+            const auto sharing = sharingIn(m_database, m_device.home, box.child);
+            if (!sharing)
+                return sharing.error();
+            if (*sharing && (*sharing)->yes)
+                shared.emplace_back(box.child, **sharing);
+        }
+        return shared;
+    }
+
+    Outcome addWanted(const ChildId &child, const play::Sharing &sharing)
+    {
         HomeRepository homes(m_database);
-        const auto plays =
-            homes.plays(m_device.home, child, (*sharing)->day - 1); // a guest's clock
+        const auto plays = homes.plays(m_device.home, child, sharing.day - 1); // a guest's clock
         const auto copied = homes.plays({m_lane.scope}, child, Day{0});
         if (!plays || !copied)
             return plays ? copied.error() : plays.error();
         for (const play::Play &play : *plays) {
-            if (auto copy = play::copyOf(play, *sharing))
+            if (auto copy = play::copyOf(play, sharing))
                 m_wanted.push_back(*std::move(copy));
         }
         for (const play::Play &play : *copied)
@@ -78,16 +98,13 @@ private:
         return Done{};
     }
 
-    Outcome dropOthers()
+    Outcome dropOthers(const std::vector<LaneSubject> &subjects)
     {
-        const auto subjects = m_events.subjectsOf(m_lane);
-        if (!subjects)
-            return subjects.error();
-        for (const LaneSubject &subject : *subjects) {
-            const bool wanted = std::ranges::any_of(m_wanted, [&subject](const auto &copy) {
-                return subjectOfCopy(copy.id) == subject.subject;
-            });
-            if (wanted || !subject.subject.starts_with("play:"))
+        std::set<std::string> wanted;
+        for (const play::Copy &copy : m_wanted)
+            wanted.insert(subjectOfCopy(copy.id));
+        for (const LaneSubject &subject : subjects) {
+            if (wanted.contains(subject.subject) || !subject.subject.starts_with("play:"))
                 continue;
             const auto said = m_events.ofSubject(subject);
             if (!said)
@@ -234,8 +251,6 @@ Result<bool> keepCopies(Recording &recording, Database &database, const Device &
     const auto today = todayOf(clock);
     if (!today)
         return today.error();
-    if (Outcome done = recording.project(); !done)
-        return done.error();
     return Copies(recording, database, device, *today).keep();
 }
 

@@ -3,8 +3,6 @@
 #include "core/safety/avoided_tags.h"
 #include "core/store/home_repository.h"
 
-#include <algorithm>
-
 namespace lidlark::usecase {
 
 namespace {
@@ -18,43 +16,41 @@ void addAvoided(const child::HomeSheet &sheet, std::set<child::Avoided> &avoided
     }
 }
 
-Outcome addHomes(Workplace &workplace, const Family &family, std::set<child::Avoided> &avoided)
+} // namespace
+
+Result<std::vector<child::HomeSheet>> sheetsOfHomesOf(Workplace &workplace, const Family &family)
 {
     store::HomeRepository homes(workplace.database);
     const auto all = homes.homes();
     if (!all)
         return all.error();
+    std::vector<child::HomeSheet> sheets;
     for (const HomeId &home : *all) {
         const auto lives = homes.fact(home, family.box.child.value, "lives");
         if (!lives)
             return lives.error();
         if (!*lives)
             continue;
-        const auto sheet = homes.sheet(home);
+        auto sheet = homes.sheet(home);
         if (!sheet)
             return sheet.error();
         if (*sheet)
-            addAvoided(**sheet, avoided);
+            sheets.push_back(**std::move(sheet));
     }
-    return Done{};
+    return sheets;
 }
-
-} // namespace
 
 Result<std::set<child::Avoided>> avoidedAtHomesOf(Workplace &workplace, const Family &family)
 {
     std::set<child::Avoided> avoided;
     if (family.sheet)
         addAvoided(*family.sheet, avoided);
-    if (const Outcome done = addHomes(workplace, family, avoided); !done)
-        return done.error();
+    const auto sheets = sheetsOfHomesOf(workplace, family);
+    if (!sheets)
+        return sheets.error();
+    for (const child::HomeSheet &sheet : *sheets)
+        addAvoided(sheet, avoided);
     return avoided;
-}
-
-bool isKeptOut(const catalogue::ItemKind &kind, const std::set<child::Avoided> &avoided)
-{
-    return std::ranges::any_of(
-        avoided, [&](child::Avoided what) { return kind.tags.has(child::tagOf(what)); });
 }
 
 } // namespace lidlark::usecase

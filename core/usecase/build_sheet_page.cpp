@@ -1,6 +1,7 @@
 #include "core/usecase/build_sheet_page.h"
 
 #include "core/store/clinic_repository.h"
+#include "core/workbench/boxes_alike.h"
 
 #include <algorithm>
 
@@ -22,17 +23,6 @@ BuildSheetLine lineOf(const workbench::SheetLine &reckoned, const workbench::Sup
     return line;
 }
 
-/// What two boxes must share to be alike: which list they depart from, and all that they hold.
-using Contents = std::pair<workbench::DesignId, std::map<ItemId, int>>;
-
-Contents contentsOf(const workbench::BuildBox &box)
-{
-    Contents contents{box.design, {}};
-    for (const workbench::BoxPart &part : box.parts)
-        contents.second[part.item] += part.pieces;
-    return contents;
-}
-
 BoxesAlike kindOfBox(const workbench::BuildBox &box, const workbench::BoxCost &cost,
                      const workbench::Designs &designs)
 {
@@ -48,13 +38,11 @@ std::vector<BoxesAlike> kindsOf(const workbench::KeptBuild &build, const workben
                                 const workbench::Designs &designs)
 {
     std::vector<BoxesAlike> kinds;
-    std::map<Contents, std::size_t> places;
-    for (std::size_t i = 0; i < build.boxes.size(); ++i) {
-        const workbench::BuildBox &box = build.boxes[i].box;
-        const auto [place, first] = places.try_emplace(contentsOf(box), kinds.size());
-        if (first)
-            kinds.push_back(kindOfBox(box, sheet.boxes[i], designs));
-        kinds[place->second].codes.push_back(box.code);
+    for (const auto &alike : workbench::boxesAlike(build.boxes)) {
+        kinds.push_back(
+            kindOfBox(build.boxes[alike.front()].box, sheet.boxes[alike.front()], designs));
+        for (const std::size_t box : alike)
+            kinds.back().codes.push_back(build.boxes[box].box.code);
     }
     std::ranges::stable_sort(kinds, [](const BoxesAlike &a, const BoxesAlike &b) {
         return a.codes.size() > b.codes.size();

@@ -5,8 +5,6 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *boxGroup = "the box";
-
 /// All tables of the boxes, filled box by box.
 struct BoxTables {
     OpenTable boxes{boxGroup,

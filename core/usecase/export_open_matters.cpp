@@ -5,8 +5,6 @@ namespace lidlark::usecase {
 
 namespace {
 
-constexpr const char *openMattersGroup = "the box";
-
 /// "Ruth, 2027-01-11 evening: 1".
 std::string sideText(const box::Side &side)
 {
@@ -52,12 +50,12 @@ void addQuestion(OpenTable &table, const std::string &child, const std::string &
 
 Tables openMatterTables(const ExportSource &source)
 {
-    OpenTable requests{openMattersGroup,
+    OpenTable requests{boxGroup,
                        "asked for",
                        {"child", "item", "instead of", "how far", "asked by", "asked on",
                         "last word by", "last word on"},
                        {}};
-    OpenTable questions{openMattersGroup,
+    OpenTable questions{boxGroup,
                         "questions",
                         {"child", "item", "about", "what was noted", "asked of", "answer",
                          "answered by", "answered on"},

@@ -8,6 +8,9 @@
 
 namespace lidlark::usecase {
 
+/// The tables about a box are one group, whichever file they are made in.
+inline constexpr const char *boxGroup = "the box";
+
 using Tables = Result<std::vector<OpenTable>>;
 
 /// Who is on the home sheets, what stands there, what the therapist has allowed.

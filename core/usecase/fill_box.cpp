@@ -2,7 +2,6 @@
 
 #include "core/safety/room.h"
 #include "core/store/clinic_repository.h"
-#include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/avoided_at_home.h"
 #include "core/usecase/clinic_word.h"
@@ -39,19 +38,12 @@ Result<workbench::KeptBuild> buildOf(Workplace &therapist, const workbench::Buil
 Result<bool> isMouthedIn(Workplace &therapist, const Family &family)
 {
     const auto today = store::todayOf(therapist.clock);
-    store::HomeRepository homes(therapist.database);
-    const auto all = homes.homes();
-    if (!today || !all)
-        return !today ? today.error() : all.error();
-    for (const HomeId &home : *all) {
-        const auto lives = homes.fact(home, family.box.child.value, "lives");
-        const auto sheet = homes.sheet(home);
-        if (!lives || !sheet)
-            return !lives ? lives.error() : sheet.error();
-        if (*lives && *sheet && safety::companyOfHome(&**sheet, family.child, today->day).mouther)
-            return true;
-    }
-    return false;
+    const auto sheets = sheetsOfHomesOf(therapist, family);
+    if (!today || !sheets)
+        return !today ? today.error() : sheets.error();
+    return std::ranges::any_of(*sheets, [&](const child::HomeSheet &sheet) {
+        return safety::companyOfHome(&sheet, family.child, today->day).mouther;
+    });
 }
 
 } // namespace

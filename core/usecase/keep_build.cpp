@@ -1,5 +1,6 @@
 #include "core/usecase/keep_build.h"
 
+#include "core/child/holds_avoided.h"
 #include "core/usecase/clinic_word.h"
 #include "core/usecase/typed_line.h"
 #include "core/workbench/box_departures.h"
@@ -15,12 +16,11 @@ using workbench::CallKind;
 using workbench::CallOut;
 using workbench::KeptBox;
 
-constexpr std::size_t longestName = 80;
 constexpr std::size_t longestAlias = 40;
 
 Outcome tidyHead(workbench::KeptBuild &build)
 {
-    auto name = typedLine("name", build.name, longestName);
+    auto name = typedLine("name", build.name, workbench::longestName);
     if (!name)
         return name.error();
     if (name->empty())
@@ -48,7 +48,7 @@ Outcome tidyBox(KeptBox &kept)
         return whose.error();
     kept.box.whose = *std::move(whose);
     for (workbench::Departure &departure : kept.personal.departures) {
-        auto words = typedLine(kept.box.code + ", reason", departure.words, longestName);
+        auto words = typedLine(kept.box.code + ", reason", departure.words, workbench::longestName);
         if (!words)
             return words.error();
         departure.words = *std::move(words);
@@ -81,10 +81,7 @@ Outcome mayBePacked(Workplace &therapist, const workbench::BuildId &build, const
 bool isForAllergy(const KeptBox &kept, const ItemId &item, const catalogue::Catalogue &catalogue)
 {
     const catalogue::ItemKind *kind = catalogue.item(workbench::kindOf(item));
-    return kind != nullptr &&
-           std::ranges::any_of(kept.personal.avoids, [kind](child::Avoided what) {
-               return kind->tags.has(child::tagOf(what));
-           });
+    return kind != nullptr && child::holdsAny(kind->tags, kept.personal.avoids);
 }
 
 /// Every departure has its reason, or the box is refused.

@@ -9,7 +9,6 @@ namespace lidlark::usecase {
 namespace {
 
 constexpr std::size_t longestId = 40;
-constexpr std::size_t longestWords = 80;
 
 /// Ids go into subjects and file names: small letters, digits and hyphens alone.
 bool isItemId(const std::string &id)
@@ -29,14 +28,14 @@ Outcome tidy(const std::string &field, std::string &words, std::size_t most)
 
 Outcome tidyWords(workbench::KeptSupply &kept)
 {
-    if (Outcome done = tidy("name", kept.supply.name, longestWords); !done)
+    if (Outcome done = tidy("name", kept.supply.name, workbench::longestName); !done)
         return done;
     if (Outcome done = tidy("lot", kept.lot, workbench::longestLot); !done)
         return done;
-    if (Outcome done = tidy("note", kept.note, longestWords); !done)
+    if (Outcome done = tidy("note", kept.note, workbench::longestName); !done)
         return done;
     for (workbench::PackOffer &offer : kept.supply.offers) {
-        if (Outcome done = tidy("shop", offer.shop, longestWords); !done)
+        if (Outcome done = tidy("shop", offer.shop, workbench::longestName); !done)
             return done;
     }
     return Done{};

@@ -2,9 +2,8 @@
 
 #include "core/box/box_code.h"
 #include "core/box/well_order.h"
+#include "core/child/holds_avoided.h"
 #include "core/usecase/avoided_at_home.h"
-
-#include <algorithm>
 
 namespace lidlark::usecase {
 
@@ -51,7 +50,7 @@ Result<LidListPage> lidListPageOf(const Family &family, const catalogue::Catalog
                      {}};
     for (LidPart &part : parts) {
         const catalogue::ItemKind *kind = catalogue.item(part.item);
-        if (kind != nullptr && isKeptOut(*kind, avoided)) {
+        if (kind != nullptr && child::holdsAny(kind->tags, avoided)) {
             page.keptOut.push_back(part.item);
             continue;
         }

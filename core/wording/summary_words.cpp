@@ -1,5 +1,9 @@
 #include "core/wording/summary_words.h"
 
+#include "core/catalogue/translation.h"
+#include "core/wording/catalogue_terms.h"
+#include "core/wording/line_words.h"
+#include "core/wording/play_words.h"
 #include "core/wording/print_words.h"
 
 #include <utility>
@@ -34,6 +38,17 @@ Sentence summaryBox()
 Sentence summaryUnknown()
 {
     return {say("What we do not know"), {}};
+}
+
+Sentence playedWords(const catalogue::Activity *activity, const ActivityId &id,
+                     std::span<const play::Phrase> noticed)
+{
+    std::vector<Argument> said{activity != nullptr ? termOf(*activity, activity->name,
+                                                            catalogue::inEnglish(*activity).name)
+                                                   : Argument(id.value)};
+    for (const play::Phrase phrase : noticed)
+        said.emplace_back(phraseWords(phrase));
+    return asSentence(std::move(said));
 }
 
 Sentence playsNotTold()

@@ -1,10 +1,12 @@
 #pragma once
 
 #include "core/base/day.h"
+#include "core/catalogue/activity.h"
 #include "core/play/play_events.h"
 #include "core/wording/sentence.h"
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -22,6 +24,11 @@ Sentence summaryPlayed();
 Sentence summaryGoals();
 Sentence summaryBox();
 Sentence summaryUnknown();
+
+/// "Slow Oars: asked for it again." @param activity null: the catalogue has no such entry, and its
+/// id stands there.
+Sentence playedWords(const catalogue::Activity *activity, const ActivityId &id,
+                     std::span<const play::Phrase> noticed);
 
 /// Nothing of the home is on the page: "Not told here. It is the family's own."
 Sentence playsNotTold();

@@ -1,5 +1,7 @@
 #include "core/workbench/fitted_box.h"
 
+#include "core/child/holds_avoided.h"
+
 #include <algorithm>
 
 namespace lidlark::workbench {
@@ -18,9 +20,7 @@ constexpr catalogue::TagSet notWhereMouthed{Tag::Small, Tag::Coin, Tag::Balloon,
 
 std::optional<Why> whyKeptOut(const ItemKind &kind, const HomeAsks &home)
 {
-    const bool avoided = std::ranges::any_of(
-        home.avoids, [&](child::Avoided what) { return kind.tags.has(child::tagOf(what)); });
-    if (avoided)
+    if (child::holdsAny(kind.tags, home.avoids))
         return Why::Allergy;
     return home.mouther && !(kind.tags & notWhereMouthed).empty() ? std::optional(Why::Mouthing)
                                                                   : std::nullopt;

@@ -14,7 +14,6 @@ using journal::Event;
 using journal::Fields;
 using Json = nlohmann::json;
 
-constexpr std::size_t longestDesignName = 80;
 constexpr std::size_t mostParts = 100; ///< A lid list is read at arm's length; this is far beyond.
 
 std::optional<std::string> textAt(const Json &object, const char *key)
@@ -116,7 +115,7 @@ std::optional<std::string> problemWith(const Design &design)
 {
     if (design.name.empty())
         return "name: empty";
-    if (design.name.size() > longestDesignName)
+    if (design.name.size() > longestName)
         return "name: too long";
     if (design.parts.empty())
         return "lid list: empty";

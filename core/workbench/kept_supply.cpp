@@ -13,7 +13,6 @@ namespace {
 using journal::Fields;
 using Json = nlohmann::json;
 
-constexpr std::size_t longestSupplyName = 80;
 constexpr std::size_t longestNote = 280;
 
 Json jsonOf(const PackOffer &offer)
@@ -43,7 +42,7 @@ std::optional<PackOffer> offerFrom(const Json &json)
 
 std::optional<std::string> problemWith(const PackOffer &offer)
 {
-    if (offer.shop.size() > longestSupplyName)
+    if (offer.shop.size() > longestName)
         return "shop: too long";
     if (offer.pieces < 1 || offer.pieces > mostPiecesInPack)
         return "pack size: 1 to 100000 pieces";
@@ -127,7 +126,7 @@ std::optional<std::string> problemWith(const KeptSupply &kept)
         return "item: empty";
     if (kept.supply.name.empty())
         return "name: empty";
-    if (kept.supply.name.size() > longestSupplyName)
+    if (kept.supply.name.size() > longestName)
         return "name: too long";
     if (kept.supply.inStock < 0)
         return "stock: below zero";

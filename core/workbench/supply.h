@@ -34,5 +34,7 @@ inline constexpr std::int64_t mostPenceForPack = 10'000'000;
 inline constexpr int mostInStock = 1'000'000'000;
 inline constexpr int mostOffers = 50;
 inline constexpr int mostItems = 1'000;
+/// Bytes of a name, a shop or a note of what the clinic keeps.
+inline constexpr std::size_t longestName = 80;
 
 } // namespace lidlark::workbench

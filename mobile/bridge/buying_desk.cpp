@@ -34,12 +34,6 @@ QString boughtName(const BoughtNames &names, const ItemId &item)
     return capitalised(fromCore(names(item)));
 }
 
-QString boughtDrawing(Household &household, const ItemId &item)
-{
-    const auto *kind = household.catalogue().item(workbench::kindOf(item));
-    return kind != nullptr ? fromCore(kind->drawing) : QStringLiteral("item-box");
-}
-
 std::vector<ItemId> thingsForBoxes(Household &household)
 {
     std::vector<ItemId> things;
@@ -123,14 +117,6 @@ QStringList moreBoxesWords(Household &household, const workbench::KeptBuild &bui
         words.append(translated(wording::changedLineSentence(
             line, [&names](const ItemId &item) { return wording::Argument(names(item)); })));
     return words;
-}
-
-QString buyingAnswer(Household &household, const Outcome &outcome)
-{
-    if (!outcome)
-        return household.sentenceFor(outcome.error());
-    household.announce();
-    return {};
 }
 
 } // namespace lidlark::mobile

@@ -12,7 +12,7 @@
 #include "core/usecase/pack_box.h"
 #include "core/workbench/item_use.h"
 
-#include "mobile/bridge/household.h"
+#include "mobile/bridge/clinic_desk.h"
 
 #include <functional>
 #include <vector>
@@ -27,8 +27,6 @@ using BoughtNames = std::function<std::string(const ItemId &)>;
 BoughtNames boughtNames(Household &household);
 /// The same with a capital, for a heading of its own.
 QString boughtName(const BoughtNames &names, const ItemId &item);
-/// Its drawing; what the catalogue does not know is drawn as a box.
-QString boughtDrawing(Household &household, const ItemId &item);
 
 /// What can lie in a box: the catalogue's box items, then what is kept as a supply beside them.
 std::vector<ItemId> thingsForBoxes(Household &household);
@@ -55,9 +53,5 @@ workbench::Designs designsOn(Household &household);
 /// change; or what is to be put right before anybody can say.
 QStringList moreBoxesWords(Household &household, const workbench::KeptBuild &build,
                            const std::vector<workbench::KeptBox> &boxes);
-
-/// Tells everybody who looks that something was written, or gives the sentence why nothing was.
-/// @returns empty when all is well.
-QString buyingAnswer(Household &household, const Outcome &outcome);
 
 } // namespace lidlark::mobile

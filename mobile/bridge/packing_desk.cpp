@@ -40,18 +40,4 @@ QString packingName(const wording::ItemNames &names, const ItemId &item)
     return capitalised(textOf(names(item)));
 }
 
-QString packingDrawing(Household &household, const ItemId &item)
-{
-    const auto *kind = household.catalogue().item(workbench::kindOf(item));
-    return kind != nullptr ? fromCore(kind->drawing) : QStringLiteral("item-box");
-}
-
-QString packingAnswer(Household &household, const Outcome &outcome)
-{
-    if (!outcome)
-        return household.sentenceFor(outcome.error());
-    household.announce();
-    return {};
-}
-
 } // namespace lidlark::mobile

@@ -9,7 +9,7 @@
 #include "core/usecase/tend_box.h"
 #include "core/wording/pack_words.h"
 
-#include "mobile/bridge/household.h"
+#include "mobile/bridge/clinic_desk.h"
 
 namespace lidlark::mobile {
 
@@ -18,12 +18,5 @@ wording::ItemNames packingNames(Household &household);
 
 /// The same with a capital, for a heading of its own.
 QString packingName(const wording::ItemNames &names, const ItemId &item);
-
-/// Its drawing; what the catalogue does not know is drawn as a box.
-QString packingDrawing(Household &household, const ItemId &item);
-
-/// Tells everybody who looks that something was written, or gives the sentence why nothing was.
-/// @returns empty when all is well.
-QString packingAnswer(Household &household, const Outcome &outcome);
 
 } // namespace lidlark::mobile

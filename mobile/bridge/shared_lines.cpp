@@ -1,8 +1,5 @@
 #include "mobile/bridge/shared_lines.h"
 
-#include "core/wording/catalogue_terms.h"
-#include "core/wording/line_words.h"
-#include "core/wording/play_words.h"
 #include "core/wording/summary_words.h"
 #include "mobile/bridge/print_pages.h"
 #include "mobile/bridge/sentence.h"
@@ -14,13 +11,7 @@ namespace {
 QString lineOf(const Household &household, const usecase::PlayedActivity &played)
 {
     const auto *activity = household.catalogue().activity(played.activity);
-    std::vector<wording::Argument> said{
-        activity != nullptr
-            ? wording::termOf(*activity, activity->name, catalogue::inEnglish(*activity).name)
-            : wording::Argument(played.activity.value)};
-    for (const play::Phrase phrase : played.noticed)
-        said.emplace_back(wording::phraseWords(phrase));
-    return translated(wording::asSentence(std::move(said)));
+    return translated(wording::playedWords(activity, played.activity, played.noticed));
 }
 
 } // namespace

@@ -29,7 +29,7 @@ QVariant BoxThings::data(const QModelIndex &index, int role) const
     case NameRole:
         return boughtName(m_names, item);
     case DrawingRole:
-        return boughtDrawing(*m_household, item);
+        return clinicDrawing(*m_household, item);
     default:
         return {};
     }

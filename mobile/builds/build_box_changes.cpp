@@ -100,7 +100,7 @@ bool BuildBoxViewModel::keep(const QString &whose)
         return row == m_rows.end() || !differs(*row);
     });
     m_problem =
-        buyingAnswer(*m_household, usecase::keepBox(m_household->workplace(), m_build, wanted));
+        clinicAnswer(*m_household, usecase::keepBox(m_household->workplace(), m_build, wanted));
     emit loaded();
     return m_problem.isEmpty();
 }
@@ -108,7 +108,7 @@ bool BuildBoxViewModel::keep(const QString &whose)
 bool BuildBoxViewModel::drop()
 {
     m_problem =
-        buyingAnswer(*m_household, usecase::dropBox(m_household->workplace(), m_build, m_code));
+        clinicAnswer(*m_household, usecase::dropBox(m_household->workplace(), m_build, m_code));
     emit loaded();
     return m_problem.isEmpty();
 }

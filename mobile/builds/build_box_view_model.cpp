@@ -177,7 +177,7 @@ QVariant BuildBoxViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return boughtName(m_names, shown);
     case DrawingRole:
-        return boughtDrawing(*m_household, shown);
+        return clinicDrawing(*m_household, shown);
     case PiecesRole:
         return part != nullptr ? part->pieces : 0;
     case StateRole:

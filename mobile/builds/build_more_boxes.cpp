@@ -59,7 +59,7 @@ bool BuildViewModel::add()
         m_thought.clear();
         m_cost.clear();
     }
-    m_problem = buyingAnswer(*m_household, kept);
+    m_problem = clinicAnswer(*m_household, kept);
     emit loaded();
     return m_problem.isEmpty();
 }

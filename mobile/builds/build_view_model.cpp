@@ -190,7 +190,7 @@ bool BuildViewModel::keepHead(const QString &name, const QString &currency)
     workbench::KeptBuild head = m_head;
     head.name = toCore(name);
     head.currency = toCore(currency.trimmed().toUpper());
-    m_problem = buyingAnswer(*m_household, usecase::changeBuild(m_household->workplace(), head));
+    m_problem = clinicAnswer(*m_household, usecase::changeBuild(m_household->workplace(), head));
     emit loaded();
     return m_problem.isEmpty();
 }

@@ -74,7 +74,7 @@ QVariant DesignViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return boughtName(m_names, part.item);
     case DrawingRole:
-        return boughtDrawing(*m_household, part.item);
+        return clinicDrawing(*m_household, part.item);
     case PiecesRole:
         return part.pieces;
     case PlayRole:
@@ -150,7 +150,7 @@ bool DesignViewModel::keep(const QString &name)
     workbench::Design wanted = m_design;
     wanted.name = toCore(name);
     const auto id = usecase::keepDesign(m_household->workplace(), wanted);
-    m_problem = buyingAnswer(*m_household, id ? Outcome(Done{}) : Outcome(id.error()));
+    m_problem = clinicAnswer(*m_household, id ? Outcome(Done{}) : Outcome(id.error()));
     if (id)
         m_design.id = *id;
     emit loaded();
@@ -160,7 +160,7 @@ bool DesignViewModel::keep(const QString &name)
 bool DesignViewModel::remove()
 {
     m_problem =
-        buyingAnswer(*m_household, usecase::removeDesign(m_household->workplace(), m_design.id));
+        clinicAnswer(*m_household, usecase::removeDesign(m_household->workplace(), m_design.id));
     emit loaded();
     return m_problem.isEmpty();
 }

@@ -1,26 +1,18 @@
 #include "sheet_view_model.h"
 
+#include "core/workbench/boxes_alike.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/text.h"
 
-#include <algorithm>
+#include <utility>
 
 namespace lidlark::mobile {
 
-/// Alike are boxes that hold the same, whoever they are for.
 void SheetViewModel::groupBoxes()
 {
-    const auto &boxes = m_sheet.build.boxes;
-    for (std::size_t i = 0; i < boxes.size(); ++i) {
-        const workbench::BoxCost &cost = sheet()->boxes[i];
-        const auto alike = std::ranges::find_if(m_groups, [&](const Group &group) {
-            const workbench::BuildBox &first = boxes[group.boxes.front()].box;
-            return first.design == boxes[i].box.design && first.parts == boxes[i].box.parts;
-        });
-        if (alike != m_groups.end())
-            alike->boxes.push_back(i);
-        else
-            m_groups.push_back({{i}, cost.material.pence, !cost.unpriced.empty()});
+    for (auto &alike : workbench::boxesAlike(m_sheet.build.boxes)) {
+        const workbench::BoxCost &cost = sheet()->boxes[alike.front()];
+        m_groups.push_back({std::move(alike), cost.material.pence, !cost.unpriced.empty()});
     }
 }
 

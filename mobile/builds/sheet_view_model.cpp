@@ -95,7 +95,7 @@ QVariant SheetViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return boughtName(m_names, line.item);
     case DrawingRole:
-        return boughtDrawing(*m_household, line.item);
+        return clinicDrawing(*m_household, line.item);
     case NeedRole:
         return needWords(line);
     case BuyRole:
@@ -203,7 +203,7 @@ QStringList SheetViewModel::bought() const
 
 void SheetViewModel::book()
 {
-    m_problem = buyingAnswer(*m_household, usecase::bookBuild(m_household->workplace(), m_build));
+    m_problem = clinicAnswer(*m_household, usecase::bookBuild(m_household->workplace(), m_build));
     emit loaded();
 }
 

@@ -101,7 +101,7 @@ QVariant PackBoxViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return packingName(packingNames(*m_household), line.item);
     case DrawingRole:
-        return packingDrawing(*m_household, line.item);
+        return clinicDrawing(*m_household, line.item);
     case PiecesRole:
         return line.pieces;
     default:
@@ -230,7 +230,7 @@ bool PackBoxViewModel::handOver()
 
 bool PackBoxViewModel::answer(const Outcome &outcome)
 {
-    m_problem = packingAnswer(*m_household, outcome);
+    m_problem = clinicAnswer(*m_household, outcome);
     emit loaded();
     return outcome.ok();
 }

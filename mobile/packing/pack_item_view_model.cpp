@@ -165,7 +165,7 @@ QString PackItemViewModel::name() const
 
 QString PackItemViewModel::drawing() const
 {
-    return m_items.empty() ? QString() : packingDrawing(*m_household, item());
+    return m_items.empty() ? QString() : clinicDrawing(*m_household, item());
 }
 
 QString PackItemViewModel::countWords() const
@@ -204,7 +204,7 @@ void PackItemViewModel::untick(int row)
 
 void PackItemViewModel::answer(const Outcome &outcome)
 {
-    m_problem = packingAnswer(*m_household, outcome);
+    m_problem = clinicAnswer(*m_household, outcome);
     emit loaded();
 }
 

@@ -24,7 +24,7 @@ QVariant RecallViewModel::data(const QModelIndex &index, int role) const
     case ItemRole:
         return packingName(packingNames(*m_household), row.item);
     case DrawingRole:
-        return packingDrawing(*m_household, row.item);
+        return clinicDrawing(*m_household, row.item);
     case PlaceRole:
         return translated(
             wording::recallPlace(row.standing, row.whose, row.day, m_household->today().day));

@@ -102,7 +102,7 @@ QVariant TendViewModel::data(const QModelIndex &index, int role) const
     case NameRole:
         return packingName(packingNames(*m_household), item);
     case DrawingRole:
-        return packingDrawing(*m_household, item);
+        return clinicDrawing(*m_household, item);
     case ReplaceRole:
         return workbench::careFor(m_household->catalogue().item(workbench::kindOf(item))) ==
                Care::Replace;
@@ -184,7 +184,7 @@ void TendViewModel::retire()
 
 void TendViewModel::answer(const Outcome &outcome)
 {
-    m_problem = packingAnswer(*m_household, outcome);
+    m_problem = clinicAnswer(*m_household, outcome);
     emit loaded();
 }
 

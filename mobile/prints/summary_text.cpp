@@ -1,8 +1,5 @@
 #include "summary_text.h"
 
-#include "core/wording/catalogue_terms.h"
-#include "core/wording/line_words.h"
-#include "core/wording/play_words.h"
 #include "core/wording/print_words.h"
 #include "core/wording/summary_words.h"
 #include "mobile/bridge/letters.h"
@@ -71,13 +68,7 @@ private:
     [[nodiscard]] QString lineOf(const usecase::PlayedActivity &played) const
     {
         const catalogue::Activity *activity = m_in.catalogue().activity(played.activity);
-        std::vector<wording::Argument> said{
-            activity != nullptr
-                ? wording::termOf(*activity, activity->name, catalogue::inEnglish(*activity).name)
-                : wording::Argument(played.activity.value)};
-        for (const play::Phrase phrase : played.noticed)
-            said.emplace_back(wording::phraseWords(phrase));
-        return m_in.tell(wording::asSentence(std::move(said)));
+        return m_in.tell(wording::playedWords(activity, played.activity, played.noticed));
     }
 
     [[nodiscard]] std::vector<wording::Argument> namesOf(const std::vector<ItemId> &items) const
