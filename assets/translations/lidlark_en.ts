@@ -119,4 +119,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>OwnActivityScreen</name>
+    <message numerus="yes">
+        <source>Something is still to do in %n parts</source>
+        <translation>
+            <numerusform>Something is still to do in %n part</numerusform>
+            <numerusform>Something is still to do in %n parts</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

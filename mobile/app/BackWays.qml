@@ -47,7 +47,10 @@ QtObject {
         case "box-of-child":
         case "round":
         case "packing":
+        case "own-activities":
             return "workbench"
+        case "own-activity":
+            return "own-activities"
         case "item":
             return ways.item
         case "goals":

@@ -7,4 +7,6 @@ QtObject {
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""
     property string packBox: ""
+    /// The therapist's own activity that is written.
+    property string ownEntry: ""
 }

@@ -14,5 +14,6 @@ WorkbenchScreen {
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")
+    onOwnActivitiesWanted: route.screens.go("own-activities")
     foot: MainTabs { screens: route.screens }
 }

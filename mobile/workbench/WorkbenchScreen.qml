@@ -17,6 +17,7 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
+    signal ownActivitiesWanted()
 
     CaseloadViewModel {
         id: board
@@ -51,6 +52,15 @@ Sheet {
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
         onClicked: screen.packingWanted()
+    }
+
+    LinkRow {
+        objectName: "ownActivities"
+        width: screen.contentWidth
+        sign: "sign-notebook"
+        text: qsTr("Activities of your own")
+        note: qsTr("Written by you, with the same checks as ours")
+        onClicked: screen.ownActivitiesWanted()
     }
 
     Repeater {

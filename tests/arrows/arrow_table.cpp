@@ -51,9 +51,10 @@ ArrowTable withLayersAbove(ArrowTable table)
     table["mobile/design"] = in("mobile", {"platform"});
     table["mobile/platform"] = base;
     table["mobile/bridge"] = together({used, in("mobile", {"platform"})});
-    const Folders screens = in("mobile", {"welcome", "today", "week", "kite", "play", "putback",
-                                          "box", "notebook", "crew", "homesheet", "settings",
-                                          "workbench", "goals", "packing", "video", "prints"});
+    const Folders screens =
+        in("mobile",
+           {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook", "crew",
+            "homesheet", "settings", "workbench", "goals", "packing", "own", "video", "prints"});
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});
