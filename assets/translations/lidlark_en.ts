@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>OwnActivityScreen</name>
+    <message numerus="yes">
+        <source>Something is still to do in %n parts</source>
+        <translation>
+            <numerusform>Something is still to do in %n part</numerusform>
+            <numerusform>Something is still to do in %n parts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ReportScreen</name>
     <message numerus="yes">
         <source>All that lies in %n boxes, over the plays shared with you.</source>

@@ -2612,6 +2612,216 @@
         </message>
     </context>
     <context>
+        <name>OwnActivitiesScreen</name>
+        <message>
+            <source>Activities of your own</source>
+            <translation>Twoje własne zabawy</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Begin with one of ours</source>
+            <translation>Zacznij od jednej z naszych</translation>
+        </message>
+        <message>
+            <source>Begin with the words of %1</source>
+            <translation>Zacznij od słów: %1</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>Zamknij listę</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>Znajdź po nazwie</translation>
+        </message>
+        <message>
+            <source>Nothing of your own yet</source>
+            <translation>Jeszcze nic własnego</translation>
+        </message>
+        <message>
+            <source>Write a new one</source>
+            <translation>Napisz nową</translation>
+        </message>
+        <message>
+            <source>Write what you play with one child, in the same parts as ours. It goes through the same checks, and then to the boxes you choose.</source>
+            <translation>Opisz, w co bawisz się z jednym dzieckiem, w takich samych częściach jak nasze. Przechodzi to te same sprawdzenia, a potem trafia do wybranych pudełek.</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnActivityScreen</name>
+        <message>
+            <source>A draft. It is kept as you write, and nobody else sees it.</source>
+            <translation>Szkic. Zapisuje się w trakcie pisania i nikt inny go nie widzi.</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <translation>Dodaj krok</translation>
+        </message>
+        <message>
+            <source>An activity of your own</source>
+            <translation>Twoja własna zabawa</translation>
+        </message>
+        <message>
+            <source>Back; it is kept</source>
+            <translation>Wróć; wszystko zostaje</translation>
+        </message>
+        <message>
+            <source>Choose whose box it is for</source>
+            <translation>Wybierz, do czyjego pudełka</translation>
+        </message>
+        <message>
+            <source>Easier and harder</source>
+            <translation>Łatwiej i trudniej</translation>
+        </message>
+        <message>
+            <source>How and where</source>
+            <translation>Jak i gdzie</translation>
+        </message>
+        <message>
+            <source>Make it ready for boxes</source>
+            <translation>Przygotuj do pudełek</translation>
+        </message>
+        <message>
+            <source>Minutes, age, and how close you are</source>
+            <translation>Minuty, wiek i jak blisko jesteś</translation>
+        </message>
+        <message>
+            <source>Name and first words</source>
+            <translation>Nazwa i pierwsze słowa</translation>
+        </message>
+        <message>
+            <source>Ready for boxes. Change a word, and it is a draft again; the boxes keep what they have.</source>
+            <translation>Gotowe do pudełek. Zmień słowo, a znów jest to szkic; w pudełkach zostaje to, co jest.</translation>
+        </message>
+        <message>
+            <source>Send to the chosen boxes</source>
+            <translation>Wyślij do wybranych pudełek</translation>
+        </message>
+        <message numerus="yes">
+            <source>Something is still to do in %n parts</source>
+            <translation>
+                <numerusform>Jeszcze coś do zrobienia w %n części</numerusform>
+                <numerusform>Jeszcze coś do zrobienia w %n częściach</numerusform>
+                <numerusform>Jeszcze coś do zrobienia w %n częściach</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Step %1</source>
+            <translation>Krok %1</translation>
+        </message>
+        <message>
+            <source>The steps</source>
+            <translation>Kroki</translation>
+        </message>
+        <message>
+            <source>What it is for</source>
+            <translation>Do czego służy</translation>
+        </message>
+        <message>
+            <source>What it is played with</source>
+            <translation>Czym się bawi</translation>
+        </message>
+        <message>
+            <source>What to mind</source>
+            <translation>Na co uważać</translation>
+        </message>
+        <message>
+            <source>What to say, and putting back</source>
+            <translation>Co mówić i odkładanie</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnBoxes</name>
+        <message>
+            <source>Take it back</source>
+            <translation>Cofnij</translation>
+        </message>
+        <message>
+            <source>Take it back from %1's box</source>
+            <translation>Cofnij z pudełka: %1</translation>
+        </message>
+        <message>
+            <source>Whose box is it for?</source>
+            <translation>Do czyjego pudełka?</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnCautionsPart</name>
+        <message>
+            <source>Add what to watch for</source>
+            <translation>Dodaj, na co patrzeć</translation>
+        </message>
+        <message>
+            <source>Add when to stop</source>
+            <translation>Dodaj, kiedy przerwać</translation>
+        </message>
+        <message>
+            <source>From what it is played with; these stay</source>
+            <translation>Z rzeczy do zabawy; te zostają</translation>
+        </message>
+        <message>
+            <source>More that the play itself brings</source>
+            <translation>Co jeszcze niesie sama zabawa</translation>
+        </message>
+        <message>
+            <source>What to watch for, line %1</source>
+            <translation>Na co patrzeć, wiersz %1</translation>
+        </message>
+        <message>
+            <source>When to stop, line %1</source>
+            <translation>Kiedy przerwać, wiersz %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnGradingsPart</name>
+        <message>
+            <source>Add a line that makes it easier</source>
+            <translation>Dodaj wiersz, który ułatwia</translation>
+        </message>
+        <message>
+            <source>Add a line that makes it harder</source>
+            <translation>Dodaj wiersz, który utrudnia</translation>
+        </message>
+        <message>
+            <source>Easier, line %1</source>
+            <translation>Łatwiej, wiersz %1</translation>
+        </message>
+        <message>
+            <source>Harder, line %1</source>
+            <translation>Trudniej, wiersz %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnHomePart</name>
+        <message>
+            <source>Add a line for putting back</source>
+            <translation>Dodaj wiersz o odkładaniu</translation>
+        </message>
+        <message>
+            <source>Add something to say</source>
+            <translation>Dodaj, co można powiedzieć</translation>
+        </message>
+        <message>
+            <source>Last of all: lid on.</source>
+            <translation>Na końcu: zamknij wieczko.</translation>
+        </message>
+        <message>
+            <source>Putting back, line %1</source>
+            <translation>Odkładanie, wiersz %1</translation>
+        </message>
+        <message>
+            <source>Something to say, line %1</source>
+            <translation>Co można powiedzieć, wiersz %1</translation>
+        </message>
+        <message>
+            <source>Write a line for each thing</source>
+            <translation>Napisz wiersz o każdej rzeczy</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2624,6 +2834,17 @@
         <message>
             <source>When?</source>
             <translation>Kiedy?</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnLineList</name>
+        <message>
+            <source>%1: it changes the %2</source>
+            <translation>%1: zmienia się %2</translation>
+        </message>
+        <message>
+            <source>Take this line out</source>
+            <translation>Usuń ten wiersz</translation>
         </message>
     </context>
     <context>
@@ -2682,6 +2903,207 @@
         <message>
             <source>Or with one tap</source>
             <translation>Albo jednym stuknięciem</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnPart</name>
+        <message>
+            <source>Close: %1</source>
+            <translation>Zamknij: %1</translation>
+        </message>
+        <message>
+            <source>Open: %1</source>
+            <translation>Otwórz: %1</translation>
+        </message>
+        <message>
+            <source>Something is still to do here</source>
+            <translation>Tu jest jeszcze coś do zrobienia</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSkillsPart</name>
+        <message>
+            <source>And also: two at most</source>
+            <translation>I jeszcze: najwyżej dwa</translation>
+        </message>
+        <message>
+            <source>What it is for first of all: one or two</source>
+            <translation>Do czego służy przede wszystkim: jedno lub dwa</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnThingsPart</name>
+        <message>
+            <source>Can be left out</source>
+            <translation>Można pominąć</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>Zamknij listę</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>Znajdź po nazwie</translation>
+        </message>
+        <message>
+            <source>Not with this</source>
+            <translation>Bez tego</translation>
+        </message>
+        <message>
+            <source>Not with this: %1</source>
+            <translation>Bez tego: %1</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>O jedno mniej: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>O jedno więcej: %1</translation>
+        </message>
+        <message>
+            <source>Put a thing in</source>
+            <translation>Dodaj rzecz</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>Dodaj: %1</translation>
+        </message>
+        <message>
+            <source>Small pieces come of it</source>
+            <translation>Powstają z tego małe kawałki</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnThrowAway</name>
+        <message>
+            <source>Boxes that have it keep it until you take it back there.</source>
+            <translation>Pudełka, które to mają, zachowują to, aż je tam cofniesz.</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Nie, zostaw</translation>
+        </message>
+        <message>
+            <source>Throw this draft away</source>
+            <translation>Wyrzuć ten szkic</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Tak, wyrzuć</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnTimePart</name>
+        <message>
+            <source>Half a year earlier</source>
+            <translation>Pół roku wcześniej</translation>
+        </message>
+        <message>
+            <source>Half a year later</source>
+            <translation>Pół roku później</translation>
+        </message>
+        <message>
+            <source>How close an adult is</source>
+            <translation>Jak blisko jest dorosły</translation>
+        </message>
+        <message>
+            <source>Minutes of play</source>
+            <translation>Minuty zabawy</translation>
+        </message>
+        <message>
+            <source>Minutes to get it out</source>
+            <translation>Minuty na wyjęcie</translation>
+        </message>
+        <message>
+            <source>Minutes to put it back</source>
+            <translation>Minuty na odłożenie</translation>
+        </message>
+        <message>
+            <source>One minute less to get it out</source>
+            <translation>O minutę krócej na wyjęcie</translation>
+        </message>
+        <message>
+            <source>One minute less to put it back</source>
+            <translation>O minutę krócej na odłożenie</translation>
+        </message>
+        <message>
+            <source>One minute more to get it out</source>
+            <translation>O minutę dłużej na wyjęcie</translation>
+        </message>
+        <message>
+            <source>One minute more to put it back</source>
+            <translation>O minutę dłużej na odłożenie</translation>
+        </message>
+        <message>
+            <source>One minute of play less</source>
+            <translation>O minutę zabawy krócej</translation>
+        </message>
+        <message>
+            <source>One minute of play more</source>
+            <translation>O minutę zabawy dłużej</translation>
+        </message>
+        <message>
+            <source>The earliest age; what it is played with sets the lowest</source>
+            <translation>Najwcześniejszy wiek; najniższy wynika z rzeczy do zabawy</translation>
+        </message>
+        <message>
+            <source>Why not earlier</source>
+            <translation>Dlaczego nie wcześniej</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnWayPart</name>
+        <message>
+            <source>From a chair or a wheelchair</source>
+            <translation>Z krzesła lub wózka</translation>
+        </message>
+        <message>
+            <source>Hands it takes</source>
+            <translation>Ile rąk potrzeba</translation>
+        </message>
+        <message>
+            <source>How loud it is</source>
+            <translation>Jak jest głośno</translation>
+        </message>
+        <message>
+            <source>How the child sits or stands</source>
+            <translation>Jak dziecko siedzi lub stoi</translation>
+        </message>
+        <message>
+            <source>Room it takes</source>
+            <translation>Ile miejsca potrzeba</translation>
+        </message>
+        <message>
+            <source>Strength it takes</source>
+            <translation>Ile siły potrzeba</translation>
+        </message>
+        <message>
+            <source>What is to clean afterwards</source>
+            <translation>Co trzeba potem posprzątać</translation>
+        </message>
+        <message>
+            <source>With one hand: what holds still, what the hand does</source>
+            <translation>Jedną ręką: co stoi nieruchomo, co robi ręka</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnWordsPart</name>
+        <message>
+            <source>Its name</source>
+            <translation>Nazwa</translation>
+        </message>
+        <message>
+            <source>What the adult does first</source>
+            <translation>Co dorosły robi najpierw</translation>
+        </message>
+        <message>
+            <source>What the child hears, in one line</source>
+            <translation>Co słyszy dziecko, w jednym wierszu</translation>
+        </message>
+        <message>
+            <source>Which bobbin rolls the longest road?</source>
+            <translation>Która szpulka potoczy się najdalej?</translation>
         </message>
     </context>
     <context>
@@ -5021,6 +5443,10 @@
     <context>
         <name>WorkbenchScreen</name>
         <message>
+            <source>Activities of your own</source>
+            <translation>Twoje własne zabawy</translation>
+        </message>
+        <message>
             <source>Builds and buying</source>
             <translation>Partie i zakupy</translation>
         </message>
@@ -5059,6 +5485,10 @@
         <message>
             <source>Workbench</source>
             <translation>Warsztat</translation>
+        </message>
+        <message>
+            <source>Written by you, with the same checks as ours</source>
+            <translation>Napisane przez ciebie, z tymi samymi sprawdzeniami co nasze</translation>
         </message>
         <message>
             <source>shown</source>
@@ -10194,6 +10624,195 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>Ustalone %1. Sprawdzamy znowu %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnBoxesViewModel</name>
+        <message>
+            <source>Held back there:</source>
+            <translation>Tam wstrzymana:</translation>
+        </message>
+        <message>
+            <source>In the box in two wordings: send this one, and it is settled.</source>
+            <translation>W pudełku w dwóch wersjach: wyślij tę, a sprawa jest jasna.</translation>
+        </message>
+        <message>
+            <source>In the box, in older words.</source>
+            <translation>W pudełku, w starszej wersji.</translation>
+        </message>
+        <message>
+            <source>In the box.</source>
+            <translation>W pudełku.</translation>
+        </message>
+        <message>
+            <source>It fits.</source>
+            <translation>Pasuje.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnListViewModel</name>
+        <message>
+            <source>A draft</source>
+            <translation>Szkic</translation>
+        </message>
+        <message>
+            <source>In the box of %1</source>
+            <translation>W pudełku: %1</translation>
+        </message>
+        <message>
+            <source>In the box of %1, in older words</source>
+            <translation>W pudełku: %1, w starszej wersji</translation>
+        </message>
+        <message>
+            <source>Ready, and in no box yet</source>
+            <translation>Gotowa, jeszcze w żadnym pudełku</translation>
+        </message>
+        <message>
+            <source>Without a name yet</source>
+            <translation>Jeszcze bez nazwy</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnWritingViewModel</name>
+        <message>
+            <source>%1: count %2</source>
+            <translation>%1: policz %2</translation>
+        </message>
+        <message>
+            <source>%1: the pieces that come of it</source>
+            <translation>%1: kawałki, które z tego powstają</translation>
+        </message>
+        <message>
+            <source>A lap</source>
+            <translation>Kolana</translation>
+        </message>
+        <message>
+            <source>A mat</source>
+            <translation>Mata</translation>
+        </message>
+        <message>
+            <source>A room</source>
+            <translation>Pokój</translation>
+        </message>
+        <message>
+            <source>A table</source>
+            <translation>Stół</translation>
+        </message>
+        <message>
+            <source>Choice</source>
+            <translation>Wybór</translation>
+        </message>
+        <message>
+            <source>Distance</source>
+            <translation>Odległość</translation>
+        </message>
+        <message>
+            <source>From which age on?</source>
+            <translation>Od jakiego wieku?</translation>
+        </message>
+        <message>
+            <source>Hand</source>
+            <translation>Ręka</translation>
+        </message>
+        <message>
+            <source>In a wheelchair</source>
+            <translation>Na wózku</translation>
+        </message>
+        <message>
+            <source>Little strength</source>
+            <translation>Mało siły</translation>
+        </message>
+        <message>
+            <source>Loud</source>
+            <translation>Głośno</translation>
+        </message>
+        <message>
+            <source>Lying on the side</source>
+            <translation>Leżąc na boku</translation>
+        </message>
+        <message>
+            <source>Memory</source>
+            <translation>Pamięć</translation>
+        </message>
+        <message>
+            <source>Much strength</source>
+            <translation>Dużo siły</translation>
+        </message>
+        <message>
+            <source>No hand</source>
+            <translation>Bez rąk</translation>
+        </message>
+        <message>
+            <source>No mess</source>
+            <translation>Bez bałaganu</translation>
+        </message>
+        <message>
+            <source>On a chair</source>
+            <translation>Na krześle</translation>
+        </message>
+        <message>
+            <source>On a lap</source>
+            <translation>Na kolanach</translation>
+        </message>
+        <message>
+            <source>On the floor</source>
+            <translation>Na podłodze</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>Jedna ręka</translation>
+        </message>
+        <message>
+            <source>Ordinary</source>
+            <translation>Zwyczajnie</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>Pozycja</translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>Cicho</translation>
+        </message>
+        <message>
+            <source>Resistance</source>
+            <translation>Opór</translation>
+        </message>
+        <message>
+            <source>Size</source>
+            <translation>Rozmiar</translation>
+        </message>
+        <message>
+            <source>Some strength</source>
+            <translation>Trochę siły</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>Szybkość</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <translation>Na stojąco</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>Kroki</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <translation>Podparcie</translation>
+        </message>
+        <message>
+            <source>To wash</source>
+            <translation>Do umycia</translation>
+        </message>
+        <message>
+            <source>To wipe</source>
+            <translation>Do wytarcia</translation>
+        </message>
+        <message>
+            <source>Two hands</source>
+            <translation>Dwie ręce</translation>
         </message>
     </context>
     <context>

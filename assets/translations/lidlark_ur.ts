@@ -2611,6 +2611,215 @@
         </message>
     </context>
     <context>
+        <name>OwnActivitiesScreen</name>
+        <message>
+            <source>Activities of your own</source>
+            <translation>آپ کی اپنی سرگرمیاں</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Begin with one of ours</source>
+            <translation>ہماری کسی سرگرمی سے شروع کریں</translation>
+        </message>
+        <message>
+            <source>Begin with the words of %1</source>
+            <translation>‏%1 کے الفاظ سے شروع کریں</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>فہرست بند کریں</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>نام سے ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>Nothing of your own yet</source>
+            <translation>ابھی اپنا کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Write a new one</source>
+            <translation>نئی لکھیں</translation>
+        </message>
+        <message>
+            <source>Write what you play with one child, in the same parts as ours. It goes through the same checks, and then to the boxes you choose.</source>
+            <translation>جو آپ ایک بچے کے ساتھ کھیلتے ہیں اسے ہماری سرگرمیوں ہی کے حصوں میں لکھیں۔ اس کی وہی جانچ ہوتی ہے، پھر یہ آپ کے چنے ہوئے ڈبوں میں جاتی ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnActivityScreen</name>
+        <message>
+            <source>A draft. It is kept as you write, and nobody else sees it.</source>
+            <translation>مسودہ۔ لکھتے لکھتے محفوظ ہوتا ہے، اور کوئی اور اسے نہیں دیکھتا۔</translation>
+        </message>
+        <message>
+            <source>Add a step</source>
+            <translation>مرحلہ بڑھائیں</translation>
+        </message>
+        <message>
+            <source>An activity of your own</source>
+            <translation>آپ کی اپنی سرگرمی</translation>
+        </message>
+        <message>
+            <source>Back; it is kept</source>
+            <translation>واپس؛ سب محفوظ ہے</translation>
+        </message>
+        <message>
+            <source>Choose whose box it is for</source>
+            <translation>چنیں کہ کس کے ڈبے کے لیے ہے</translation>
+        </message>
+        <message>
+            <source>Easier and harder</source>
+            <translation>آسان اور مشکل</translation>
+        </message>
+        <message>
+            <source>How and where</source>
+            <translation>کیسے اور کہاں</translation>
+        </message>
+        <message>
+            <source>Make it ready for boxes</source>
+            <translation>ڈبوں کے لیے تیار کریں</translation>
+        </message>
+        <message>
+            <source>Minutes, age, and how close you are</source>
+            <translation>منٹ، عمر، اور آپ کتنے قریب ہیں</translation>
+        </message>
+        <message>
+            <source>Name and first words</source>
+            <translation>نام اور پہلے الفاظ</translation>
+        </message>
+        <message>
+            <source>Ready for boxes. Change a word, and it is a draft again; the boxes keep what they have.</source>
+            <translation>ڈبوں کے لیے تیار۔ کوئی لفظ بدلیں تو یہ پھر مسودہ ہے؛ ڈبوں میں جو ہے وہی رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Send to the chosen boxes</source>
+            <translation>چنے ہوئے ڈبوں میں بھیجیں</translation>
+        </message>
+        <message numerus="yes">
+            <source>Something is still to do in %n parts</source>
+            <translation>
+                <numerusform>ابھی %n حصے میں کچھ باقی ہے</numerusform>
+                <numerusform>ابھی %n حصوں میں کچھ باقی ہے</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Step %1</source>
+            <translation>مرحلہ %1</translation>
+        </message>
+        <message>
+            <source>The steps</source>
+            <translation>مرحلے</translation>
+        </message>
+        <message>
+            <source>What it is for</source>
+            <translation>یہ کس لیے ہے</translation>
+        </message>
+        <message>
+            <source>What it is played with</source>
+            <translation>کن چیزوں سے کھیلتے ہیں</translation>
+        </message>
+        <message>
+            <source>What to mind</source>
+            <translation>کس بات کا خیال رکھیں</translation>
+        </message>
+        <message>
+            <source>What to say, and putting back</source>
+            <translation>کیا کہیں، اور واپس رکھنا</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnBoxes</name>
+        <message>
+            <source>Take it back</source>
+            <translation>واپس لیں</translation>
+        </message>
+        <message>
+            <source>Take it back from %1's box</source>
+            <translation>‏%1 کے ڈبے سے واپس لیں</translation>
+        </message>
+        <message>
+            <source>Whose box is it for?</source>
+            <translation>یہ کس کے ڈبے کے لیے ہے؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnCautionsPart</name>
+        <message>
+            <source>Add what to watch for</source>
+            <translation>کس پر نظر رکھیں، بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Add when to stop</source>
+            <translation>کب رکیں، بڑھائیں</translation>
+        </message>
+        <message>
+            <source>From what it is played with; these stay</source>
+            <translation>کھیل کی چیزوں سے؛ یہ رہتی ہیں</translation>
+        </message>
+        <message>
+            <source>More that the play itself brings</source>
+            <translation>کھیل سے جو اور باتیں آتی ہیں</translation>
+        </message>
+        <message>
+            <source>What to watch for, line %1</source>
+            <translation>کس پر نظر رکھیں، سطر %1</translation>
+        </message>
+        <message>
+            <source>When to stop, line %1</source>
+            <translation>کب رکیں، سطر %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnGradingsPart</name>
+        <message>
+            <source>Add a line that makes it easier</source>
+            <translation>آسان کرنے والی سطر بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Add a line that makes it harder</source>
+            <translation>مشکل کرنے والی سطر بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Easier, line %1</source>
+            <translation>آسان، سطر %1</translation>
+        </message>
+        <message>
+            <source>Harder, line %1</source>
+            <translation>مشکل، سطر %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnHomePart</name>
+        <message>
+            <source>Add a line for putting back</source>
+            <translation>واپس رکھنے کی سطر بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Add something to say</source>
+            <translation>کہنے کی بات بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Last of all: lid on.</source>
+            <translation>سب سے آخر میں: ڈھکن بند۔</translation>
+        </message>
+        <message>
+            <source>Putting back, line %1</source>
+            <translation>واپس رکھنا، سطر %1</translation>
+        </message>
+        <message>
+            <source>Something to say, line %1</source>
+            <translation>کہنے کی بات، سطر %1</translation>
+        </message>
+        <message>
+            <source>Write a line for each thing</source>
+            <translation>ہر چیز کی ایک سطر لکھیں</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2623,6 +2832,17 @@
         <message>
             <source>When?</source>
             <translation>کب؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnLineList</name>
+        <message>
+            <source>%1: it changes the %2</source>
+            <translation>‏%1: اس سے بدلتا ہے: %2</translation>
+        </message>
+        <message>
+            <source>Take this line out</source>
+            <translation>یہ سطر نکال دیں</translation>
         </message>
     </context>
     <context>
@@ -2681,6 +2901,207 @@
         <message>
             <source>Or with one tap</source>
             <translation>یا ایک بار چھو کر</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnPart</name>
+        <message>
+            <source>Close: %1</source>
+            <translation>بند کریں: %1</translation>
+        </message>
+        <message>
+            <source>Open: %1</source>
+            <translation>کھولیں: %1</translation>
+        </message>
+        <message>
+            <source>Something is still to do here</source>
+            <translation>یہاں ابھی کچھ باقی ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSkillsPart</name>
+        <message>
+            <source>And also: two at most</source>
+            <translation>اور یہ بھی: زیادہ سے زیادہ دو</translation>
+        </message>
+        <message>
+            <source>What it is for first of all: one or two</source>
+            <translation>سب سے پہلے کس لیے ہے: ایک یا دو</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnThingsPart</name>
+        <message>
+            <source>Can be left out</source>
+            <translation>چھوڑی جا سکتی ہے</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>فہرست بند کریں</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>نام سے ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>Not with this</source>
+            <translation>اس کے بغیر</translation>
+        </message>
+        <message>
+            <source>Not with this: %1</source>
+            <translation>اس کے بغیر: %1</translation>
+        </message>
+        <message>
+            <source>One less: %1</source>
+            <translation>ایک کم: %1</translation>
+        </message>
+        <message>
+            <source>One more: %1</source>
+            <translation>ایک زیادہ: %1</translation>
+        </message>
+        <message>
+            <source>Put a thing in</source>
+            <translation>کوئی چیز شامل کریں</translation>
+        </message>
+        <message>
+            <source>Put in: %1</source>
+            <translation>شامل کریں: %1</translation>
+        </message>
+        <message>
+            <source>Small pieces come of it</source>
+            <translation>اس سے چھوٹے ٹکڑے بنتے ہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnThrowAway</name>
+        <message>
+            <source>Boxes that have it keep it until you take it back there.</source>
+            <translation>جن ڈبوں میں یہ ہے ان میں رہے گی جب تک آپ وہاں سے واپس نہ لیں۔</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>نہیں، رہنے دیں</translation>
+        </message>
+        <message>
+            <source>Throw this draft away</source>
+            <translation>یہ مسودہ پھینک دیں</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>جی، پھینک دیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnTimePart</name>
+        <message>
+            <source>Half a year earlier</source>
+            <translation>آدھا سال پہلے</translation>
+        </message>
+        <message>
+            <source>Half a year later</source>
+            <translation>آدھا سال بعد</translation>
+        </message>
+        <message>
+            <source>How close an adult is</source>
+            <translation>بڑا کتنا قریب ہے</translation>
+        </message>
+        <message>
+            <source>Minutes of play</source>
+            <translation>کھیل کے منٹ</translation>
+        </message>
+        <message>
+            <source>Minutes to get it out</source>
+            <translation>نکالنے کے منٹ</translation>
+        </message>
+        <message>
+            <source>Minutes to put it back</source>
+            <translation>واپس رکھنے کے منٹ</translation>
+        </message>
+        <message>
+            <source>One minute less to get it out</source>
+            <translation>نکالنے کا ایک منٹ کم</translation>
+        </message>
+        <message>
+            <source>One minute less to put it back</source>
+            <translation>واپس رکھنے کا ایک منٹ کم</translation>
+        </message>
+        <message>
+            <source>One minute more to get it out</source>
+            <translation>نکالنے کا ایک منٹ زیادہ</translation>
+        </message>
+        <message>
+            <source>One minute more to put it back</source>
+            <translation>واپس رکھنے کا ایک منٹ زیادہ</translation>
+        </message>
+        <message>
+            <source>One minute of play less</source>
+            <translation>کھیل کا ایک منٹ کم</translation>
+        </message>
+        <message>
+            <source>One minute of play more</source>
+            <translation>کھیل کا ایک منٹ زیادہ</translation>
+        </message>
+        <message>
+            <source>The earliest age; what it is played with sets the lowest</source>
+            <translation>کم سے کم عمر؛ کھیل کی چیزیں نچلی حد طے کرتی ہیں</translation>
+        </message>
+        <message>
+            <source>Why not earlier</source>
+            <translation>پہلے کیوں نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnWayPart</name>
+        <message>
+            <source>From a chair or a wheelchair</source>
+            <translation>کرسی یا وہیل چیئر سے</translation>
+        </message>
+        <message>
+            <source>Hands it takes</source>
+            <translation>کتنے ہاتھ چاہییں</translation>
+        </message>
+        <message>
+            <source>How loud it is</source>
+            <translation>کتنا شور ہے</translation>
+        </message>
+        <message>
+            <source>How the child sits or stands</source>
+            <translation>بچہ کیسے بیٹھتا یا کھڑا ہوتا ہے</translation>
+        </message>
+        <message>
+            <source>Room it takes</source>
+            <translation>کتنی جگہ چاہیے</translation>
+        </message>
+        <message>
+            <source>Strength it takes</source>
+            <translation>کتنی طاقت چاہیے</translation>
+        </message>
+        <message>
+            <source>What is to clean afterwards</source>
+            <translation>بعد میں کیا صاف کرنا ہے</translation>
+        </message>
+        <message>
+            <source>With one hand: what holds still, what the hand does</source>
+            <translation>ایک ہاتھ سے: کیا ساکن رہتا ہے، ہاتھ کیا کرتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnWordsPart</name>
+        <message>
+            <source>Its name</source>
+            <translation>اس کا نام</translation>
+        </message>
+        <message>
+            <source>What the adult does first</source>
+            <translation>بڑا سب سے پہلے کیا کرتا ہے</translation>
+        </message>
+        <message>
+            <source>What the child hears, in one line</source>
+            <translation>بچہ کیا سنتا ہے، ایک سطر میں</translation>
+        </message>
+        <message>
+            <source>Which bobbin rolls the longest road?</source>
+            <translation>کون سی پھرکی سب سے دور لڑھکتی ہے؟</translation>
         </message>
     </context>
     <context>
@@ -5016,6 +5437,10 @@
     <context>
         <name>WorkbenchScreen</name>
         <message>
+            <source>Activities of your own</source>
+            <translation>آپ کی اپنی سرگرمیاں</translation>
+        </message>
+        <message>
             <source>Builds and buying</source>
             <translation>مجموعے اور خریداری</translation>
         </message>
@@ -5054,6 +5479,10 @@
         <message>
             <source>Workbench</source>
             <translation>کام کی میز</translation>
+        </message>
+        <message>
+            <source>Written by you, with the same checks as ours</source>
+            <translation>آپ کی لکھی ہوئی، اسی جانچ کے ساتھ جو ہماری ہے</translation>
         </message>
         <message>
             <source>shown</source>
@@ -10149,6 +10578,195 @@
         <message>
             <source>Agreed %1. We look again %2.</source>
             <translation>‏%1 طے ہوا۔ %2 پھر دیکھیں گے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnBoxesViewModel</name>
+        <message>
+            <source>Held back there:</source>
+            <translation>وہاں روکی گئی ہے:</translation>
+        </message>
+        <message>
+            <source>In the box in two wordings: send this one, and it is settled.</source>
+            <translation>ڈبے میں دو طرح لکھی ہے: یہ والی بھیجیں تو بات طے ہو جائے گی۔</translation>
+        </message>
+        <message>
+            <source>In the box, in older words.</source>
+            <translation>ڈبے میں ہے، پرانے الفاظ میں۔</translation>
+        </message>
+        <message>
+            <source>In the box.</source>
+            <translation>ڈبے میں ہے۔</translation>
+        </message>
+        <message>
+            <source>It fits.</source>
+            <translation>یہ مناسب ہے۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnListViewModel</name>
+        <message>
+            <source>A draft</source>
+            <translation>مسودہ</translation>
+        </message>
+        <message>
+            <source>In the box of %1</source>
+            <translation>ڈبے میں: %1</translation>
+        </message>
+        <message>
+            <source>In the box of %1, in older words</source>
+            <translation>ڈبے میں: %1، پرانے الفاظ میں</translation>
+        </message>
+        <message>
+            <source>Ready, and in no box yet</source>
+            <translation>تیار ہے، ابھی کسی ڈبے میں نہیں</translation>
+        </message>
+        <message>
+            <source>Without a name yet</source>
+            <translation>ابھی نام نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnWritingViewModel</name>
+        <message>
+            <source>%1: count %2</source>
+            <translation>‏%1: گنیں %2</translation>
+        </message>
+        <message>
+            <source>%1: the pieces that come of it</source>
+            <translation>‏%1: جو ٹکڑے اس سے بنتے ہیں</translation>
+        </message>
+        <message>
+            <source>A lap</source>
+            <translation>گود</translation>
+        </message>
+        <message>
+            <source>A mat</source>
+            <translation>چٹائی</translation>
+        </message>
+        <message>
+            <source>A room</source>
+            <translation>کمرہ</translation>
+        </message>
+        <message>
+            <source>A table</source>
+            <translation>میز</translation>
+        </message>
+        <message>
+            <source>Choice</source>
+            <translation>انتخاب</translation>
+        </message>
+        <message>
+            <source>Distance</source>
+            <translation>فاصلہ</translation>
+        </message>
+        <message>
+            <source>From which age on?</source>
+            <translation>کس عمر سے؟</translation>
+        </message>
+        <message>
+            <source>Hand</source>
+            <translation>ہاتھ</translation>
+        </message>
+        <message>
+            <source>In a wheelchair</source>
+            <translation>وہیل چیئر میں</translation>
+        </message>
+        <message>
+            <source>Little strength</source>
+            <translation>کم طاقت</translation>
+        </message>
+        <message>
+            <source>Loud</source>
+            <translation>بلند</translation>
+        </message>
+        <message>
+            <source>Lying on the side</source>
+            <translation>کروٹ پر لیٹ کر</translation>
+        </message>
+        <message>
+            <source>Memory</source>
+            <translation>یادداشت</translation>
+        </message>
+        <message>
+            <source>Much strength</source>
+            <translation>زیادہ طاقت</translation>
+        </message>
+        <message>
+            <source>No hand</source>
+            <translation>کوئی ہاتھ نہیں</translation>
+        </message>
+        <message>
+            <source>No mess</source>
+            <translation>کچھ گندا نہیں</translation>
+        </message>
+        <message>
+            <source>On a chair</source>
+            <translation>کرسی پر</translation>
+        </message>
+        <message>
+            <source>On a lap</source>
+            <translation>گود میں</translation>
+        </message>
+        <message>
+            <source>On the floor</source>
+            <translation>فرش پر</translation>
+        </message>
+        <message>
+            <source>One hand</source>
+            <translation>ایک ہاتھ</translation>
+        </message>
+        <message>
+            <source>Ordinary</source>
+            <translation>معمول کا</translation>
+        </message>
+        <message>
+            <source>Position</source>
+            <translation>انداز</translation>
+        </message>
+        <message>
+            <source>Quiet</source>
+            <translation>خاموش</translation>
+        </message>
+        <message>
+            <source>Resistance</source>
+            <translation>مزاحمت</translation>
+        </message>
+        <message>
+            <source>Size</source>
+            <translation>جسامت</translation>
+        </message>
+        <message>
+            <source>Some strength</source>
+            <translation>کچھ طاقت</translation>
+        </message>
+        <message>
+            <source>Speed</source>
+            <translation>رفتار</translation>
+        </message>
+        <message>
+            <source>Standing</source>
+            <translation>کھڑے ہو کر</translation>
+        </message>
+        <message>
+            <source>Steps</source>
+            <translation>مرحلے</translation>
+        </message>
+        <message>
+            <source>Support</source>
+            <translation>سہارا</translation>
+        </message>
+        <message>
+            <source>To wash</source>
+            <translation>دھونا ہے</translation>
+        </message>
+        <message>
+            <source>To wipe</source>
+            <translation>پونچھنا ہے</translation>
+        </message>
+        <message>
+            <source>Two hands</source>
+            <translation>دو ہاتھ</translation>
         </message>
     </context>
     <context>

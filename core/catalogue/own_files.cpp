@@ -73,13 +73,20 @@ public:
     }
 
 private:
+    /// In the order in which they are given.
     void takeItems()
     {
-        std::map<std::string, std::vector<const SourceFile *>> versions;
-        for (const SourceFile &file : m_own.items)
-            versions[stemOf(file.name)].push_back(&file);
-        for (const auto &[id, files] : versions)
-            takeItem({id}, files);
+        std::vector<ItemId> order;
+        std::map<ItemId, std::vector<const SourceFile *>> versions;
+        for (const SourceFile &file : m_own.items) {
+            std::vector<const SourceFile *> &files = versions[{stemOf(file.name)}];
+            if (files.empty())
+                order.push_back({stemOf(file.name)});
+            files.push_back(&file);
+        }
+        for (const ItemId &id : order)
+            takeItem(id, versions.at(id));
+        m_unread = 0; // activities are counted by themselves
     }
 
     void takeItem(const ItemId &id, const std::vector<const SourceFile *> &files)
@@ -105,8 +112,19 @@ private:
                      files.front()->name);
     }
 
+    /// Enough was looked into in vain.
+    bool isTooMuch(const SourceFile &file)
+    {
+        if (m_unread < mostOwnUnread)
+            return false;
+        m_problems.push_back({file.name, 0, {}, "was not looked into: too many cannot be read"});
+        return true;
+    }
+
     std::optional<ItemKind> readOne(const SourceFile &file)
     {
+        if (isTooMuch(file))
+            return std::nullopt;
         ItemShelf alone(m_problems);
         alone.put(withinBounds(file), readItem);
         alone.drop([this](const ItemKind &item, Findings &findings) {
@@ -120,11 +138,14 @@ private:
             m_drawings.check("drawing", item.drawing, findings);
         });
         auto read = alone.take();
+        m_unread += read.empty() ? 1 : 0;
         return read.empty() ? std::nullopt : std::optional(std::move(read.front()));
     }
 
     void takeActivity(const SourceFile &file)
     {
+        if (isTooMuch(file))
+            return;
         ActivityShelf alone(m_problems);
         alone.put(withinBounds(file), readActivity);
         alone.drop([this](const Activity &activity, Findings &findings) {
@@ -141,6 +162,7 @@ private:
                     m_drawings.check("steps", step.picture->drawing, findings);
             }
         });
+        m_unread += alone.entries().empty() ? 1 : 0;
         for (Activity &activity : alone.take()) {
             if (m_own.withdrawn.contains(activity.id))
                 activity.status = Status::Withdrawn;
@@ -197,6 +219,7 @@ private:
     std::set<ItemId> m_doubtful;
     std::map<ItemId, ItemKind> m_said; ///< What is said of built-in items.
     std::vector<Problem> m_problems;
+    int m_unread = 0;
     ItemShelf m_items;
     ActivityShelf m_activities;
 };

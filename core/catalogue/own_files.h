@@ -21,6 +21,9 @@ inline constexpr std::size_t longestOwnText = std::size_t{16} * 1024; ///< Bytes
 inline constexpr std::size_t longestOwnName = 80;                     ///< Bytes of a name.
 inline constexpr std::size_t longestOwnLine = 600;                    ///< Bytes of a line.
 inline constexpr std::size_t mostOwnVersions = 8; ///< Of one item, written at once.
+/// So many files that cannot be read are enough: no further one is looked into. A text made to be
+/// read slowly costs a tenth of a second, and a box may hold a hundred.
+inline constexpr int mostOwnUnread = 3;
 
 inline bool operator==(const SourceFile &one, const SourceFile &other)
 {

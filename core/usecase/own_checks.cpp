@@ -38,7 +38,7 @@ void putOver(OwnFiles &files, const OwnFiles &changed)
         std::erase_if(list, [&over](const SourceFile &old) {
             return std::ranges::find(over, old.name, &SourceFile::name) != over.end();
         });
-        list.insert(list.end(), over.begin(), over.end());
+        list.insert(list.begin(), over.begin(), over.end()); // read first, whatever else is there
     };
     put(files.items, changed.items);
     put(files.activities, changed.activities);

@@ -51,6 +51,7 @@ QtObject {
         case "report":
         case "packing":
         case "builds":
+        case "own-activities":
             return "workbench"
         case "designs":
         case "build":
@@ -63,6 +64,8 @@ QtObject {
         case "build-box":
         case "build-sheet":
             return "build"
+        case "own-activity":
+            return "own-activities"
         case "item":
             return ways.item
         case "goals":

@@ -9,6 +9,8 @@ QtObject {
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""
     property string packBox: ""
+    /// The therapist's own activity that is written.
+    property string ownEntry: ""
     /// The build that is bought for, the box of it and the kind of box that are written; an empty
     /// kind: a new one.
     property string openBuild: ""

@@ -16,5 +16,6 @@ WorkbenchScreen {
     onPackingWanted: route.screens.go("packing")
     onBuildsWanted: route.screens.go("builds")
     onReportWanted: route.screens.go("report")
+    onOwnActivitiesWanted: route.screens.go("own-activities")
     foot: MainTabs { screens: route.screens }
 }

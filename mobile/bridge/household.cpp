@@ -24,6 +24,16 @@ Household::Household(const Places &places, std::unique_ptr<Clock> clock,
 {
     m_catalogue = &catalogueIn(knownLanguages().constFirst().code);
     m_folder.forgetTakenOff(); // an app that was killed was closed, too
+    // Another box, or something new from its therapist: before any screen reads on.
+    const auto takeUp = [this] {
+        if (m_workplace && !m_language.isEmpty())
+            m_catalogue = &catalogueIn(m_language);
+        if (m_workplace && &m_workplace->catalogue != m_catalogue)
+            m_workplace = std::make_unique<usecase::Workplace>(usecase::Workplace{
+                m_workplace->database, *m_catalogue, *m_clock, *m_entropy, m_workplace->device});
+    };
+    connect(this, &Household::childChanged, this, takeUp);
+    connect(this, &Household::changed, this, takeUp);
     openStore();
     speakAsWanted();
 }

@@ -138,10 +138,10 @@ public:
         return usecase::namesIn(m_families);
     }
     [[nodiscard]] const Clock &clock() const { return *m_clock; }
-    /// In the language in force. One that was read stays as long as this, so that a pointer to an
-    /// entry outlives a change of language.
+    /// In the language in force, with what the therapist wrote for this child's box. One that was
+    /// read stays as long as this, so that a pointer to an entry outlives a change.
     [[nodiscard]] const catalogue::Catalogue &catalogue() const { return *m_catalogue; }
-    /// In another language, for what is written beside the one in force; stays as long as this.
+    /// The same in another language; empty: in English, and what is built in alone.
     [[nodiscard]] const catalogue::Catalogue &catalogueIn(const QString &language);
     /// Everything known of the current child, read afresh.
     [[nodiscard]] Result<usecase::Family> family();
@@ -268,7 +268,7 @@ private:
     store::FamilyFolder m_folder;
     std::unique_ptr<store::Database> m_phone;   ///< The first store.
     std::unique_ptr<store::Database> m_further; ///< Open while its family is on the table.
-    std::map<QString, catalogue::Catalogue> m_catalogues; ///< By language, as they were needed.
+    std::map<QString, catalogue::Catalogue> m_catalogues; ///< As they were needed (catalogueIn).
     const catalogue::Catalogue *m_catalogue = nullptr;
     QString m_language;
     std::unique_ptr<usecase::Workplace> m_workplace;

@@ -4,8 +4,10 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "core/base/digest.h"
 #include "core/catalogue/translation.h"
 #include "core/usecase/hand_over.h"
+#include "core/usecase/own_catalogue.h"
 #include "core/usecase/reading_language.h"
 #include "mobile/bridge/known_languages.h"
 #include "mobile/bridge/spoken_language.h"
@@ -38,6 +40,47 @@ void warnOf(const std::vector<catalogue::Problem> &problems)
         qWarning("%s", problem.text().c_str());
 }
 
+catalogue::Catalogue loaded(const QString &folder)
+{
+    catalogue::Catalogue made = catalogue::load(filesIn(folder, QStringLiteral("items")),
+                                                filesIn(folder, QStringLiteral("activities")));
+    warnOf(made.problems());
+    return made;
+}
+
+catalogue::Catalogue inWords(const catalogue::Catalogue &english, const QString &language,
+                             const Household::Places &places)
+{
+    if (language == QLatin1String(stretchedLanguage))
+        return stretched(english);
+    catalogue::Catalogue made = catalogue::translate(
+        english, filesIn(places.catalogue, QStringLiteral("languages/") + language));
+    warnOf(made.untranslated());
+    return made;
+}
+
+/// The same for the same files alone.
+QString markOf(const catalogue::OwnFiles &own)
+{
+    std::string all;
+    const auto add = [&all](const std::string &part) {
+        all += std::to_string(part.size()) + ':' + part;
+    };
+    for (const auto *files : {&own.items, &own.activities}) {
+        for (const catalogue::SourceFile &file : *files) {
+            add(file.name);
+            add(file.text);
+        }
+        all += '|';
+    }
+    for (const ItemId &item : own.doubtful)
+        add(item.value);
+    all += '|';
+    for (const ActivityId &activity : own.withdrawn)
+        add(activity.value);
+    return fromCore(hexOf(blake2b(all)));
+}
+
 /// What we have, and the one for looking at screens.
 bool isSpoken(const QString &language)
 {
@@ -48,24 +91,26 @@ bool isSpoken(const QString &language)
 
 const catalogue::Catalogue &Household::catalogueIn(const QString &language)
 {
-    const auto known = m_catalogues.find(language);
-    if (known != m_catalogues.end())
-        return known->second;
-    catalogue::Catalogue made;
-    if (language == knownLanguages().constFirst().code) {
-        made = catalogue::load(filesIn(m_places.catalogue, QStringLiteral("items")),
-                               filesIn(m_places.catalogue, QStringLiteral("activities")));
-        warnOf(made.problems());
-    } else {
-        const catalogue::Catalogue &english = catalogueIn(knownLanguages().constFirst().code);
-        made =
-            language == QLatin1String(stretchedLanguage)
-                ? stretched(english)
-                : catalogue::translate(english, filesIn(m_places.catalogue,
-                                                        QStringLiteral("languages/") + language));
-        warnOf(made.untranslated());
+    const QString english = knownLanguages().constFirst().code;
+    const QString code = language.isEmpty() ? english : language;
+    auto plain = m_catalogues.find(code);
+    if (plain == m_catalogues.end()) {
+        catalogue::Catalogue made =
+            code == english ? loaded(m_places.catalogue) : inWords(catalogueIn({}), code, m_places);
+        plain = m_catalogues.emplace(code, std::move(made)).first;
     }
-    return m_catalogues.emplace(language, std::move(made)).first->second;
+    const auto own = m_workplace && !language.isEmpty()
+                         ? usecase::ownFilesFor(*m_workplace, toCore(m_child))
+                         : Result<catalogue::OwnFiles>(catalogue::OwnFiles());
+    if (!own || own->empty()) // unreadable now: what is ours is there
+        return plain->second;
+    const QString key = code + u'+' + markOf(*own);
+    auto known = m_catalogues.find(key);
+    if (known == m_catalogues.end()) {
+        known = m_catalogues.emplace(key, catalogue::catalogueWith(plain->second, *own)).first;
+        warnOf(known->second.problems());
+    }
+    return known->second;
 }
 
 QString Household::languageSaid() const

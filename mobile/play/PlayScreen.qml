@@ -212,6 +212,15 @@ Sheet {
         text: play.adultLine
     }
 
+    Words {
+        objectName: "writtenBy"
+        width: screen.contentWidth
+        visible: play.step === 0 && text.length > 0
+        role: Theme.Reason
+        soft: true
+        text: play.writtenBy
+    }
+
     StitchedLink {
         objectName: "more"
         text: screen.more ? qsTr("Less") : qsTr("More about this")

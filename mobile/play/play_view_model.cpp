@@ -3,6 +3,7 @@
 #include "core/wording/caution_words.h"
 #include "mobile/bridge/guarding_words.h"
 #include "mobile/bridge/label_region.h"
+#include "mobile/bridge/own_desk.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/spoken_language.h"
 #include "mobile/bridge/text.h"
@@ -140,6 +141,13 @@ int PlayViewModel::step() const
 const catalogue::Step *PlayViewModel::currentStep() const
 {
     return stepCount() > 0 ? &activityInHand()->steps[static_cast<std::size_t>(step())] : nullptr;
+}
+
+QString PlayViewModel::writtenBy() const
+{
+    const catalogue::Activity *activity = activityInHand();
+    return activity != nullptr && m_household != nullptr ? ownNotice(*m_household, *activity)
+                                                         : QString();
 }
 
 QString PlayViewModel::stepText() const

@@ -45,6 +45,8 @@ class PlayViewModel : public QObject
     Q_PROPERTY(QList<QString> watchFor READ watchFor NOTIFY changed FINAL)
     Q_PROPERTY(QList<QString> waysIn READ waysIn NOTIFY changed FINAL)
     Q_PROPERTY(bool balloon READ balloon NOTIFY changed FINAL)
+    /// Of an activity of the therapist's own: who wrote it; else empty.
+    Q_PROPERTY(QString writtenBy READ writtenBy NOTIFY changed FINAL)
 
 public:
     using QObject::QObject;
@@ -75,6 +77,7 @@ public:
     [[nodiscard]] QStringList watchFor() const;
     [[nodiscard]] QStringList waysIn() const;
     [[nodiscard]] bool balloon() const;
+    [[nodiscard]] QString writtenBy() const;
 
 signals:
     void changed();

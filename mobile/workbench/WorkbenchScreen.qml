@@ -17,6 +17,7 @@ Sheet {
     signal childWanted(string alias)
     signal roundWanted()
     signal packingWanted()
+    signal ownActivitiesWanted()
     signal reportWanted()
     signal buildsWanted()
 
@@ -63,6 +64,16 @@ Sheet {
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
         onClicked: screen.packingWanted()
+    }
+
+    LinkRow {
+        objectName: "ownActivities"
+        width: screen.contentWidth
+        visible: !screen.household.packsOnly
+        sign: "sign-notebook"
+        text: qsTr("Activities of your own")
+        note: qsTr("Written by you, with the same checks as ours")
+        onClicked: screen.ownActivitiesWanted()
     }
 
     EmptyState {

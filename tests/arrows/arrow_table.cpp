@@ -54,7 +54,7 @@ ArrowTable withLayersAbove(ArrowTable table)
     const Folders screens =
         in("mobile", {"welcome", "today", "week", "kite", "play", "putback", "box", "notebook",
                       "crew", "homesheet", "settings", "workbench", "goals", "packing", "builds",
-                      "shelf", "video", "prints"});
+                      "shelf", "own", "video", "prints"});
     for (const std::string &screen : screens)
         table[screen] =
             together({lower, in("core", {"wording"}), in("mobile", {"bridge", "design"})});

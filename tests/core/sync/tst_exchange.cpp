@@ -10,6 +10,7 @@
 #include "shaky_storage.h"
 
 #include "tests/support/crew_phone.h"
+#include "tests/support/own_samples.h"
 
 using namespace lidlark;
 using namespace lidlark::test;
@@ -268,6 +269,11 @@ private slots:
 
     void aGuestSeesTheBoxAndNoHistory()
     {
+        usecase::Workplace desk = m_morven->workplace();
+        QVERIFY(writeOwn(desk));
+        for (int time = 0; time < 2; ++time) // what stands is handed on, and nothing before it
+            QVERIFY(usecase::sendToBox(desk, "Fin", workbench::OwnSort::Item, "own-bobbins").ok());
+        everybodyExchanges();
         usecase::Workplace workplace = m_ruth->workplace();
         const auto play = usecase::startPlay(workplace, {"Fin", {"dough-forecast"}, {}, {}});
         QVERIFY(usecase::putBack(workplace, *play, {}, {{{"eyes"}, box::ExceptionKind::UsedUp, 2}})
@@ -282,6 +288,8 @@ private slots:
             qInfo("  finding %d %s %s %d", (int)f.kind, f.device.value.c_str(),
                   toText(f.lane).c_str(), (int)f.sequence);
         QVERIFY(report.findings.empty());
+        QVERIFY(OwnWorkplace(archie).files() == OwnWorkplace(*m_ruth).files());
+        QCOMPARE(OwnWorkplace(archie).files().items.size(), std::size_t{1});
         using enum journal::LaneKind;
         QCOMPARE(itemOf(archie, "Fin", "eyes").low, 4);
         QCOMPARE(itemOf(archie, "Fin", "eyes").high, 4);

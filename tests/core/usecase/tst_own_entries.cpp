@@ -402,6 +402,12 @@ private slots:
         OwnWorkplace own(*m_morven);
         QVERIFY(own.files().activities.size() == usecase::mostOwnEntries);
         QVERIFY(own.files().doubtful.contains({"pegs"})); // beyond what is read
+        const auto notLookedInto = std::ranges::count_if(
+            own.catalogue().problems(), [](const catalogue::Problem &problem) {
+                return problem.reason.starts_with("was not looked into");
+            });
+        QCOMPARE(static_cast<std::size_t>(notLookedInto),
+                 usecase::mostOwnEntries - catalogue::mostOwnUnread);
         usecase::Workplace place = m_morven->workplace();
         QVERIFY(writeOwn(place));
         QVERIFY(!send(*m_morven, "Fin"));
