@@ -109,9 +109,23 @@ std::optional<std::string_view> fitted(std::string_view words, std::string_view 
     return detail.substr(at, detail.size() - before.size() - after.size());
 }
 
+/// "K2: eyes" as "K2: stick-on eyes".
+std::string named(std::string_view what, const catalogue::Catalogue &names)
+{
+    constexpr std::string_view between = ": ";
+    if (const std::size_t at = what.find(between); at != std::string_view::npos)
+        return named(what.substr(0, at), names) + std::string(between) +
+               named(what.substr(at + between.size()), names);
+    const std::string id(what);
+    if (const catalogue::ItemKind *item = names.item({id}))
+        return item->name;
+    const catalogue::Activity *activity = names.activity({id});
+    return activity != nullptr ? activity->name : id;
+}
+
 } // namespace
 
-Argument detailWords(const std::string &detail)
+Argument detailWords(const std::string &detail, const catalogue::Catalogue *names)
 {
     for (const English &words : details) {
         const auto inside = fitted(words.text(), detail);
@@ -119,7 +133,7 @@ Argument detailWords(const std::string &detail)
             continue;
         if (inside->empty())
             return Sentence{words, {}};
-        return Sentence{words, {std::string(*inside)}};
+        return Sentence{words, {names ? named(*inside, *names) : std::string(*inside)}};
     }
     return detail;
 }

@@ -9,9 +9,9 @@ namespace lidlark::wording {
 namespace {
 
 /// What the error speaks of.
-Argument detailOr(const Error &error, English unsaid)
+Argument detailOr(const Error &error, English unsaid, const catalogue::Catalogue *names = nullptr)
 {
-    return error.detail.empty() ? Argument(Sentence{unsaid, {}}) : detailWords(error.detail);
+    return error.detail.empty() ? Argument(Sentence{unsaid, {}}) : detailWords(error.detail, names);
 }
 
 /// @p withDay has the date in the place of %1 and its year in that of %2.
@@ -25,15 +25,15 @@ Sentence ofDay(const Error &error, English withDay, English withText, English un
 
 } // namespace
 
-Sentence sentenceFor(const Error &error)
+Sentence sentenceFor(const Error &error, const catalogue::Catalogue *names)
 {
     switch (error.code) {
     case ErrorCode::NotFound:
         return {say("Lidlark cannot find %1. Nothing was changed. Check the name, then try again."),
-                {detailOr(error, say("what was asked for"))}};
+                {detailOr(error, say("what was asked for"), names)}};
     case ErrorCode::Invalid:
         return {say("That does not fit: %1. Nothing was changed. Put it right, then try again."),
-                {detailOr(error, say("what was typed"))}};
+                {detailOr(error, say("what was typed"), names)}};
     case ErrorCode::Unreadable:
         return {say("This file is damaged or is not a Lidlark store: %1. It was left as it is. Use "
                     "another file, or ask for a copy from another phone of your crew."),

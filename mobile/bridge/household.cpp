@@ -162,7 +162,7 @@ DayPart Household::today() const
 
 QString Household::sentenceFor(const Error &error) const
 {
-    return translated(wording::sentenceFor(error));
+    return translated(wording::sentenceFor(error, m_catalogue));
 }
 
 Outcome Household::setUp(const usecase::FirstAnswers &answers)

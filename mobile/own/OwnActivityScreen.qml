@@ -34,6 +34,7 @@ Sheet {
         required property int part
 
         width: screen.contentWidth
+        summary: draft.inShort[part] ?? ""
         toMend: draft.toMend[part] ?? ""
     }
 
@@ -67,7 +68,6 @@ Sheet {
         part: OwnWritingViewModel.Words
         objectName: "part-words"
         title: qsTr("Name and first words")
-        summary: draft.invite
         Component.onCompleted: opened = draft.name.length === 0
 
         Repeater {
@@ -156,7 +156,6 @@ Sheet {
         part: OwnWritingViewModel.Time
         objectName: "part-time"
         title: qsTr("Minutes, age, and how close you are")
-        summary: draft.ageWords
 
         Repeater {
             model: timePart.opened ? 1 : 0

@@ -61,6 +61,8 @@ class OwnWritingViewModel : public QObject
     Q_PROPERTY(lidlark::mobile::OwnLines *putBack READ putBack CONSTANT FINAL)
     Q_PROPERTY(QList<QString> levers READ levers CONSTANT FINAL)
 
+    /// What stands in each `Part`, in a line; empty: nothing yet.
+    Q_PROPERTY(QList<QString> inShort READ inShort NOTIFY edited FINAL)
     /// What is to mend in each `Part`, sentences in lines; empty: nothing.
     Q_PROPERTY(QList<QString> toMend READ toMend NOTIFY lookedOver FINAL)
     Q_PROPERTY(int partsToMend READ partsToMend NOTIFY lookedOver FINAL)
@@ -126,6 +128,7 @@ public:
     [[nodiscard]] OwnLines *sayLines() { return &m_say; }
     [[nodiscard]] OwnLines *putBack() { return &m_putBack; }
     [[nodiscard]] static QStringList levers();
+    [[nodiscard]] QStringList inShort() const;
     [[nodiscard]] QStringList toMend() const { return m_toMend; }
     [[nodiscard]] int partsToMend() const;
     [[nodiscard]] bool isSignedOff() const { return m_signedOff; }

@@ -112,6 +112,7 @@ std::vector<Leg> everyLeg()
     addWorkbenchLegs(legs);
     addPackingLegs(legs);
     addBuyingLegs(legs);
+    addWritingLegs(legs);
     return legs;
 }
 

@@ -40,5 +40,6 @@ void addCrewLegs(std::vector<Leg> &legs);
 void addWorkbenchLegs(std::vector<Leg> &legs);
 void addPackingLegs(std::vector<Leg> &legs);
 void addBuyingLegs(std::vector<Leg> &legs);
+void addWritingLegs(std::vector<Leg> &legs);
 
 } // namespace lidlark::test

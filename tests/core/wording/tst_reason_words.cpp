@@ -4,6 +4,8 @@
 #include "core/wording/error_words.h"
 #include "core/wording/reason_words.h"
 
+#include "tests/support/phone.h"
+
 using namespace lidlark;
 using namespace lidlark::wording;
 using catalogue::Tag;
@@ -174,6 +176,20 @@ private slots:
                 (Sentence{say("%1 in this box"), {std::string("pegs")}}));
         QVERIFY(words("/home/gran/home.lidlark") == Sentence{});
         QVERIFY(words(": empty") == Sentence{});
+    }
+
+    /// An id is a word for whoever types commands, not for whoever reads a page.
+    void aThingIsCalledByItsName()
+    {
+        const catalogue::Catalogue &names = test::realCatalogue();
+        const Argument argument = detailWords("K2: eyes: say why it differs", &names);
+        QVERIFY(std::get<Sentence>(argument.content) ==
+                (Sentence{say("%1: say why it differs"), {std::string("K2: stick-on eyes")}}));
+        const QString play =
+            said(sentenceFor(Error{ErrorCode::NotFound, "the activity slow-oars"}, &names));
+        QVERIFY2(play.contains(QStringLiteral("Slow Oars")), qPrintable(play));
+        QVERIFY(said(sentenceFor(Error{ErrorCode::NotFound, "the activity none"}, &names))
+                    .contains(QStringLiteral("the activity none")));
     }
 };
 
