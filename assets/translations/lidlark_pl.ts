@@ -415,8 +415,8 @@
     <context>
         <name>BuildSheetScreen</name>
         <message>
-            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
-            <translation>Przy kasie: całe opakowania, także zapas. To, co zostanie, leży potem na półce.</translation>
+            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards, without a lot until you write what stands on the new packs.</source>
+            <translation>Przy kasie: całe opakowania, także zapas. To, co zostanie, leży potem na półce, bez numeru partii, dopóki nie wpiszesz tego, co jest na nowych opakowaniach.</translation>
         </message>
         <message>
             <source>Back</source>

@@ -415,8 +415,8 @@
     <context>
         <name>BuildSheetScreen</name>
         <message>
-            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.</source>
-            <translation>دکان پر: پورے پیکٹ، فالتو سمیت۔ جو بچے وہ بعد میں شیلف پر رہتا ہے۔</translation>
+            <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards, without a lot until you write what stands on the new packs.</source>
+            <translation>دکان پر: پورے پیکٹ، فالتو سمیت۔ جو بچے وہ بعد میں شیلف پر رہتا ہے، لاٹ کے بغیر، جب تک آپ نئے پیکٹوں پر لکھا ہوا درج نہ کریں۔</translation>
         </message>
         <message>
             <source>Back</source>

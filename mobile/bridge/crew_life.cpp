@@ -61,7 +61,11 @@ void CrewLife::lookAt(store::Database &database)
     const auto id = crewIdOf(database, whose());
     const auto crew =
         id ? store::CrewRepository(database).crewOf(*id) : Result<crew::Crew>(crew::Crew{});
-    m_members.show(crew ? *crew : crew::Crew{}, m_household->device(), table());
+    using Table = CrewMembers::Table;
+    const Table packs = m_household->packsOnly() ? Table::PacksOnly
+                        : m_table                ? Table::Own
+                                                 : Table::None;
+    m_members.show(crew ? *crew : crew::Crew{}, m_household->device(), packs);
     m_inCrew = crew && crew->has(m_household->device());
     m_outside = crew && !crew->empty() && !m_inCrew;
     if (const auto address = sync::addressIn(database))

@@ -25,9 +25,9 @@ QVariant CrewMembers::data(const QModelIndex &index, int role) const
     case PersonRole:
         return fromCore(member.person);
     case PartRole:
-        return m_table        ? tr("Packs at the table")
-               : member.paper ? tr("A recovery sheet on paper")
-                              : translated(wording::roleWord(member.role));
+        return m_table != Table::None ? tr("Packs at the table")
+               : member.paper         ? tr("A recovery sheet on paper")
+                                      : translated(wording::roleWord(member.role));
     case SeesRole:
         return translated(wording::whatRoleSees(member.role));
     case ThisPhoneRole:
@@ -50,7 +50,7 @@ QHash<int, QByteArray> CrewMembers::roleNames() const
             {RemovableRole, "removable"}};
 }
 
-void CrewMembers::show(const crew::Crew &crew, const DeviceId &own, bool table)
+void CrewMembers::show(const crew::Crew &crew, const DeviceId &own, Table table)
 {
     renewRows([&] {
         m_members = crew.present();
@@ -70,7 +70,8 @@ const crew::Member *CrewMembers::member(const DeviceId &device) const
 bool CrewMembers::removable(const crew::Member &member) const
 {
     const crew::Member *me = this->member(m_own);
-    return me != nullptr && member.device != m_own && crew::mayRemove(*me, member);
+    return me != nullptr && m_table != Table::PacksOnly && member.device != m_own &&
+           crew::mayRemove(*me, member);
 }
 
 QStringList CrewMembers::rowKeys() const

@@ -26,14 +26,17 @@ public:
         RemovableRole
     };
 
+    /// A crew that packs together, and has no child's box; on a phone that does nothing but pack,
+    /// nobody else is taken out: that is for whoever asked it in.
+    enum class Table { None, Own, PacksOnly };
+
     using KeptRows::KeptRows;
     [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
-    /// @param own whose phone this is. @param table they pack together, and no child's box is
-    /// theirs.
-    void show(const crew::Crew &crew, const DeviceId &own, bool table);
+    /// @param own whose phone this is.
+    void show(const crew::Crew &crew, const DeviceId &own, Table table);
     /// @returns null where nobody of that device is in.
     [[nodiscard]] const crew::Member *member(const DeviceId &device) const;
 
@@ -45,7 +48,7 @@ private:
 
     std::vector<crew::Member> m_members;
     DeviceId m_own;
-    bool m_table = false;
+    Table m_table = Table::None;
 };
 
 } // namespace lidlark::mobile

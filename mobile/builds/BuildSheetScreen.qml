@@ -104,7 +104,7 @@ Sheet {
             width: parent.width
             role: Theme.Reason
             soft: true
-            text: sheet.open ? qsTr("At the till: whole packs, spares among them. What is left over lies on the shelf afterwards.")
+            text: sheet.open ? qsTr("At the till: whole packs, spares among them. What is left over lies on the shelf afterwards, without a lot until you write what stands on the new packs.")
                              : qsTr("Everything for these boxes is there. A box that is added is bought for by itself.")
         }
     }

@@ -281,8 +281,12 @@ private slots:
         QVERIFY(tap(*m_other, "Rubber bands: It is in"));
         everybodyShares(*m_other);
         look(*m_other, "crew");
+        QVERIFY(m_other->hand().names().contains(text("Leave the crew")));
+        QVERIFY(m_other->hand().reads(text("Morven")));
+        QVERIFY(!m_other->hand().names().contains(text("Take out: Morven")));
         everybodyShares(*m_ruth, "packers");
         look(*m_ruth, "packers");
+        QVERIFY(m_ruth->hand().names().contains(text("Take out: Callum")));
         QVERIFY2(m_ruth->hand().reads(text("Callum")), page(*m_ruth).constData());
         QVERIFY(tap(*m_ruth, "Back to the packing table"));
         QVERIFY2(comes(*m_ruth, "1 of 3 in."), page(*m_ruth).constData());
