@@ -2344,8 +2344,16 @@
             <translation>Pudełko dla dziecka. To, czego w domu trzeba unikać, wpisze się samo.</translation>
         </message>
         <message>
+            <source>A box for each of them</source>
+            <translation>Pudełko dla każdego z nich</translation>
+        </message>
+        <message>
             <source>Add to this build</source>
             <translation>Dodaj do tej partii</translation>
+        </message>
+        <message>
+            <source>All of them</source>
+            <translation>Wszystkie</translation>
         </message>
         <message>
             <source>Boxes that are nobody's yet</source>
@@ -5698,8 +5706,16 @@
             <translation>Wcześniej odpowiada na to pytanie: %1. Nic nie zginęło i ta odpowiedź obowiązuje.</translation>
         </message>
         <message>
+            <source>%1 boxes more: nothing more to pay.</source>
+            <translation>Pudełka więcej: %1. Nic nie trzeba dopłacać.</translation>
+        </message>
+        <message>
             <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
             <translation>Pudełka więcej: %1. Nic nie dopłacisz. To, co leży w jednym, jest warte %2.</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more.</source>
+            <translation>Pudełka więcej: %1. Przy kasie dopłacisz %2.</translation>
         </message>
         <message>
             <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
@@ -5980,6 +5996,10 @@
         <message>
             <source>%1, packs to buy: %2 instead of %3.</source>
             <translation>%1, paczki do kupienia: %2 zamiast %3.</translation>
+        </message>
+        <message>
+            <source>%1, packs to buy: %2.</source>
+            <translation>%1, paczki do kupienia: %2.</translation>
         </message>
         <message>
             <source>%1, says %2</source>
@@ -10286,12 +10306,24 @@
             <translation>%1, według wzoru</translation>
         </message>
         <message>
+            <source>%1: %2</source>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>As designed: %1</source>
+            <translation>Według wzoru: %1</translation>
+        </message>
+        <message>
             <source>As designed: nothing has to be swapped.</source>
             <translation>Według wzoru: niczego nie trzeba zamieniać.</translation>
         </message>
         <message>
             <source>Bought on %1 for %2.</source>
             <translation>Kupione %1 za %2.</translation>
+        </message>
+        <message>
+            <source>Boxes for %1</source>
+            <translation>Pudełka dla: %1</translation>
         </message>
         <message>
             <source>Packed on %1. Spares: %2 percent. Prices in %3.</source>

@@ -2343,8 +2343,16 @@
             <translation>بچے کے لیے ڈبہ۔ گھر کو جس چیز سے بچنا ہے وہ خود درج ہو جاتی ہے۔</translation>
         </message>
         <message>
+            <source>A box for each of them</source>
+            <translation>ان میں سے ہر ایک کے لیے ڈبہ</translation>
+        </message>
+        <message>
             <source>Add to this build</source>
             <translation>اس مجموعے میں شامل کریں</translation>
+        </message>
+        <message>
+            <source>All of them</source>
+            <translation>سب</translation>
         </message>
         <message>
             <source>Boxes that are nobody's yet</source>
@@ -5689,8 +5697,16 @@
             <translation>اس سوال کا جواب %1 کی طرف سے پہلے آ چکا ہے۔ کچھ ضائع نہیں ہوا، اور وہی جواب قائم ہے۔</translation>
         </message>
         <message>
+            <source>%1 boxes more: nothing more to pay.</source>
+            <translation>‏%1 ڈبے اور: مزید کچھ نہیں دینا۔</translation>
+        </message>
+        <message>
             <source>%1 boxes more: nothing more to pay. What lies in one of them is worth %2.</source>
             <translation>‏%1 ڈبے اور: مزید کچھ نہیں دینا۔ ایک ڈبے میں جو ہے اس کی قیمت %2 ہے۔</translation>
+        </message>
+        <message>
+            <source>%1 boxes more: the till asks for %2 more.</source>
+            <translation>‏%1 ڈبے اور: دکان پر %2 مزید دینے ہوں گے۔</translation>
         </message>
         <message>
             <source>%1 boxes more: the till asks for %2 more. What lies in one of them is worth %3.</source>
@@ -5960,6 +5976,10 @@
         <message>
             <source>%1, packs to buy: %2 instead of %3.</source>
             <translation>‏%1، خریدنے کے پیکٹ: %3 کی جگہ %2۔</translation>
+        </message>
+        <message>
+            <source>%1, packs to buy: %2.</source>
+            <translation>‏%1، خریدنے کے پیکٹ: %2۔</translation>
         </message>
         <message>
             <source>%1, says %2</source>
@@ -10245,12 +10265,24 @@
             <translation>‏%1، نمونے کے مطابق</translation>
         </message>
         <message>
+            <source>%1: %2</source>
+            <translation>‏%1: %2</translation>
+        </message>
+        <message>
+            <source>As designed: %1</source>
+            <translation>نمونے کے مطابق: %1</translation>
+        </message>
+        <message>
             <source>As designed: nothing has to be swapped.</source>
             <translation>نمونے کے مطابق: کچھ بدلنا نہیں۔</translation>
         </message>
         <message>
             <source>Bought on %1 for %2.</source>
             <translation>‏%1 کو %2 میں خریدا۔</translation>
+        </message>
+        <message>
+            <source>Boxes for %1</source>
+            <translation>‏%1 کے لیے ڈبے</translation>
         </message>
         <message>
             <source>Packed on %1. Spares: %2 percent. Prices in %3.</source>

@@ -46,6 +46,25 @@ Result<bool> isMouthedIn(Workplace &therapist, const Family &family)
     });
 }
 
+/// @param empty a box of @p kept that is not in it yet, with its code and whose it is.
+Result<KeptBox> fittedFor(Workplace &therapist, const workbench::KeptBuild &kept,
+                          const KeptBox &empty, const workbench::Design &kind)
+{
+    const std::string &child = empty.box.whose;
+    const auto family = loadFamily(therapist, child);
+    if (!family)
+        return family.error();
+    const auto theirs = std::ranges::find_if(
+        kept.boxes, [&child](const KeptBox &box) { return box.box.whose == child; });
+    if (theirs != kept.boxes.end())
+        return aboutBox(theirs->box.code, "is for that child already");
+    auto avoids = avoidedAtHomesOf(therapist, *family);
+    const auto mouther = isMouthedIn(therapist, *family);
+    if (!avoids || !mouther)
+        return !avoids ? avoids.error() : mouther.error();
+    return workbench::fittedBox(empty, kind, {*std::move(avoids), *mouther}, therapist.catalogue);
+}
+
 } // namespace
 
 Result<std::vector<std::string>> freeCodes(Workplace &therapist, const workbench::BuildId &id,
@@ -69,25 +88,31 @@ Result<std::vector<std::string>> freeCodes(Workplace &therapist, const workbench
     return codes;
 }
 
-Result<KeptBox> boxForChild(Workplace &therapist, const workbench::BuildId &build,
-                            const workbench::DesignId &design, const std::string &childAlias)
+Result<std::vector<KeptBox>> boxesForChildren(Workplace &therapist, const workbench::BuildId &build,
+                                              const workbench::DesignId &design,
+                                              const std::vector<std::string> &children)
 {
     const auto kind = designOf(therapist, design);
     const auto kept = buildOf(therapist, build);
-    const auto family = loadFamily(therapist, childAlias);
-    if (!kind || !kept || !family)
-        return !kind ? kind.error() : !kept ? kept.error() : family.error();
-    const auto theirs = std::ranges::find_if(
-        kept->boxes, [&](const KeptBox &box) { return box.box.whose == childAlias; });
-    if (theirs != kept->boxes.end())
-        return aboutBox(theirs->box.code, "is for that child already");
-    auto avoids = avoidedAtHomesOf(therapist, *family);
-    const auto mouther = isMouthedIn(therapist, *family);
-    const auto codes = freeCodes(therapist, build, 1);
-    if (!avoids || !mouther || !codes)
-        return !avoids ? avoids.error() : !mouther ? mouther.error() : codes.error();
-    return workbench::fittedBox({{codes->front(), childAlias, design, {}}, {}, false}, *kind,
-                                {*std::move(avoids), *mouther}, therapist.catalogue);
+    const auto codes = freeCodes(therapist, build, static_cast<int>(children.size()));
+    if (!kind || !kept || !codes)
+        return !kind ? kind.error() : !kept ? kept.error() : codes.error();
+    std::vector<KeptBox> boxes;
+    for (const std::string &child : children) {
+        auto box =
+            fittedFor(therapist, *kept, {{(*codes)[boxes.size()], child, design, {}}, {}}, *kind);
+        if (!box)
+            return box.error();
+        boxes.push_back(*std::move(box));
+    }
+    return boxes;
+}
+
+Result<KeptBox> boxForChild(Workplace &therapist, const workbench::BuildId &build,
+                            const workbench::DesignId &design, const std::string &childAlias)
+{
+    auto boxes = boxesForChildren(therapist, build, design, {childAlias});
+    return boxes ? Result<KeptBox>(std::move(boxes->front())) : boxes.error();
 }
 
 Result<std::vector<KeptBox>> boxesForNobody(Workplace &therapist, const workbench::BuildId &build,

@@ -15,6 +15,13 @@ Result<workbench::KeptBox> boxForChild(Workplace &therapist, const workbench::Bu
                                        const workbench::DesignId &design,
                                        const std::string &childAlias);
 
+/// The same for several children, each box with a code of its own. Errors: of the first that is
+/// refused.
+Result<std::vector<workbench::KeptBox>> boxesForChildren(Workplace &therapist,
+                                                         const workbench::BuildId &build,
+                                                         const workbench::DesignId &design,
+                                                         const std::vector<std::string> &children);
+
 /// Boxes of a design that are nobody's yet. @param count 1 or more.
 /// Errors: NotFound (build, design).
 Result<std::vector<workbench::KeptBox>> boxesForNobody(Workplace &therapist,

@@ -142,10 +142,16 @@ Sentence oneMoreSentence(const workbench::OneMoreBox &more, std::string_view cur
             {moneyText(more.more.pence, currency), inTheBox}};
 }
 
-Sentence moreBoxesSentence(const workbench::OneMoreBox &more, int boxes, std::string_view currency)
+Sentence moreBoxesSentence(const workbench::OneMoreBox &more, int boxes, bool alike,
+                           std::string_view currency)
 {
     if (boxes == 1)
         return oneMoreSentence(more, currency);
+    if (!alike && more.more.pence == 0)
+        return {say("%1 boxes more: nothing more to pay."), {inDigits(boxes)}};
+    if (!alike)
+        return {say("%1 boxes more: the till asks for %2 more."),
+                {inDigits(boxes), moneyText(more.more.pence, currency)}};
     const std::string inTheBox = moneyText(more.inTheBox.material.pence, currency);
     if (more.more.pence == 0)
         return {say("%1 boxes more: nothing more to pay. What lies in one of them is worth %2."),
@@ -176,6 +182,8 @@ Sentence changedLineSentence(const workbench::ChangedLine &line, const ItemWords
     const auto after = static_cast<int>(line.after.packCount());
     if (before == after)
         return {say("%1: other packs, as many."), {item}};
+    if (before == 0)
+        return {say("%1, packs to buy: %2."), {item, inDigits(after)}};
     return {say("%1, packs to buy: %2 instead of %3."), {item, inDigits(after), inDigits(before)}};
 }
 

@@ -25,8 +25,9 @@ Sentence differenceSentence(const workbench::DesignDifference &difference, const
 /// (job.md 2.8)
 Sentence oneMoreSentence(const workbench::OneMoreBox &more, std::string_view currency);
 
-/// The same of several boxes that are alike.
-Sentence moreBoxesSentence(const workbench::OneMoreBox &more, int boxes, std::string_view currency);
+/// The same of several boxes. @param alike what lies in one lies in all of them.
+Sentence moreBoxesSentence(const workbench::OneMoreBox &more, int boxes, bool alike,
+                           std::string_view currency);
 
 /// How much play an item brings to a box: "In 7 plays. 5 of them need it.", "This item has almost
 /// nothing to do in this box: 1 play takes it." Empty words for what the catalogue does not know.

@@ -29,7 +29,7 @@ struct OneMoreBox {
 OrProblems<OneMoreBox> oneMoreBox(const Build &build, std::span<const Supply> supplies,
                                   const BuildBox &box, const SetAside &aside = {});
 
-/// The same of several that are alike: `inTheBox` is of one of them.
+/// The same of several: `inTheBox` is of the first of them.
 /// @param boxes one or more, each with a code of its own.
 OrProblems<OneMoreBox> moreBoxes(const Build &build, std::span<const Supply> supplies,
                                  std::span<const BuildBox> boxes, const SetAside &aside = {});

@@ -6,6 +6,7 @@
 #include "core/wording/money_words.h"
 #include "core/wording/pack_words.h"
 #include "core/workbench/box_departures.h"
+#include "core/workbench/boxes_alike.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
@@ -110,8 +111,9 @@ QStringList moreBoxesWords(Household &household, const workbench::KeptBuild &bui
         return words;
     }
     const auto &more = std::get<workbench::OneMoreBox>(*answer);
+    const bool alike = workbench::boxesAlike(boxes).size() == 1;
     words.append(numerals(translated(
-        wording::moreBoxesSentence(more, static_cast<int>(boxes.size()), build.currency))));
+        wording::moreBoxesSentence(more, static_cast<int>(boxes.size()), alike, build.currency))));
     const BoughtNames names = boughtNames(household);
     for (const workbench::ChangedLine &line : more.changed)
         words.append(translated(wording::changedLineSentence(

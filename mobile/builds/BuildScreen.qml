@@ -119,7 +119,11 @@ Sheet {
         onDesignChosen: design => boxes.design = design
         onChildChosen: child => {
             screen.held = more.answer
-            boxes.thinkOf(child)
+            boxes.thinkOf([child])
+        }
+        onAllChosen: {
+            screen.held = more.answer
+            boxes.thinkOf(boxes.childrenLeft)
         }
         onSomeChosen: count => {
             screen.held = more.answer

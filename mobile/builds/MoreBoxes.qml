@@ -22,6 +22,7 @@ Column {
 
     signal designChosen(string design)
     signal childChosen(string child)
+    signal allChosen()
     signal someChosen(int count)
     signal forgotten()
     signal added()
@@ -71,6 +72,15 @@ Column {
         width: more.width
         visible: more.designIds.length > 0
 
+        FilterChip {
+            objectName: "allChildren"
+            acts: true
+            visible: more.childrenLeft.length > 1
+            text: qsTr("All of them")
+            accessibleName: qsTr("A box for each of them")
+            onClicked: more.allChosen()
+        }
+
         Repeater {
             model: more.childrenLeft
 
@@ -96,7 +106,7 @@ Column {
             value: more.some
             valueText: Numerals.of(value)
             from: 1
-            to: 40
+            to: 99
             lessName: qsTr("One box less")
             moreName: qsTr("One box more")
             onChanged: value => more.some = value
@@ -138,18 +148,10 @@ Column {
 
         Rule { width: parent.width }
 
-        Repeater {
-            model: more.costLines
-
-            Words {
-                required property string modelData
-                required property int index
-
-                width: parent?.width ?? 0
-                strong: index === 0
-                soft: index > 0
-                text: modelData
-            }
+        Words {
+            width: parent.width
+            strong: true
+            text: more.costLines[0] ?? ""
         }
 
         PaperButton {
@@ -164,6 +166,18 @@ Column {
             anchors.left: parent.left
             text: qsTr("Not after all")
             onClicked: more.forgotten()
+        }
+
+        Repeater {
+            model: more.costLines.slice(1)
+
+            Words {
+                required property string modelData
+
+                width: parent?.width ?? 0
+                soft: true
+                text: modelData
+            }
         }
     }
 }

@@ -69,7 +69,8 @@ public:
     Q_INVOKABLE void moveDay(int days);
     Q_INVOKABLE bool keepHead(const QString &name, const QString &currency);
     /// A box for that child, or so many for nobody: said, and not kept yet.
-    Q_INVOKABLE void thinkOf(const QString &child);
+    /// @param children one, or several at once.
+    Q_INVOKABLE void thinkOf(const QStringList &children);
     Q_INVOKABLE void thinkOfSome(int boxes);
     Q_INVOKABLE void forget();
     /// Keeps what is thought about.

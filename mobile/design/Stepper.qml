@@ -3,7 +3,7 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lidlark.Design
 
-/// A number that goes up and down by one.
+/// A number that goes up and down by one, and on and on while a key is held.
 Item {
     id: stepper
 
@@ -107,6 +107,8 @@ Item {
         NumberKey {
             text: "−"
             pressedOften: true
+            autoRepeat: true
+            autoRepeatDelay: 600
             accessibleName: stepper.lessName
             enabled: stepper.value > stepper.from
             opacity: enabled ? 1 : 0.4
@@ -125,6 +127,8 @@ Item {
         NumberKey {
             text: "+"
             pressedOften: true
+            autoRepeat: true
+            autoRepeatDelay: 600
             accessibleName: stepper.moreName
             enabled: stepper.value < stepper.to
             opacity: enabled ? 1 : 0.4

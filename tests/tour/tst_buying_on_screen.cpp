@@ -114,6 +114,11 @@ private slots:
         tapAll({"A day later", "Begin this build"});
         reads("Packed on 6 January. Spares: 10 percent. Prices in GBP.");
         look("build-empty");
+        tap("A box for each of them");
+        reads("Boxes for Anya, Fin");
+        reads("As designed: Fin");
+        look("build-thought-all");
+        tap("Not after all");
         tap("A box for Anya");
         reads("Silicone loops, not rubber bands. Why: For an allergy.");
         look("build-thought");

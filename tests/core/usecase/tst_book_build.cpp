@@ -213,7 +213,16 @@ private slots:
         QCOMPARE(swaps, expected);
         for (const workbench::Departure &departure : box->personal.departures)
             QVERIFY(departure.why == workbench::Why::Allergy);
+        // Beside others it is the same box, and each has a code of its own.
+        const auto several =
+            usecase::boxesForChildren(workplace, *build, design, {"Lewis", "Anya"});
+        QVERIFY(several.ok());
+        QCOMPARE(several->front().box.code, std::string("K1"));
+        QCOMPARE(several->back().box.code, std::string("K2"));
+        QVERIFY(several->back().box.parts == box->box.parts);
+        QVERIFY(several->back().personal == box->personal);
         QVERIFY(usecase::keepBox(workplace, *build, *box).ok());
+        QVERIFY(!usecase::boxesForChildren(workplace, *build, design, {"Lewis", "Anya"}).ok());
         QCOMPARE(usecase::boxForChild(workplace, *build, design, "Anya").error().detail,
                  std::string("K1: is for that child already"));
     }

@@ -75,12 +75,21 @@ private slots:
         QCOMPARE(fill(oneMoreSentence(more, "GBP")),
                  std::string("One box more: nothing more to pay. What lies in the box is worth "
                              "£6.99."));
+        QCOMPARE(fill(moreBoxesSentence(more, 3, true, "GBP")),
+                 std::string("3 boxes more: nothing more to pay. What lies in one of them is "
+                             "worth £6.99."));
+        QCOMPARE(fill(moreBoxesSentence(more, 3, false, "GBP")),
+                 std::string("3 boxes more: nothing more to pay."));
     }
 
     void aLineThatChanges()
     {
         QCOMPARE(fill(changedLineSentence(pegs(5, 6), nameOf)),
                  std::string("Clothes pegs, packs to buy: 7 instead of 6."));
+        workbench::ChangedLine first = pegs(0, 0);
+        first.before.packs = {0, 0};
+        QCOMPARE(fill(changedLineSentence(first, nameOf)),
+                 std::string("Clothes pegs, packs to buy: 1."));
         workbench::ChangedLine other = pegs(5, 5);
         other.after.packs = {6, 0};
         QCOMPARE(fill(changedLineSentence(other, nameOf)),
