@@ -439,6 +439,22 @@
             <translation>W każdym z nich: %1</translation>
         </message>
         <message>
+            <source>Is all of it bought, at these prices?</source>
+            <translation>Czy wszystko jest kupione, po tych cenach?</translation>
+        </message>
+        <message>
+            <source>Is all of it set aside?</source>
+            <translation>Czy wszystko jest odłożone?</translation>
+        </message>
+        <message>
+            <source>It is set aside for these boxes, and what is left over is on the shelf. This cannot be taken back; the shelf can be put right by hand.</source>
+            <translation>Zostaje odłożone do tych pudełek, a reszta trafia na półkę. Tego nie można cofnąć; półkę można poprawić ręcznie.</translation>
+        </message>
+        <message>
+            <source>Not yet</source>
+            <translation>Jeszcze nie</translation>
+        </message>
+        <message>
             <source>Set aside</source>
             <translation>Odłóż</translation>
         </message>
@@ -457,6 +473,10 @@
         <message>
             <source>What you spend today</source>
             <translation>Tyle dziś wydajesz</translation>
+        </message>
+        <message>
+            <source>Yes, all of it</source>
+            <translation>Tak, wszystko</translation>
         </message>
     </context>
     <context>

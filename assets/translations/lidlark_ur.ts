@@ -439,6 +439,22 @@
             <translation>ان میں سے ہر ایک میں: %1</translation>
         </message>
         <message>
+            <source>Is all of it bought, at these prices?</source>
+            <translation>کیا یہ سب ان قیمتوں پر خرید لیا گیا ہے؟</translation>
+        </message>
+        <message>
+            <source>Is all of it set aside?</source>
+            <translation>کیا یہ سب الگ رکھ دیا گیا ہے؟</translation>
+        </message>
+        <message>
+            <source>It is set aside for these boxes, and what is left over is on the shelf. This cannot be taken back; the shelf can be put right by hand.</source>
+            <translation>یہ ان ڈبوں کے لیے الگ رکھا جائے گا، اور جو بچے وہ شیلف پر ہوگا۔ یہ واپس نہیں لیا جا سکتا؛ شیلف ہاتھ سے درست کی جا سکتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Not yet</source>
+            <translation>ابھی نہیں</translation>
+        </message>
+        <message>
             <source>Set aside</source>
             <translation>الگ رکھیں</translation>
         </message>
@@ -457,6 +473,10 @@
         <message>
             <source>What you spend today</source>
             <translation>آج آپ کا خرچ</translation>
+        </message>
+        <message>
+            <source>Yes, all of it</source>
+            <translation>ہاں، سب</translation>
         </message>
     </context>
     <context>

@@ -12,6 +12,8 @@ Sheet {
 
     required property Household household
     required property string build
+    /// Whether all of it is bought: a slip of the thumb would fill the shelf.
+    property bool asked: false
 
     signal done()
     signal shelfWanted()
@@ -109,6 +111,42 @@ Sheet {
         }
     }
 
+    Card {
+        objectName: "askedWhether"
+        width: screen.contentWidth
+        visible: screen.asked && sheet.open
+        spacing: Theme.gap
+
+        Words {
+            width: parent.width
+            heading: true
+            role: Theme.Row
+            text: sheet.count > 0 ? qsTr("Is all of it bought, at these prices?") : qsTr("Is all of it set aside?")
+        }
+
+        Words {
+            width: parent.width
+            text: qsTr("It is set aside for these boxes, and what is left over is on the shelf. This cannot be taken back; the shelf can be put right by hand.")
+        }
+
+        PaperButton {
+            width: parent.width
+            patch: true
+            text: qsTr("Yes, all of it")
+            onClicked: {
+                screen.asked = false
+                sheet.book()
+                screen.toTop()
+            }
+        }
+
+        StitchedLink {
+            anchors.left: parent.left
+            text: qsTr("Not yet")
+            onClicked: screen.asked = false
+        }
+    }
+
     Repeater {
         model: sheet
 
@@ -202,10 +240,10 @@ Sheet {
     }
 
     foot: ActionFoot {
-        visible: sheet.open
+        visible: sheet.open && !screen.asked
         text: sheet.count > 0 ? qsTr("Bought") : qsTr("Set aside")
         onClicked: {
-            sheet.book()
+            screen.asked = true
             screen.toTop()
         }
     }

@@ -155,7 +155,7 @@ private slots:
         reads("School Supply: packs of 24, to buy: 6, £9.00");
         reads("In each of them: £6.99");
         look("sheet");
-        tap("Bought");
+        tapAll({"Bought", "Not yet", "Bought", "Yes, all of it"});
         reads("Bought on 5 January for £220.34.");
         look("sheet-bought");
         open(); // as after an empty battery
