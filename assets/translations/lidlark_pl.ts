@@ -3180,6 +3180,10 @@
             <translation>Gotowe</translation>
         </message>
         <message>
+            <source>It is in all %1 boxes that are not special</source>
+            <translation>Jest we wszystkich zwykłych pudełkach: %1</translation>
+        </message>
+        <message>
             <source>Next thing</source>
             <translation>Następna rzecz</translation>
         </message>

@@ -3178,6 +3178,10 @@
             <translation>ہو گیا</translation>
         </message>
         <message>
+            <source>It is in all %1 boxes that are not special</source>
+            <translation>‏%1 ڈبوں میں ہے جو خاص نہیں</translation>
+        </message>
+        <message>
             <source>Next thing</source>
             <translation>اگلی چیز</translation>
         </message>

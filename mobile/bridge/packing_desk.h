@@ -5,6 +5,7 @@
 #include "core/usecase/issue_box.h"
 #include "core/usecase/keep_build.h"
 #include "core/usecase/pack_box.h"
+#include "core/usecase/pack_plain.h"
 #include "core/usecase/recall_lot.h"
 #include "core/usecase/tend_box.h"
 #include "core/wording/pack_words.h"

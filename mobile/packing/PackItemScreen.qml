@@ -51,6 +51,14 @@ Sheet {
         text: item.problem
     }
 
+    PaperButton {
+        objectName: "allPlain"
+        width: screen.contentWidth
+        visible: item.plain > 1
+        text: qsTr("It is in all %1 boxes that are not special").arg(Numerals.of(item.plain))
+        onClicked: item.tickPlain()
+    }
+
     Repeater {
         model: item
 

@@ -57,6 +57,7 @@ void PackItemViewModel::load()
 void PackItemViewModel::readRows()
 {
     m_rows.clear();
+    m_plain = 0;
     const auto table = usecase::packTable(m_household->workplace(), m_build);
     if (!table) {
         m_problem = m_household->sentenceFor(table.error());
@@ -68,6 +69,7 @@ void PackItemViewModel::readRows()
         if (std::ranges::find(table->handedOver, box.code) == table->handedOver.end())
             addRow(box);
     }
+    m_plain = static_cast<int>(usecase::plainBoxesWithout(*table, item()).size());
 }
 
 /// In the order in which they first stand on a list.
@@ -200,6 +202,11 @@ void PackItemViewModel::untick(int row)
         return;
     const std::string code = m_rows[static_cast<std::size_t>(row)].code;
     answer(usecase::unpackLine(m_household->workplace(), {m_build, code, item()}));
+}
+
+void PackItemViewModel::tickPlain()
+{
+    answer(usecase::packPlainBoxes(m_household->workplace(), m_build, item()));
 }
 
 void PackItemViewModel::answer(const Outcome &outcome)

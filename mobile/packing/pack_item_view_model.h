@@ -24,6 +24,8 @@ class PackItemViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QString drawing READ drawing NOTIFY loaded FINAL)
     /// "132 in all, 60 still to go in".
     Q_PROPERTY(QString countWords READ countWords NOTIFY loaded FINAL)
+    /// So many boxes in which nothing is called out are still without it.
+    Q_PROPERTY(int plain READ plain NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -54,11 +56,14 @@ public:
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString drawing() const;
     [[nodiscard]] QString countWords() const;
+    [[nodiscard]] int plain() const { return m_plain; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     /// It lies in that box. @param hand as read off the thing: "left", "right"; else empty.
     Q_INVOKABLE void tick(int row, const QString &hand);
     Q_INVOKABLE void untick(int row);
+    /// It lies in all the plain boxes.
+    Q_INVOKABLE void tickPlain();
 
 signals:
     void loaded();
@@ -83,6 +88,7 @@ private:
     Household *m_household = nullptr;
     workbench::BuildId m_build;
     int m_at = 0;
+    int m_plain = 0;
     std::vector<ItemId> m_items;
     std::vector<Row> m_rows;
     std::string m_refused; ///< Box: what was in hand is for the other hand, and so put back.

@@ -16,8 +16,8 @@ namespace {
 constexpr const char *morning = "2027-01-05T09:00:00Z";
 
 /// Morven's phone with Fin's box, and on it a build: a standard box, one for a left hand, and one
-/// for a home without latex.
-Table writeTable(const QString &file)
+/// for a home without latex. @param another a second standard box, that is nobody's.
+Table writeTable(const QString &file, bool another = false)
 {
     QFile::remove(file);
     auto morven = packer("Morven");
@@ -37,6 +37,8 @@ Table writeTable(const QString &file)
     latexFree.personal.avoids = {child::Avoided::Latex};
     for (const workbench::KeptBox &box : {standardBox("K1", "Oona", table.design), left, latexFree})
         (void)usecase::keepBox(workplace, table.build, box);
+    if (another)
+        (void)usecase::keepBox(workplace, table.build, standardBox("K4", "", table.design));
     return table;
 }
 
@@ -127,6 +129,21 @@ private slots:
         tapAll({"Next thing", "Next thing"});
         QVERIFY2(hand().reads(text("Left-handed scissors only.")), page().constData());
         look("item-hand");
+    }
+
+    /// Fifty boxes: what is the same in all is one tap, and a special box is none of them.
+    void whatIsTheSameInAllIsOneTap()
+    {
+        (void)writeTable(path(), true);
+        open();
+        goTo("packing");
+        tap("Pack item by item");
+        QVERIFY2(hand().reads(text("18 in all, 18 still to go in.")), page().constData());
+        look("item-plain");
+        tap("It is in all 2 boxes that are not special");
+        QVERIFY2(hand().reads(text("18 in all, 6 still to go in.")), page().constData());
+        QVERIFY(hand().find(text("K2, Rubber bands: It is in")) != nullptr);
+        QVERIFY(hand().find(text("It is in all")) == nullptr);
     }
 
     void aSpecialBoxIsCalledOutAndLookedOverBySomebodyElse()

@@ -2,7 +2,9 @@
 
 #include "core/usecase/issue_box.h"
 #include "core/usecase/pack_list_page.h"
+#include "core/usecase/pack_plain.h"
 #include "tests/support/clinic.h"
+#include "tests/support/hostile_folder.h"
 
 #include <filesystem>
 
@@ -56,6 +58,47 @@ private slots:
         QVERIFY(usecase::unpackLine(workplace, {table.build, "K1", {"dough"}}).ok());
         QVERIFY(!boxOn(*morven, table, "K1").isReady());
         QVERIFY(rowsMatch(*morven));
+    }
+
+    /// Fifty boxes at once: what is the same in all is said once, and no special box by it.
+    void plainBoxesArePackedTogether()
+    {
+        auto morven = packer("Morven");
+        const Table table = tableOn(*morven);
+        usecase::Workplace workplace = morven->workplace();
+        for (const auto &box :
+             {standardBox("K1", "Fin", table.design), standardBox("K2", "", table.design),
+              latexFree("K3", table.design), leftHanded("K4", table.design)})
+            QVERIFY(usecase::keepBox(workplace, table.build, box).ok());
+        QVERIFY(usecase::packLine(workplace, {table.build, "K1", {"dough"}}).ok());
+        const auto without = [&](const char *item) {
+            return usecase::plainBoxesWithout(*usecase::packTable(workplace, table.build), {item});
+        };
+        QCOMPARE(without("bands"), (std::vector<std::string>{"K1", "K2"}));
+        QCOMPARE(without("dough"), std::vector<std::string>{"K2"});
+        QVERIFY(usecase::packPlainBoxes(workplace, table.build, {"bands"}).ok());
+        QVERIFY(without("bands").empty());
+        for (const char *code : {"K1", "K2"})
+            QCOMPARE(boxOn(*morven, table, code).linesIn(), code == std::string("K1") ? 2 : 1);
+        for (const char *code : {"K3", "K4"})
+            QCOMPARE(boxOn(*morven, table, code).linesIn(), 0);
+        const std::string before = stateOf(morven->database);
+        QVERIFY(usecase::packPlainBoxes(workplace, table.build, {"bands"}).ok());
+        QCOMPARE(stateOf(morven->database), before);
+        QVERIFY(rowsMatch(*morven));
+    }
+
+    /// Blades are for one hand: each pair is read off by itself (job.md T4).
+    void whatIsForOneHandIsTickedOneByOne()
+    {
+        auto morven = packer("Morven");
+        const Table table = tableOn(*morven);
+        usecase::Workplace workplace = morven->workplace();
+        workbench::KeptBox right = standardBox("K1", "Fin", table.design);
+        right.personal.hand = Hand::Right;
+        QVERIFY(usecase::keepBox(workplace, table.build, right).ok());
+        QVERIFY(usecase::packPlainBoxes(workplace, table.build, {"scissors"}).ok());
+        QCOMPARE(boxOn(*morven, table, "K1").linesIn(), 0);
     }
 
     /// The second tick, on one phone: not the packer's own, whatever capitals the name has.
