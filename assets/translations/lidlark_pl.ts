@@ -302,6 +302,14 @@
             <translation>Pudełko %1</translation>
         </message>
         <message>
+            <source>Fill it in for %1</source>
+            <translation>Uzupełnij dla: %1</translation>
+        </message>
+        <message>
+            <source>Fill it in for a child: what the home must avoid is swapped or left out.</source>
+            <translation>Uzupełnij dla dziecka: to, czego dom musi unikać, jest zamieniane lub pomijane.</translation>
+        </message>
+        <message>
             <source>Keep this box</source>
             <translation>Zapisz to pudełko</translation>
         </message>
@@ -3159,6 +3167,10 @@
         <message>
             <source>Looked over: it is right</source>
             <translation>Sprawdzone: zgadza się</translation>
+        </message>
+        <message>
+            <source>Say whose it is</source>
+            <translation>Powiedz, czyje jest</translation>
         </message>
         <message>
             <source>The therapist's phone hands it over.</source>
@@ -10878,8 +10890,8 @@
             <translation>Przekazane.</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>Zapasowe</translation>
+            <source>nobody yet</source>
+            <translation>jeszcze nikogo</translation>
         </message>
     </context>
     <context>
@@ -10893,8 +10905,8 @@
             <translation>Razem %1. Wszystkie w środku.</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>Zapasowe</translation>
+            <source>nobody yet</source>
+            <translation>jeszcze nikogo</translation>
         </message>
     </context>
     <context>
@@ -10915,8 +10927,8 @@
             <translation>Przekazane.</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>Zapasowe</translation>
+            <source>nobody yet</source>
+            <translation>jeszcze nikogo</translation>
         </message>
     </context>
     <context>

@@ -302,6 +302,14 @@
             <translation>ڈبہ %1</translation>
         </message>
         <message>
+            <source>Fill it in for %1</source>
+            <translation>‏%1 کے لیے بھریں</translation>
+        </message>
+        <message>
+            <source>Fill it in for a child: what the home must avoid is swapped or left out.</source>
+            <translation>بچے کے لیے بھریں: گھر کو جس سے بچنا ہے وہ بدلا یا چھوڑا جاتا ہے۔</translation>
+        </message>
+        <message>
             <source>Keep this box</source>
             <translation>یہ ڈبہ محفوظ کریں</translation>
         </message>
@@ -3157,6 +3165,10 @@
         <message>
             <source>Looked over: it is right</source>
             <translation>جانچ لیا: ٹھیک ہے</translation>
+        </message>
+        <message>
+            <source>Say whose it is</source>
+            <translation>بتائیں کہ یہ کس کا ہے</translation>
         </message>
         <message>
             <source>The therapist's phone hands it over.</source>
@@ -10832,8 +10844,8 @@
             <translation>دے دیا گیا۔</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>فالتو</translation>
+            <source>nobody yet</source>
+            <translation>ابھی کسی کا نہیں</translation>
         </message>
     </context>
     <context>
@@ -10847,8 +10859,8 @@
             <translation>کل %1۔ سب اندر ہیں۔</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>فالتو</translation>
+            <source>nobody yet</source>
+            <translation>ابھی کسی کا نہیں</translation>
         </message>
     </context>
     <context>
@@ -10869,8 +10881,8 @@
             <translation>دے دیا گیا۔</translation>
         </message>
         <message>
-            <source>Spare</source>
-            <translation>فالتو</translation>
+            <source>nobody yet</source>
+            <translation>ابھی کسی کا نہیں</translation>
         </message>
     </context>
     <context>

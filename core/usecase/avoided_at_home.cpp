@@ -1,7 +1,11 @@
 #include "core/usecase/avoided_at_home.h"
 
 #include "core/safety/avoided_tags.h"
+#include "core/store/box_repository.h"
 #include "core/store/home_repository.h"
+#include "core/workbench/pack_mark.h"
+
+#include <algorithm>
 
 namespace lidlark::usecase {
 
@@ -51,6 +55,27 @@ Result<std::set<child::Avoided>> avoidedAtHomesOf(Workplace &workplace, const Fa
     for (const child::HomeSheet &sheet : *sheets)
         addAvoided(sheet, avoided);
     return avoided;
+}
+
+Result<std::string> aliasOnThisPhone(Workplace &workplace, const std::string &typed)
+{
+    const auto boxes = store::BoxRepository(workplace.database).boxes();
+    if (!boxes)
+        return boxes.error();
+    const auto same = std::ranges::find_if(*boxes, [&typed](const store::BoxRow &box) {
+        return workbench::isSamePerson(box.alias, typed);
+    });
+    return same != boxes->end() ? same->alias : typed;
+}
+
+Result<std::set<child::Avoided>> avoidedForBoxOf(Workplace &workplace, const std::string &alias)
+{
+    const auto family = loadFamily(workplace, alias);
+    if (family)
+        return avoidedAtHomesOf(workplace, *family);
+    return family.error().code == ErrorCode::NotFound
+               ? Result<std::set<child::Avoided>>(std::set<child::Avoided>())
+               : family.error();
 }
 
 } // namespace lidlark::usecase

@@ -2,8 +2,10 @@
 
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
+#include "core/usecase/avoided_at_home.h"
 #include "core/usecase/clinic_word.h"
 #include "core/usecase/pack_box.h"
+#include "core/workbench/box_departures.h"
 #include "core/workbench/hygiene.h"
 
 #include <algorithm>
@@ -32,6 +34,18 @@ Outcome isReady(const PackBox &box)
         return aboutBox(box.code, "a second person looks it over first");
     }
     return box.whose.empty() ? Outcome(aboutBox(box.code, "nobody's yet")) : Outcome(Done{});
+}
+
+/// A home sheet may have changed since the box was written: it is read once more.
+Outcome mayGoHome(Workplace &therapist, workbench::KeptBox box)
+{
+    const auto avoids = avoidedForBoxOf(therapist, box.box.whose);
+    const auto supplies = store::ClinicRepository(therapist.database).supplies();
+    if (!avoids || !supplies)
+        return avoids ? supplies.error() : avoids.error();
+    box.personal.avoids.insert(avoids->begin(), avoids->end());
+    const auto conflict = workbench::conflictIn(box, therapist.catalogue, *supplies);
+    return conflict ? Outcome(aboutBox(box.box.code, *conflict)) : Outcome(Done{});
 }
 
 /// Errors: Invalid, with the items that are to be tended named.
@@ -85,6 +99,8 @@ Result<BoxToHandOver> boxToHandOver(Workplace &therapist, const workbench::Build
         return aboutBox(code, "was handed over as this build");
     if (const Outcome ready = isReady(*box); !ready)
         return ready.error();
+    if (const Outcome may = mayGoHome(therapist, *table->build.box(code)); !may)
+        return may.error();
     if (const Outcome may = mayBeIssued(therapist, code); !may)
         return may.error();
     BoxToHandOver packed;

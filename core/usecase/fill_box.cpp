@@ -46,7 +46,7 @@ Result<bool> isMouthedIn(Workplace &therapist, const Family &family)
     });
 }
 
-/// @param empty a box of @p kept that is not in it yet, with its code and whose it is.
+/// @param empty a box for @p kept: its code, whose it is, and its design's id.
 Result<KeptBox> fittedFor(Workplace &therapist, const workbench::KeptBuild &kept,
                           const KeptBox &empty, const workbench::Design &kind)
 {
@@ -54,8 +54,9 @@ Result<KeptBox> fittedFor(Workplace &therapist, const workbench::KeptBuild &kept
     const auto family = loadFamily(therapist, child);
     if (!family)
         return family.error();
-    const auto theirs = std::ranges::find_if(
-        kept.boxes, [&child](const KeptBox &box) { return box.box.whose == child; });
+    const auto theirs = std::ranges::find_if(kept.boxes, [&](const KeptBox &box) {
+        return box.box.whose == child && box.box.code != empty.box.code;
+    });
     if (theirs != kept.boxes.end())
         return aboutBox(theirs->box.code, "is for that child already");
     auto avoids = avoidedAtHomesOf(therapist, *family);
@@ -113,6 +114,21 @@ Result<KeptBox> boxForChild(Workplace &therapist, const workbench::BuildId &buil
 {
     auto boxes = boxesForChildren(therapist, build, design, {childAlias});
     return boxes ? Result<KeptBox>(std::move(boxes->front())) : boxes.error();
+}
+
+Result<KeptBox> refilledFor(Workplace &therapist, const workbench::BuildId &build,
+                            const KeptBox &box, const std::string &childAlias)
+{
+    const auto kind = designOf(therapist, box.box.design);
+    const auto kept = buildOf(therapist, build);
+    const auto supplies = store::ClinicRepository(therapist.database).supplies();
+    if (!kind || !kept || !supplies)
+        return !kind ? kind.error() : !kept ? kept.error() : supplies.error();
+    auto filled =
+        fittedFor(therapist, *kept, {{box.box.code, childAlias, box.box.design, {}}, {}}, *kind);
+    if (filled)
+        workbench::fitHand(*filled, box.personal.hand, *supplies, therapist.catalogue);
+    return filled;
 }
 
 Result<std::vector<KeptBox>> boxesForNobody(Workplace &therapist, const workbench::BuildId &build,

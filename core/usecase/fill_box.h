@@ -22,6 +22,11 @@ Result<std::vector<workbench::KeptBox>> boxesForChildren(Workplace &therapist,
                                                          const workbench::DesignId &design,
                                                          const std::vector<std::string> &children);
 
+/// The same for a box that the build has: its code and its hand stay, what goes in is filled in anew.
+Result<workbench::KeptBox> refilledFor(Workplace &therapist, const workbench::BuildId &build,
+                                       const workbench::KeptBox &box,
+                                       const std::string &childAlias);
+
 /// Boxes of a design that are nobody's yet. @param count 1 or more.
 /// Errors: NotFound (build, design).
 Result<std::vector<workbench::KeptBox>> boxesForNobody(Workplace &therapist,

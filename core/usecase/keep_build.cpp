@@ -1,6 +1,7 @@
 #include "core/usecase/keep_build.h"
 
 #include "core/child/holds_avoided.h"
+#include "core/usecase/avoided_at_home.h"
 #include "core/usecase/clinic_word.h"
 #include "core/usecase/typed_line.h"
 #include "core/workbench/box_departures.h"
@@ -57,6 +58,21 @@ Outcome tidyBox(KeptBox &kept)
         return aboutBox(kept.box.code, "nothing in it");
     if (const auto problem = workbench::problemWith(kept.box.parts))
         return aboutBox(kept.box.code, *problem);
+    return Done{};
+}
+
+/// Whose it is, as this phone calls the child, with what the homes must avoid: a box that was
+/// nobody's, or another child's, is not theirs by its name alone.
+Outcome nameWhose(Workplace &therapist, KeptBox &kept)
+{
+    auto alias = aliasOnThisPhone(therapist, kept.box.whose);
+    if (!alias)
+        return alias.error();
+    kept.box.whose = *std::move(alias);
+    const auto avoids = avoidedForBoxOf(therapist, kept.box.whose);
+    if (!avoids)
+        return avoids.error();
+    kept.personal.avoids.insert(avoids->begin(), avoids->end());
     return Done{};
 }
 
@@ -141,6 +157,8 @@ Outcome keepBox(Workplace &therapist, const workbench::BuildId &id, KeptBox box)
         return Error{ErrorCode::NotFound, "this build"};
     if (Outcome tidied = tidyBox(box); !tidied)
         return tidied;
+    if (Outcome named = nameWhose(therapist, box); !named)
+        return named;
     const auto design = designs->find(box.box.design);
     if (!box.box.design.empty() && design == designs->end())
         return Error{ErrorCode::NotFound, "this design"};

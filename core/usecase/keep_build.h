@@ -18,7 +18,8 @@ Outcome changeBuild(Workplace &therapist, workbench::KeptBuild build);
 /// All builds, newest first.
 Result<std::vector<store::BuildRow>> keptBuilds(Workplace &therapist);
 
-/// Keeps one box of a build, new or changed: a child's alias, or nobody's ("spare"). What holds an
+/// Keeps one box of a build, new or changed: a child's alias, or nobody's ("spare"). What the homes
+/// of a child of this store must avoid is added to what the box avoids. What holds an
 /// avoided thing and is swapped or left out has the allergy as its reason; for every other
 /// departure from the design one must be given (job.md T3).
 /// Errors: NotAllowed, NotFound (build, design), Invalid with box and field named: what a box

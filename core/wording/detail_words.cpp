@@ -112,10 +112,11 @@ std::optional<std::string_view> fitted(std::string_view words, std::string_view 
 /// "K2: eyes" as "K2: stick-on eyes".
 std::string named(std::string_view what, const catalogue::Catalogue &names)
 {
-    constexpr std::string_view between = ": ";
-    if (const std::size_t at = what.find(between); at != std::string_view::npos)
-        return named(what.substr(0, at), names) + std::string(between) +
-               named(what.substr(at + between.size()), names);
+    for (const std::string_view between : {": ", ", "}) {
+        if (const std::size_t at = what.find(between); at != std::string_view::npos)
+            return named(what.substr(0, at), names) + std::string(between) +
+                   named(what.substr(at + between.size()), names);
+    }
     const std::string id(what);
     if (const catalogue::ItemKind *item = names.item({id}))
         return item->name;

@@ -13,7 +13,7 @@ BuildScreen {
     build: route.screens.bench.openBuild
     onDone: route.screens.goBack()
     onBoxWanted: code => {
-        route.screens.bench.openBox = code
+        route.screens.bench.showBox(code, "")
         route.screens.go("build-box")
     }
     onSheetWanted: route.screens.go("build-sheet")

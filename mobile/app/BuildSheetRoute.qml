@@ -18,7 +18,7 @@ BuildSheetScreen {
     }
     onBuildWanted: route.screens.go("build")
     onBoxWanted: code => {
-        route.screens.bench.openBox = code
+        route.screens.bench.showBox(code, "build-sheet")
         route.screens.go("build-box")
     }
 }

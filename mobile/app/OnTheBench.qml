@@ -16,6 +16,7 @@ QtObject {
     property string openBuild: ""
     property string openBox: ""
     property string openDesign: ""
+    property string boxBack: "" ///< Where the page of the box leads back to; empty: its build.
     /// The thing of the shelf whose page stands open; empty: a new one. What the shelf is searched for.
     property string supply: ""
     property string shelfSearched: ""
@@ -31,7 +32,14 @@ QtObject {
     function backFrom(where: string): string {
         if (where === "shelf")
             return bench.shelfBack
+        if (where === "build-box")
+            return bench.boxBack
         return where === "recall" && bench.recallLot.length > 0 ? "supply" : ""
+    }
+
+    function showBox(code: string, from: string) {
+        bench.openBox = code
+        bench.boxBack = from
     }
 
     function showShelf(from: string) {

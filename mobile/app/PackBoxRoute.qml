@@ -13,4 +13,9 @@ PackBoxScreen {
     build: route.screens.bench.packBuild
     code: route.screens.bench.packBox
     onDone: route.screens.goBack()
+    onBoxWanted: {
+        route.screens.bench.openBuild = route.screens.bench.packBuild
+        route.screens.bench.showBox(route.screens.bench.packBox, "pack-box")
+        route.screens.go("build-box")
+    }
 }

@@ -57,6 +57,35 @@ Sheet {
 
     Words {
         width: screen.contentWidth
+        visible: box.children.length > 0
+        role: Theme.Reason
+        soft: true
+        text: qsTr("Fill it in for a child: what the home must avoid is swapped or left out.")
+    }
+
+    ChipFlow {
+        width: screen.contentWidth
+        visible: box.children.length > 0
+
+        Repeater {
+            model: box.children
+
+            FilterChip {
+                required property string modelData
+
+                picked: modelData === whose.text
+                text: modelData
+                accessibleName: qsTr("Fill it in for %1").arg(modelData)
+                onClicked: {
+                    whose.text = modelData
+                    box.fillFor(modelData)
+                }
+            }
+        }
+    }
+
+    Words {
+        width: screen.contentWidth
         role: Theme.Row
         text: qsTr("Which hand cuts?")
     }

@@ -17,6 +17,16 @@ void BuildBoxViewModel::setHand(const QString &hand)
     tell();
 }
 
+void BuildBoxViewModel::fillFor(const QString &child)
+{
+    const auto filled =
+        usecase::refilledFor(m_household->workplace(), m_build, m_box, toCore(child));
+    m_problem = filled ? QString() : m_household->sentenceFor(filled.error());
+    if (filled)
+        m_box = *filled;
+    tell();
+}
+
 void BuildBoxViewModel::setPieces(int row, int pieces)
 {
     if (!isRow(row))

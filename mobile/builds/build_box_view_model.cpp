@@ -50,6 +50,12 @@ void BuildBoxViewModel::read()
     const workbench::KeptBox *box = sheet ? sheet->build.box(m_code) : nullptr;
     m_kept = box != nullptr ? *box : workbench::KeptBox();
     m_box = m_kept;
+    m_children = childrenOn(*m_household);
+    for (const workbench::KeptBox &other :
+         sheet ? sheet->build.boxes : std::vector<workbench::KeptBox>()) {
+        if (other.box.code != m_code)
+            m_children.removeAll(fromCore(other.box.whose));
+    }
     const workbench::Designs designs = designsOn(*m_household);
     const auto found = designs.find(m_kept.box.design);
     m_design = found != designs.end() ? found->second : workbench::Design();

@@ -17,6 +17,8 @@ class BuildBoxViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QString build READ build WRITE setBuild REQUIRED)
     Q_PROPERTY(QString code READ code WRITE setCode REQUIRED)
     Q_PROPERTY(QString whose READ whose NOTIFY loaded FINAL)
+    /// Children of this store for whom no box of the build is, this one's own among them.
+    Q_PROPERTY(QList<QString> children READ children NOTIFY loaded FINAL)
     /// What its home must avoid, in words; empty: nothing.
     Q_PROPERTY(QString avoidWords READ avoidWords NOTIFY loaded FINAL)
     /// "left", "right", or empty: not said.
@@ -56,6 +58,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] QString whose() const;
+    [[nodiscard]] QStringList children() const { return m_children; }
     [[nodiscard]] QString avoidWords() const;
     [[nodiscard]] QString hand() const;
     void setHand(const QString &hand);
@@ -66,6 +69,8 @@ public:
     [[nodiscard]] QString problem() const { return m_problem; }
 
     [[nodiscard]] Q_INVOKABLE bool has(const QString &itemId) const;
+    /// Filled in anew for a child, with what the homes must avoid.
+    Q_INVOKABLE void fillFor(const QString &child);
     Q_INVOKABLE void setPieces(int row, int pieces);
     Q_INVOKABLE void leaveOut(int row);
     /// As the design has it.
@@ -115,6 +120,7 @@ private:
     workbench::Design m_design;
     std::vector<Row> m_rows;
     BoughtNames m_names;
+    QStringList m_children;
     QString m_problem;
 };
 

@@ -15,6 +15,7 @@ Sheet {
     required property string code
 
     signal done()
+    signal boxWanted()
 
     PackBoxViewModel {
         id: box
@@ -143,11 +144,14 @@ Sheet {
 
     foot: ActionFoot {
         visible: !box.gone
-        text: qsTr("Hand over to %1").arg(box.whose)
-        notNowReason: !box.ready ? box.readyWords
+        text: box.nobodys ? qsTr("Say whose it is") : qsTr("Hand over to %1").arg(box.whose)
+        notNowReason: box.nobodys ? ""
+                    : !box.ready ? box.readyWords
                     : screen.household.packsOnly ? qsTr("The therapist's phone hands it over.") : ""
         onClicked: {
-            if (box.handOver())
+            if (box.nobodys)
+                screen.boxWanted()
+            else if (box.handOver())
                 screen.done()
         }
     }

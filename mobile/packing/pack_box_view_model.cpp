@@ -146,7 +146,7 @@ QHash<int, QByteArray> PackBoxViewModel::roleNames() const
 
 QString PackBoxViewModel::whose() const
 {
-    return m_box.whose.empty() ? tr("Spare") : fromCore(m_box.whose);
+    return m_box.whose.empty() ? tr("nobody yet") : fromCore(m_box.whose);
 }
 
 QStringList PackBoxViewModel::callOuts() const

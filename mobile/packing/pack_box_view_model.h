@@ -18,6 +18,7 @@ class PackBoxViewModel : public lidlark::mobile::KeptRows
     /// Who looks over; empty: whose phone it is.
     Q_PROPERTY(QString looker READ looker WRITE setLooker NOTIFY loaded FINAL)
     Q_PROPERTY(QString whose READ whose NOTIFY loaded FINAL)
+    Q_PROPERTY(bool nobodys READ isNobodys NOTIFY loaded FINAL) ///< No child's yet.
     /// What whoever packs it must know, a line each.
     Q_PROPERTY(QList<QString> callOuts READ callOuts NOTIFY loaded FINAL)
     /// Names of what lies in it and is not on its list any more.
@@ -59,6 +60,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] QString whose() const;
+    [[nodiscard]] bool isNobodys() const { return m_box.whose.empty(); }
     [[nodiscard]] QStringList callOuts() const;
     [[nodiscard]] QStringList takeOut() const;
     [[nodiscard]] QString readyWords() const;

@@ -129,7 +129,7 @@ QVariant PackItemViewModel::data(const QModelIndex &index, int role) const
     case CodeRole:
         return fromCore(row.code);
     case WhoseRole:
-        return row.whose.empty() ? tr("Spare") : fromCore(row.whose);
+        return row.whose.empty() ? tr("nobody yet") : fromCore(row.whose);
     case PiecesRole:
         return row.line.pieces;
     case CallRole:

@@ -80,7 +80,7 @@ QVariant PackTableViewModel::data(const QModelIndex &index, int role) const
     case CodeRole:
         return fromCore(box.code);
     case WhoseRole:
-        return box.whose.empty() ? tr("Spare") : fromCore(box.whose);
+        return box.whose.empty() ? tr("nobody yet") : fromCore(box.whose);
     case StateRole:
         return isGone(box.code) ? tr("Handed over.") : translated(wording::readyWords(box));
     case SpecialRole:

@@ -144,6 +144,11 @@ private slots:
         QVERIFY2(hand().reads(text("18 in all, 6 still to go in.")), page().constData());
         QVERIFY(hand().find(text("K2, Rubber bands: It is in")) != nullptr);
         QVERIFY(hand().find(text("It is in all")) == nullptr);
+        tapAll({"Back", "K4 for nobody yet", "Say whose it is"});
+        tap("Fill it in for Fin");
+        tap("Keep this box");
+        QVERIFY2(hand().reads(text("K4 for Fin")), page().constData());
+        QVERIFY2(hand().reads(text("Hand over to Fin")), page().constData());
     }
 
     void aSpecialBoxIsCalledOutAndLookedOverBySomebodyElse()

@@ -1,7 +1,9 @@
 #include <QtTest>
 
 #include "core/store/box_repository.h"
+#include "core/usecase/fill_box.h"
 #include "core/usecase/recall_lot.h"
+#include "core/usecase/set_up_home.h"
 
 #include "tests/support/clinic.h"
 
@@ -91,6 +93,32 @@ private slots:
         QCOMPARE(detailOf(usecase::issuePackedBox(workplace, table.build, "K1")),
                  std::string("K1: not all of it is packed"));
         QVERIFY(!usecase::tendedBox(workplace, "K1").ok());
+    }
+
+    /// job.md T3, at the last door: a box that was nobody's becomes a child's by its name, and a
+    /// home sheet may say something new after a box was written. Bands hold latex
+    /// (assets/catalogue/items; activities.md 1.3).
+    void whatAHomeMustAvoidDoesNotGoThere()
+    {
+        auto morven = therapistWith({"Anya", "Fin"});
+        usecase::Workplace workplace = morven->workplace();
+        const Table table = tableOn(*morven);
+        const std::string refused = "K1: bands: holds what this home must avoid";
+        QVERIFY(usecase::sayFact(workplace, {"h-anya"}, {"", "latex", "yes"}).ok());
+        for (const char *typed : {"Anya", " anya"})
+            QCOMPARE(detailOf(usecase::keepBox(workplace, table.build,
+                                               standardBox("K1", typed, table.design))),
+                     refused);
+        QVERIFY(
+            usecase::keepBox(workplace, table.build, standardBox("K1", "Fin", table.design)).ok());
+        QVERIFY(packAll(*morven, table, "K1"));
+        QVERIFY(boxOn(*morven, table, "K1").isReady());
+        QVERIFY(usecase::sayFact(workplace, {"h-fin"}, {"", "latex", "yes"}).ok());
+        QCOMPARE(detailOf(usecase::issuePackedBox(workplace, table.build, "K1")), refused);
+        const auto refilled = usecase::refilledFor(workplace, table.build,
+                                                   standardBox("K1", "Fin", table.design), "Fin");
+        QVERIFY(refilled.ok() && usecase::keepBox(workplace, table.build, *refilled).ok());
+        QVERIFY(boxOn(*morven, table, "K1").special);
     }
 
     /// Bands and scissors can be cleaned, dough is one child's own (assets/catalogue/items;

@@ -185,6 +185,10 @@ private slots:
         const Argument argument = detailWords("K2: eyes: say why it differs", &names);
         QVERIFY(std::get<Sentence>(argument.content) ==
                 (Sentence{say("%1: say why it differs"), {std::string("K2: stick-on eyes")}}));
+        QVERIFY(said(sentenceFor(Error{ErrorCode::Invalid,
+                                       "K1: eyes, dough to be cleaned or replaced first"},
+                                 &names))
+                    .contains(QStringLiteral("K1: stick-on eyes, dough to be cleaned")));
         const QString play =
             said(sentenceFor(Error{ErrorCode::NotFound, "the activity slow-oars"}, &names));
         QVERIFY2(play.contains(QStringLiteral("Slow Oars")), qPrintable(play));
