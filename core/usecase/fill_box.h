@@ -22,7 +22,8 @@ Result<std::vector<workbench::KeptBox>> boxesForChildren(Workplace &therapist,
                                                          const workbench::DesignId &design,
                                                          const std::vector<std::string> &children);
 
-/// The same for a box that the build has: its code and its hand stay, what goes in is filled in anew.
+/// The same for a box that the build has: its code and its hand stay, what goes in is filled in
+/// anew.
 Result<workbench::KeptBox> refilledFor(Workplace &therapist, const workbench::BuildId &build,
                                        const workbench::KeptBox &box,
                                        const std::string &childAlias);

@@ -15,7 +15,8 @@ Outcome issueBox(Workplace &therapist, const island::Family &family);
 /// the family. A child who has a box already has the next revision of its lid list, counted as
 /// packed. Errors: NotAllowed ("workbench"; "hand-over": a phone that packs for another and does
 /// not know this child), NotFound (build, box), Invalid with the box named: not ready, nobody's,
-/// with something that a home of the child must avoid, still with a child, to be cleaned or replaced first, used no more, handed over before.
+/// with something that a home of the child must avoid, still with a child, to be cleaned or
+/// replaced first, used no more, handed over before.
 Outcome issuePackedBox(Workplace &therapist, const workbench::BuildId &build,
                        const std::string &code);
 
