@@ -98,6 +98,17 @@ Outcome writeBox(store::Recording &recording, const island::Family &family)
     return Done{};
 }
 
+/// The first box of a child: ids by chance, since boxes of all therapists meet on one storage. Who
+/// lives with the child, and where the box is, their own phone says.
+Outcome writeFirstBox(store::Recording &recording, Entropy &entropy, const BoxToHandOver &packed)
+{
+    const Lane box{LaneKind::Box, entropy.freshId()};
+    const nlohmann::json who{{"child", entropy.freshId()}, {"alias", packed.status.to}};
+    if (Outcome done = recording.say(box, Kind::Child, who.dump()); !done)
+        return done;
+    return recording.say(box, Kind::Revision, box::fieldsOf(box::Revision{1, packed.lidList, {}}));
+}
+
 /// Another box for a child who has one: what lies in it is what was packed, whatever was counted of
 /// the one before, and what only that one held is out of the house with it.
 Outcome writeNextBox(store::Recording &recording, const LidListBefore &before,
@@ -166,11 +177,8 @@ Outcome issuePackedBox(Workplace &therapist, const workbench::BuildId &build,
         store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     if (!recording)
         return recording.error();
-    island::Family family;
-    family.child = packed->status.to;
-    family.packed = packed->lidList;
     Outcome written = *before ? writeNextBox(*recording, **before, packed->lidList)
-                              : writeAll(*recording, family);
+                              : writeFirstBox(*recording, therapist.entropy, *packed);
     if (!written)
         return written;
     if (Outcome done =

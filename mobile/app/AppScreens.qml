@@ -49,7 +49,7 @@ FocusScope {
     /// Where the app begins, and where the pages lead back to.
     readonly property string firstPlace: screens.household.therapist ? "workbench" : "today"
     /// There is room for the board beside the page of a child's box.
-    readonly property bool twoPanes: screens.household.therapist && !screens.household.packsOnly && screens.width >= Theme.twoPanesWidth
+    readonly property bool twoPanes: screens.household.therapist && !screens.household.withoutBoxes && screens.width >= Theme.twoPanesWidth
     /// On a screen much wider than a phone lying down, a page that an eye can still follow.
     readonly property real pageRoom: screens.width - boardPane.width
     readonly property real pageWidth: screens.pageRoom < 130 * Theme.dotsPerMm ? screens.pageRoom : 110 * Theme.dotsPerMm

@@ -10,10 +10,10 @@ TabFoot {
 
     required property AppScreens screens
     /// There is neither a box nor a notebook on this phone.
-    readonly property bool packsOnly: tabs.screens.household.packsOnly
+    readonly property bool withoutBoxes: tabs.screens.household.withoutBoxes
 
     name: qsTr("Places")
-    shown: tabs.packsOnly ? 2 : tabs.screens.household.guest ? 3 : 4
+    shown: tabs.withoutBoxes ? 2 : tabs.screens.household.guest ? 3 : 4
 
     Tab {
         objectName: "tab-workbench"
@@ -33,7 +33,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-box"
-        visible: !tabs.packsOnly
+        visible: !tabs.withoutBoxes
         text: qsTr("Box")
         sign: "sign-box"
         current: tabs.screens.route === "box"
@@ -41,7 +41,7 @@ TabFoot {
     }
     Tab {
         objectName: "tab-notebook"
-        visible: !tabs.screens.household.guest && !tabs.packsOnly
+        visible: !tabs.screens.household.guest && !tabs.withoutBoxes
         text: qsTr("Notebook")
         sign: "sign-notebook"
         current: tabs.screens.route === "notebook"

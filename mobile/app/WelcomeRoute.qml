@@ -11,5 +11,6 @@ WelcomeScreen {
 
     household: route.screens.household
     onCodeWanted: route.screens.go("join")
+    onClinicWanted: route.screens.go("clinic")
     onFinished: route.screens.begin()
 }

@@ -63,7 +63,7 @@ void CrewLife::lookAt(store::Database &database)
         id ? store::CrewRepository(database).crewOf(*id) : Result<crew::Crew>(crew::Crew{});
     using Table = CrewMembers::Table;
     const Table packs = m_household->packsOnly() ? Table::PacksOnly
-                        : m_table                ? Table::Own
+                        : table()                ? Table::Own
                                                  : Table::None;
     m_members.show(crew ? *crew : crew::Crew{}, m_household->device(), packs);
     m_inCrew = crew && crew->has(m_household->device());

@@ -56,7 +56,7 @@ public:
     CrewLife(Household *household, std::shared_ptr<Keychain> keychain, QObject *parent = nullptr);
 
     [[nodiscard]] CrewMembers *members() { return &m_members; }
-    [[nodiscard]] bool table() const { return m_table || m_household->packsOnly(); }
+    [[nodiscard]] bool table() const { return m_table || m_household->withoutBoxes(); }
     void setTable(bool table);
     [[nodiscard]] Whose whose() const;
     [[nodiscard]] bool inCrew() const { return m_inCrew; }

@@ -1,11 +1,11 @@
 #include "mobile/bridge/household.h"
 
-#include "core/crew/clinic_crew.h"
-#include "core/store/crew_repository.h"
 #include "core/store/recording.h"
 #include "core/store/rights.h"
 #include "core/usecase/keep_limits.h"
 #include "core/usecase/own_notes.h"
+#include "core/usecase/packs_for_another.h"
+#include "core/usecase/set_up_clinic.h"
 #include "core/wording/catalogue_words.h"
 #include "core/wording/day_words.h"
 #include "core/wording/error_words.h"
@@ -86,9 +86,8 @@ void Household::readChildren()
     m_children.clear();
     for (const store::BoxRow &box : *boxes)
         m_children.append(fromCore(box.alias));
-    const auto table =
-        store::CrewRepository(m_workplace->database).crewOf(std::string(crew::clinicCrew));
-    m_packs = table && table->member(m_workplace->device.id) != nullptr;
+    const auto packsForAnother = usecase::packsForAnother(*m_workplace);
+    m_packsForAnother = packsForAnother && *packsForAnother;
     const auto last = store::DeviceRepository(m_workplace->database).localState(childKey);
     const QString kept = last && *last ? fromCore(**last) : QString();
     m_child = m_children.contains(kept) ? kept : m_children.value(0);
@@ -176,6 +175,24 @@ Outcome Household::setUp(const usecase::FirstAnswers &answers)
     setChild(fromCore(answers.childAlias));
     emit changed();
     return Done{};
+}
+
+Outcome Household::setUpClinic(const QString &person)
+{
+    const Result<store::Device> device = usecase::setUpClinic(*m_workplace, toCore(person));
+    if (!device)
+        return device.error();
+    m_workplace->device = *device;
+    readChildren();
+    emit changed();
+    return Done{};
+}
+
+void Household::countBoxes()
+{
+    m_families = usecase::familiesIn(m_folder);
+    readChildren();
+    emit changed();
 }
 
 void Household::setProblem(const QString &problem)

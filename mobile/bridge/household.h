@@ -70,8 +70,10 @@ class Household : public QObject
     Q_PROPERTY(bool guest READ guest NOTIFY childrenChanged FINAL)
     /// A guest's last day, as words; empty: no end.
     Q_PROPERTY(QString guestUntil READ guestUntil NOTIFY childrenChanged FINAL)
-    /// No child's box lies on this phone: it packs at somebody's table (core/crew/clinic_crew.h).
+    /// No child's box lies on this phone: it packs at somebody else's table.
     Q_PROPERTY(bool packsOnly READ packsOnly NOTIFY childrenChanged FINAL)
+    /// A therapist's phone, or that of who packs with her, on which no child's box lies.
+    Q_PROPERTY(bool withoutBoxes READ withoutBoxes NOTIFY childrenChanged FINAL)
     /// The first run is still to come.
     Q_PROPERTY(bool needsWelcome READ needsWelcome NOTIFY childrenChanged FINAL)
     /// One sentence why nothing can be done (torn store, clock in 1970 ...), or empty.
@@ -116,10 +118,11 @@ public:
     /// A guest's invitation is over: only that can be shown.
     Q_INVOKABLE bool accessEnded() const;
     [[nodiscard]] QString homeName() const { return m_homeName; }
-    [[nodiscard]] bool packsOnly() const { return m_children.isEmpty() && m_packs; }
+    [[nodiscard]] bool packsOnly() const { return m_children.isEmpty() && m_packsForAnother; }
+    [[nodiscard]] bool withoutBoxes() const { return m_children.isEmpty() && therapist(); }
     [[nodiscard]] bool needsWelcome() const
     {
-        return m_problem.isEmpty() && m_children.isEmpty() && !m_packs;
+        return m_problem.isEmpty() && m_children.isEmpty() && !therapist();
     }
     [[nodiscard]] QString catalogueNote() const;
     [[nodiscard]] QString reviewNotice() const;
@@ -217,6 +220,8 @@ public:
     void keepLimits();
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);
+    /// First run of somebody who packs boxes for children.
+    Outcome setUpClinic(const QString &person);
     /// A further family's first run, in a store of its own; its box is on the table then.
     Outcome addFamily(const usecase::FirstAnswers &answers);
     /// Another child, and with it another family where it is one. @returns false with `failed` when
@@ -228,6 +233,8 @@ public:
     Q_INVOKABLE bool bringBack(int index);
     /// Tells every screen that the store has changed.
     void announce() { emit changed(); }
+    /// A box was handed over: whose boxes this phone knows is read anew.
+    void countBoxes();
     /// Tries again after the reason for `problem` was put right.
     Q_INVOKABLE void openAgain();
 
@@ -283,7 +290,7 @@ private:
     QString m_child;
     QString m_homeName;
     QStringList m_children;
-    bool m_packs = false; ///< In the clinic's crew, or once was.
+    bool m_packsForAnother = false; ///< core/usecase/packs_for_another.h
     QString m_problem;
 };
 

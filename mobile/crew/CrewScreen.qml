@@ -59,7 +59,7 @@ Sheet {
     LinkRow {
         objectName: "homeSheet"
         width: screen.contentWidth
-        visible: !screen.household.guest && !screen.household.packsOnly
+        visible: !screen.household.guest && !screen.household.withoutBoxes
         sign: "sign-people"
         text: qsTr("Home sheet")
         note: qsTr("Who lives here, what must stay away")
@@ -103,7 +103,7 @@ Sheet {
         id: families
 
         width: screen.contentWidth
-        visible: !screen.household.packsOnly
+        visible: !screen.household.withoutBoxes
         household: screen.household
         onAnotherWanted: screen.anotherFamilyWanted()
         onTakeOffWanted: screen.takeOffWanted()

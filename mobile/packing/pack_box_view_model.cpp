@@ -225,7 +225,11 @@ void PackBoxViewModel::isOut(int at)
 
 bool PackBoxViewModel::handOver()
 {
-    return answer(usecase::issuePackedBox(m_household->workplace(), m_build, m_code));
+    const bool handedOver =
+        answer(usecase::issuePackedBox(m_household->workplace(), m_build, m_code));
+    if (handedOver)
+        m_household->countBoxes();
+    return handedOver;
 }
 
 bool PackBoxViewModel::answer(const Outcome &outcome)

@@ -20,6 +20,8 @@ Sheet {
     signal finished()
     /// Somebody of a crew has shown a code.
     signal codeWanted()
+    /// Whoever holds the phone packs boxes for children.
+    signal clinicWanted()
     /// Back from the first page, where there is something to go back to.
     signal wentBack()
 
@@ -99,6 +101,15 @@ Sheet {
         width: screen.contentWidth
         visible: screen.page === 0
         answers: welcome
+    }
+
+    StitchedLink {
+        objectName: "packsBoxes"
+        anchors.left: parent.left
+        width: Math.min(implicitWidth, screen.contentWidth)
+        visible: screen.page === 0 && !screen.another
+        text: qsTr("I am a therapist: I pack boxes for children")
+        onClicked: screen.clinicWanted()
     }
 
     HomePage {

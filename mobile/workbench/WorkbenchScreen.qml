@@ -30,7 +30,7 @@ Sheet {
     ScreenTitle {
         width: screen.contentWidth
         text: qsTr("Workbench")
-        under: screen.household.packsOnly ? "" : board.boxWords
+        under: screen.household.withoutBoxes ? "" : board.boxWords
     }
 
     ProblemNote {
@@ -41,7 +41,7 @@ Sheet {
     LinkRow {
         objectName: "round"
         width: screen.contentWidth
-        visible: !screen.household.packsOnly
+        visible: !screen.household.withoutBoxes
         sign: "sign-box"
         text: qsTr("Restock round")
         note: board.packWords
@@ -74,6 +74,14 @@ Sheet {
         text: qsTr("Activities of your own")
         note: qsTr("Written by you, with the same checks as ours")
         onClicked: screen.ownActivitiesWanted()
+    }
+
+    EmptyState {
+        width: screen.contentWidth
+        visible: screen.household.withoutBoxes && !screen.household.packsOnly
+        drawing: "item-box"
+        text: qsTr("No box is with a child yet")
+        note: qsTr("Say what belongs in a box, begin a build and pack it. Once a box is handed over, the family comes in by a code, and their box stands here.")
     }
 
     EmptyState {
@@ -118,12 +126,14 @@ Sheet {
 
     SectionWords {
         width: screen.contentWidth
+        visible: !screen.household.withoutBoxes
         text: qsTr("For a report")
     }
 
     LinkRow {
         objectName: "report"
         width: screen.contentWidth
+        visible: !screen.household.withoutBoxes
         text: qsTr("What one play costs, over many boxes")
         onClicked: screen.reportWanted()
     }

@@ -128,6 +128,17 @@ private:
         const Table table = tableOn(*morven);
         (void)usecase::keepBox(workplace, table.build, standardBox("K1", "Oona", table.design));
     }
+    /// A box of a small design, all of it in, on the phone that was set up there.
+    static void packOne(const QString &file, const char *child)
+    {
+        auto phone = packer("Morag");
+        phone->database = *store::Database::open(file.toStdString());
+        phone->device = **store::DeviceRepository(phone->database).device();
+        usecase::Workplace workplace = phone->workplace();
+        const Table table = tableOn(*phone);
+        (void)usecase::keepBox(workplace, table.build, standardBox("K1", child, table.design));
+        QVERIFY(packAll(*phone, table, "K1"));
+    }
     /// As a page looks, for eyes: where a folder is named.
     static void look(const OpenApp &app, const char *name)
     {
@@ -192,7 +203,7 @@ private slots:
         QDir(m_place).removeRecursively();
         QDir().mkpath(m_place);
         const QString ruth = m_folder.filePath(text("ruth"));
-        for (const char *name : {"ruth", "Gran", "Archie", "morven", "Callum"}) {
+        for (const char *name : {"ruth", "Gran", "Archie", "morven", "Callum", "Morag"}) {
             for (const QString &file :
                  QDir(m_folder.path()).entryList({text(name) + u'*'}, QDir::Files))
                 QFile::remove(m_folder.filePath(file));
@@ -292,6 +303,43 @@ private slots:
         QVERIFY2(comes(*m_ruth, "1 of 3 in."), page(*m_ruth).constData());
         go(*m_ruth, "crew"); // Fin's, in which nobody else is
         QVERIFY(!m_ruth->hand().reads(text("Callum")));
+    }
+
+    /// From an empty phone to the first box with a family: nobody has handed a therapist anything.
+    void aTherapistBeginsWithNothing()
+    {
+        const QString file = m_folder.filePath(text("Morag"));
+        m_ruth.reset();
+        m_ruth = std::make_unique<OpenApp>(file, mondayEvening);
+        QVERIFY2(tap(*m_ruth, "I am a therapist"), page(*m_ruth).constData());
+        look(*m_ruth, "clinic");
+        QVERIFY(m_ruth->hand().write(text("What do families call you?"), text("Morag")));
+        QVERIFY(tap(*m_ruth, "Begin"));
+        QVERIFY2(m_ruth->hand().reads(text("No box is with a child yet")),
+                 page(*m_ruth).constData());
+        look(*m_ruth, "workbench-first");
+        QVERIFY(!m_ruth->hand().names().contains(text("Notebook")));
+        m_ruth.reset();
+        packOne(file, "Oona");
+        m_ruth = std::make_unique<OpenApp>(file, mondayEvening);
+        QVERIFY2(tap(*m_ruth, "Packing table"), page(*m_ruth).constData());
+        QVERIFY2(tap(*m_ruth, "K1 for Oona"), page(*m_ruth).constData());
+        QVERIFY2(tap(*m_ruth, "Hand over to Oona"), page(*m_ruth).constData());
+        go(*m_ruth, "workbench");
+        QVERIFY2(m_ruth->hand().reads(text("Oona")), page(*m_ruth).constData());
+        look(*m_ruth, "workbench-one");
+        lookAtTheCrew();
+        chooseAPlace();
+        sayYes();
+        const QString code = codeFor("Family or carer");
+        QVERIFY2(!code.isEmpty(), page(*m_ruth).constData());
+        knock(code, "Archie");
+        letIn("Archie", "Play with Oona");
+        look(*m_other, "first-evening");
+        go(*m_other, "home-sheet");
+        look(*m_other, "home-sheet-first");
+        go(*m_other, "box");
+        QVERIFY2(m_other->hand().reads(text("Rubber bands")), page(*m_other).constData());
     }
 
     /// "Not this phone": the words differ, or nobody knows who it is.

@@ -5,6 +5,7 @@
 #include "core/store/recording.h"
 #include "core/sync/come_anew.h"
 #include "core/sync/found_crew.h"
+#include "core/sync/home_asked_into.h"
 #include "core/sync/let_in.h"
 #include "core/sync/segment.h"
 #include "core/usecase/issue_box.h"
@@ -165,6 +166,24 @@ private slots:
         QCOMPARE(boxOn(*m_callum, m_table, "K5").lines[0].packed.front().who,
                  std::string("Callum"));
         QCOMPARE(boxOn(*m_callum, m_table, "K5").lines[0].lookedBy, std::string("Morven"));
+    }
+
+    /// The keys of a home go to whom it is asked into: another child's family is never let into the
+    /// one home that the therapist's phone happens to know.
+    void theSecondFamilyHasAHomeOfItsOwn()
+    {
+        QVERIFY(packAll(*m_morven, m_table, "K2"));
+        QVERIFY(handsOver(*m_morven, "K2").ok());
+        const auto isla = store::BoxRepository(m_morven->database).boxOf("Isla");
+        QVERIFY(isla.ok());
+        QVERIFY(isla->id.value != "b-isla"); // drawn by chance: others have an Isla too
+        sync::Post post = m_morven->open()->post;
+        const auto askedInto = [&post](const std::string &box) {
+            return sync::homeAskedInto(post, box, Role::Parent, false)->value;
+        };
+        QCOMPARE(askedInto(finsBox), std::string("h-fin"));
+        const std::string first = askedInto(isla->id.value);
+        QVERIFY(!first.empty() && first != "h-fin");
     }
 
     /// He knows no child: whose box it becomes is said on a phone that does.

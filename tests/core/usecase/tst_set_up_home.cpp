@@ -4,7 +4,9 @@
 #include "core/box/request.h"
 #include "core/store/event_repository.h"
 #include "core/usecase/keep_box.h"
+#include "core/usecase/keep_build.h"
 #include "core/usecase/play_activity.h"
+#include "core/usecase/set_up_clinic.h"
 #include "core/usecase/set_up_home.h"
 #include "core/usecase/suggest_today.h"
 #include "core/usecase/take_out.h"
@@ -101,6 +103,27 @@ private slots:
         QCOMPARE(takeOuts->size(), std::size_t{1});
         for (const usecase::TakeOutThing &thing : takeOuts->front().things)
             QVERIFY2(thing.asked, thing.item.value.c_str());
+    }
+
+    /// Who packs boxes begins with a name alone; a family's phone does not become theirs.
+    void aTherapistBeginsWithANameAlone()
+    {
+        NewPhone phone;
+        QCOMPARE(usecase::setUpClinic(phone.workplace, "  ").error().detail,
+                 std::string("your name: empty"));
+        QVERIFY(!store::DeviceRepository(phone.database).device()->has_value());
+        const auto device = usecase::setUpClinic(phone.workplace, " Morag ");
+        QVERIFY(device.ok());
+        const auto kept = store::DeviceRepository(phone.database).device();
+        QCOMPARE((*kept)->person, std::string("Morag"));
+        QVERIFY((*kept)->role == store::Role::Therapist && (*kept)->home.empty());
+        phone.workplace.device = *device;
+        QVERIFY(usecase::startBuild(phone.workplace,
+                                    {{}, "Spring boxes", usecase::island::dayOne(), "GBP", 10, {}})
+                    .ok());
+        NewPhone family;
+        family.workplace.device = *usecase::setUpHome(family.workplace, answers());
+        QVERIFY(!usecase::setUpClinic(family.workplace, "Morag").ok());
     }
 
     /// A contradictory answer is refused with its field named, and nothing is written.
