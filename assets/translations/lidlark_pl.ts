@@ -2204,6 +2204,17 @@
         </message>
     </context>
     <context>
+        <name>LinkRow</name>
+        <message>
+            <source>%1, shown</source>
+            <translation>%1, otwarte</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>otwarte</translation>
+        </message>
+    </context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -5489,10 +5500,6 @@
         <message>
             <source>Written by you, with the same checks as ours</source>
             <translation>Napisane przez ciebie, z tymi samymi sprawdzeniami co nasze</translation>
-        </message>
-        <message>
-            <source>shown</source>
-            <translation>otwarte</translation>
         </message>
     </context>
     <context>

@@ -2203,6 +2203,17 @@
         </message>
     </context>
     <context>
+        <name>LinkRow</name>
+        <message>
+            <source>%1, shown</source>
+            <translation>‏%1، کھلا ہے</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>کھلا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>LookFirst</name>
         <message>
             <source>All good</source>
@@ -5483,10 +5494,6 @@
         <message>
             <source>Written by you, with the same checks as ours</source>
             <translation>آپ کی لکھی ہوئی، اسی جانچ کے ساتھ جو ہماری ہے</translation>
-        </message>
-        <message>
-            <source>shown</source>
-            <translation>کھلا ہے</translation>
         </message>
     </context>
     <context>
