@@ -143,6 +143,13 @@
         </message>
     </context>
     <context>
+        <name>BoardPane</name>
+        <message>
+            <source>What you wrote is not kept yet. Keep it, or go back, before you open something else.</source>
+            <translation>To, co napisano, nie jest jeszcze zapisane. Zapisz albo wróć, zanim otworzysz coś innego.</translation>
+        </message>
+    </context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>

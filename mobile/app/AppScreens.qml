@@ -238,10 +238,7 @@ FocusScope {
         onFailed: problem => screens.problem = problem
     }
 
-    Rectangle {
-        anchors.fill: parent
-        color: Theme.sheet
-    }
+    Rectangle { anchors.fill: parent; color: Theme.sheet }
     WhosePage {
         id: whose
 
@@ -266,6 +263,7 @@ FocusScope {
         anchors.left: parent.left
         host: screens
         list: screens.listBeside
+        held: loader.unsaved
         y: loader.y
         height: loader.height
     }

@@ -11,7 +11,7 @@ BuildsScreen {
 
     household: route.screens.household
     opened: route.screens.listBeside !== "builds" ? ""
-            : route.screens.route.startsWith("build") ? route.screens.bench.openBuild : route.screens.route
+            : route.screens.route === "build" ? route.screens.bench.openBuild : route.screens.route
     onDone: route.screens.leave("builds")
     onBuildWanted: build => {
         route.screens.bench.openBuild = build

@@ -10,7 +10,7 @@ QtObject {
     /// Where all other pages lead back to.
     required property BackWays others
     /// Those that stay beside a page of theirs where there is room for two.
-    readonly property list<string> lists: ["builds", "designs", "shelf", "packing", "own-activities", "goals", "prints"]
+    readonly property list<string> lists: ["builds", "build", "designs", "shelf", "packing", "own-activities", "goals", "prints"]
 
     /// The build on the packing table, and the box of it that is packed; empty: the newest.
     property string packBuild: ""

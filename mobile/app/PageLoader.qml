@@ -12,6 +12,7 @@ Loader {
     property real room: 0
     /// Where the page begins: it lies in the middle of its room.
     readonly property real start: loader.roomStart + (loader.room - loader.width) / 2
+    readonly property bool unsaved: (loader.item as Sheet)?.unsaved ?? false
     property real arriving: 0
     property bool fromTheLeft: false
 

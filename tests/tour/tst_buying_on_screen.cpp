@@ -223,7 +223,10 @@ private slots:
         reads("Spring boxes. 4 January. Boxes: 25. Ready: 0. shown");
         QVERIFY2(!hand().reads(text("Packing table")), page().constData());
         tap("K1 for");
-        reads("What builds are made of");
+        look("wide-build-box");
+        reads("Which hand cuts?");
+        reads("K1 for nobody yet. Standard box, as designed. shown");
+        tap("Back"); // of the list, which stands first: to where the list was come to from
         tap("Shelf and shops");
         reads("What builds are made of");
         tap("Pegs");
@@ -238,11 +241,29 @@ private slots:
         Hand::settle();
         reads("Where it is bought");
         QVERIFY2(!hand().reads(text("Find by name")), page().constData());
+    }
+
+    /// With a list beside the page a stray tap is near: it cannot take away what was typed.
+    void theListWaitsWhileSomethingIsNotKept()
+    {
+        writePhone(path(), true);
+        open();
         m_app->window->resize(1024, 768);
         Hand::settle();
-        tap("Back"); // of the list, which stands first: to where the list was come to from
-        reads("What builds are made of");
-        QVERIFY2(!hand().reads(text("Where it is bought")), page().constData());
+        tapAll({"Builds and buying", "Shelf and shops", "Pegs"});
+        write("A note to yourself", "Ask Callum");
+        look("wide-unsaved");
+        reads("What you wrote is not kept yet.");
+        const QQuickItem *eyes = itemOn(m_app->window, "supply-eyes");
+        QVERIFY(eyes != nullptr && !eyes->isEnabled());
+        tap("Keep it");
+        tap("Pegs");
+        QCOMPARE(itemOn(m_app->window, "note")->property("text").toString(), text("Ask Callum"));
+        QVERIFY2(!hand().reads(text("is not kept yet")), page().constData());
+        tapAll({"Back", "Kinds of box", "Standard box", "One more: Pegs"});
+        reads("What you wrote is not kept yet.");
+        tap("Keep this kind of box");
+        QVERIFY2(!hand().reads(text("is not kept yet")), page().constData());
     }
 };
 
