@@ -243,21 +243,21 @@ private slots:
     /// into the next.
     void wordsTakeTheHeightThatWasMeasured()
     {
-        const auto polish = m_room.morven().catalogueIn(QStringLiteral("pl"));
+        const auto &polish = m_room.morven().catalogueIn(QStringLiteral("pl"));
         int wrong = 0;
-        const PrintPage page{
-            sizeOf(Paper::A4), [&](QPainter &painter) {
-                PrintSheet sheet(painter, sizeOf(Paper::A4), false);
-                for (const auto &activity : polish.activities()) {
-                    const auto text = QString::fromStdString(activity.adultLine);
-                    for (int pixels = 26; pixels <= 38; pixels += 2) {
-                        const int measured =
-                            heightOfWords(text, pixels, PrintSheet::Bold, 736, false);
-                        wrong += measured !=
-                                 sheet.words(text, pixels, PrintSheet::Bold, {0, 0, 736, 0}, false);
-                    }
-                }
-            }};
+        const PrintPage page{sizeOf(Paper::A4), [&](QPainter &painter) {
+                                 PrintSheet sheet(painter, sizeOf(Paper::A4), false);
+                                 for (const auto &activity : polish.activities()) {
+                                     const auto text = QString::fromStdString(activity.adultLine);
+                                     for (int pixels = 26; pixels <= 38; pixels += 2) {
+                                         const int measured = heightOfWords(
+                                             text, pixels, PrintSheet::Bold, 736, false);
+                                         const int taken = sheet.words(
+                                             text, pixels, PrintSheet::Bold, {0, 0, 736, 0}, false);
+                                         wrong += taken == measured ? 0 : 1;
+                                     }
+                                 }
+                             }};
         QVERIFY(savePdf(m_room.papers(), QStringLiteral("measured.pdf"), {page}));
         QCOMPARE(wrong, 0);
     }
