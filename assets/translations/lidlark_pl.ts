@@ -143,6 +143,13 @@
         </message>
     </context>
     <context>
+        <name>BoardPane</name>
+        <message>
+            <source>What you wrote is not kept yet. Keep it, or go back, before you open something else.</source>
+            <translation>To, co napisano, nie jest jeszcze zapisane. Zapisz albo wróć, zanim otworzysz coś innego.</translation>
+        </message>
+    </context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -689,6 +696,45 @@
         <message>
             <source>hold</source>
             <translation>przytrzymaj</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicScreen</name>
+        <message>
+            <source>Begin</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From your own other phone, or a colleague's with whom you pack</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Of children you write a first name or a letter: no surname, no birth date, no diagnosis.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What belongs in a box, what to buy, packing, and which box needs what: all on this phone, without an account and without a signal.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What do families call you?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your workbench</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -2229,6 +2275,17 @@
         <message>
             <source>Tired</source>
             <translation>Bez sił</translation>
+        </message>
+    </context>
+    <context>
+        <name>LinkRow</name>
+        <message>
+            <source>%1, shown</source>
+            <translation>%1, otwarte</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>otwarte</translation>
         </message>
     </context>
     <context>
@@ -4264,6 +4321,10 @@
             <translation>To nie jest wyrób medyczny. Nie bada, nie leczy, nie stawia diagnozy i nie pilnuje dziecka za ciebie. Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
         </message>
         <message>
+            <source>Not a medical device. Measures and warnings help you to decide, and decide nothing for you: your profession's rules and those of your place come first.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Not said counts as no.</source>
             <translation>Brak odpowiedzi liczy się jako „nie”.</translation>
         </message>
@@ -5296,6 +5357,10 @@
             <translation>Dalej</translation>
         </message>
         <message>
+            <source>I am a therapist: I pack boxes for children</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>I have a code</source>
             <translation>Mam kod</translation>
         </message>
@@ -5503,6 +5568,10 @@
             <translation>Do sprawozdania</translation>
         </message>
         <message>
+            <source>No box is with a child yet</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
             <translation>Nie ma na nim pudełka żadnego dziecka. Co zaznaczysz, trafia na telefon terapeuty, a co zaznaczono tam, przychodzi tutaj.</translation>
         </message>
@@ -5513,6 +5582,10 @@
         <message>
             <source>Restock round</source>
             <translation>Runda uzupełnień</translation>
+        </message>
+        <message>
+            <source>Say what belongs in a box, begin a build and pack it. Once a box is handed over, the family comes in by a code, and their box stands here.</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>This phone packs</source>
@@ -5533,10 +5606,6 @@
         <message>
             <source>Written by you, with the same checks as ours</source>
             <translation>Napisane przez ciebie, z tymi samymi sprawdzeniami co nasze</translation>
-        </message>
-        <message>
-            <source>shown</source>
-            <translation>otwarte</translation>
         </message>
     </context>
     <context>

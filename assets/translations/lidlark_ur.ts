@@ -143,6 +143,13 @@
         </message>
     </context>
     <context>
+        <name>BoardPane</name>
+        <message>
+            <source>What you wrote is not kept yet. Keep it, or go back, before you open something else.</source>
+            <translation>جو آپ نے لکھا وہ ابھی محفوظ نہیں۔ کچھ اور کھولنے سے پہلے اسے محفوظ کریں یا واپس جائیں۔</translation>
+        </message>
+    </context>
+    <context>
         <name>BoxOfChildScreen</name>
         <message>
             <source>%1's box</source>
@@ -689,6 +696,45 @@
         <message>
             <source>hold</source>
             <translation>دبائے رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicScreen</name>
+        <message>
+            <source>Begin</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>From your own other phone, or a colleague's with whom you pack</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>I have a code</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Of children you write a first name or a letter: no surname, no birth date, no diagnosis.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One page back</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What belongs in a box, what to buy, packing, and which box needs what: all on this phone, without an account and without a signal.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What do families call you?</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your name first; a letter will do.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Your workbench</source>
+            <translation type="unfinished"></translation>
         </message>
     </context>
     <context>
@@ -2228,6 +2274,17 @@
         <message>
             <source>Tired</source>
             <translation>تھکن</translation>
+        </message>
+    </context>
+    <context>
+        <name>LinkRow</name>
+        <message>
+            <source>%1, shown</source>
+            <translation>‏%1، کھلا ہے</translation>
+        </message>
+        <message>
+            <source>shown</source>
+            <translation>کھلا ہے</translation>
         </message>
     </context>
     <context>
@@ -4260,6 +4317,10 @@
             <translation>یہ طبی آلہ نہیں۔ یہ نہ جانچتا ہے، نہ علاج کرتا ہے، نہ تشخیص، اور آپ کی جگہ بچے پر نظر نہیں رکھتا۔ اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
         </message>
         <message>
+            <source>Not a medical device. Measures and warnings help you to decide, and decide nothing for you: your profession's rules and those of your place come first.</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Not said counts as no.</source>
             <translation>نہ بتایا تو “نہیں” گنا جاتا ہے۔</translation>
         </message>
@@ -5290,6 +5351,10 @@
             <translation>آگے</translation>
         </message>
         <message>
+            <source>I am a therapist: I pack boxes for children</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>I have a code</source>
             <translation>میرے پاس کوڈ ہے</translation>
         </message>
@@ -5497,6 +5562,10 @@
             <translation>رپورٹ کے لیے</translation>
         </message>
         <message>
+            <source>No box is with a child yet</source>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
             <translation>اس پر کسی بچے کا ڈبہ نہیں۔ جس پر آپ نشان لگائیں وہ تھراپسٹ کے فون پر جاتا ہے، اور جو نشان وہاں لگے وہ یہاں آتا ہے۔</translation>
         </message>
@@ -5507,6 +5576,10 @@
         <message>
             <source>Restock round</source>
             <translation>سامان کا پھیرا</translation>
+        </message>
+        <message>
+            <source>Say what belongs in a box, begin a build and pack it. Once a box is handed over, the family comes in by a code, and their box stands here.</source>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>This phone packs</source>
@@ -5527,10 +5600,6 @@
         <message>
             <source>Written by you, with the same checks as ours</source>
             <translation>آپ کی لکھی ہوئی، اسی جانچ کے ساتھ جو ہماری ہے</translation>
-        </message>
-        <message>
-            <source>shown</source>
-            <translation>کھلا ہے</translation>
         </message>
     </context>
     <context>

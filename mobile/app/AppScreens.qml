@@ -48,11 +48,9 @@ FocusScope {
     readonly property alias slip: justNoted
     /// Where the app begins, and where the pages lead back to.
     readonly property string firstPlace: screens.household.therapist ? "workbench" : "today"
-    /// There is room for the board beside the page of a child's box.
+    /// There is room for the board, or for the list that a page is one of, beside the page.
     readonly property bool twoPanes: screens.household.therapist && !screens.household.withoutBoxes && screens.width >= Theme.twoPanesWidth
-    /// On a screen much wider than a phone lying down, a page that an eye can still follow.
-    readonly property real pageRoom: screens.width - boardPane.width
-    readonly property real pageWidth: screens.pageRoom < 130 * Theme.dotsPerMm ? screens.pageRoom : 110 * Theme.dotsPerMm
+    readonly property string listBeside: screens.twoPanes && !screens.household.needsWelcome ? bench.listBefore(screens.route) : ""
 
     function go(where: string) {
         screens.problem = ""
@@ -172,8 +170,13 @@ FocusScope {
     }
 
     function goBack() {
-        const where = bench.backFrom(screens.route) || ways.backFrom(screens.route)
-        if (screens.route === "noted")
+        screens.leave(screens.route)
+    }
+
+    /// Back from a page, or from the list beside one.
+    function leave(page: string) {
+        const where = bench.backFrom(page)
+        if (page === "noted")
             second.goOn(where)
         else if (where.length > 0)
             screens.go(where)
@@ -192,7 +195,7 @@ FocusScope {
 
     FocusPlace { id: place }
     PageNames { id: pages }
-    OnTheBench { id: bench }
+    OnTheBench { id: bench; others: ways }
 
     SecondThought {
         id: second
@@ -235,10 +238,7 @@ FocusScope {
         onFailed: problem => screens.problem = problem
     }
 
-    Rectangle {
-        anchors.fill: parent
-        color: Theme.sheet
-    }
+    Rectangle { anchors.fill: parent; color: Theme.sheet }
     WhosePage {
         id: whose
 
@@ -262,7 +262,8 @@ FocusScope {
 
         anchors.left: parent.left
         host: screens
-        wanted: screens.twoPanes && !screens.household.needsWelcome
+        list: screens.listBeside
+        held: loader.unsaved
         y: loader.y
         height: loader.height
     }
@@ -270,9 +271,9 @@ FocusScope {
     PageLoader {
         id: loader
 
-        start: (screens.LayoutMirroring.enabled ? 0 : boardPane.width) + (screens.pageRoom - screens.pageWidth) / 2
+        roomStart: screens.LayoutMirroring.enabled ? 0 : boardPane.width
+        room: screens.width - boardPane.width
         y: whose.height + failed.height
-        width: screens.pageWidth
         height: screens.height - loader.y - justNoted.height
         fromTheLeft: screens.LayoutMirroring.enabled
         onLoaded: place.arriveOn(screens.current)
@@ -287,7 +288,7 @@ FocusScope {
 
         objectName: "justNoted"
         x: loader.start
-        width: screens.pageWidth
+        width: loader.width
         anchors.bottom: parent.bottom
         household: screens.household
         adultPage: pages.forAdults.includes(screens.route)

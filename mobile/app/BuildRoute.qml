@@ -11,7 +11,8 @@ BuildScreen {
 
     household: route.screens.household
     build: route.screens.bench.openBuild
-    onDone: route.screens.goBack()
+    opened: route.screens.listBeside === "build" && route.screens.route === "build-box" ? route.screens.bench.openBox : ""
+    onDone: route.screens.leave("build")
     onBoxWanted: code => {
         route.screens.bench.showBox(code, "")
         route.screens.go("build-box")

@@ -16,6 +16,10 @@ BuildSheetScreen {
         route.screens.bench.showShelf("build-sheet")
         route.screens.go("shelf")
     }
+    onSupplyWanted: itemId => {
+        route.screens.bench.showSupply(itemId, "build-sheet")
+        route.screens.go("supply")
+    }
     onBuildWanted: route.screens.go("build")
     onBoxWanted: code => {
         route.screens.bench.showBox(code, "build-sheet")

@@ -10,7 +10,9 @@ BuildsScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onDone: route.screens.goBack()
+    opened: route.screens.listBeside !== "builds" ? ""
+            : route.screens.route === "build" ? route.screens.bench.openBuild : route.screens.route
+    onDone: route.screens.leave("builds")
     onBuildWanted: build => {
         route.screens.bench.openBuild = build
         route.screens.go("build")

@@ -10,7 +10,8 @@ DesignsScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onDone: route.screens.goBack()
+    opened: route.screens.listBeside === "designs" ? route.screens.bench.openDesign : ""
+    onDone: route.screens.leave("designs")
     onDesignWanted: design => {
         route.screens.bench.openDesign = design
         route.screens.go("design")

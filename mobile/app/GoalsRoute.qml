@@ -10,7 +10,7 @@ GoalsScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onBack: route.screens.goBack()
+    onBack: route.screens.leave("goals")
     onGoalWanted: goal => route.screens.showGoal("goal-writing", goal)
     onRatingWanted: goal => route.screens.showGoal("goal-rating", goal)
     onNumbersWanted: route.screens.go("goal-numbers")

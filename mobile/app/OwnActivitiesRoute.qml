@@ -10,7 +10,8 @@ OwnActivitiesScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    onBack: route.screens.goBack()
+    opened: route.screens.listBeside === "own-activities" ? route.screens.bench.ownEntry : ""
+    onBack: route.screens.leave("own-activities")
     onWanted: entry => {
         route.screens.bench.ownEntry = entry
         route.screens.go("own-activity")

@@ -10,8 +10,9 @@ PackingScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    opened: route.screens.listBeside === "packing" && route.screens.route === "pack-box" ? route.screens.bench.packBox : ""
     build: route.screens.bench.packBuild
-    onDone: route.screens.goBack()
+    onDone: route.screens.leave("packing")
     onBuildChosen: build => route.screens.bench.packBuild = build
     onBoxWanted: code => route.show("pack-box", code)
     onByItemWanted: route.show("pack-item", "")

@@ -7,12 +7,18 @@ import Lidlark.Design
 Loader {
     id: loader
 
-    /// Where the page begins.
-    property real start: 0
+    /// What there is beside the board, and where that begins.
+    property real roomStart: 0
+    property real room: 0
+    /// Where the page begins: it lies in the middle of its room.
+    readonly property real start: loader.roomStart + (loader.room - loader.width) / 2
+    readonly property bool unsaved: (loader.item as Sheet)?.unsaved ?? false
     property real arriving: 0
     property bool fromTheLeft: false
 
     x: Math.round(loader.start) + loader.arriving * (loader.fromTheLeft ? -1 : 1)
+    // On a screen much wider than a phone lying down, a page that an eye can still follow.
+    width: loader.room < 130 * Theme.dotsPerMm ? loader.room : 110 * Theme.dotsPerMm
     focus: true
     onItemChanged: arrival.restart()
 

@@ -10,9 +10,10 @@ PrintsScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    opened: route.screens.listBeside === "prints" ? route.screens.print : ""
     onPrintWanted: what => {
         route.screens.print = what
         route.screens.go("print-preview")
     }
-    onBack: route.screens.goBack()
+    onBack: route.screens.leave("prints")
 }

@@ -10,7 +10,7 @@ WorkbenchScreen {
     required property AppScreens screens
 
     household: route.screens.household
-    shownChild: route.screens.twoPanes ? route.screens.household.child : ""
+    opened: route.screens.twoPanes ? route.screens.route : ""
     onChildWanted: alias => route.screens.showBoxOf(alias)
     onRoundWanted: route.screens.go("round")
     onPackingWanted: route.screens.go("packing")

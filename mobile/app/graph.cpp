@@ -85,6 +85,7 @@ void Graph::changeLanguage()
     m_language.speak(m_household->language());
     m_playInHand->reload();
     m_voice->changeLanguage();
+    m_crewLife->look(); // what it has said was said in the language before
     m_engine->retranslate();
 }
 

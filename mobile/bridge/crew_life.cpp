@@ -18,7 +18,6 @@ CrewLife::CrewLife(Household *household, std::shared_ptr<Keychain> keychain, QOb
     connect(household, &Household::changed, this, &CrewLife::look);
     connect(household, &Household::childChanged, this, &CrewLife::look);
     connect(household, &Household::childrenChanged, this, &CrewLife::look);
-    connect(household, &Household::languageChanged, this, &CrewLife::look);
     connect(household, &Household::leaving, &m_runner, &CrewRunner::stop);
     connect(&m_runner, &CrewRunner::ranOne, this, &CrewLife::busyChanged);
     look();

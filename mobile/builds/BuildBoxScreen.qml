@@ -29,6 +29,7 @@ Sheet {
         onBack: screen.done()
     }
 
+    unsaved: box.changed || whose.text !== box.whose
     news: box.problem
 
     CautionStrip {

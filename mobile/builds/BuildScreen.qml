@@ -12,6 +12,8 @@ Sheet {
     required property Household household
     required property string build
     property bool writing: false
+    /// The box that stands open beside the list; empty: none of it.
+    property string opened: ""
 
     signal done()
     signal boxWanted(string code)
@@ -100,8 +102,13 @@ Sheet {
             width: screen.contentWidth
             sign: "sign-box"
             text: qsTr("%1 for %2").arg(row.code).arg(row.whose)
+            shown: screen.opened === row.code
             endText: row.special ? qsTr("Special") : ""
             onClicked: screen.boxWanted(row.code)
+            Component.onCompleted: {
+                if (row.shown)
+                    screen.held = row
+            }
         }
     }
 

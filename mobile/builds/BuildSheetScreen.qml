@@ -17,6 +17,7 @@ Sheet {
 
     signal done()
     signal shelfWanted()
+    signal supplyWanted(string itemId)
     signal buildWanted()
     signal boxWanted(string code)
 
@@ -25,6 +26,8 @@ Sheet {
             screen.shelfWanted()
         else if (place === "build")
             screen.buildWanted()
+        else if (place.startsWith("supply "))
+            screen.supplyWanted(place.replace("supply ", ""))
         else
             screen.boxWanted(place.replace("box ", ""))
     }

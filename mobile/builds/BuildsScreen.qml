@@ -11,6 +11,8 @@ Sheet {
 
     required property Household household
     property bool writing: false
+    /// What stands open beside the list: a build, "designs" or "shelf"; empty: nothing of it.
+    property string opened: ""
 
     signal done()
     signal buildWanted(string build)
@@ -79,6 +81,7 @@ Sheet {
             width: screen.contentWidth
             sign: "sign-box"
             text: row.name
+            shown: screen.opened === row.buildId
             onClicked: screen.buildWanted(row.buildId)
         }
     }
@@ -94,6 +97,7 @@ Sheet {
         drawing: "item-box"
         text: qsTr("Kinds of box")
         note: qsTr("What belongs in each, and how much play it brings.")
+        shown: screen.opened === "designs"
         onClicked: screen.designsWanted()
     }
 
@@ -103,6 +107,7 @@ Sheet {
         sign: "sign-count"
         text: qsTr("Shelf and shops")
         note: qsTr("What lies there, packs and prices.")
+        shown: screen.opened === "shelf"
         onClicked: screen.shelfWanted()
     }
 

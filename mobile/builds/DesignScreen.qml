@@ -27,6 +27,7 @@ Sheet {
         onBack: screen.done()
     }
 
+    unsaved: box.changed || name.text !== box.name
     news: box.playWords
 
     ProblemNote {

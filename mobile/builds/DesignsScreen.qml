@@ -10,6 +10,8 @@ Sheet {
     id: screen
 
     required property Household household
+    /// What stands open beside the list; empty: nothing of it.
+    property string opened: ""
 
     signal done()
     signal designWanted(string design)
@@ -48,6 +50,7 @@ Sheet {
             width: screen.contentWidth
             sign: "sign-box"
             text: row.name
+            shown: screen.opened === row.designId
             onClicked: screen.designWanted(row.designId)
         }
     }

@@ -35,6 +35,7 @@ void DesignViewModel::read()
     beginResetModel();
     if (found != designs.end())
         m_design = found->second;
+    m_kept = m_design;
     m_play = workbench::playIn(m_design.parts, m_household->catalogue());
     endResetModel();
     emit loaded();

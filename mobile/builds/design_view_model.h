@@ -22,6 +22,7 @@ class DesignViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QString playWords READ playWords NOTIFY loaded FINAL)
     /// Ids of what is in it, or belongs there.
     Q_PROPERTY(QList<QString> items READ items NOTIFY loaded FINAL)
+    Q_PROPERTY(bool changed READ isChanged NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -47,6 +48,7 @@ public:
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString playWords() const;
     [[nodiscard]] QStringList items() const { return rowKeys(); }
+    [[nodiscard]] bool isChanged() const { return m_design != m_kept; }
     [[nodiscard]] QString problem() const { return m_problem; }
 
     [[nodiscard]] Q_INVOKABLE bool has(const QString &itemId) const;
@@ -69,6 +71,7 @@ private:
     void tellChanged();
 
     Household *m_household = nullptr;
+    workbench::Design m_kept;
     workbench::Design m_design;
     workbench::PlayInBox m_play;
     BoughtNames m_names;

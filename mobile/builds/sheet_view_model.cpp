@@ -161,6 +161,7 @@ QString SheetViewModel::placeOf(int problem) const
     if (all == nullptr || problem < 0 || static_cast<std::size_t>(problem) >= all->size())
         return {};
     const workbench::BuildProblem &one = (*all)[static_cast<std::size_t>(problem)];
+    const QString field = fromCore(one.field);
     switch (one.fault) {
     case BuildFault::TooManyBoxes:
     case BuildFault::TooManyItems:
@@ -173,8 +174,12 @@ QString SheetViewModel::placeOf(int problem) const
     case BuildFault::TooFewPieces:
     case BuildFault::TooManyPieces:
         return QStringLiteral("box ") + fromCore(one.about);
-    default:
+    case BuildFault::UnknownItem: // of the catalogue, or of nobody: its page says what is known
+        return QStringLiteral("supply ") + field.section(QStringLiteral(".parts."), -1);
+    case BuildFault::NoItem:
         return QStringLiteral("shelf");
+    default: // "items.pegs.offers.0.pence" (build_problem.h)
+        return QStringLiteral("supply ") + field.section(u'.', 1, 1);
     }
 }
 

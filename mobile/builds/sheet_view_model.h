@@ -63,7 +63,8 @@ public:
     [[nodiscard]] QStringList boxWorths() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
-    /// Where a problem is put right: "shelf", "build", or a box's code after "box ".
+    /// Where a problem is put right: "shelf", "build", a box's code after "box ", or a thing of the
+    /// shelf after "supply ".
     [[nodiscard]] Q_INVOKABLE QString placeOf(int problem) const;
     Q_INVOKABLE void book();
 

@@ -11,10 +11,14 @@ Pressable {
     property string sign: ""
     property string note: ""
     property string endText: ""
-    readonly property bool beside: row.endText.length > 0 && !Theme.largeText
+    /// The page it leads to stands open beside it.
+    property bool shown: false
+    readonly property string endWords: !row.shown ? row.endText
+                                       : row.endText.length > 0 ? qsTr("%1, shown").arg(row.endText) : qsTr("shown")
+    readonly property bool beside: row.endWords.length > 0 && !Theme.largeText
     readonly property int pictureSide: row.drawing.length > 0 ? Theme.itemSmall : row.sign.length > 0 ? Theme.signSize : 0
 
-    accessibleName: row.text + row.sentence(row.note) + row.sentence(row.endText)
+    accessibleName: row.text + row.sentence(row.note) + row.sentence(row.endWords)
     implicitHeight: Math.max(56, row.implicitContentHeight + row.topPadding + row.bottomPadding)
     startPadding: Theme.cardPadding
     endPadding: Theme.smallGap
@@ -25,8 +29,8 @@ Pressable {
         id: paper
 
         fill: row.notNow ? "transparent" : Theme.card
-        edgeColour: row.hovered ? Theme.ink : Theme.line
-        edgeWidth: Theme.lineWidth
+        edgeColour: row.hovered || row.shown ? Theme.ink : Theme.line
+        edgeWidth: row.shown ? 2 * Theme.lineWidth : Theme.lineWidth
         pressed: row.down
         dashed: row.notNow
     }
@@ -84,8 +88,8 @@ Pressable {
                 width: parent.width
                 role: Theme.Reason
                 spoken: false
-                visible: row.endText.length > 0 && !row.beside
-                text: row.endText
+                visible: row.endWords.length > 0 && !row.beside
+                text: row.endWords
             }
         }
 
@@ -98,7 +102,7 @@ Pressable {
             role: Theme.Reason
             spoken: false
             visible: row.beside
-            text: row.endText
+            text: row.endWords
         }
 
         OnwardSign {

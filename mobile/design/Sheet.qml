@@ -15,6 +15,8 @@ FocusScope {
     property int margin: Theme.margin
     /// Something lies over all of it: nothing below can be reached.
     property bool covered: false
+    /// What is written on it is not kept yet: nothing else may take its place by a stray tap.
+    property bool unsaved: false
     /// What a screen reader is told as soon as it changes.
     property alias news: said.text
     readonly property real contentWidth: column.width

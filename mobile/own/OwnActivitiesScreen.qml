@@ -12,6 +12,8 @@ Sheet {
 
     required property Household household
     property bool copying: false
+    /// What stands open beside the list; empty: nothing of it.
+    property string opened: ""
 
     signal back()
     signal wanted(string entry)
@@ -63,6 +65,7 @@ Sheet {
             objectName: "own-" + row.entry
             width: screen.contentWidth
             text: row.name
+            shown: screen.opened === row.entry
             onClicked: screen.wanted(row.entry)
         }
     }

@@ -11,6 +11,8 @@ Sheet {
 
     required property Household household
     property string build: ""
+    /// What stands open beside the list; empty: nothing of it.
+    property string opened: ""
     readonly property alias shownBuild: table.build
 
     signal done()
@@ -94,9 +96,14 @@ Sheet {
             width: screen.contentWidth
             sign: row.ready || row.gone ? "sign-count" : "sign-box"
             text: qsTr("%1 for %2").arg(row.code).arg(row.whose)
+            shown: screen.opened === row.code
             note: row.stateWords
             endText: row.special && !row.gone ? qsTr("Special") : ""
             onClicked: screen.boxWanted(row.code)
+            Component.onCompleted: {
+                if (row.shown)
+                    screen.held = row
+            }
         }
     }
 

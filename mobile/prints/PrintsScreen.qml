@@ -10,6 +10,8 @@ Sheet {
     id: screen
 
     required property Household household
+    /// The print that stands open beside the list; empty: none does.
+    property string opened: ""
 
     signal back()
     signal printWanted(string what)
@@ -50,6 +52,7 @@ Sheet {
             objectName: "print-" + row.print
             width: screen.contentWidth
             text: row.name
+            shown: screen.opened === row.print
             onClicked: screen.printWanted(row.print)
         }
     }

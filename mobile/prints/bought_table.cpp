@@ -12,8 +12,8 @@ namespace {
 
 constexpr int numeral = PrintSheet::End | PrintSheet::Middle;
 
-constexpr std::array<Column, 7> columns{{{120, 600},
-                                         {610, 720, true},
+constexpr std::array<Column, 7> columns{{{120, 550},
+                                         {560, 720, true},
                                          {730, 850, true},
                                          {860, 1000, true},
                                          {1040, 1510},

@@ -110,9 +110,9 @@ private:
         }
         m_pieces.push_back({fromCore(wording::fill(label.label.words)), 42, PrintSheet::Bold, false,
                             8, region == Region::UnitedStates});
-        const PrintLanguage &in = languages.front();
-        m_pieces.push_back(
-            {in.tell(label.label.source), 26, PrintSheet::Plain, in.fromTheRight(), 4});
+        // "16 CFR 1500.19(b)" runs as the words above it do, whatever the page's own way.
+        const QString source = languages.front().tell(label.label.source);
+        m_pieces.push_back({source, 26, PrintSheet::Plain, source.isRightToLeft(), 4});
     }
 
     void addFoot(const PrintLanguages &languages)

@@ -102,13 +102,31 @@ private:
                 in.tell(wording::countHomeLine()), tenths(34), tenths(22), PrintSheet::Bold,
                 column(i, top + tenths(8), say - tenths(8), margin(), right()), in.fromTheRight());
             m_sheet.fittedWords(in.unchecked(), tenths(24), tenths(18), PrintSheet::Plain,
-                                column(i, top + say, note, margin(), right()), in.fromTheRight());
+                                noteRoom(i, top + say, note), in.fromTheRight());
         }
-        if (!anyUnchecked || !two())
-            m_sheet.words(QString::fromStdString(m_list.code), tenths(24), PrintSheet::End,
-                          {margin(), top + say + (anyUnchecked ? 0 : -tenths(38)), width(), 0},
-                          m_sheet.fromTheRight());
+        paintCode(top + say + (anyUnchecked ? 0 : -tenths(38)));
         return foot - tenths(4);
+    }
+
+    /// What the code of the box leaves of the lowest line.
+    [[nodiscard]] QRect noteRoom(std::size_t index, int top, int high) const
+    {
+        const QRect room = column(index, top, high, margin(), right());
+        if (!two() || index == 0)
+            return room;
+        const int code = tenths(84);
+        return m_languages[index].fromTheRight() ? room.adjusted(code, 0, 0, 0)
+                                                 : room.adjusted(0, 0, -code, 0);
+    }
+
+    /// Across from where the last language's words begin.
+    void paintCode(int top)
+    {
+        const bool before = two() && m_languages.back().fromTheRight();
+        m_sheet.words(QString::fromStdString(m_list.code), tenths(24),
+                      before ? PrintSheet::Plain : PrintSheet::End,
+                      column(m_languages.size() - 1, top, 0, margin(), right()),
+                      m_sheet.fromTheRight());
     }
 
     [[nodiscard]] QString keptOutIn(const PrintLanguage &in) const
@@ -131,8 +149,10 @@ private:
         for (const usecase::LidLine &line : lines)
             most = std::max(most, line.parts.size());
         m_picture = high - tenths(6);
-        m_pictures = static_cast<int>(most) * m_picture + tenths(12);
-        m_count = tenths(most > 1 ? 108 : 88);
+        // Beside two languages' names there is no room for two pictures in full.
+        m_pictures =
+            most > 1 && two() ? m_picture * 3 / 2 : static_cast<int>(most) * m_picture + tenths(12);
+        m_count = tenths(most > 1 && !two() ? 108 : 88);
         m_gap = tenths(20);
         m_pixels = tenths(two() ? 40 : 50);
         for (const usecase::LidLine &line : lines) {
@@ -166,24 +186,26 @@ private:
         QStringList counts;
         for (const usecase::LidPart &part : line.parts)
             counts.append(in.number(part.pieces));
-        return counts.join(QStringLiteral(" + "));
+        return counts.join(QStringLiteral("\u00a0+\u00a0")); // on one line
     }
 
     void paintCount(const PrintLanguage &in, const usecase::LidLine &line, const QRect &place)
     {
+        const int apart = line.parts.size() > 1 ? tenths(10) : 0; // from pictures and names
         m_sheet.fittedWords(countsIn(in, line), tenths(58), tenths(30),
-                            PrintSheet::Bold | PrintSheet::Middle | PrintSheet::Centred, place,
-                            in.fromTheRight());
+                            PrintSheet::Bold | PrintSheet::Middle | PrintSheet::Centred,
+                            place.adjusted(apart, 0, -apart, 0), in.fromTheRight());
     }
 
     void paintLine(const usecase::LidLine &line, int top, int high)
     {
-        const int inset = tenths(3);
-        int x = margin() + (m_pictures - static_cast<int>(line.parts.size()) * m_picture) / 2;
+        const int parts = static_cast<int>(line.parts.size());
+        const int side = std::min(m_picture, m_pictures / std::max(1, parts));
+        int x = margin() + (m_pictures - parts * side) / 2;
         for (const usecase::LidPart &part : line.parts) {
             m_sheet.picture(m_languages[0].drawingOf(part.item),
-                            {x, top + inset, m_picture, m_picture});
-            x += m_picture;
+                            {x, top + (high - side) / 2, side, side});
+            x += side;
         }
         paintCount(m_languages[0], line, {margin() + m_pictures, top, m_count, high});
         if (countsTwice())

@@ -101,7 +101,9 @@ PrintPages onSheets(const PrintPages &cards, QSize sheet, bool fill)
     PrintPages pages;
     PrintPages onThis;
     const auto places = static_cast<std::size_t>(grid.places());
-    const std::size_t wanted = fill ? (cards.size() + places - 1) / places * places : cards.size();
+    // Half a set more would only be taken for another card.
+    const std::size_t sets = fill ? std::max<std::size_t>(1, places / cards.size()) : 1;
+    const std::size_t wanted = sets * cards.size();
     for (std::size_t i = 0; i < wanted; ++i) {
         onThis.push_back(cards[i % cards.size()]);
         if (onThis.size() == places || i + 1 == wanted)

@@ -20,7 +20,7 @@ using PrintPages = std::vector<PrintPage>;
 
 /// Cards on sheets of @p sheet, as many as fit, either way up, with marks where to cut. Cards as
 /// large as the sheet are its pages, and so are cards that it cannot hold.
-/// @param fill of fewer cards than a sheet holds: they are repeated until it is full.
+/// @param fill where a sheet holds all of them twice or more often, it does.
 PrintPages onSheets(const PrintPages &cards, QSize sheet, bool fill);
 
 } // namespace lidlark::mobile

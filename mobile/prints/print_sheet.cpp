@@ -44,6 +44,7 @@ QFont fontOf(int pixels, int style, bool naskh)
     const bool bold = (style & PrintSheet::Bold) != 0;
     QFont font = design::typeStyle(design::ThemeChoices::Body, bold, {1.0, naskh}).font;
     font.setPixelSize(pixels);
+    font.setHintingPreference(QFont::PreferNoHinting);
     // With any letter spacing Qt sets no "fi" as one sign, which programs that read the file back
     // would not know for two letters. (Naskh needs its joined signs.)
     if (!naskh)
@@ -59,6 +60,7 @@ QTextOption optionOf(int style, bool fromTheRight)
     QTextOption option((style & PrintSheet::Centred) != 0 ? Qt::AlignHCenter
                                                           : side | Qt::AlignAbsolute);
     option.setTextDirection(fromTheRight ? Qt::RightToLeft : Qt::LeftToRight);
+    option.setUseDesignMetrics(true); // those of paper, and not a screen's whole dots
     return option;
 }
 
@@ -162,7 +164,8 @@ int PrintSheet::words(const QString &text, int pixels, int style, const QRect &p
                       bool fromTheRight)
 {
     const int step = stepOf(pixels, fromTheRight);
-    QTextLayout layout(inLines(text), fontOf(pixels, style, fromTheRight), m_painter.device());
+    // Laid out as it was measured, for no device, or a line might break elsewhere.
+    QTextLayout layout(inLines(text), fontOf(pixels, style, fromTheRight));
     layout.setTextOption(optionOf(style, fromTheRight));
     (void)breakLines(layout, place.width(), step);
     if (layout.lineCount() == 0)

@@ -75,8 +75,8 @@ private:
         int y = tenths(80);
         const int half = width() / 2;
         m_sheet.fittedWords(m_in.tell(wording::boxOf(m_tally.child)), tenths(84), tenths(40),
-                            PrintSheet::Bold, {margin(), y, half, tenths(110)},
-                            m_in.fromTheRight());
+                            PrintSheet::Bold | PrintSheet::Middle,
+                            {margin(), y, half - tenths(40), tenths(110)}, m_in.fromTheRight());
         m_sheet.fittedWords(m_in.tell(wording::tallyWeek(m_tally.monday)), tenths(46), tenths(30),
                             PrintSheet::Bold | PrintSheet::End | PrintSheet::Middle,
                             {margin() + half, y, half, tenths(110)}, m_in.fromTheRight());

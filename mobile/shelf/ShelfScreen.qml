@@ -15,6 +15,8 @@ Sheet {
     property int only: ShelfViewModel.All
     /// The thing whose page was open before: the list begins there.
     property string shown: ""
+    /// What stands open beside the list; empty: nothing of it.
+    property string opened: ""
 
     signal back()
     signal supplyWanted(string itemId)
@@ -114,6 +116,7 @@ Sheet {
             objectName: "supply-" + row.itemId
             width: screen.contentWidth
             text: row.name
+            shown: screen.opened === row.itemId
             endText: row.stock
             onClicked: screen.supplyWanted(row.itemId)
             Component.onCompleted: {

@@ -39,6 +39,7 @@ Sheet {
         onBack: screen.back()
     }
 
+    unsaved: supply.changed
     news: supply.problem
 
     PicturedCautions {

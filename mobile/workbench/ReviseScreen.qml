@@ -16,6 +16,8 @@ Sheet {
     signal back()
     signal sent()
 
+    unsaved: list.changed
+
     ReviseViewModel {
         id: list
 

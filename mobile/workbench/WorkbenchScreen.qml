@@ -11,8 +11,11 @@ Sheet {
     id: screen
 
     required property Household household
-    /// The child whose page stands beside the board; empty: none does.
-    property string shownChild: ""
+    /// The route of the page beside the board; empty: none is.
+    property string opened: ""
+    readonly property list<string> ofNoChild: ["", "round", "builds", "packing", "own-activities", "report"]
+    /// The child whose page stands there.
+    readonly property string shownChild: screen.ofNoChild.includes(screen.opened) ? "" : screen.household.child
 
     signal childWanted(string alias)
     signal roundWanted()
@@ -45,6 +48,7 @@ Sheet {
         sign: "sign-box"
         text: qsTr("Restock round")
         note: board.packWords
+        shown: screen.opened === "round"
         onClicked: screen.roundWanted()
     }
 
@@ -54,6 +58,7 @@ Sheet {
         sign: "sign-notebook"
         text: qsTr("Builds and buying")
         note: qsTr("What to buy, for which boxes")
+        shown: screen.opened === "builds"
         onClicked: screen.buildsWanted()
     }
 
@@ -63,6 +68,7 @@ Sheet {
         sign: "sign-count"
         text: qsTr("Packing table")
         note: qsTr("Builds, boxes that come back, lots")
+        shown: screen.opened === "packing"
         onClicked: screen.packingWanted()
     }
 
@@ -73,6 +79,7 @@ Sheet {
         sign: "sign-notebook"
         text: qsTr("Activities of your own")
         note: qsTr("Written by you, with the same checks as ours")
+        shown: screen.opened === "own-activities"
         onClicked: screen.ownActivitiesWanted()
     }
 
@@ -117,8 +124,8 @@ Sheet {
                 width: entry.width
                 text: entry.child
                 note: entry.words
-                endText: screen.shownChild === entry.child ? qsTr("shown") : ""
-                accessibleName: entry.child + sentence(entry.matter) + sentence(entry.words.replace(/\n/g, " ")) + sentence(endText)
+                shown: screen.shownChild === entry.child
+                accessibleName: entry.child + sentence(entry.matter) + sentence(entry.words.replace(/\n/g, " ")) + sentence(endWords)
                 onClicked: screen.childWanted(entry.child)
             }
         }
@@ -135,6 +142,7 @@ Sheet {
         width: screen.contentWidth
         visible: !screen.household.withoutBoxes
         text: qsTr("What one play costs, over many boxes")
+        shown: screen.opened === "report"
         onClicked: screen.reportWanted()
     }
 }

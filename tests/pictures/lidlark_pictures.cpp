@@ -58,7 +58,8 @@ Reading everyLookIn(const QString &language)
              {"large", 2.0, 0},
              {"small-large", 2.0, 0, {320, 568}},
              {"lying", 1.0, 0, {740, 360}},
-             {"tablet", 1.0, 0, {768, 1024}}}};
+             {"tablet", 1.0, 0, {768, 1024}},
+             {"laptop", 1.0, 0, {1280, 800}}}};
 }
 
 class Session

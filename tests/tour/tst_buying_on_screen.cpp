@@ -5,6 +5,7 @@
 
 #include "core/usecase/set_up_home.h"
 #include "tests/support/golden_phone.h"
+#include "tests/tour/item_named.h"
 #include "tests/tour/open_app.h"
 
 Q_IMPORT_QML_PLUGIN(Lidlark_AppPlugin)
@@ -34,9 +35,22 @@ void writePhone(const QString &file, bool golden)
         (void)phone.keepSupplies();
 }
 
+/// The golden build, with pegs nobody knows the price of, and crayons nobody sells.
+void takeTwoPricesAway(const QString &file)
+{
+    auto morven = packer("Morven");
+    morven->database = *store::Database::open(file.toStdString());
+    usecase::Workplace workplace = morven->workplace();
+    auto supplies = *store::ClinicRepository(morven->database).supplies();
+    supplies[{"pegs"}].supply.offers.front().pence.reset();
+    supplies[{"crayons"}].supply.offers.clear();
+    for (const char *item : {"pegs", "crayons"})
+        (void)usecase::keepSupply(workplace, supplies[{item}]);
+}
+
 } // namespace
 
-/// Guards job.md T2, T3 and T19 on the real screens.
+/// Guards job.md T2, T3 and T19 on the real screens, and the lists that stay beside a page.
 class TestBuyingOnScreen : public QObject
 {
     Q_OBJECT
@@ -167,6 +181,94 @@ private slots:
         const auto shelf = store::ClinicRepository(*database).supplies();
         QCOMPARE(shelf->at({"pegs"}).supply.inStock, 4);
         QCOMPARE(shelf->at({"bands"}).supply.inStock, 80);
+    }
+
+    /// T2: what keeps a sheet from being reckoned leads to the field in which it is put right, and
+    /// from there back to the sheet.
+    void aProblemOfTheSheetLeadsToWhereItIsPutRight()
+    {
+        writePhone(path(), true);
+        takeTwoPricesAway(path());
+        open();
+        tapAll({"Builds and buying", "Spring boxes", "Build sheet"});
+        reads("To be put right first");
+        look("sheet-problems");
+        QVERIFY2(!hand().reads(text("What you spend today")), page().constData());
+        tap("Clothes pegs from School Supply: there is no price yet.");
+        write("Pack 1: price", "1.50");
+        tap("Keep it");
+        reads("To be put right first");
+        QVERIFY2(!hand().reads(text("there is no price yet")), page().constData());
+        tap("Short crayons: more is needed than lies on the shelf, and no shop is named.");
+        tap("Back"); // not now: the sheet still says so
+        tap("Short crayons: more is needed than lies on the shelf, and no shop is named.");
+        tap("Add a pack");
+        write("Pack 1: shop", "School Supply");
+        write("Pack 1: pieces in it", "64");
+        write("Pack 1: price", "5.12");
+        tap("Keep it");
+        reads("\u00a3220.34"); // as in job.md 2.8
+        tap("Back");
+        reads("Boxes: 25");
+    }
+
+    /// Tablet and laptop: the list that a page is one of stays beside it, and marks it.
+    void aWideWindowHasTheListBesideThePage()
+    {
+        writePhone(path(), true);
+        open();
+        m_app->window->resize(1280, 800);
+        Hand::settle();
+        tap("Builds and buying");
+        reads("Workbench");
+        tap("Spring boxes");
+        look("wide-build");
+        reads("Boxes: 25");               // the build
+        reads("What builds are made of"); // and all builds
+        reads("Spring boxes. 4 January. Boxes: 25. Ready: 0. shown");
+        QVERIFY2(!hand().reads(text("Packing table")), page().constData());
+        tap("K1 for");
+        look("wide-build-box");
+        reads("Which hand cuts?");
+        reads("K1 for nobody yet. Standard box, as designed. shown");
+        tap("Back"); // of the list, which stands first: to where the list was come to from
+        tap("Shelf and shops");
+        reads("What builds are made of");
+        tap("Pegs");
+        look("wide-supply");
+        reads("Where it is bought");
+        tap("Stick-on eyes"); // in the list beside it
+        const QQuickItem *eyes = itemOn(m_app->window, "supply-eyes");
+        const QQuickItem *pegs = itemOn(m_app->window, "supply-pegs");
+        QVERIFY(eyes != nullptr && eyes->property("shown").toBool());
+        QVERIFY(pegs != nullptr && !pegs->property("shown").toBool());
+        m_app->window->resize(360, 740);
+        Hand::settle();
+        reads("Where it is bought");
+        QVERIFY2(!hand().reads(text("Find by name")), page().constData());
+    }
+
+    /// With a list beside the page a stray tap is near: it cannot take away what was typed.
+    void theListWaitsWhileSomethingIsNotKept()
+    {
+        writePhone(path(), true);
+        open();
+        m_app->window->resize(1024, 768);
+        Hand::settle();
+        tapAll({"Builds and buying", "Shelf and shops", "Pegs"});
+        write("A note to yourself", "Ask Callum");
+        look("wide-unsaved");
+        reads("What you wrote is not kept yet.");
+        const QQuickItem *eyes = itemOn(m_app->window, "supply-eyes");
+        QVERIFY(eyes != nullptr && !eyes->isEnabled());
+        tap("Keep it");
+        tap("Pegs");
+        QCOMPARE(itemOn(m_app->window, "note")->property("text").toString(), text("Ask Callum"));
+        QVERIFY2(!hand().reads(text("is not kept yet")), page().constData());
+        tapAll({"Back", "Kinds of box", "Standard box", "One more: Pegs"});
+        reads("What you wrote is not kept yet.");
+        tap("Keep this kind of box");
+        QVERIFY2(!hand().reads(text("is not kept yet")), page().constData());
     }
 };
 

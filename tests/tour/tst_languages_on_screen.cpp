@@ -108,6 +108,8 @@ private slots:
         QCOMPARE(QGuiApplication::layoutDirection(), Qt::RightToLeft);
         QCOMPARE(QLocale().language(), QLocale::Urdu);
         QCOMPARE(kept(), std::string("ur"));
+        go("crew"); // what was said of it was said in English
+        QVERIFY(!hand().reads(text("On this phone only")));
         QVERIFY(choose("English"));
         QCOMPARE(QGuiApplication::layoutDirection(), Qt::LeftToRight);
         QCOMPARE(nameOf(activity("slow-oars")), english);

@@ -20,6 +20,18 @@ public:
     {
         return QString::fromUtf8(run("pdftotext", {"-layout", m_file, "-"}));
     }
+    /// Where a word stands on its page, in points from the upper left; empty: nowhere. The first of
+    /// several.
+    [[nodiscard]] QRectF place(const QString &word) const
+    {
+        const QRegularExpression form(
+            QStringLiteral("xMin=\"([\\d.]+)\" yMin=\"([\\d.]+)\" xMax=\"([\\d.]+)\" "
+                           "yMax=\"([\\d.]+)\">%1<")
+                .arg(QRegularExpression::escape(word)));
+        const auto match = form.match(QString::fromUtf8(run("pdftotext", {"-bbox", m_file, "-"})));
+        const auto at = [&match](int i) { return match.captured(i).toDouble(); };
+        return {QPointF(at(1), at(2)), QPointF(at(3), at(4))};
+    }
     [[nodiscard]] int pages() const { return field("Pages").toInt(); }
     /// Of the first page, in millimetres.
     [[nodiscard]] QSizeF size() const

@@ -256,6 +256,25 @@ private slots:
                      qPrintable(text));
     }
 
+    /// In two languages each name has its row to itself, and the box its code.
+    void twoLanguagesFindRoomInARow()
+    {
+        for (const Paper paper : {Paper::A6, Paper::Letter}) {
+            const Printed print =
+                m_room.printed("Fin", {Print::LidList, paper, {"pl", "ur"}}, "lid pl ur.pdf");
+            const QRectF pegs = print.place(QStringLiteral("Klamerki"));
+            const QRectF scissors = print.place(QStringLiteral("Para"));
+            const qreal high = scissors.top() - pegs.top();
+            QVERIFY2(high > 0, qPrintable(print.text()));
+            const qreal names = print.place(QStringLiteral("sznurówka")).bottom() -
+                                print.place(QStringLiteral("Karta")).top();
+            QVERIFY2(names > 0 && names <= high, qPrintable(QString::number(names / high)));
+            m_room.morven().setChild(QStringLiteral("Fin"));
+            const QString code = QString::fromStdString(lidListPage(m_room.morven())->code);
+            QVERIFY2(print.text().contains(code), qPrintable(print.text()));
+        }
+    }
+
     /// D12: no word that a regulation prescribes is missing when a box goes on by paper. Source of
     /// the words: safety.md 2, rows L-1, L-2 and L-7, and there 16 CFR 1500.19(b) as ONIX code list
     /// 143 reproduces it. In Fin's box are balloons and small pieces; Anya's home takes no latex.
@@ -273,6 +292,11 @@ private slots:
         QVERIFY2(american.contains(balloons), qPrintable(american));
         QVERIFY2(american.indexOf(balloons) < american.indexOf(small), qPrintable(american));
         QVERIFY(american.contains(QStringLiteral("16 CFR 1500.19(b)")));
+        wish.languages = {"ur"}; // the source runs as the words it is about, and not from the right
+        const Printed urdu = m_room.printed("Fin", wish, "lid a5 ur us.pdf");
+        QVERIFY(urdu.place(QStringLiteral("16")).right() > 0);
+        QVERIFY(urdu.place(QStringLiteral("16")).right() <
+                urdu.place(QStringLiteral("CFR")).left());
         wish = {Print::LidList, Paper::A5, {"en"}};
         wish.labels = wording::Region::Europe;
         const QString european = plain(m_room.printed("Fin", wish, "lid a5 eu.pdf").text());

@@ -1,7 +1,10 @@
 #include <QtTest>
 
+#include "mobile/prints/box_label_print.h"
 #include "mobile/prints/build_sheet_print.h"
+#include "mobile/prints/lid_list_print.h"
 #include "mobile/prints/pack_list_print.h"
+#include "mobile/prints/print_sheet.h"
 #include "tests/mobile/prints/print_room.h"
 
 #include <cmath>
@@ -213,6 +216,50 @@ private slots:
         QCOMPARE(text.count(QStringLiteral("K7")), 3);
         for (int i = 1; i <= 60; ++i)
             QCOMPARE(text.count(QStringLiteral("Thing-%1 ").arg(i)), 1);
+    }
+
+    /// T5: a box of twenty kinds of thing has a second card, and each card says which list it is
+    /// of, the words that go with it too. A sheet is not filled up with half a set.
+    void aLongLidListGoesOnToASecondCard()
+    {
+        usecase::LidListPage list{"Fin", "CP-Y4", 12, usecase::island::dayOne(), {}, {}};
+        const std::vector<catalogue::ItemKind> &items = realCatalogue().items();
+        for (std::size_t i = 0; i < 20; ++i)
+            list.lines.push_back({{{items[i].id, 2}}});
+        const PrintLanguages languages{{QStringLiteral("en"), realCatalogue()}};
+        const QSize card(sizeOf(Paper::A4).height() / 2, sizeOf(Paper::A4).width());
+        PrintPages cards = lidListPrint(list, languages, card);
+        std::ranges::move(boxLabelPrint(list, languages, card, wording::Region::UnitedStates),
+                          std::back_inserter(cards));
+        QCOMPARE(cards.size(), std::size_t{3});
+        const QString text = words(onSheets(cards, sizeOf(Paper::A4), true), "lid long.pdf");
+        QCOMPARE(text.count(QStringLiteral("R12")), 3);
+        QCOMPARE(text.count(QStringLiteral("Card 1 of 2")), 1);
+        QCOMPARE(text.count(QStringLiteral("Card 2 of 2")), 1);
+        QCOMPARE(text.count(QStringLiteral("CP-Y4")), 2);
+    }
+
+    /// What is measured before it is printed takes that height on the page: else one entry runs
+    /// into the next.
+    void wordsTakeTheHeightThatWasMeasured()
+    {
+        const auto &polish = m_room.morven().catalogueIn(QStringLiteral("pl"));
+        int wrong = 0;
+        const PrintPage page{sizeOf(Paper::A4), [&](QPainter &painter) {
+                                 PrintSheet sheet(painter, sizeOf(Paper::A4), false);
+                                 for (const auto &activity : polish.activities()) {
+                                     const auto text = QString::fromStdString(activity.adultLine);
+                                     for (int pixels = 26; pixels <= 38; pixels += 2) {
+                                         const int measured = heightOfWords(
+                                             text, pixels, PrintSheet::Bold, 736, false);
+                                         const int taken = sheet.words(
+                                             text, pixels, PrintSheet::Bold, {0, 0, 736, 0}, false);
+                                         wrong += taken == measured ? 0 : 1;
+                                     }
+                                 }
+                             }};
+        QVERIFY(savePdf(m_room.papers(), QStringLiteral("measured.pdf"), {page}));
+        QCOMPARE(wrong, 0);
     }
 
     /// T4: the wrong hand and every swap in words; a second column for special boxes alone.
