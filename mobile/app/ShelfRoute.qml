@@ -16,6 +16,7 @@ ShelfScreen {
     onBack: route.screens.goBack()
     onSupplyWanted: itemId => route.show(itemId)
     onNewWanted: route.show("")
+    onOwnWanted: route.screens.go("own-items")
 
     function show(itemId: string) {
         route.screens.bench.shelfSearched = route.searched
