@@ -47,7 +47,7 @@ Card {
     }
 
     Fact {
-        label: qsTr("What is played with it is")
+        label: qsTr("At the earliest")
         words: card.writing.ageWords
     }
 }

@@ -153,16 +153,15 @@ void OwnItemViewModel::addToMend(Part part, const QString &sentence)
 void OwnItemViewModel::tell(const usecase::OwnFindings &findings)
 {
     m_toMend = QStringList(PartCount);
+    const bool begun = m_whole.solids().front().shape >= 0;
     for (const catalogue::Problem &problem : findings.refused) {
-        // Said at its field already, where something was typed.
-        const bool typedWrong =
-            problem.field == "measures.whole" && m_whole.solids().front().shape >= 0;
-        if (!typedWrong)
+        // Once there is a shape, it is a number that is missing.
+        if (!begun || problem.field != "measures.whole")
             addToMend(partOfThing(problem.field),
                       numerals(translated(wording::ownItemFindingWords(problem))));
     }
     const QString missing = tr("A number is missing, or is none.");
-    if (hasUnreadSizes())
+    if (begun && hasUnreadSizes())
         addToMend(Sizes, missing);
     if (m_keeping.isUnread())
         addToMend(Keeping, missing);
@@ -183,8 +182,6 @@ bool OwnItemViewModel::weigh()
 bool OwnItemViewModel::signOff()
 {
     if (m_household == nullptr || !m_weighed)
-        return false;
-    if (!m_draft.typed.isEmpty())
         return false;
     const auto findings = signOffItem(*m_household, m_entry);
     if (findings && findings->clean()) {
