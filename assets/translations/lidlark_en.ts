@@ -22,6 +22,16 @@
     </message>
 </context>
 <context>
+    <name>OwnItemScreen</name>
+    <message numerus="yes">
+        <source>Something is still to do in %n parts</source>
+        <translation>
+            <numerusform>Something is still to do in %n part</numerusform>
+            <numerusform>Something is still to do in %n parts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>ReportScreen</name>
     <message numerus="yes">
         <source>All that lies in %n boxes, over the plays shared with you.</source>
@@ -45,6 +55,16 @@
         <translation>
             <numerusform>and %n more</numerusform>
             <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lidlark::mobile::OwnBoxesViewModel</name>
+    <message numerus="yes">
+        <source>In the box: %n of them.</source>
+        <translation>
+            <numerusform>In the box: %n of them.</numerusform>
+            <numerusform>In the box: %n of them.</numerusform>
         </translation>
     </message>
 </context>

@@ -2869,6 +2869,21 @@
         </message>
     </context>
     <context>
+        <name>OwnFollows</name>
+        <message>
+            <source>At the earliest</source>
+            <translation>Najwcześniej</translation>
+        </message>
+        <message>
+            <source>What follows from its sizes</source>
+            <translation>Co wynika z wymiarów</translation>
+        </message>
+        <message>
+            <source>What there is to mind in all</source>
+            <translation>Na co razem uważać</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnGradingsPart</name>
         <message>
             <source>Add a line that makes it easier</source>
@@ -2915,6 +2930,119 @@
         </message>
     </context>
     <context>
+        <name>OwnItemScreen</name>
+        <message>
+            <source>A draft. It is kept as you write, and nobody else sees it.</source>
+            <translation>Szkic. Zapisuje się w trakcie pisania i nikt inny go nie widzi.</translation>
+        </message>
+        <message>
+            <source>Back; it is kept</source>
+            <translation>Wróć; wszystko zostaje</translation>
+        </message>
+        <message>
+            <source>Choose whose box it is for</source>
+            <translation>Wybierz, do czyjego pudełka</translation>
+        </message>
+        <message>
+            <source>Its place in the box</source>
+            <translation>Miejsce w pudełku</translation>
+        </message>
+        <message>
+            <source>Its sizes</source>
+            <translation>Wymiary</translation>
+        </message>
+        <message>
+            <source>Keep it for boxes</source>
+            <translation>Zachowaj dla pudełek</translation>
+        </message>
+        <message>
+            <source>Name and picture</source>
+            <translation>Nazwa i obrazek</translation>
+        </message>
+        <message>
+            <source>One of ours, as you measured it. What it brings to mind stays, and nothing changes in a box before you send it there.</source>
+            <translation>Jedna z naszych rzeczy, tak jak ją zmierzono. To, na co przy niej uważać, zostaje, a w pudełku nic się nie zmienia, zanim tam to wyślesz.</translation>
+        </message>
+        <message>
+            <source>Ready for boxes. Change anything, and it is a draft again; the boxes keep what they have.</source>
+            <translation>Gotowe do pudełek. Zmień cokolwiek, a znów jest to szkic; w pudełkach zostaje to, co jest.</translation>
+        </message>
+        <message>
+            <source>See whom it affects</source>
+            <translation>Zobacz, kogo to dotyczy</translation>
+        </message>
+        <message>
+            <source>Send to the chosen boxes</source>
+            <translation>Wyślij do wybranych pudełek</translation>
+        </message>
+        <message numerus="yes">
+            <source>Something is still to do in %n parts</source>
+            <translation>
+                <numerusform>Jeszcze coś do zrobienia w %n części</numerusform>
+                <numerusform>Jeszcze coś do zrobienia w %n częściach</numerusform>
+                <numerusform>Jeszcze coś do zrobienia w %n częściach</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Washing and keeping</source>
+            <translation>Mycie i trwałość</translation>
+        </message>
+        <message>
+            <source>What is in it, and what to mind</source>
+            <translation>Co w tym jest i na co uważać</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnItemsScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Nothing of your own yet</source>
+            <translation>Jeszcze nic własnego</translation>
+        </message>
+        <message>
+            <source>Things of your own</source>
+            <translation>Twoje własne rzeczy</translation>
+        </message>
+        <message>
+            <source>Write a new thing</source>
+            <translation>Opisz nową rzecz</translation>
+        </message>
+        <message>
+            <source>Write and measure what you play with, and it goes through the same checks as ours. Where one of ours measures otherwise, say so on its page of the shelf.</source>
+            <translation>Opisz i zmierz to, czym się bawicie, a przejdzie przez te same sprawdziany co nasze. Gdy jedna z naszych rzeczy ma inne wymiary, zaznacz to na jej stronie na półce.</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnKeepingPart</name>
+        <message>
+            <source>Add a line of care</source>
+            <translation>Dodaj wiersz o dbaniu</translation>
+        </message>
+        <message>
+            <source>Care, line %1</source>
+            <translation>Dbanie, wiersz %1</translation>
+        </message>
+        <message>
+            <source>How long it keeps; empty: no limit</source>
+            <translation>Jak długo wytrzymuje; puste: bez granicy</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>W użyciu</translation>
+        </message>
+        <message>
+            <source>Washing</source>
+            <translation>Mycie</translation>
+        </message>
+        <message>
+            <source>What to look for</source>
+            <translation>Czego szukać</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2938,6 +3066,68 @@
         <message>
             <source>Take this line out</source>
             <translation>Usuń ten wiersz</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnMaterialsPart</name>
+        <message>
+            <source>Allergens in it</source>
+            <translation>Alergeny</translation>
+        </message>
+        <message>
+            <source>Does it hold anything that goes into no box?</source>
+            <translation>Czy jest w tym coś, co nie trafia do żadnego pudełka?</translation>
+        </message>
+        <message>
+            <source>In play it is</source>
+            <translation>W zabawie jest</translation>
+        </message>
+        <message>
+            <source>What there is to mind; what follows from its sizes stays</source>
+            <translation>Na co uważać; to, co wynika z wymiarów, zostaje</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNamesPart</name>
+        <message>
+            <source>Choose another picture</source>
+            <translation>Wybierz inny obrazek</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>Zamknij listę</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>Znajdź po nazwie</translation>
+        </message>
+        <message>
+            <source>Its picture</source>
+            <translation>Obrazek</translation>
+        </message>
+        <message>
+            <source>One of ours that comes close.</source>
+            <translation>Jeden z naszych, najbardziej podobny.</translation>
+        </message>
+        <message>
+            <source>One of them</source>
+            <translation>Jedna sztuka</translation>
+        </message>
+        <message>
+            <source>The picture of: %1</source>
+            <translation>Obrazek: %1</translation>
+        </message>
+        <message>
+            <source>What they are called</source>
+            <translation>Jak się nazywają</translation>
+        </message>
+        <message>
+            <source>wooden bobbin</source>
+            <translation>drewniana szpulka</translation>
+        </message>
+        <message>
+            <source>wooden bobbins</source>
+            <translation>drewniane szpulki</translation>
         </message>
     </context>
     <context>
@@ -3014,6 +3204,95 @@
         </message>
     </context>
     <context>
+        <name>OwnPlacePart</name>
+        <message>
+            <source>About how many go, in how many days</source>
+            <translation>Ile mniej więcej ubywa, przez ile dni</translation>
+        </message>
+        <message>
+            <source>After play</source>
+            <translation>Po zabawie</translation>
+        </message>
+        <message>
+            <source>One piece less</source>
+            <translation>O jedną sztukę mniej</translation>
+        </message>
+        <message>
+            <source>One piece more</source>
+            <translation>O jedną sztukę więcej</translation>
+        </message>
+        <message>
+            <source>Pieces in a standard box</source>
+            <translation>Sztuk w zwykłym pudełku</translation>
+        </message>
+        <message>
+            <source>Where it lies</source>
+            <translation>Gdzie leży</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnReach</name>
+        <message>
+            <source>Nothing changes for: %1.</source>
+            <translation>Nic się nie zmienia u: %1.</translation>
+        </message>
+        <message>
+            <source>What it would change</source>
+            <translation>Co by to zmieniło</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSizesPart</name>
+        <message>
+            <source>A cord, lace or ribbon</source>
+            <translation>Sznurek, sznurowadło albo wstążka</translation>
+        </message>
+        <message>
+            <source>A hollow, such as a cup or a lid</source>
+            <translation>Wgłębienie, jak w kubku albo wieczku</translation>
+        </message>
+        <message>
+            <source>As small as it may get by use</source>
+            <translation>Najmniejsze, jakie może się stać z użycia</translation>
+        </message>
+        <message>
+            <source>It has</source>
+            <translation>Ma</translation>
+        </message>
+        <message>
+            <source>It wears down</source>
+            <translation>Ściera się</translation>
+        </message>
+        <message>
+            <source>One piece, as it is packed</source>
+            <translation>Jedna sztuka, tak jak w pudełku</translation>
+        </message>
+        <message>
+            <source>Plastic film: a bag or a sheet</source>
+            <translation>Folia: torebka albo arkusz</translation>
+        </message>
+        <message>
+            <source>Something comes off it, or can be pulled off</source>
+            <translation>Coś odpada albo da się oderwać</translation>
+        </message>
+        <message>
+            <source>The bag</source>
+            <translation>Torebka</translation>
+        </message>
+        <message>
+            <source>The rim</source>
+            <translation>Brzeg</translation>
+        </message>
+        <message>
+            <source>Thrown, rolled, kicked or dropped</source>
+            <translation>Rzucane, toczone, kopane albo upuszczane</translation>
+        </message>
+        <message>
+            <source>What comes off, part %1</source>
+            <translation>Co odpada, część %1</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnSkillsPart</name>
         <message>
             <source>And also: two at most</source>
@@ -3022,6 +3301,17 @@
         <message>
             <source>What it is for first of all: one or two</source>
             <translation>Do czego służy przede wszystkim: jedno lub dwa</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSolidList</name>
+        <message>
+            <source>A suction cup, or the tip of a dart</source>
+            <translation>Przyssawka albo końcówka strzałki</translation>
+        </message>
+        <message>
+            <source>Take these sizes out</source>
+            <translation>Usuń te wymiary</translation>
         </message>
     </context>
     <context>
@@ -4686,6 +4976,10 @@
             <translation>Szukaj po nazwie, sklepie lub partii</translation>
         </message>
         <message>
+            <source>Measured by you, so that they may be played with</source>
+            <translation>Zmierzone przez ciebie, więc można się nimi bawić</translation>
+        </message>
+        <message>
             <source>No price</source>
             <translation>Bez ceny</translation>
         </message>
@@ -4704,6 +4998,10 @@
         <message>
             <source>Take out a word or a peg to see more.</source>
             <translation>Usuń słowo lub klamerkę, aby zobaczyć więcej.</translation>
+        </message>
+        <message>
+            <source>Things of your own</source>
+            <translation>Twoje własne rzeczy</translation>
         </message>
         <message>
             <source>Used up in play</source>
@@ -4797,6 +5095,10 @@
             <translation>Wróć, nic się nie zmienia</translation>
         </message>
         <message>
+            <source>Change its sizes and materials</source>
+            <translation>Zmień wymiary i materiały</translation>
+        </message>
+        <message>
             <source>Keep it</source>
             <translation>Zachowaj</translation>
         </message>
@@ -4813,8 +5115,16 @@
             <translation>Nic jeszcze nie zmieniono</translation>
         </message>
         <message>
+            <source>Say what you measured, and see whose box it changes.</source>
+            <translation>Podaj, co zmierzono, i zobacz, czyje pudełko to zmienia.</translation>
+        </message>
+        <message>
             <source>Which boxes hold this lot</source>
             <translation>W których pudełkach jest ta partia</translation>
+        </message>
+        <message>
+            <source>Yours measures otherwise</source>
+            <translation>Twoja ma inne wymiary</translation>
         </message>
     </context>
     <context>
@@ -5135,6 +5445,37 @@
         <message>
             <source>Where the picture lies on this phone</source>
             <translation>Gdzie leży zdjęcie na tym telefonie</translation>
+        </message>
+    </context>
+    <context>
+        <name>TypedSizes</name>
+        <message>
+            <source>Across, mm</source>
+            <translation>Średnica, mm</translation>
+        </message>
+        <message>
+            <source>High, mm</source>
+            <translation>Wysokość, mm</translation>
+        </message>
+        <message>
+            <source>Long, mm</source>
+            <translation>Długość, mm</translation>
+        </message>
+        <message>
+            <source>Millimetres: a number from 0.1 to 2000.</source>
+            <translation>Milimetry: liczba od 0.1 do 2000.</translation>
+        </message>
+        <message>
+            <source>Thick, mm</source>
+            <translation>Grubość, mm</translation>
+        </message>
+        <message>
+            <source>Thicker than it is wide: that is a rod.</source>
+            <translation>Grubsze niż szersze: to walec.</translation>
+        </message>
+        <message>
+            <source>Wide, mm</source>
+            <translation>Szerokość, mm</translation>
         </message>
     </context>
     <context>
@@ -6531,6 +6872,18 @@
             <translation>16 CFR 1500.19(b)</translation>
         </message>
         <message>
+            <source>A bag has an opening, a sheet two edges: measure one of these.</source>
+            <translation>Torebka ma otwór, arkusz dwa brzegi: zmierz jedno z nich.</translation>
+        </message>
+        <message>
+            <source>A ball has a size: it cannot be soft.</source>
+            <translation>Kula ma wymiar: nie może być miękka.</translation>
+        </message>
+        <message>
+            <source>A battery</source>
+            <translation>Bateria</translation>
+        </message>
+        <message>
             <source>A blunt table fork, sitting down.</source>
             <translation>Tępy widelec stołowy, na siedząco.</translation>
         </message>
@@ -6581,6 +6934,10 @@
         <message>
             <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
             <translation>Plik nie może tam dostać innej nazwy: coś stoi przed serwerem na drodze. Wybierz inne miejsce albo zapytaj jego opiekuna.</translation>
+        </message>
+        <message>
+            <source>A magnet</source>
+            <translation>Magnes</translation>
         </message>
         <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
@@ -6975,6 +7332,10 @@
             <translation>Najpierw zrób miejsce na podłodze.</translation>
         </message>
         <message>
+            <source>Cling film</source>
+            <translation>Folia spożywcza</translation>
+        </message>
+        <message>
             <source>Cloth</source>
             <translation>Tkanina</translation>
         </message>
@@ -7087,8 +7448,16 @@
             <translation>Kształt jajka: %1 na %2 na %3 mm.</translation>
         </message>
         <message>
+            <source>Essential oil</source>
+            <translation>Olejek eteryczny</translation>
+        </message>
+        <message>
             <source>Every kite does all of these.</source>
             <translation>Każdy latawiec robi to wszystko.</translation>
+        </message>
+        <message>
+            <source>Every part that comes off needs a name.</source>
+            <translation>Każda część, która odpada, musi mieć nazwę.</translation>
         </message>
         <message>
             <source>Every step needs words.</source>
@@ -7113,6 +7482,10 @@
         <message>
             <source>Feel the rim first, and tape it.</source>
             <translation>Najpierw obmacaj brzeg i zaklej go taśmą.</translation>
+        </message>
+        <message>
+            <source>Film this large goes into no box, unless it is 0.038 mm thick or full of holes, and without a string to pull it shut.</source>
+            <translation>Tak duża folia nie trafia do pudełka, chyba że ma 0.038 mm grubości albo jest pełna dziurek i nie ma sznurka do zaciągania.</translation>
         </message>
         <message>
             <source>Fine. You can offer it again another day.</source>
@@ -7161,6 +7534,10 @@
         <message>
             <source>Follow your local rules and your therapist.</source>
             <translation>Trzymaj się miejscowych zasad i wskazówek swojego terapeuty.</translation>
+        </message>
+        <message>
+            <source>Food</source>
+            <translation>Jedzenie</translation>
         </message>
         <message>
             <source>Food traces</source>
@@ -7249,6 +7626,10 @@
         <message>
             <source>From %1 years on</source>
             <translation>Od %1 lat</translation>
+        </message>
+        <message>
+            <source>Glitter</source>
+            <translation>Brokat</translation>
         </message>
         <message>
             <source>Goal review: %1.</source>
@@ -7389,6 +7770,10 @@
         <message>
             <source>Home sheet: something said of the home</source>
             <translation>Karta domu: coś zapisano o domu</translation>
+        </message>
+        <message>
+            <source>Hot glue</source>
+            <translation>Klej na gorąco</translation>
         </message>
         <message>
             <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
@@ -8447,8 +8832,16 @@
             <translation>sobota</translation>
         </message>
         <message>
+            <source>Say about how many go in how many days.</source>
+            <translation>Podaj, ile mniej więcej ubywa przez ile dni.</translation>
+        </message>
+        <message>
             <source>Say from which age on. What it is played with sets the earliest.</source>
             <translation>Podaj, od jakiego wieku. Najniższy wynika z rzeczy do zabawy.</translation>
+        </message>
+        <message>
+            <source>Say how large one piece is, or that it is soft.</source>
+            <translation>Podaj, jak duża jest jedna sztuka, albo że jest miękka.</translation>
         </message>
         <message>
             <source>Say in a few words what the adult changes, easier and harder each in its own way.</source>
@@ -8475,8 +8868,16 @@
             <translation>Napisz, co można zobaczyć na tym poziomie.</translation>
         </message>
         <message>
+            <source>Say what one of them is called, in at most 80 letters.</source>
+            <translation>Podaj, jak nazywa się jedna sztuka, najwyżej 80 liter.</translation>
+        </message>
+        <message>
             <source>Say what the child will do, in the family's words.</source>
             <translation>Powiedzcie słowami rodziny, co dziecko będzie robić.</translation>
+        </message>
+        <message>
+            <source>Say what to look for, and when it is looked at.</source>
+            <translation>Podaj, czego szukać i kiedy się to ogląda.</translation>
         </message>
         <message>
             <source>Say what you saw: no praise for obeying, and no exclamation mark.</source>
@@ -8485,6 +8886,14 @@
         <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>Powiedz, co widzisz: „Twój latawiec mocno się szarpie”. Potem czekaj.</translation>
+        </message>
+        <message>
+            <source>Say whether it can be washed.</source>
+            <translation>Podaj, czy da się to umyć.</translation>
+        </message>
+        <message>
+            <source>Say whether it holds anything that never goes into a box. What does stays out.</source>
+            <translation>Podaj, czy jest w tym coś, co nigdy nie trafia do pudełka. Jeśli jest, zostaje poza pudełkiem.</translation>
         </message>
         <message>
             <source>Say whether small pieces come of what is cut or torn.</source>
@@ -8831,6 +9240,10 @@
             <translation>Pudełka tu nie ma.</translation>
         </message>
         <message>
+            <source>The cord is thicker than it is long: are the two swapped?</source>
+            <translation>Sznurek jest grubszy niż dłuższy: czy liczby się nie zamieniły?</translation>
+        </message>
+        <message>
             <source>The family</source>
             <translation>Rodzina</translation>
         </message>
@@ -8849,6 +9262,10 @@
         <message>
             <source>The name, or a line, is one of ours already: say it another way.</source>
             <translation>Taka nazwa albo linijka już u nas jest: powiedz to inaczej.</translation>
+        </message>
+        <message>
+            <source>The narrow way is wider than the wide one: are the two swapped?</source>
+            <translation>Węższy wymiar jest większy od szerszego: czy liczby się nie zamieniły?</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
@@ -9331,6 +9748,10 @@
             <translation>Tego, co inny dom albo inna osoba trzyma dla siebie: ten telefon nie może tego przeczytać.</translation>
         </message>
         <message>
+            <source>What cannot be washed stays with one child: it is never issued again.</source>
+            <translation>Czego nie da się umyć, zostaje u jednego dziecka: nigdy nie trafia do innego.</translation>
+        </message>
+        <message>
             <source>What goes out is counted home: write each number in a line, with the lid last.</source>
             <translation>Co wychodzi, liczy się z powrotem: napisz każdą liczbę w linijce, wieczko na końcu.</translation>
         </message>
@@ -9385,6 +9806,14 @@
         <message>
             <source>What stays with the clinic</source>
             <translation>Co zostaje w przychodni</translation>
+        </message>
+        <message>
+            <source>What swells in water</source>
+            <translation>Coś, co pęcznieje w wodzie</translation>
+        </message>
+        <message>
+            <source>What the home lends is not counted in the lid.</source>
+            <translation>Tego, co pożycza dom, nie liczy się na wieczku.</translation>
         </message>
         <message>
             <source>What was erased, and check-ins from more than 90 days ago.</source>
@@ -9477,6 +9906,10 @@
         <message>
             <source>Words that go with this box</source>
             <translation>Słowa, które idą z tym pudełkiem</translation>
+        </message>
+        <message>
+            <source>Worn down it cannot be larger than it was.</source>
+            <translation>Zużyte nie może być większe niż przedtem.</translation>
         </message>
         <message>
             <source>Worn down, at least:</source>
@@ -10781,9 +11214,235 @@
             <source>In the box.</source>
             <translation>W pudełku.</translation>
         </message>
+        <message numerus="yes">
+            <source>In the box: %n of them.</source>
+            <translation>
+                <numerusform>W pudełku: %n sztuka.</numerusform>
+                <numerusform>W pudełku: %n sztuki.</numerusform>
+                <numerusform>W pudełku: %n sztuk.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>In this box it counts as it was sent before.</source>
+            <translation>W tym pudełku liczy się to, co wysłano wcześniej.</translation>
+        </message>
+        <message>
+            <source>It counts in this box.</source>
+            <translation>W tym pudełku to się liczy.</translation>
+        </message>
         <message>
             <source>It fits.</source>
             <translation>Pasuje.</translation>
+        </message>
+        <message>
+            <source>It has to come out of the box: somebody at home must avoid it.</source>
+            <translation>Trzeba to wyjąć z pudełka: ktoś w domu musi tego unikać.</translation>
+        </message>
+        <message>
+            <source>No longer offered: %1.</source>
+            <translation>Już nie jest proponowane: %1.</translation>
+        </message>
+        <message>
+            <source>Offered from now on: %1.</source>
+            <translation>Odtąd jest proponowane: %1.</translation>
+        </message>
+        <message>
+            <source>Said in two ways, and the more careful counts. Send this one, and it is settled.</source>
+            <translation>Podane na dwa sposoby, liczy się ostrożniejszy. Wyślij ten, a sprawa jest jasna.</translation>
+        </message>
+        <message>
+            <source>Still offered, with more to mind: %1.</source>
+            <translation>Nadal proponowane, ale trzeba bardziej uważać: %1.</translation>
+        </message>
+        <message>
+            <source>What it says does not warn of this yet.</source>
+            <translation>Jej opis jeszcze przed tym nie ostrzega.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnItemListViewModel</name>
+        <message>
+            <source>A draft</source>
+            <translation>Szkic</translation>
+        </message>
+        <message>
+            <source>It counts in the box of %1</source>
+            <translation>Liczy się w pudełku: %1</translation>
+        </message>
+        <message>
+            <source>One of ours, as you measured it</source>
+            <translation>Jedna z naszych, tak jak ją zmierzono</translation>
+        </message>
+        <message>
+            <source>Ready, and sent to no box yet</source>
+            <translation>Gotowa, jeszcze nigdzie niewysłana</translation>
+        </message>
+        <message>
+            <source>Sent to the box of %1, and changed since</source>
+            <translation>Wysłana do pudełka: %1, potem zmieniona</translation>
+        </message>
+        <message>
+            <source>Without a name yet</source>
+            <translation>Jeszcze bez nazwy</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnItemViewModel</name>
+        <message>
+            <source>A number is missing, or is none.</source>
+            <translation>Brakuje liczby albo to nie jest liczba.</translation>
+        </message>
+        <message>
+            <source>A sheet: long, mm</source>
+            <translation>Arkusz: długość, mm</translation>
+        </message>
+        <message>
+            <source>A sheet: wide, mm</source>
+            <translation>Arkusz: szerokość, mm</translation>
+        </message>
+        <message>
+            <source>A size is still to come, so it counts for nothing yet.</source>
+            <translation>Brakuje jeszcze wymiaru, więc na razie nic nie znaczy.</translation>
+        </message>
+        <message>
+            <source>A string pulls it shut</source>
+            <translation>Zaciąga się sznurkiem</translation>
+        </message>
+        <message>
+            <source>A thing of your own</source>
+            <translation>Twoja własna rzecz</translation>
+        </message>
+        <message>
+            <source>Across inside, mm</source>
+            <translation>Średnica w środku, mm</translation>
+        </message>
+        <message>
+            <source>As a ball</source>
+            <translation>Jak piłka</translation>
+        </message>
+        <message>
+            <source>As a marble</source>
+            <translation>Jak szklana kulka</translation>
+        </message>
+        <message>
+            <source>Can be washed</source>
+            <translation>Da się umyć</translation>
+        </message>
+        <message>
+            <source>Cannot be washed</source>
+            <translation>Nie da się umyć</translation>
+        </message>
+        <message>
+            <source>Comes back</source>
+            <translation>Wraca</translation>
+        </message>
+        <message>
+            <source>Comes back smaller</source>
+            <translation>Wraca mniejsze</translation>
+        </message>
+        <message>
+            <source>Comes back, and is counted</source>
+            <translation>Wraca i jest liczone</translation>
+        </message>
+        <message>
+            <source>Cut, torn or pinched into pieces</source>
+            <translation>Cięte, darte albo szczypane na kawałki</translation>
+        </message>
+        <message>
+            <source>Days</source>
+            <translation>Dni</translation>
+        </message>
+        <message>
+            <source>Days from one look to the next</source>
+            <translation>Co ile dni się ogląda</translation>
+        </message>
+        <message>
+            <source>Days it keeps once opened</source>
+            <translation>Ile dni po otwarciu</translation>
+        </message>
+        <message>
+            <source>Days until a new one takes its place</source>
+            <translation>Po ilu dniach wymiana na nowe</translation>
+        </message>
+        <message>
+            <source>Deep, mm</source>
+            <translation>Głębokość, mm</translation>
+        </message>
+        <message>
+            <source>Holes, percent of it</source>
+            <translation>Dziurki, procent całości</translation>
+        </message>
+        <message>
+            <source>In the box</source>
+            <translation>W pudełku</translation>
+        </message>
+        <message>
+            <source>Lent by the home</source>
+            <translation>Pożycza dom</translation>
+        </message>
+        <message>
+            <source>Long, mm</source>
+            <translation>Długość, mm</translation>
+        </message>
+        <message>
+            <source>Looked at before every use</source>
+            <translation>Oglądane przed każdym użyciem</translation>
+        </message>
+        <message>
+            <source>Loop, all round, mm</source>
+            <translation>Pętla, obwód, mm</translation>
+        </message>
+        <message>
+            <source>Neither</source>
+            <translation>Ani tak, ani tak</translation>
+        </message>
+        <message>
+            <source>None of these</source>
+            <translation>Nic z tego</translation>
+        </message>
+        <message>
+            <source>Nothing small and no long cord.</source>
+            <translation>Nic małego ani długiego sznurka.</translation>
+        </message>
+        <message>
+            <source>Nothing: it has no size to go by.</source>
+            <translation>Nic: nie ma wymiaru, który by coś mówił.</translation>
+        </message>
+        <message>
+            <source>Opening of a bag, all round, mm</source>
+            <translation>Otwór torebki, obwód, mm</translation>
+        </message>
+        <message>
+            <source>Pieces</source>
+            <translation>Sztuki</translation>
+        </message>
+        <message>
+            <source>Sharp, pointed or in a mouth</source>
+            <translation>Ostre, spiczaste albo w ustach</translation>
+        </message>
+        <message>
+            <source>Stays with one child</source>
+            <translation>Zostaje u jednego dziecka</translation>
+        </message>
+        <message>
+            <source>Stiff: it keeps its shape in a hand</source>
+            <translation>Sztywny: w ręce nie zmienia kształtu</translation>
+        </message>
+        <message>
+            <source>The narrow way, mm</source>
+            <translation>Węższy wymiar, mm</translation>
+        </message>
+        <message>
+            <source>Thick, mm</source>
+            <translation>Grubość, mm</translation>
+        </message>
+        <message>
+            <source>Used once only</source>
+            <translation>Tylko na jeden raz</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>Zużywa się w zabawie</translation>
         </message>
     </context>
     <context>
@@ -10807,6 +11466,44 @@
         <message>
             <source>Without a name yet</source>
             <translation>Jeszcze bez nazwy</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnNumbers</name>
+        <message>
+            <source>A number from %1 to %2.</source>
+            <translation>Liczba od %1 do %2.</translation>
+        </message>
+        <message>
+            <source>A whole number from %1 to %2.</source>
+            <translation>Liczba całkowita od %1 do %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnSolids</name>
+        <message>
+            <source>A ball</source>
+            <translation>Kula</translation>
+        </message>
+        <message>
+            <source>A block</source>
+            <translation>Klocek</translation>
+        </message>
+        <message>
+            <source>A disc</source>
+            <translation>Krążek</translation>
+        </message>
+        <message>
+            <source>A rod</source>
+            <translation>Walec</translation>
+        </message>
+        <message>
+            <source>An egg</source>
+            <translation>Jajko</translation>
+        </message>
+        <message>
+            <source>Soft, of no size</source>
+            <translation>Miękkie, bez wymiaru</translation>
         </message>
     </context>
     <context>

@@ -2867,6 +2867,21 @@
         </message>
     </context>
     <context>
+        <name>OwnFollows</name>
+        <message>
+            <source>At the earliest</source>
+            <translation>کم سے کم عمر</translation>
+        </message>
+        <message>
+            <source>What follows from its sizes</source>
+            <translation>ناپ سے کیا نکلتا ہے</translation>
+        </message>
+        <message>
+            <source>What there is to mind in all</source>
+            <translation>کل کن باتوں کا خیال رکھیں</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnGradingsPart</name>
         <message>
             <source>Add a line that makes it easier</source>
@@ -2913,6 +2928,118 @@
         </message>
     </context>
     <context>
+        <name>OwnItemScreen</name>
+        <message>
+            <source>A draft. It is kept as you write, and nobody else sees it.</source>
+            <translation>مسودہ۔ لکھتے لکھتے محفوظ ہوتا ہے، اور کوئی اور اسے نہیں دیکھتا۔</translation>
+        </message>
+        <message>
+            <source>Back; it is kept</source>
+            <translation>واپس؛ سب محفوظ ہے</translation>
+        </message>
+        <message>
+            <source>Choose whose box it is for</source>
+            <translation>چنیں کہ کس کے ڈبے کے لیے ہے</translation>
+        </message>
+        <message>
+            <source>Its place in the box</source>
+            <translation>ڈبے میں اس کی جگہ</translation>
+        </message>
+        <message>
+            <source>Its sizes</source>
+            <translation>اس کے ناپ</translation>
+        </message>
+        <message>
+            <source>Keep it for boxes</source>
+            <translation>ڈبوں کے لیے محفوظ کریں</translation>
+        </message>
+        <message>
+            <source>Name and picture</source>
+            <translation>نام اور تصویر</translation>
+        </message>
+        <message>
+            <source>One of ours, as you measured it. What it brings to mind stays, and nothing changes in a box before you send it there.</source>
+            <translation>ہماری ایک چیز، جیسے آپ نے ناپی۔ جن باتوں کا خیال رکھنا تھا وہ رہتی ہیں، اور ڈبے میں کچھ نہیں بدلتا جب تک آپ وہاں نہ بھیجیں۔</translation>
+        </message>
+        <message>
+            <source>Ready for boxes. Change anything, and it is a draft again; the boxes keep what they have.</source>
+            <translation>ڈبوں کے لیے تیار۔ کچھ بھی بدلیں تو یہ پھر مسودہ ہے؛ ڈبوں میں جو ہے وہی رہتا ہے۔</translation>
+        </message>
+        <message>
+            <source>See whom it affects</source>
+            <translation>دیکھیں کس پر اثر ہے</translation>
+        </message>
+        <message>
+            <source>Send to the chosen boxes</source>
+            <translation>چنے ہوئے ڈبوں میں بھیجیں</translation>
+        </message>
+        <message numerus="yes">
+            <source>Something is still to do in %n parts</source>
+            <translation>
+                <numerusform>ابھی %n حصے میں کچھ باقی ہے</numerusform>
+                <numerusform>ابھی %n حصوں میں کچھ باقی ہے</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Washing and keeping</source>
+            <translation>دھلائی اور دیکھ بھال</translation>
+        </message>
+        <message>
+            <source>What is in it, and what to mind</source>
+            <translation>اس میں کیا ہے، اور کس بات کا خیال رکھیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnItemsScreen</name>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Nothing of your own yet</source>
+            <translation>ابھی اپنا کچھ نہیں</translation>
+        </message>
+        <message>
+            <source>Things of your own</source>
+            <translation>آپ کی اپنی چیزیں</translation>
+        </message>
+        <message>
+            <source>Write a new thing</source>
+            <translation>نئی چیز لکھیں</translation>
+        </message>
+        <message>
+            <source>Write and measure what you play with, and it goes through the same checks as ours. Where one of ours measures otherwise, say so on its page of the shelf.</source>
+            <translation>جس چیز سے آپ کھیلتے ہیں اسے لکھیں اور ناپیں؛ اس کی وہی جانچ ہوگی جو ہماری چیزوں کی ہوتی ہے۔ جہاں ہماری کسی چیز کا ناپ اور ہو، شیلف پر اس کے صفحے پر بتائیں۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnKeepingPart</name>
+        <message>
+            <source>Add a line of care</source>
+            <translation>دیکھ بھال کی سطر بڑھائیں</translation>
+        </message>
+        <message>
+            <source>Care, line %1</source>
+            <translation>دیکھ بھال، سطر %1</translation>
+        </message>
+        <message>
+            <source>How long it keeps; empty: no limit</source>
+            <translation>کتنے دن چلتا ہے؛ خالی: کوئی حد نہیں</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>استعمال میں</translation>
+        </message>
+        <message>
+            <source>Washing</source>
+            <translation>دھلائی</translation>
+        </message>
+        <message>
+            <source>What to look for</source>
+            <translation>کیا دیکھیں</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnLine</name>
         <message>
             <source>After the ferry</source>
@@ -2936,6 +3063,68 @@
         <message>
             <source>Take this line out</source>
             <translation>یہ سطر نکال دیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnMaterialsPart</name>
+        <message>
+            <source>Allergens in it</source>
+            <translation>اس میں الرجی والی چیزیں</translation>
+        </message>
+        <message>
+            <source>Does it hold anything that goes into no box?</source>
+            <translation>کیا اس میں کوئی ایسی چیز ہے جو کسی ڈبے میں نہیں جاتی؟</translation>
+        </message>
+        <message>
+            <source>In play it is</source>
+            <translation>کھیل میں یہ</translation>
+        </message>
+        <message>
+            <source>What there is to mind; what follows from its sizes stays</source>
+            <translation>کس بات کا خیال رکھیں؛ جو ناپ سے نکلتا ہے وہ رہتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnNamesPart</name>
+        <message>
+            <source>Choose another picture</source>
+            <translation>دوسری تصویر چنیں</translation>
+        </message>
+        <message>
+            <source>Close the list</source>
+            <translation>فہرست بند کریں</translation>
+        </message>
+        <message>
+            <source>Find it by its name</source>
+            <translation>نام سے ڈھونڈیں</translation>
+        </message>
+        <message>
+            <source>Its picture</source>
+            <translation>اس کی تصویر</translation>
+        </message>
+        <message>
+            <source>One of ours that comes close.</source>
+            <translation>ہماری تصویروں میں سے سب سے قریب۔</translation>
+        </message>
+        <message>
+            <source>One of them</source>
+            <translation>ان میں سے ایک</translation>
+        </message>
+        <message>
+            <source>The picture of: %1</source>
+            <translation>تصویر: %1</translation>
+        </message>
+        <message>
+            <source>What they are called</source>
+            <translation>ان کا نام</translation>
+        </message>
+        <message>
+            <source>wooden bobbin</source>
+            <translation>لکڑی کی ریل</translation>
+        </message>
+        <message>
+            <source>wooden bobbins</source>
+            <translation>لکڑی کی ریلیں</translation>
         </message>
     </context>
     <context>
@@ -3012,6 +3201,95 @@
         </message>
     </context>
     <context>
+        <name>OwnPlacePart</name>
+        <message>
+            <source>About how many go, in how many days</source>
+            <translation>تقریباً کتنے ختم ہوتے ہیں، کتنے دنوں میں</translation>
+        </message>
+        <message>
+            <source>After play</source>
+            <translation>کھیل کے بعد</translation>
+        </message>
+        <message>
+            <source>One piece less</source>
+            <translation>ایک عدد کم</translation>
+        </message>
+        <message>
+            <source>One piece more</source>
+            <translation>ایک عدد زیادہ</translation>
+        </message>
+        <message>
+            <source>Pieces in a standard box</source>
+            <translation>عام ڈبے میں عدد</translation>
+        </message>
+        <message>
+            <source>Where it lies</source>
+            <translation>یہ کہاں رہتا ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnReach</name>
+        <message>
+            <source>Nothing changes for: %1.</source>
+            <translation>ان کے لیے کچھ نہیں بدلتا: %1۔</translation>
+        </message>
+        <message>
+            <source>What it would change</source>
+            <translation>اس سے کیا بدلے گا</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSizesPart</name>
+        <message>
+            <source>A cord, lace or ribbon</source>
+            <translation>ڈوری، تسمہ یا فیتہ</translation>
+        </message>
+        <message>
+            <source>A hollow, such as a cup or a lid</source>
+            <translation>کھوکھلا حصہ، جیسے پیالی یا ڈھکن</translation>
+        </message>
+        <message>
+            <source>As small as it may get by use</source>
+            <translation>استعمال سے زیادہ سے زیادہ کتنا چھوٹا</translation>
+        </message>
+        <message>
+            <source>It has</source>
+            <translation>اس میں ہے</translation>
+        </message>
+        <message>
+            <source>It wears down</source>
+            <translation>یہ گھستا ہے</translation>
+        </message>
+        <message>
+            <source>One piece, as it is packed</source>
+            <translation>ایک عدد، جیسے ڈبے میں رکھا جاتا ہے</translation>
+        </message>
+        <message>
+            <source>Plastic film: a bag or a sheet</source>
+            <translation>پلاسٹک کی جھلی: تھیلی یا چادر</translation>
+        </message>
+        <message>
+            <source>Something comes off it, or can be pulled off</source>
+            <translation>کچھ الگ ہوتا ہے، یا کھینچ کر الگ ہو سکتا ہے</translation>
+        </message>
+        <message>
+            <source>The bag</source>
+            <translation>تھیلی</translation>
+        </message>
+        <message>
+            <source>The rim</source>
+            <translation>کنارہ</translation>
+        </message>
+        <message>
+            <source>Thrown, rolled, kicked or dropped</source>
+            <translation>پھینکا، لڑھکایا، لات مارا یا گرایا جاتا ہے</translation>
+        </message>
+        <message>
+            <source>What comes off, part %1</source>
+            <translation>جو الگ ہوتا ہے، حصہ %1</translation>
+        </message>
+    </context>
+    <context>
         <name>OwnSkillsPart</name>
         <message>
             <source>And also: two at most</source>
@@ -3020,6 +3298,17 @@
         <message>
             <source>What it is for first of all: one or two</source>
             <translation>سب سے پہلے کس لیے ہے: ایک یا دو</translation>
+        </message>
+    </context>
+    <context>
+        <name>OwnSolidList</name>
+        <message>
+            <source>A suction cup, or the tip of a dart</source>
+            <translation>چوسنے والی پیالی یا تیر کی نوک</translation>
+        </message>
+        <message>
+            <source>Take these sizes out</source>
+            <translation>یہ ناپ نکال دیں</translation>
         </message>
     </context>
     <context>
@@ -4682,6 +4971,10 @@
             <translation>نام، دکان یا لاٹ سے ڈھونڈیں</translation>
         </message>
         <message>
+            <source>Measured by you, so that they may be played with</source>
+            <translation>آپ کی ناپی ہوئی، تاکہ ان سے کھیلا جا سکے</translation>
+        </message>
+        <message>
             <source>No price</source>
             <translation>قیمت نہیں</translation>
         </message>
@@ -4700,6 +4993,10 @@
         <message>
             <source>Take out a word or a peg to see more.</source>
             <translation>مزید دیکھنے کے لیے کوئی لفظ یا چٹکی ہٹائیں۔</translation>
+        </message>
+        <message>
+            <source>Things of your own</source>
+            <translation>آپ کی اپنی چیزیں</translation>
         </message>
         <message>
             <source>Used up in play</source>
@@ -4792,6 +5089,10 @@
             <translation>واپس، کچھ نہیں بدلا</translation>
         </message>
         <message>
+            <source>Change its sizes and materials</source>
+            <translation>اس کے ناپ اور مواد بدلیں</translation>
+        </message>
+        <message>
             <source>Keep it</source>
             <translation>محفوظ کریں</translation>
         </message>
@@ -4808,8 +5109,16 @@
             <translation>ابھی کچھ نہیں بدلا</translation>
         </message>
         <message>
+            <source>Say what you measured, and see whose box it changes.</source>
+            <translation>بتائیں آپ نے کیا ناپا، اور دیکھیں کس کا ڈبہ بدلتا ہے۔</translation>
+        </message>
+        <message>
             <source>Which boxes hold this lot</source>
             <translation>یہ لاٹ کن ڈبوں میں ہے</translation>
+        </message>
+        <message>
+            <source>Yours measures otherwise</source>
+            <translation>آپ والے کا ناپ اور ہے</translation>
         </message>
     </context>
     <context>
@@ -5129,6 +5438,37 @@
         <message>
             <source>Where the picture lies on this phone</source>
             <translation>تصویر اس فون پر کہاں ہے</translation>
+        </message>
+    </context>
+    <context>
+        <name>TypedSizes</name>
+        <message>
+            <source>Across, mm</source>
+            <translation>چوڑائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>High, mm</source>
+            <translation>اونچائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Long, mm</source>
+            <translation>لمبائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Millimetres: a number from 0.1 to 2000.</source>
+            <translation>ملی میٹر: 0.1 سے 2000 تک عدد۔</translation>
+        </message>
+        <message>
+            <source>Thick, mm</source>
+            <translation>موٹائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Thicker than it is wide: that is a rod.</source>
+            <translation>چوڑائی سے موٹا ہے: یہ ڈنڈی ہے۔</translation>
+        </message>
+        <message>
+            <source>Wide, mm</source>
+            <translation>چوڑائی، ملی میٹر</translation>
         </message>
     </context>
     <context>
@@ -6510,6 +6850,18 @@
             <translation>16 CFR 1500.19(b)</translation>
         </message>
         <message>
+            <source>A bag has an opening, a sheet two edges: measure one of these.</source>
+            <translation>تھیلی کا منہ ہوتا ہے، چادر کے دو کنارے: ان میں سے ایک ناپیں۔</translation>
+        </message>
+        <message>
+            <source>A ball has a size: it cannot be soft.</source>
+            <translation>گیند کا ناپ ہوتا ہے: یہ نرم نہیں ہو سکتی۔</translation>
+        </message>
+        <message>
+            <source>A battery</source>
+            <translation>بیٹری</translation>
+        </message>
+        <message>
             <source>A blunt table fork, sitting down.</source>
             <translation>کھانے کا کند کانٹا، بیٹھ کر۔</translation>
         </message>
@@ -6559,6 +6911,10 @@
         <message>
             <source>A file there cannot be given another name: something in front of the server is in the way. Choose another place, or ask whoever looks after it.</source>
             <translation>وہاں فائل کا نام نہیں بدلا جا سکتا: سرور کے آگے کوئی چیز رکاوٹ ہے۔ کوئی اور جگہ چنیں، یا جو اسے دیکھتا ہے اس سے پوچھیں۔</translation>
+        </message>
+        <message>
+            <source>A magnet</source>
+            <translation>مقناطیس</translation>
         </message>
         <message>
             <source>A magnet or a button battery: go to hospital without waiting.</source>
@@ -6953,6 +7309,10 @@
             <translation>پہلے فرش خالی کریں۔</translation>
         </message>
         <message>
+            <source>Cling film</source>
+            <translation>لپیٹنے والی پلاسٹک</translation>
+        </message>
+        <message>
             <source>Cloth</source>
             <translation>کپڑا</translation>
         </message>
@@ -7064,8 +7424,16 @@
             <translation>انڈے کی شکل: %1 ضرب %2 ضرب %3 ملی میٹر۔</translation>
         </message>
         <message>
+            <source>Essential oil</source>
+            <translation>خوشبودار تیل</translation>
+        </message>
+        <message>
             <source>Every kite does all of these.</source>
             <translation>ہر پتنگ یہ سب کرتی ہے۔</translation>
+        </message>
+        <message>
+            <source>Every part that comes off needs a name.</source>
+            <translation>ہر الگ ہونے والے حصے کا نام چاہیے۔</translation>
         </message>
         <message>
             <source>Every step needs words.</source>
@@ -7090,6 +7458,10 @@
         <message>
             <source>Feel the rim first, and tape it.</source>
             <translation>پہلے کنارہ چھوئیں، اور ٹیپ لگائیں۔</translation>
+        </message>
+        <message>
+            <source>Film this large goes into no box, unless it is 0.038 mm thick or full of holes, and without a string to pull it shut.</source>
+            <translation>اتنی بڑی پلاسٹک کسی ڈبے میں نہیں جاتی، جب تک 0.038 ملی میٹر موٹی یا سوراخوں سے بھری نہ ہو، اور بند کرنے کی ڈوری کے بغیر۔</translation>
         </message>
         <message>
             <source>Fine. You can offer it again another day.</source>
@@ -7138,6 +7510,10 @@
         <message>
             <source>Follow your local rules and your therapist.</source>
             <translation>اپنے علاقے کے قاعدوں اور اپنے تھراپسٹ کی بات مانیں۔</translation>
+        </message>
+        <message>
+            <source>Food</source>
+            <translation>کھانا</translation>
         </message>
         <message>
             <source>Food traces</source>
@@ -7226,6 +7602,10 @@
         <message>
             <source>From %1 years on</source>
             <translation>‏%1 سال سے</translation>
+        </message>
+        <message>
+            <source>Glitter</source>
+            <translation>چمکی</translation>
         </message>
         <message>
             <source>Goal review: %1.</source>
@@ -7366,6 +7746,10 @@
         <message>
             <source>Home sheet: something said of the home</source>
             <translation>گھر کا پرچہ: گھر کے بارے میں کچھ لکھا گیا</translation>
+        </message>
+        <message>
+            <source>Hot glue</source>
+            <translation>گرم گوند</translation>
         </message>
         <message>
             <source>How it felt to %1. What %1 shows with the kite stays at home.</source>
@@ -8409,8 +8793,16 @@
             <translation>ہفتہ</translation>
         </message>
         <message>
+            <source>Say about how many go in how many days.</source>
+            <translation>بتائیں تقریباً کتنے کتنے دنوں میں ختم ہوتے ہیں۔</translation>
+        </message>
+        <message>
             <source>Say from which age on. What it is played with sets the earliest.</source>
             <translation>بتائیں کس عمر سے۔ سب سے کم عمر کھیل کی چیزیں طے کرتی ہیں۔</translation>
+        </message>
+        <message>
+            <source>Say how large one piece is, or that it is soft.</source>
+            <translation>بتائیں ایک عدد کتنا بڑا ہے، یا یہ کہ وہ نرم ہے۔</translation>
         </message>
         <message>
             <source>Say in a few words what the adult changes, easier and harder each in its own way.</source>
@@ -8437,8 +8829,16 @@
             <translation>لکھیں کہ اس درجے پر کیا دکھائی دیتا ہے۔</translation>
         </message>
         <message>
+            <source>Say what one of them is called, in at most 80 letters.</source>
+            <translation>بتائیں ایک کو کیا کہتے ہیں، زیادہ سے زیادہ 80 حروف۔</translation>
+        </message>
+        <message>
             <source>Say what the child will do, in the family's words.</source>
             <translation>گھر والوں کے الفاظ میں لکھیں کہ بچہ کیا کرے گا۔</translation>
+        </message>
+        <message>
+            <source>Say what to look for, and when it is looked at.</source>
+            <translation>بتائیں کیا دیکھنا ہے، اور کب دیکھا جاتا ہے۔</translation>
         </message>
         <message>
             <source>Say what you saw: no praise for obeying, and no exclamation mark.</source>
@@ -8447,6 +8847,14 @@
         <message>
             <source>Say what you see: &quot;Your kite is really tugging.&quot; Then wait.</source>
             <translation>جو دیکھیں وہ کہیں: “تمہاری پتنگ تو بہت کھینچ رہی ہے۔” پھر رکیں۔</translation>
+        </message>
+        <message>
+            <source>Say whether it can be washed.</source>
+            <translation>بتائیں کہ یہ دھل سکتا ہے یا نہیں۔</translation>
+        </message>
+        <message>
+            <source>Say whether it holds anything that never goes into a box. What does stays out.</source>
+            <translation>بتائیں کہ اس میں کوئی ایسی چیز ہے جو کبھی ڈبے میں نہیں جاتی۔ جس میں ہو وہ باہر رہتا ہے۔</translation>
         </message>
         <message>
             <source>Say whether small pieces come of what is cut or torn.</source>
@@ -8793,6 +9201,10 @@
             <translation>ڈبا یہاں نہیں ہے۔</translation>
         </message>
         <message>
+            <source>The cord is thicker than it is long: are the two swapped?</source>
+            <translation>ڈوری لمبائی سے زیادہ موٹی ہے: کیا دونوں الٹ گئے؟</translation>
+        </message>
+        <message>
             <source>The family</source>
             <translation>گھر والے</translation>
         </message>
@@ -8811,6 +9223,10 @@
         <message>
             <source>The name, or a line, is one of ours already: say it another way.</source>
             <translation>یہ نام یا سطر پہلے سے ہمارے پاس ہے: اسے دوسری طرح کہیں۔</translation>
+        </message>
+        <message>
+            <source>The narrow way is wider than the wide one: are the two swapped?</source>
+            <translation>تنگ رخ چوڑے رخ سے بڑا ہے: کیا دونوں الٹ گئے؟</translation>
         </message>
         <message>
             <source>The notes to oneself are those of %1. Read them before you hand this folder on.</source>
@@ -9292,6 +9708,10 @@
             <translation>جو دوسرا گھر یا کوئی اور شخص اپنے پاس رکھتا ہے: یہ فون اسے نہیں پڑھ سکتا۔</translation>
         </message>
         <message>
+            <source>What cannot be washed stays with one child: it is never issued again.</source>
+            <translation>جو دھل نہیں سکتا وہ ایک بچے کے پاس رہتا ہے: دوبارہ کسی کو نہیں دیا جاتا۔</translation>
+        </message>
+        <message>
             <source>What goes out is counted home: write each number in a line, with the lid last.</source>
             <translation>جو نکلتا ہے وہ گن کر واپس آتا ہے: ہر تعداد ایک سطر میں لکھیں، ڈھکن آخر میں۔</translation>
         </message>
@@ -9346,6 +9766,14 @@
         <message>
             <source>What stays with the clinic</source>
             <translation>کلینک کے پاس کیا رہتا ہے</translation>
+        </message>
+        <message>
+            <source>What swells in water</source>
+            <translation>پانی میں پھولنے والی چیز</translation>
+        </message>
+        <message>
+            <source>What the home lends is not counted in the lid.</source>
+            <translation>جو گھر دیتا ہے وہ ڈھکن پر نہیں گنا جاتا۔</translation>
         </message>
         <message>
             <source>What was erased, and check-ins from more than 90 days ago.</source>
@@ -9438,6 +9866,10 @@
         <message>
             <source>Words that go with this box</source>
             <translation>اس ڈبے کے ساتھ جانے والے الفاظ</translation>
+        </message>
+        <message>
+            <source>Worn down it cannot be larger than it was.</source>
+            <translation>گھس کر یہ پہلے سے بڑا نہیں ہو سکتا۔</translation>
         </message>
         <message>
             <source>Worn down, at least:</source>
@@ -10735,9 +11167,234 @@
             <source>In the box.</source>
             <translation>ڈبے میں ہے۔</translation>
         </message>
+        <message numerus="yes">
+            <source>In the box: %n of them.</source>
+            <translation>
+                <numerusform>ڈبے میں: %n عدد۔</numerusform>
+                <numerusform>ڈبے میں: %n عدد۔</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>In this box it counts as it was sent before.</source>
+            <translation>اس ڈبے میں وہی مانا جاتا ہے جو پہلے بھیجا گیا۔</translation>
+        </message>
+        <message>
+            <source>It counts in this box.</source>
+            <translation>اس ڈبے میں یہ مانا جاتا ہے۔</translation>
+        </message>
         <message>
             <source>It fits.</source>
             <translation>یہ مناسب ہے۔</translation>
+        </message>
+        <message>
+            <source>It has to come out of the box: somebody at home must avoid it.</source>
+            <translation>اسے ڈبے سے نکالنا ہوگا: گھر میں کسی کو اس سے بچنا ہے۔</translation>
+        </message>
+        <message>
+            <source>No longer offered: %1.</source>
+            <translation>اب پیش نہیں ہوگا: %1۔</translation>
+        </message>
+        <message>
+            <source>Offered from now on: %1.</source>
+            <translation>اب سے پیش ہوگا: %1۔</translation>
+        </message>
+        <message>
+            <source>Said in two ways, and the more careful counts. Send this one, and it is settled.</source>
+            <translation>دو طرح بتایا گیا ہے، اور زیادہ محتاط والا مانا جاتا ہے۔ یہ والا بھیجیں تو بات طے ہو جائے گی۔</translation>
+        </message>
+        <message>
+            <source>Still offered, with more to mind: %1.</source>
+            <translation>اب بھی پیش ہوگا، زیادہ خیال کے ساتھ: %1۔</translation>
+        </message>
+        <message>
+            <source>What it says does not warn of this yet.</source>
+            <translation>اس کی تحریر ابھی اس سے خبردار نہیں کرتی۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnItemListViewModel</name>
+        <message>
+            <source>A draft</source>
+            <translation>مسودہ</translation>
+        </message>
+        <message>
+            <source>It counts in the box of %1</source>
+            <translation>ڈبے میں مانا جاتا ہے: %1</translation>
+        </message>
+        <message>
+            <source>One of ours, as you measured it</source>
+            <translation>ہماری ایک چیز، جیسے آپ نے ناپی</translation>
+        </message>
+        <message>
+            <source>Ready, and sent to no box yet</source>
+            <translation>تیار ہے، ابھی کسی ڈبے میں نہیں بھیجی</translation>
+        </message>
+        <message>
+            <source>Sent to the box of %1, and changed since</source>
+            <translation>ڈبے میں بھیجی: %1، پھر بدلی گئی</translation>
+        </message>
+        <message>
+            <source>Without a name yet</source>
+            <translation>ابھی نام نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnItemViewModel</name>
+        <message>
+            <source>A number is missing, or is none.</source>
+            <translation>کوئی عدد باقی ہے، یا عدد نہیں۔</translation>
+        </message>
+        <message>
+            <source>A sheet: long, mm</source>
+            <translation>چادر: لمبائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>A sheet: wide, mm</source>
+            <translation>چادر: چوڑائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>A size is still to come, so it counts for nothing yet.</source>
+            <translation>ابھی ایک ناپ باقی ہے، اس لیے یہ ابھی نہیں گنا جاتا۔</translation>
+        </message>
+        <message>
+            <source>A string pulls it shut</source>
+            <translation>ڈوری سے بند ہوتی ہے</translation>
+        </message>
+        <message>
+            <source>A thing of your own</source>
+            <translation>آپ کی اپنی چیز</translation>
+        </message>
+        <message>
+            <source>Across inside, mm</source>
+            <translation>اندر سے چوڑائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>As a ball</source>
+            <translation>گیند کی طرح</translation>
+        </message>
+        <message>
+            <source>As a marble</source>
+            <translation>کنچے کی طرح</translation>
+        </message>
+        <message>
+            <source>Can be washed</source>
+            <translation>دھل سکتا ہے</translation>
+        </message>
+        <message>
+            <source>Cannot be washed</source>
+            <translation>دھل نہیں سکتا</translation>
+        </message>
+        <message>
+            <source>Comes back</source>
+            <translation>واپس آتا ہے</translation>
+        </message>
+        <message>
+            <source>Comes back smaller</source>
+            <translation>چھوٹا ہو کر واپس آتا ہے</translation>
+        </message>
+        <message>
+            <source>Comes back, and is counted</source>
+            <translation>واپس آتا ہے، اور گنا جاتا ہے</translation>
+        </message>
+        <message>
+            <source>Cut, torn or pinched into pieces</source>
+            <translation>کاٹ، پھاڑ یا نوچ کر ٹکڑے کیا جاتا ہے</translation>
+        </message>
+        <message>
+            <source>Days</source>
+            <translation>دن</translation>
+        </message>
+        <message>
+            <source>Days from one look to the next</source>
+            <translation>کتنے دن بعد پھر دیکھیں</translation>
+        </message>
+        <message>
+            <source>Days it keeps once opened</source>
+            <translation>کھولنے کے بعد کتنے دن</translation>
+        </message>
+        <message>
+            <source>Days until a new one takes its place</source>
+            <translation>کتنے دن بعد نیا رکھیں</translation>
+        </message>
+        <message>
+            <source>Deep, mm</source>
+            <translation>گہرائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Holes, percent of it</source>
+            <translation>سوراخ، کل کا فیصد</translation>
+        </message>
+        <message>
+            <source>In the box</source>
+            <translation>ڈبے میں</translation>
+        </message>
+        <message>
+            <source>Lent by the home</source>
+            <translation>گھر دیتا ہے</translation>
+        </message>
+        <message>
+            <source>Long, mm</source>
+            <translation>لمبائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Looked at before every use</source>
+            <translation>ہر استعمال سے پہلے دیکھا جاتا ہے</translation>
+        </message>
+        <message>
+            <source>Loop, all round, mm</source>
+            <translation>پھندا، گھیر، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Neither</source>
+            <translation>دونوں نہیں</translation>
+        </message>
+        <message>
+            <source>None of these</source>
+            <translation>ان میں سے کوئی نہیں</translation>
+        </message>
+        <message>
+            <source>Nothing small and no long cord.</source>
+            <translation>نہ کوئی چھوٹی چیز، نہ لمبی ڈوری۔</translation>
+        </message>
+        <message>
+            <source>Nothing: it has no size to go by.</source>
+            <translation>کچھ نہیں: اس کا کوئی ناپ نہیں جس سے اندازہ ہو۔</translation>
+        </message>
+        <message>
+            <source>Opening of a bag, all round, mm</source>
+            <translation>تھیلی کا منہ، گھیر، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Pieces</source>
+            <translation>عدد</translation>
+        </message>
+        <message>
+            <source>Sharp, pointed or in a mouth</source>
+            <translation>تیز، نوکدار یا منہ میں</translation>
+        </message>
+        <message>
+            <source>Stays with one child</source>
+            <translation>ایک بچے کے پاس رہتا ہے</translation>
+        </message>
+        <message>
+            <source>Stiff: it keeps its shape in a hand</source>
+            <translation>سخت: ہاتھ میں شکل نہیں بدلتا</translation>
+        </message>
+        <message>
+            <source>The narrow way, mm</source>
+            <translation>تنگ رخ، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Thick, mm</source>
+            <translation>موٹائی، ملی میٹر</translation>
+        </message>
+        <message>
+            <source>Used once only</source>
+            <translation>صرف ایک بار کے لیے</translation>
+        </message>
+        <message>
+            <source>Used up in play</source>
+            <translation>کھیل میں ختم ہو جاتا ہے</translation>
         </message>
     </context>
     <context>
@@ -10761,6 +11418,44 @@
         <message>
             <source>Without a name yet</source>
             <translation>ابھی نام نہیں</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnNumbers</name>
+        <message>
+            <source>A number from %1 to %2.</source>
+            <translation>‏%1 سے %2 تک عدد۔</translation>
+        </message>
+        <message>
+            <source>A whole number from %1 to %2.</source>
+            <translation>‏%1 سے %2 تک پورا عدد۔</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::OwnSolids</name>
+        <message>
+            <source>A ball</source>
+            <translation>گیند</translation>
+        </message>
+        <message>
+            <source>A block</source>
+            <translation>بلاک</translation>
+        </message>
+        <message>
+            <source>A disc</source>
+            <translation>ٹکیا</translation>
+        </message>
+        <message>
+            <source>A rod</source>
+            <translation>ڈنڈی</translation>
+        </message>
+        <message>
+            <source>An egg</source>
+            <translation>انڈا</translation>
+        </message>
+        <message>
+            <source>Soft, of no size</source>
+            <translation>نرم، بغیر ناپ</translation>
         </message>
     </context>
     <context>

@@ -3,6 +3,7 @@
 #include "core/catalogue/file_record.h"
 #include "core/catalogue/measured_hazards.h"
 #include "core/catalogue/read_item.h"
+#include "core/catalogue/record_reader.h"
 #include "core/catalogue/yaml_lines.h"
 
 namespace lidlark::catalogue {
@@ -113,14 +114,17 @@ std::string yamlLife(const Life &life)
     return record.empty() ? std::string() : yamlField("life", record.text());
 }
 
-std::string body(const ItemKind &item)
+std::string body(const ItemKind &item, const Holds &holds)
 {
     std::string out;
     if (item.swap)
         out += yamlField("swap", "{with: " + quoted(item.swap->with.value) +
                                      ", note: " + quoted(item.swap->note) + "}");
     out += yamlField("allergens", yamlTexts(item.allergens)) +
-           yamlField("measures", yamlMeasures(item.measures)) + yamlField("holds", "[]");
+           yamlField("measures", yamlMeasures(item.measures));
+    if (holds)
+        out += yamlField(
+            "holds", yamlList(*holds, [](Banned thing) { return quoted(bannedNames.of(thing)); }));
     for (const auto &[name, yes] :
          {std::pair{"divides", item.divides}, std::pair{"seated_only", item.seatedOnly},
           std::pair{"single_child", item.singleChild}}) {
@@ -139,14 +143,32 @@ std::string body(const ItemKind &item)
 
 std::string yamlOf(const ItemKind &item)
 {
+    return yamlOf(item, std::vector<Banned>());
+}
+
+std::string yamlOf(const ItemKind &item, const Holds &holds)
+{
     const TagSet tags = item.tags | hazardsOf(item.measures).tags;
     return yamlField("id", item.id.value) + yamlField("version", std::to_string(item.version)) +
            yamlField("name", quoted(item.name)) + yamlField("one", quoted(item.one)) +
            yamlField("source", std::string(sourceNames.of(item.source))) +
            yamlField("lid_count", std::to_string(item.lidCount)) +
            yamlField("comes_back", quoted(comesBackNames.of(item.comesBack))) +
-           yamlField("tags", yamlTags(tags)) + body(item) +
+           yamlField("tags", yamlTags(tags)) + body(item, holds) +
            yamlField("drawing", quoted(item.drawing)) + yamlField("alt", quoted(item.alt));
+}
+
+Holds holdsIn(const SourceFile &file)
+{
+    Holds holds;
+    Findings findings(file.name);
+    readRecord(file, findings, [&](const YamlNode &node) {
+        RecordReader record(node, {}, findings);
+        if (record.has("holds"))
+            holds =
+                record.words("holds", bannedNames, {0, static_cast<int>(bannedNames.names.size())});
+    });
+    return holds;
 }
 
 ItemKind itemDraft(const SourceFile &file)

@@ -69,6 +69,20 @@ Result<std::vector<BoxRecheck>> whoIsAffected(Workplace &workplace,
                                               const catalogue::Catalogue &builtIn,
                                               const catalogue::OwnFiles &files);
 
+/// What a thing of the therapist's own, or a built-in one that measures otherwise, means for one
+/// box.
+struct OwnReach {
+    BoxRecheck gate;      ///< As whoIsAffected says.
+    int pieces = 0;       ///< Of it in the box, at most.
+    bool avoided = false; ///< These pieces have to come out: a home of the child must avoid them.
+    /// How it stands there; nothing: it was never sent.
+    std::optional<workbench::OwnEntry> inBox;
+};
+
+/// For every box of the store. @param text as it would be sent.
+Result<std::vector<OwnReach>> reachOfOwn(Workplace &workplace, const catalogue::Catalogue &builtIn,
+                                         const std::string &id, const std::string &text);
+
 /// What the gate says of an own activity in one box, with everyone of the home in the room.
 struct OwnFit {
     std::string child; ///< Alias.

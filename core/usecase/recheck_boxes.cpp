@@ -1,5 +1,7 @@
 #include "core/usecase/recheck_boxes.h"
 
+#include "core/catalogue/item_tags.h"
+#include "core/catalogue/tag_floor.h"
 #include "core/store/box_repository.h"
 #include "core/store/recording.h"
 
@@ -52,7 +54,7 @@ void compare(const Gated &before, const Gated &after, BoxRecheck &recheck)
         const auto same = [&id = id](const ActivityId &other) { return other == id; };
         const auto there = now.find(id);
         if (there == now.end())
-            addOnce(recheck.hidden, {id, reasonsAgainst(id, after)},
+            addOnce(recheck.hidden, BoxRecheck::Hidden{id, reasonsAgainst(id, after)},
                     [&id = id](const BoxRecheck::Hidden &other) { return other.activity == id; });
         else if (there->second != form)
             addOnce(recheck.changed, id, same);
@@ -61,6 +63,47 @@ void compare(const Gated &before, const Gated &after, BoxRecheck &recheck)
         if (!old.contains(id))
             addOnce(recheck.opened, id,
                     [&id = id](const ActivityId &other) { return other == id; });
+    }
+}
+
+/// The activity as it would have to be written with these things.
+catalogue::Activity withEveryTag(catalogue::Activity activity, const catalogue::Catalogue &things)
+{
+    for (const catalogue::ItemUse &use : activity.items) {
+        if (const catalogue::ItemKind *kind = things.item(use.item))
+            activity.cautions = activity.cautions | catalogue::tagsBroughtBy(*kind);
+    }
+    for (catalogue::ActivitySwap &swap : activity.swaps) {
+        if (const catalogue::ItemKind *kind = things.item(swap.with))
+            swap.cautions = swap.cautions | catalogue::tagsBroughtBy(*kind);
+    }
+    for (const catalogue::Tag tag : activity.cautions.list())
+        activity.ageFloorMonths = std::max(activity.ageFloorMonths, catalogue::floorMonthsOf(tag));
+    return activity;
+}
+
+/// Why this home could not play what the changed catalogue left out.
+void askForTheGone(const Family &family, const catalogue::Catalogue &before,
+                   const catalogue::Catalogue &after, Day today, BoxRecheck &recheck)
+{
+    std::vector<catalogue::Activity> gone;
+    for (const catalogue::Activity &activity : before.activities()) {
+        if (after.activity(activity.id) == nullptr)
+            gone.push_back(withEveryTag(activity, after));
+    }
+    if (gone.empty())
+        return;
+    const catalogue::Catalogue asIf(after.items(), std::move(gone), {});
+    const Gated gated = gatedFor(family, asIf, safety::Room{}, today);
+    const Gated known = gatedFor(family, before, safety::Room{}, today);
+    for (BoxRecheck::Hidden &hidden : recheck.hidden) {
+        if (!hidden.reasons.empty())
+            continue;
+        const auto old = reasonsAgainst(hidden.activity, known);
+        hidden.withEveryTag = reasonsAgainst(hidden.activity, gated);
+        std::erase_if(hidden.withEveryTag, [&old](const safety::Reason &reason) {
+            return std::ranges::find(old, reason) != old.end();
+        });
     }
 }
 
@@ -78,6 +121,7 @@ BoxRecheck recheckBox(const Family &family, const catalogue::Catalogue &before,
     for (const safety::Room &room : {everyone, alone})
         compare(gatedFor(family, before, room, today), gatedFor(family, after, room, today),
                 recheck);
+    askForTheGone(family, before, after, today, recheck);
     return recheck;
 }
 

@@ -16,6 +16,9 @@ struct BoxRecheck {
         /// Empty: the changed catalogue has no such entry any more, for example because its
         /// cautions leave out a tag that an item now carries.
         std::vector<safety::Reason> reasons;
+        /// Where it has none: what the gate would say against it that it did not say before, with
+        /// everyone of the home in the room, if its cautions named every tag of its things.
+        std::vector<safety::Reason> withEveryTag = {};
     };
     std::string child;               ///< Alias.
     std::vector<Hidden> hidden;      ///< Could be offered before, no longer now.

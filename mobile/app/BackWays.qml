@@ -58,6 +58,7 @@ QtObject {
         case "shelf":
             return "builds"
         case "supply":
+        case "own-items":
             return "shelf"
         case "design":
             return "designs"

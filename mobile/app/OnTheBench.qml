@@ -17,6 +17,10 @@ QtObject {
     property string packBox: ""
     /// The therapist's own activity that is written.
     property string ownEntry: ""
+    /// The therapist's own thing, or the one of ours that measures otherwise, that is written, and
+    /// where its page leads back to.
+    property string ownItem: ""
+    property string ownItemBack: "own-items"
     /// The build that is bought for, the box of it and the kind of box that are written; an empty
     /// kind: a new one.
     property string openBuild: ""
@@ -39,6 +43,8 @@ QtObject {
     function backFrom(where: string): string {
         if (where === "shelf")
             return bench.shelfBack
+        if (where === "own-item")
+            return bench.ownItemBack
         if (where === "build-box" && bench.boxBack.length > 0)
             return bench.boxBack
         if (where === "supply")
@@ -61,6 +67,11 @@ QtObject {
     function showBox(code: string, from: string) {
         bench.openBox = code
         bench.boxBack = from
+    }
+
+    function showOwnItem(item: string, from: string) {
+        bench.ownItem = item
+        bench.ownItemBack = from
     }
 
     function showShelf(from: string) {

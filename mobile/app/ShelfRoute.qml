@@ -17,6 +17,7 @@ ShelfScreen {
     onBack: route.screens.leave("shelf")
     onSupplyWanted: itemId => route.show(itemId)
     onNewWanted: route.show("")
+    onOwnWanted: route.screens.go("own-items")
 
     function show(itemId: string) {
         route.screens.bench.shelfSearched = route.searched

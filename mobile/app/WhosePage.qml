@@ -13,7 +13,7 @@ ChildStrip {
     /// Pages that are about no child, and those that say whose in their own title.
     readonly property list<string> without: ["", "problem", "welcome", "clinic", "another-family", "whose", "today", "box", "everything",
                                                  "packing", "pack-box", "pack-item", "print-build", "tend", "recall", "shelf", "supply", "packers",
-                                                 "own-activities", "own-activity", "builds", "build", "build-box", "build-sheet", "designs", "design",
+                                                 "own-activities", "own-activity", "own-items", "own-item", "builds", "build", "build-box", "build-sheet", "designs", "design",
                                                  "workbench", "box-of-child", "revise", "coaching", "round", "report"]
 
     /// A child's pictures keep their size (checkin.md 10): on a small phone they have all the room.

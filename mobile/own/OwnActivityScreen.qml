@@ -27,7 +27,7 @@ Sheet {
 
         household: screen.household
         entry: screen.entry
-        signedOff: draft.signedOff
+        asked: draft.signedOff
     }
 
     component Part: OwnPart {

@@ -21,10 +21,23 @@ void OwnBoxesViewModel::setEntry(const QString &entry)
     load();
 }
 
-void OwnBoxesViewModel::setSignedOff(bool signedOff)
+void OwnBoxesViewModel::setThing(bool thing)
 {
-    m_signedOff = signedOff;
+    m_thing = thing;
     load();
+}
+
+void OwnBoxesViewModel::setAsked(bool asked)
+{
+    m_asked = asked;
+    load();
+    // A thing of ours that measures otherwise is what it is in every box where that changes
+    // something: who wants it to count in fewer says so.
+    for (const Row &row : m_rows) {
+        if (m_thing && !catalogue::isOwnId(toCore(m_entry)) && !row.changes.isEmpty())
+            m_chosen.insert(row.child);
+    }
+    emit loaded();
 }
 
 /// Drafts are looked at by nobody but their writer: nothing is asked of the gate for them.
@@ -34,20 +47,31 @@ void OwnBoxesViewModel::load()
         return;
     renewRows([this] {
         m_rows.clear();
-        const auto activity = m_signedOff ? ownWriting(*m_household, m_entry)
-                                          : Result<catalogue::Activity>(catalogue::Activity());
-        auto fits = activity && m_signedOff
-                        ? fitsOf(*m_household, *activity)
-                        : Result<std::vector<usecase::OwnFit>>(std::vector<usecase::OwnFit>());
-        if (!activity || !fits) {
-            m_problem = m_household->sentenceFor(activity ? fits.error() : activity.error());
+        if (!m_asked)
             return;
-        }
-        m_activity = *activity;
-        m_text = yamlOf(*activity);
-        m_rows = *std::move(fits);
+        auto rows = m_thing ? thingRows() : activityRows();
+        m_problem = rows ? QString() : m_household->sentenceFor(rows.error());
+        if (rows)
+            m_rows = *std::move(rows);
     });
     emit loaded();
+}
+
+Result<std::vector<OwnBoxesViewModel::Row>> OwnBoxesViewModel::activityRows()
+{
+    const auto activity = ownWriting(*m_household, m_entry);
+    if (!activity)
+        return activity.error();
+    const auto fits = fitsOf(*m_household, *activity);
+    if (!fits)
+        return fits.error();
+    std::vector<Row> rows;
+    for (const usecase::OwnFit &fit : *fits)
+        rows.push_back({fromCore(fit.child),
+                        noteOf(fit, yamlOf(*activity)),
+                        {},
+                        fit.inBox && !fit.inBox->withdrawn});
+    return rows;
 }
 
 int OwnBoxesViewModel::rowCount(const QModelIndex &parent) const
@@ -55,15 +79,10 @@ int OwnBoxesViewModel::rowCount(const QModelIndex &parent) const
     return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
 }
 
-bool OwnBoxesViewModel::hasTheseWords(const usecase::OwnFit &fit) const
-{
-    return fit.inBox && fit.inBox->isOffered() && fit.inBox->known.text == m_text;
-}
-
-QString OwnBoxesViewModel::noteOf(const usecase::OwnFit &fit) const
+QString OwnBoxesViewModel::noteOf(const usecase::OwnFit &fit, const std::string &text) const
 {
     QStringList lines;
-    if (hasTheseWords(fit))
+    if (fit.inBox && fit.inBox->isOffered() && fit.inBox->known.text == text)
         lines.append(tr("In the box."));
     else if (fit.inBox && fit.inBox->unsettled)
         lines.append(tr("In the box in two wordings: send this one, and it is settled."));
@@ -82,16 +101,18 @@ QVariant OwnBoxesViewModel::data(const QModelIndex &index, int role) const
 {
     if (index.row() < 0 || index.row() >= rowCount())
         return {};
-    const usecase::OwnFit &fit = m_rows[static_cast<std::size_t>(index.row())];
+    const Row &row = m_rows[static_cast<std::size_t>(index.row())];
     switch (role) {
     case ChildRole:
-        return fromCore(fit.child);
+        return row.child;
     case NoteRole:
-        return noteOf(fit);
+        return row.note;
+    case ChangesRole:
+        return row.changes;
     case InBoxRole:
-        return fit.inBox && !fit.inBox->withdrawn;
+        return row.inBox;
     case ChosenRole:
-        return m_chosen.contains(fromCore(fit.child));
+        return m_chosen.contains(row.child);
     default:
         return {};
     }
@@ -99,15 +120,29 @@ QVariant OwnBoxesViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> OwnBoxesViewModel::roleNames() const
 {
-    return {{ChildRole, "child"}, {NoteRole, "note"}, {InBoxRole, "inBox"}, {ChosenRole, "chosen"}};
+    return {{ChildRole, "child"},
+            {NoteRole, "note"},
+            {ChangesRole, "changes"},
+            {InBoxRole, "inBox"},
+            {ChosenRole, "chosen"}};
 }
 
 QStringList OwnBoxesViewModel::rowKeys() const
 {
     QStringList keys;
-    for (const usecase::OwnFit &fit : m_rows)
-        keys.append(fromCore(fit.child));
+    for (const Row &row : m_rows)
+        keys.append(row.child);
     return keys;
+}
+
+QString OwnBoxesViewModel::unchanged() const
+{
+    QStringList children;
+    for (const Row &row : m_rows) {
+        if (row.changes.isEmpty())
+            children.append(row.child);
+    }
+    return children.join(QStringLiteral(", "));
 }
 
 void OwnBoxesViewModel::choose(const QString &child, bool chosen)
@@ -122,18 +157,18 @@ void OwnBoxesViewModel::choose(const QString &child, bool chosen)
 
 void OwnBoxesViewModel::answer(const Outcome &outcome)
 {
-    m_problem = outcome ? QString() : m_household->sentenceFor(outcome.error());
-    if (outcome)
-        m_household->announce();
-    else
-        emit loaded();
+    const QString problem = outcome ? QString() : m_household->sentenceFor(outcome.error());
+    m_household->announce(); // a part of it may be said
+    m_problem = problem;
+    emit loaded();
 }
 
 bool OwnBoxesViewModel::send()
 {
     const std::set<QString> chosen = m_chosen;
     for (const QString &child : chosen) {
-        const Outcome sent = sendOwn(*m_household, child, m_entry);
+        const Outcome sent = m_thing ? sendItem(*m_household, child, m_entry)
+                                     : sendOwn(*m_household, child, m_entry);
         if (!sent) {
             answer(sent);
             return false;
@@ -146,7 +181,8 @@ bool OwnBoxesViewModel::send()
 
 void OwnBoxesViewModel::withdraw(const QString &child)
 {
-    answer(withdrawOwn(*m_household, child, m_entry));
+    answer(m_thing ? withdrawItem(*m_household, child, m_entry)
+                   : withdrawOwn(*m_household, child, m_entry));
 }
 
 } // namespace lidlark::mobile

@@ -5,7 +5,9 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <algorithm>
 #include <functional>
+#include <vector>
 
 namespace lidlark::mobile {
 
@@ -56,5 +58,30 @@ private:
     std::function<bool(int)> m_isChosen;
     std::function<void(int)> m_tap;
 };
+
+/// One of several: a tap chooses it.
+template <class Value> auto isOne(Value &value)
+{
+    return [&value](int index) { return static_cast<int>(value) == index; };
+}
+template <class Value> auto takeOne(Value &value)
+{
+    return [&value](int index) { value = static_cast<Value>(index); };
+}
+
+/// Some of several: a tap puts it in or takes it out.
+template <class Value> auto isAmong(std::vector<Value> &values)
+{
+    return [&values](int index) {
+        return std::ranges::find(values, static_cast<Value>(index)) != values.end();
+    };
+}
+template <class Value> auto takeAmong(std::vector<Value> &values)
+{
+    return [&values](int index) {
+        if (std::erase(values, static_cast<Value>(index)) == 0)
+            values.push_back(static_cast<Value>(index));
+    };
+}
 
 } // namespace lidlark::mobile

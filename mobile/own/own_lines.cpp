@@ -1,6 +1,15 @@
 #include "own_lines.h"
 
+#include "mobile/bridge/text.h"
+
 namespace lidlark::mobile {
+
+std::string oneLine(QString text)
+{
+    text.replace(QLatin1Char('\r'), QLatin1Char(' '));
+    text.replace(QLatin1Char('\n'), QLatin1Char(' '));
+    return toCore(text);
+}
 
 int OwnLines::rowCount(const QModelIndex &parent) const
 {

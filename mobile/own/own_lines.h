@@ -3,9 +3,13 @@
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
 
+#include <string>
 #include <vector>
 
 namespace lidlark::mobile {
+
+/// A field takes one line of the file.
+std::string oneLine(QString text);
 
 /// Lines that are being written, each by itself: steps, ways to make it easier, what to say. A line
 /// that comes or goes leaves the others as they are, and the cursor where it was.

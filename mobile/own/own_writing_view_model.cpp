@@ -16,14 +16,6 @@ constexpr int lookAfterMs = 700; ///< Nobody is interrupted in the middle of a w
 constexpr int monthsInHalfYear = 6;
 constexpr auto lidOn = "Lid on"; ///< As the loader wants the last line of what uses the box.
 
-/// A field takes one line of the file.
-std::string oneLine(QString text)
-{
-    text.replace(QLatin1Char('\r'), QLatin1Char(' '));
-    text.replace(QLatin1Char('\n'), QLatin1Char(' '));
-    return toCore(text);
-}
-
 std::vector<OwnLines::Line> shown(const std::vector<std::string> &texts)
 {
     std::vector<OwnLines::Line> lines;

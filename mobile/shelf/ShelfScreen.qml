@@ -21,6 +21,7 @@ Sheet {
     signal back()
     signal supplyWanted(string itemId)
     signal newWanted()
+    signal ownWanted()
 
     function search(words: string) {
         screen.shown = ""
@@ -92,6 +93,16 @@ Sheet {
             picked: screen.only === ShelfViewModel.UsedUp
             onClicked: screen.turn(ShelfViewModel.UsedUp)
         }
+    }
+
+    LinkRow {
+        objectName: "ownWanted"
+        width: screen.contentWidth
+        visible: screen.searched.length === 0 && screen.only === ShelfViewModel.All
+        sign: "sign-notebook"
+        text: qsTr("Things of your own")
+        note: qsTr("Measured by you, so that they may be played with")
+        onClicked: screen.ownWanted()
     }
 
     EmptyState {

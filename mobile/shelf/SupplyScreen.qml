@@ -17,6 +17,7 @@ Sheet {
     signal back()
     signal kept()
     signal recallWanted(string lot)
+    signal measureWanted(string kind)
 
     /// What is wrong stands beside its field, on a long page.
     function showWrong() {
@@ -89,6 +90,17 @@ Sheet {
         width: screen.contentWidth
         labels: supply.factLabels
         words: supply.factWords
+    }
+
+    LinkRow {
+        objectName: "measureWanted"
+        width: screen.contentWidth
+        visible: supply.inCatalogue
+        sign: "sign-count"
+        text: supply.isOwn ? qsTr("Change its sizes and materials") : qsTr("Yours measures otherwise")
+        note: supply.isOwn ? "" : qsTr("Say what you measured, and see whose box it changes.")
+        notNowReason: supply.changed ? qsTr("Keep what you have written first.") : ""
+        onClicked: screen.measureWanted(supply.kind)
     }
 
     foot: ActionFoot {

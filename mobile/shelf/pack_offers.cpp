@@ -1,12 +1,11 @@
 #include "pack_offers.h"
 
-#include "shelf_words.h"
-
 #include "core/wording/money_words.h"
 #include "core/workbench/price_text.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/typed_number.h"
 
 #include <algorithm>
 

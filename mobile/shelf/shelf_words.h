@@ -14,9 +14,5 @@ namespace lidlark::mobile {
 QString offerText(const workbench::PackOffer &offer, const std::string &currency);
 /// "120 pieces", "None left".
 QString piecesText(int pieces);
-/// A whole number as it was typed, whatever digits; -1 where it is none or above @p most.
-int wholeFrom(const QString &typed, int most);
-/// Digits of the reader's own language, and its decimal mark, as core reads them.
-QString plainDigits(const QString &typed);
 
 } // namespace lidlark::mobile

@@ -1,9 +1,9 @@
 #include "supply_view_model.h"
 
-#include "shelf_words.h"
-
+#include "core/catalogue/own_files.h"
 #include "mobile/bridge/numerals.h"
 #include "mobile/bridge/text.h"
+#include "mobile/bridge/typed_number.h"
 
 #include <array>
 
@@ -82,6 +82,16 @@ void SupplyViewModel::change()
 QString SupplyViewModel::name() const
 {
     return isNew() ? tr("A new thing") : shelfName(m_thing);
+}
+
+QString SupplyViewModel::kind() const
+{
+    return m_thing.kind != nullptr ? fromCore(m_thing.kind->id.value) : QString();
+}
+
+bool SupplyViewModel::isOwn() const
+{
+    return m_thing.kind != nullptr && catalogue::isOwnId(m_thing.kind->id.value);
 }
 
 QString SupplyViewModel::cautions() const

@@ -24,6 +24,11 @@ class SupplyViewModel : public QObject
     Q_PROPERTY(QString drawing READ drawing NOTIFY loaded FINAL)
     /// The catalogue knows it, and answers what it holds.
     Q_PROPERTY(bool inCatalogue READ inCatalogue NOTIFY loaded FINAL)
+    /// What it is in the catalogue: the scissors of "Scissors, left"; empty: the catalogue does
+    /// not know it.
+    Q_PROPERTY(QString kind READ kind NOTIFY loaded FINAL)
+    /// A thing of the therapist's own.
+    Q_PROPERTY(bool isOwn READ isOwn NOTIFY loaded FINAL)
     /// "Small parts, latex".
     Q_PROPERTY(QString cautions READ cautions NOTIFY loaded FINAL)
     Q_PROPERTY(QList<QString> factLabels READ factLabels NOTIFY loaded FINAL)
@@ -59,6 +64,8 @@ public:
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString drawing() const { return shelfDrawing(m_thing); }
     [[nodiscard]] bool inCatalogue() const { return m_thing.kind != nullptr; }
+    [[nodiscard]] QString kind() const;
+    [[nodiscard]] bool isOwn() const;
     [[nodiscard]] QString cautions() const;
     [[nodiscard]] QStringList factLabels() const;
     [[nodiscard]] QStringList factWords() const;

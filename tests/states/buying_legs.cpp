@@ -26,6 +26,12 @@ void lookAtBuying(Walk &walk)
     walk.see("shelf");
     walk.tap("Rubber bands");
     walk.see("supply");
+    walk.tap("#measureWanted");
+    walk.tap("One piece, as it is packed: A disc");
+    walk.write("One piece, as it is packed: Across", "28");
+    walk.write("One piece, as it is packed: Thick", "12");
+    walk.tap("See whom it affects");
+    walk.see("own-item");
 }
 
 } // namespace

@@ -4,6 +4,7 @@
 #include "core/usecase/export_record.h"
 #include "core/usecase/family.h"
 #include "core/usecase/say_one.h"
+#include "core/usecase/set_up_home.h"
 
 #include "tests/support/own_samples.h"
 
@@ -347,6 +348,57 @@ private slots:
             const bool used = std::ranges::any_of(
                 activity.items, [](const auto &use) { return use.item.value == "lids"; });
             QVERIFY2(!used || activity.cautions.has(Tag::Small), activity.id.value.c_str());
+        }
+    }
+
+    /// A correction leaves out what does not name its tag: who is small at home is named even so.
+    /// Source: 16 CFR 1501.4, 1500.18(a)(9): no small parts for an under-three.
+    void whatAThingMeansForEachBox()
+    {
+        usecase::Workplace place = m_morven->workplace();
+        catalogue::ItemKind lids = *realCatalogue().item({"lids"});
+        lids.measures.whole = *measure::solidFrom("disc", {28, 5});
+        const auto reach = usecase::reachOfOwn(place, realCatalogue(), "lids", yamlOf(lids));
+        QVERIFY(reach && reach->size() == 2);
+        const usecase::OwnReach &lewis = (*reach)[1];
+        QCOMPARE(lewis.gate.child, "Lewis");
+        QVERIFY(!lewis.gate.hidden.empty() && !lewis.inBox && lewis.pieces == 4);
+        QVERIFY(std::ranges::any_of(lewis.gate.hidden, [](const auto &hidden) {
+            return hidden.reasons.empty() &&
+                   std::ranges::any_of(hidden.withEveryTag, [](const safety::Reason &reason) {
+                       return reason.code == safety::ReasonCode::UnderThreeInRoom &&
+                              reason.tag == Tag::Small && reason.name == "Mirren";
+                   });
+        }));
+        QVERIFY(usecase::keepOwnItem(place, "lids", yamlOf(lids)).ok());
+        QVERIFY(usecase::publishOwnItem(place, realCatalogue(), "lids")->clean());
+        QVERIFY(send(*m_morven, "Lewis", OwnSort::Item, "lids"));
+        const auto again = usecase::reachOfOwn(place, realCatalogue(), "lids", yamlOf(lids));
+        QVERIFY(again && (*again)[0].gate.affected());
+        QVERIFY((*again)[1].inBox && !(*again)[1].gate.affected());
+        catalogue::ItemKind latex = bobbins();
+        latex.allergens = {"latex"};
+        latex.tags = {Tag::Latex};
+        const auto own = usecase::reachOfOwn(place, realCatalogue(), "own-bobbins", yamlOf(latex));
+        QVERIFY(own && (*own)[0].pieces == 4 && !(*own)[0].avoided);
+        QVERIFY(usecase::sayFact(place, {"h-fin"}, {"", "latex", "yes"}).ok());
+        const auto avoided =
+            usecase::reachOfOwn(place, realCatalogue(), "own-bobbins", yamlOf(latex));
+        QVERIFY(avoided && (*avoided)[0].avoided && !(*avoided)[1].avoided);
+    }
+
+    void whatNeverGoesIntoABoxIsRefused()
+    {
+        usecase::Workplace place = m_morven->workplace();
+        const std::string unsaid = yamlOf(bobbins(), std::nullopt);
+        const std::string magnet = yamlOf(bobbins(), {{catalogue::Banned::Magnet}});
+        const catalogue::SourceFile file{"items/own-bobbins.yaml", magnet};
+        QVERIFY(catalogue::holdsIn(file) == catalogue::Holds({{catalogue::Banned::Magnet}}));
+        for (const std::string &text : {unsaid, magnet}) {
+            const auto found =
+                usecase::findingsIn(place, realCatalogue(), OwnSort::Item, "own-bobbins", text);
+            QVERIFY(found && found->refused.size() == 1);
+            QCOMPARE(found->refused.front().field, "holds");
         }
     }
 
