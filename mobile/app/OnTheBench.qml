@@ -27,10 +27,15 @@ QtObject {
     /// child's, or "packers".
     property string crewPage: "crew"
 
+    /// Where a goal's level and its words lead back to: the goals, or its own page.
+    property string goalBack: "goals"
+
     /// Where a page goes back to that several pages of the bench lead to; empty: as for all others.
     function backFrom(where: string): string {
         if (where === "shelf")
             return bench.shelfBack
+        if (where === "goal-rating" || where === "goal-writing")
+            return bench.goalBack
         return where === "recall" && bench.recallLot.length > 0 ? "supply" : ""
     }
 
