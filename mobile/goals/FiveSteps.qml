@@ -24,7 +24,7 @@ Column {
             readonly property bool here: step.index === steps.stood
 
             width: steps.width
-            spacing: 2
+            spacing: Theme.smallGap
 
             Words {
                 width: parent.width
