@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>lidlark::mobile::GoalNumbersViewModel</name>
+    <message numerus="yes">
+        <source>%n goals that ended are left out of these values.</source>
+        <translation>
+            <numerusform>%n goal that ended is left out of these values.</numerusform>
+            <numerusform>%n goals that ended are left out of these values.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>OwnActivityScreen</name>
     <message numerus="yes">
         <source>Something is still to do in %n parts</source>

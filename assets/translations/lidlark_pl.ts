@@ -102,6 +102,13 @@
         </message>
     </context>
     <context>
+        <name>AreaChoice</name>
+        <message>
+            <source>Which part of daily life is it about? The offers go by this.</source>
+            <translation>O jaką część dnia codziennego chodzi? Od tego zależą propozycje.</translation>
+        </message>
+    </context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -1302,12 +1309,39 @@
             <translation>Teraz, i dalej, niż oczekiwaliśmy</translation>
         </message>
         <message>
-            <source>Other words</source>
-            <translation>Inne słowa</translation>
+            <source>The whole goal</source>
+            <translation>Cały cel</translation>
         </message>
         <message>
-            <source>Other words: %1</source>
-            <translation>Inne słowa: %1</translation>
+            <source>The whole goal: %1</source>
+            <translation>Cały cel: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalEndingScreen</name>
+        <message>
+            <source>A goal comes to an end</source>
+            <translation>Cel się kończy</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>Choose one of the three</source>
+            <translation>Wybierz jedno z trzech</translation>
+        </message>
+        <message>
+            <source>End this goal</source>
+            <translation>Zakończ ten cel</translation>
+        </message>
+        <message>
+            <source>It then stands under “Earlier goals”, with its steps and all that was said of it. The offers no longer go by it. You can take it up again.</source>
+            <translation>Będzie potem pod „Wcześniejsze cele”, z poziomami i wszystkim, co o nim powiedziano. Propozycje już od niego nie zależą. Można do niego wrócić.</translation>
+        </message>
+        <message>
+            <source>Why, in your own words (may be left out)</source>
+            <translation>Dlaczego, własnymi słowami (można pominąć)</translation>
         </message>
     </context>
     <context>
@@ -1405,6 +1439,41 @@
         </message>
     </context>
     <context>
+        <name>GoalScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>Cel: %1</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Wróć</translation>
+        </message>
+        <message>
+            <source>End this goal</source>
+            <translation>Zakończ ten cel</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>Jak idzie?</translation>
+        </message>
+        <message>
+            <source>It had ended, and goes on</source>
+            <translation>Był zakończony i trwa dalej</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>Inne słowa</translation>
+        </message>
+        <message>
+            <source>Take this goal up again</source>
+            <translation>Wróć do tego celu</translation>
+        </message>
+        <message>
+            <source>This goal has ended</source>
+            <translation>Ten cel jest zakończony</translation>
+        </message>
+    </context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1459,6 +1528,10 @@
             <translation>Co dziecko będzie robić, słowami rodziny</translation>
         </message>
         <message>
+            <source>Why other words? (may be left out)</source>
+            <translation>Dlaczego inne słowa? (można pominąć)</translation>
+        </message>
+        <message>
             <source>opening his lunch tub</source>
             <translation>otwieranie pudełka ze śniadaniem</translation>
         </message>
@@ -1476,6 +1549,10 @@
         <message>
             <source>Back</source>
             <translation>Wstecz</translation>
+        </message>
+        <message>
+            <source>Earlier goals</source>
+            <translation>Wcześniejsze cele</translation>
         </message>
         <message>
             <source>Goals with %1</source>
@@ -2471,6 +2548,14 @@
     </context>
     <context>
         <name>NotebookScreen</name>
+        <message>
+            <source>All about the goals</source>
+            <translation>Wszystko o celach</translation>
+        </message>
+        <message>
+            <source>Earlier goals</source>
+            <translation>Wcześniejsze cele</translation>
+        </message>
         <message>
             <source>Next</source>
             <translation>Dalej</translation>
@@ -7064,6 +7149,10 @@
             <translation>I inne.</translation>
         </message>
         <message>
+            <source>Another goal takes its place</source>
+            <translation>Jego miejsce zajmuje inny cel</translation>
+        </message>
+        <message>
             <source>Another number was packed. Count it again.</source>
             <translation>Spakowano inną liczbę. Policz jeszcze raz.</translation>
         </message>
@@ -7872,8 +7961,16 @@
             <translation>Dalej się szarpie.</translation>
         </message>
         <message>
+            <source>It is taken up again</source>
+            <translation>Wracamy do niego</translation>
+        </message>
+        <message>
             <source>It keeps: no limit is known.</source>
             <translation>Trzyma się: żadna granica nie jest znana.</translation>
+        </message>
+        <message>
+            <source>It matters less now</source>
+            <translation>Teraz jest mniej ważny</translation>
         </message>
         <message>
             <source>It may run out before the next round.</source>
@@ -9732,6 +9829,10 @@
             <translation>Wracamy do tego: %1.</translation>
         </message>
         <message>
+            <source>We reached it</source>
+            <translation>Osiągnęliśmy go</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>środa</translation>
         </message>
@@ -10108,6 +10209,10 @@
             <translation>waluta: trzy wielkie litery</translation>
         </message>
         <message>
+            <source>cutting and making</source>
+            <translation>wycinanie i majsterkowanie</translation>
+        </message>
+        <message>
             <source>day: before it came back</source>
             <translation>dzień: zanim wróciło</translation>
         </message>
@@ -10138,6 +10243,10 @@
         <message>
             <source>dough</source>
             <translation>ciastoliny</translation>
+        </message>
+        <message>
+            <source>drawing and writing</source>
+            <translation>rysowanie i pisanie</translation>
         </message>
         <message>
             <source>dried out</source>
@@ -10194,6 +10303,22 @@
         <message>
             <source>found: nothing named</source>
             <translation>znalezione: nic nie nazwano</translation>
+        </message>
+        <message>
+            <source>getting dressed</source>
+            <translation>ubieranie się</translation>
+        </message>
+        <message>
+            <source>getting ready to go</source>
+            <translation>szykowanie się do wyjścia</translation>
+        </message>
+        <message>
+            <source>goal: it has ended</source>
+            <translation>cel: jest zakończony</translation>
+        </message>
+        <message>
+            <source>goal: it has not ended</source>
+            <translation>cel: nie jest zakończony</translation>
         </message>
         <message>
             <source>grading: only the therapist pins one</source>
@@ -10452,12 +10577,20 @@
             <translation>każdy palec osobno</translation>
         </message>
         <message>
+            <source>opening things</source>
+            <translation>otwieranie rzeczy</translation>
+        </message>
+        <message>
             <source>paper</source>
             <translation>papieru</translation>
         </message>
         <message>
             <source>pegs</source>
             <translation>klamerek</translation>
+        </message>
+        <message>
+            <source>playing with others</source>
+            <translation>zabawa z innymi</translation>
         </message>
         <message>
             <source>poison line: only digits, spaces, + and -, at most 20</source>
@@ -10492,6 +10625,10 @@
             <translation>nożyczek</translation>
         </message>
         <message>
+            <source>settling down</source>
+            <translation>wyciszanie się</translation>
+        </message>
+        <message>
             <source>slow, floppy, or just quiet</source>
             <translation>wolny, miękki albo po prostu cichy</translation>
         </message>
@@ -10514,6 +10651,10 @@
         <message>
             <source>spares: 0 to 100 percent</source>
             <translation>zapas: od 0 do 100 procent</translation>
+        </message>
+        <message>
+            <source>spoon, fork and cup</source>
+            <translation>łyżka, widelec i kubek</translation>
         </message>
         <message>
             <source>steady body</source>
@@ -11004,6 +11145,14 @@
             <source>%1: not rated</source>
             <translation>%1: bez oceny</translation>
         </message>
+        <message numerus="yes">
+            <source>%n goals that ended are left out of these values.</source>
+            <translation>
+                <numerusform>Pominięto tu %n zakończony cel.</numerusform>
+                <numerusform>Pominięto tu %n zakończone cele.</numerusform>
+                <numerusform>Pominięto tu %n zakończonych celów.</numerusform>
+            </translation>
+        </message>
         <message>
             <source>Agreed together</source>
             <translation>Uzgodnione razem</translation>
@@ -11015,6 +11164,49 @@
         <message>
             <source>Rests on %1 of %2 goals</source>
             <translation>Opiera się na tylu celach: %1 z %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalPageViewModel</name>
+        <message>
+            <source>%1: here it is now</source>
+            <translation>%1: tu jest teraz</translation>
+        </message>
+        <message>
+            <source>%1: here it stood last</source>
+            <translation>%1: tu było ostatnio</translation>
+        </message>
+        <message>
+            <source>Agreed on %1</source>
+            <translation>Uzgodnione: %1</translation>
+        </message>
+        <message>
+            <source>Agreed on %1, written down by %2</source>
+            <translation>Uzgodnione: %1. Zapisane przez: %2</translation>
+        </message>
+        <message>
+            <source>Earlier words</source>
+            <translation>Wcześniejsze słowa</translation>
+        </message>
+        <message>
+            <source>It was to be looked at again %1.</source>
+            <translation>Powrót miał być: %1.</translation>
+        </message>
+        <message>
+            <source>Its five steps</source>
+            <translation>Pięć poziomów</translation>
+        </message>
+        <message>
+            <source>Its last words</source>
+            <translation>Jego ostatnie słowa</translation>
+        </message>
+        <message>
+            <source>Looked at again %1.</source>
+            <translation>Powrót: %1.</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>Dlaczego: %1</translation>
         </message>
     </context>
     <context>
@@ -11030,6 +11222,10 @@
         <message>
             <source>Its words have been changed. What was said of the earlier words stays with them.</source>
             <translation>Słowa celu zmieniono. To, co powiedziano o wcześniejszych, zostaje przy nich.</translation>
+        </message>
+        <message>
+            <source>Other goals</source>
+            <translation>Inne cele</translation>
         </message>
     </context>
     <context>

@@ -102,6 +102,13 @@
         </message>
     </context>
     <context>
+        <name>AreaChoice</name>
+        <message>
+            <source>Which part of daily life is it about? The offers go by this.</source>
+            <translation>یہ روزمرہ زندگی کے کس حصے کے بارے میں ہے؟ تجاویز اسی پر چلتی ہیں۔</translation>
+        </message>
+    </context>
+    <context>
         <name>AvoidQuestion</name>
         <message>
             <source>%1 %2</source>
@@ -1302,12 +1309,39 @@
             <translation>ابھی، ہماری توقع سے آگے</translation>
         </message>
         <message>
-            <source>Other words</source>
-            <translation>دوسرے الفاظ</translation>
+            <source>The whole goal</source>
+            <translation>پورا مقصد</translation>
         </message>
         <message>
-            <source>Other words: %1</source>
-            <translation>دوسرے الفاظ: %1</translation>
+            <source>The whole goal: %1</source>
+            <translation>پورا مقصد: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>GoalEndingScreen</name>
+        <message>
+            <source>A goal comes to an end</source>
+            <translation>مقصد ختم ہوتا ہے</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Choose one of the three</source>
+            <translation>تینوں میں سے ایک چنیں</translation>
+        </message>
+        <message>
+            <source>End this goal</source>
+            <translation>یہ مقصد ختم کریں</translation>
+        </message>
+        <message>
+            <source>It then stands under “Earlier goals”, with its steps and all that was said of it. The offers no longer go by it. You can take it up again.</source>
+            <translation>پھر یہ ”پہلے کے مقاصد“ میں رہے گا، اپنے درجوں اور اس پر کہی گئی سب باتوں کے ساتھ۔ تجاویز اس پر نہیں چلیں گی۔ اسے دوبارہ لیا جا سکتا ہے۔</translation>
+        </message>
+        <message>
+            <source>Why, in your own words (may be left out)</source>
+            <translation>کیوں، اپنے الفاظ میں (چھوڑ سکتے ہیں)</translation>
         </message>
     </context>
     <context>
@@ -1405,6 +1439,41 @@
         </message>
     </context>
     <context>
+        <name>GoalScreen</name>
+        <message>
+            <source>A goal with %1</source>
+            <translation>‏%1 کا مقصد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>واپس</translation>
+        </message>
+        <message>
+            <source>End this goal</source>
+            <translation>یہ مقصد ختم کریں</translation>
+        </message>
+        <message>
+            <source>How is it going?</source>
+            <translation>کیسا چل رہا ہے؟</translation>
+        </message>
+        <message>
+            <source>It had ended, and goes on</source>
+            <translation>یہ ختم ہو چکا تھا، اور پھر جاری ہے</translation>
+        </message>
+        <message>
+            <source>Other words</source>
+            <translation>دوسرے الفاظ</translation>
+        </message>
+        <message>
+            <source>Take this goal up again</source>
+            <translation>یہ مقصد دوبارہ لیں</translation>
+        </message>
+        <message>
+            <source>This goal has ended</source>
+            <translation>یہ مقصد ختم ہو چکا ہے</translation>
+        </message>
+    </context>
+    <context>
         <name>GoalWritingScreen</name>
         <message>
             <source>A goal with %1</source>
@@ -1459,6 +1528,10 @@
             <translation>بچہ کیا کرے گا، گھر والوں کے الفاظ میں</translation>
         </message>
         <message>
+            <source>Why other words? (may be left out)</source>
+            <translation>الفاظ کیوں بدلے؟ (چھوڑ سکتے ہیں)</translation>
+        </message>
+        <message>
             <source>opening his lunch tub</source>
             <translation>کھانے کا ڈبہ کھولنے</translation>
         </message>
@@ -1476,6 +1549,10 @@
         <message>
             <source>Back</source>
             <translation>واپس</translation>
+        </message>
+        <message>
+            <source>Earlier goals</source>
+            <translation>پہلے کے مقاصد</translation>
         </message>
         <message>
             <source>Goals with %1</source>
@@ -2470,6 +2547,14 @@
     </context>
     <context>
         <name>NotebookScreen</name>
+        <message>
+            <source>All about the goals</source>
+            <translation>مقاصد کی پوری بات</translation>
+        </message>
+        <message>
+            <source>Earlier goals</source>
+            <translation>پہلے کے مقاصد</translation>
+        </message>
         <message>
             <source>Next</source>
             <translation>اگلا</translation>
@@ -7041,6 +7126,10 @@
             <translation>اور بھی۔</translation>
         </message>
         <message>
+            <source>Another goal takes its place</source>
+            <translation>اس کی جگہ دوسرا مقصد ہے</translation>
+        </message>
+        <message>
             <source>Another number was packed. Count it again.</source>
             <translation>دوسری تعداد رکھی گئی تھی۔ دوبارہ گنیں۔</translation>
         </message>
@@ -7848,8 +7937,16 @@
             <translation>وہ اب بھی کھینچ رہی ہے۔</translation>
         </message>
         <message>
+            <source>It is taken up again</source>
+            <translation>اسے دوبارہ لیا گیا</translation>
+        </message>
+        <message>
             <source>It keeps: no limit is known.</source>
             <translation>یہ چلتا رہتا ہے: کوئی حد معلوم نہیں۔</translation>
+        </message>
+        <message>
+            <source>It matters less now</source>
+            <translation>اب یہ کم اہم ہے</translation>
         </message>
         <message>
             <source>It may run out before the next round.</source>
@@ -9692,6 +9789,10 @@
             <translation>ہم اسے %1 کو دوبارہ دیکھیں گے۔</translation>
         </message>
         <message>
+            <source>We reached it</source>
+            <translation>ہم نے اسے پا لیا</translation>
+        </message>
+        <message>
             <source>Wednesday</source>
             <translation>بدھ</translation>
         </message>
@@ -10068,6 +10169,10 @@
             <translation>کرنسی: تین بڑے حروف</translation>
         </message>
         <message>
+            <source>cutting and making</source>
+            <translation>کاٹنا اور بنانا</translation>
+        </message>
+        <message>
             <source>day: before it came back</source>
             <translation>دن: واپس آنے سے پہلے</translation>
         </message>
@@ -10098,6 +10203,10 @@
         <message>
             <source>dough</source>
             <translation>آٹا</translation>
+        </message>
+        <message>
+            <source>drawing and writing</source>
+            <translation>تصویر بنانا اور لکھنا</translation>
         </message>
         <message>
             <source>dried out</source>
@@ -10154,6 +10263,22 @@
         <message>
             <source>found: nothing named</source>
             <translation>ملا: کسی کا نام نہیں</translation>
+        </message>
+        <message>
+            <source>getting dressed</source>
+            <translation>کپڑے پہننا</translation>
+        </message>
+        <message>
+            <source>getting ready to go</source>
+            <translation>باہر جانے کی تیاری</translation>
+        </message>
+        <message>
+            <source>goal: it has ended</source>
+            <translation>مقصد: ختم ہو چکا ہے</translation>
+        </message>
+        <message>
+            <source>goal: it has not ended</source>
+            <translation>مقصد: ختم نہیں ہوا</translation>
         </message>
         <message>
             <source>grading: only the therapist pins one</source>
@@ -10412,12 +10537,20 @@
             <translation>ایک وقت میں ایک انگلی</translation>
         </message>
         <message>
+            <source>opening things</source>
+            <translation>چیزیں کھولنا</translation>
+        </message>
+        <message>
             <source>paper</source>
             <translation>کاغذ</translation>
         </message>
         <message>
             <source>pegs</source>
             <translation>کلپ</translation>
+        </message>
+        <message>
+            <source>playing with others</source>
+            <translation>دوسروں کے ساتھ کھیلنا</translation>
         </message>
         <message>
             <source>poison line: only digits, spaces, + and -, at most 20</source>
@@ -10452,6 +10585,10 @@
             <translation>قینچی</translation>
         </message>
         <message>
+            <source>settling down</source>
+            <translation>سکون میں آنا</translation>
+        </message>
+        <message>
             <source>slow, floppy, or just quiet</source>
             <translation>آہستہ، ڈھیلی، یا بس چپ</translation>
         </message>
@@ -10474,6 +10611,10 @@
         <message>
             <source>spares: 0 to 100 percent</source>
             <translation>فالتو: 0 سے 100 فیصد</translation>
+        </message>
+        <message>
+            <source>spoon, fork and cup</source>
+            <translation>چمچ، کانٹا اور پیالی</translation>
         </message>
         <message>
             <source>steady body</source>
@@ -10959,6 +11100,13 @@
             <source>%1: not rated</source>
             <translation>‏%1: رائے نہیں دی</translation>
         </message>
+        <message numerus="yes">
+            <source>%n goals that ended are left out of these values.</source>
+            <translation>
+                <numerusform>‏%n ختم شدہ مقصد ان قدروں میں شامل نہیں۔</numerusform>
+                <numerusform>‏%n ختم شدہ مقاصد ان قدروں میں شامل نہیں۔</numerusform>
+            </translation>
+        </message>
         <message>
             <source>Agreed together</source>
             <translation>مل کر طے ہوا</translation>
@@ -10970,6 +11118,49 @@
         <message>
             <source>Rests on %1 of %2 goals</source>
             <translation>‏%2 میں سے %1 مقاصد پر مبنی</translation>
+        </message>
+    </context>
+    <context>
+        <name>lidlark::mobile::GoalPageViewModel</name>
+        <message>
+            <source>%1: here it is now</source>
+            <translation>‏%1: اب یہاں ہے</translation>
+        </message>
+        <message>
+            <source>%1: here it stood last</source>
+            <translation>‏%1: آخر میں یہاں تھا</translation>
+        </message>
+        <message>
+            <source>Agreed on %1</source>
+            <translation>طے ہوا: %1</translation>
+        </message>
+        <message>
+            <source>Agreed on %1, written down by %2</source>
+            <translation>طے ہوا: %1۔ لکھنے والے: %2</translation>
+        </message>
+        <message>
+            <source>Earlier words</source>
+            <translation>پہلے کے الفاظ</translation>
+        </message>
+        <message>
+            <source>It was to be looked at again %1.</source>
+            <translation>اسے %1 کو دوبارہ دیکھنا تھا۔</translation>
+        </message>
+        <message>
+            <source>Its five steps</source>
+            <translation>اس کے پانچ درجے</translation>
+        </message>
+        <message>
+            <source>Its last words</source>
+            <translation>اس کے آخری الفاظ</translation>
+        </message>
+        <message>
+            <source>Looked at again %1.</source>
+            <translation>دوبارہ دیکھیں گے %1۔</translation>
+        </message>
+        <message>
+            <source>Why: %1</source>
+            <translation>وجہ: %1</translation>
         </message>
     </context>
     <context>
@@ -10985,6 +11176,10 @@
         <message>
             <source>Its words have been changed. What was said of the earlier words stays with them.</source>
             <translation>اس کے الفاظ بدلے گئے ہیں۔ پہلے الفاظ پر جو کہا گیا وہ انہی کے ساتھ ہے۔</translation>
+        </message>
+        <message>
+            <source>Other goals</source>
+            <translation>دوسرے مقاصد</translation>
         </message>
     </context>
     <context>

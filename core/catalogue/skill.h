@@ -47,7 +47,9 @@ enum class LifeArea {
     Settling
 };
 
-inline constexpr EnumNames<LifeArea, 8> lifeAreaNames{
+inline constexpr std::size_t lifeAreaCount = 8;
+
+inline constexpr EnumNames<LifeArea, lifeAreaCount> lifeAreaNames{
     {"dressing", "mealtime tools", "drawing and writing", "cutting and making", "opening things",
      "play with others", "getting ready", "settling"}};
 

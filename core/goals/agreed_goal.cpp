@@ -6,6 +6,19 @@
 
 namespace lidlark::goals {
 
+namespace {
+
+std::optional<GoalTurn> turnFrom(const journal::Fields &fields)
+{
+    const auto turn = turnNames.parse(fields.text("turn").value_or(""));
+    const auto day = dayFromText(fields.text("turned").value_or(""));
+    if (!turn || !day)
+        return std::nullopt;
+    return GoalTurn{*turn, *day, fields.text("turn-words").value_or(""), {}};
+}
+
+} // namespace
+
 std::string fieldsOf(const ChildsGoal &childsGoal)
 {
     auto fields =
@@ -13,6 +26,13 @@ std::string fieldsOf(const ChildsGoal &childsGoal)
     fields["baseline"] = childsGoal.goal.baseline;
     fields["version"] = childsGoal.goal.version;
     fields["weight"] = childsGoal.goal.weight;
+    if (!childsGoal.goal.reason.empty())
+        fields["reason"] = childsGoal.goal.reason;
+    if (childsGoal.turn) {
+        fields["turn"] = turnNames.of(childsGoal.turn->turn);
+        fields["turned"] = toText(childsGoal.turn->on);
+        fields["turn-words"] = childsGoal.turn->words;
+    }
     return fields.dump();
 }
 
@@ -26,7 +46,8 @@ std::optional<ChildsGoal> agreedFromFields(const std::string &text)
     goal.baseline = fields.whole("baseline", lowestLevel, highestLevel).value_or(goal.now);
     goal.version = fields.whole("version", 1, mostVersions).value_or(1);
     goal.weight = fields.whole("weight", 0, heaviestWeight).value_or(1);
-    return ChildsGoal{read->child, goal};
+    goal.reason = fields.text("reason").value_or("");
+    return ChildsGoal{read->child, goal, turnFrom(fields)};
 }
 
 } // namespace lidlark::goals

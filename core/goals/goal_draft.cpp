@@ -90,6 +90,7 @@ std::vector<DraftFinding> findingsOf(const GoalDraft &draft)
     lookAtLine(findings, DraftField::ShortWords, draft.shortWords, longestGoalWords, false);
     for (std::size_t at = 0; at < levelCount; ++at)
         lookAtLevel(findings, draft, at);
+    lookAtLine(findings, DraftField::Reason, draft.reason, longestReason, false);
     if (!draft.baseline)
         findings.push_back({DraftField::Baseline, DraftMatter::Missing, 0, 0, {}});
     else if (*draft.baseline < lowestLevel || *draft.baseline > highestLevel)

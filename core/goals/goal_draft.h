@@ -13,6 +13,7 @@ namespace lidlark::goals {
 inline constexpr std::size_t levelCount = 5;
 inline constexpr std::size_t longestGoalWords = 120; ///< Characters.
 inline constexpr std::size_t longestLevel = 200;     ///< Characters.
+inline constexpr std::size_t longestReason = 200;    ///< Characters.
 
 /// A goal while somebody writes it, in the family's words.
 struct GoalDraft {
@@ -24,10 +25,11 @@ struct GoalDraft {
     std::optional<Day> reviewOn;
     std::vector<catalogue::Skill> skills;
     std::vector<catalogue::LifeArea> lifeAreas;
+    std::string reason = {}; ///< Why the words of a goal are changed; may be empty.
 };
 
 /// What of a draft a finding is about.
-enum class DraftField { Words, ShortWords, Level, Baseline, ReviewOn };
+enum class DraftField { Words, ShortWords, Level, Reason, Baseline, ReviewOn };
 
 enum class DraftMatter {
     // These refuse: the goal is not saved.

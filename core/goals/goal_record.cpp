@@ -1,6 +1,7 @@
 #include "core/goals/goal_record.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <tuple>
 
@@ -76,13 +77,60 @@ std::vector<Rating> standing(const std::vector<SaidRating> &all, const Seen &see
     return ratings;
 }
 
-GoalVersion versionOf(const std::vector<SaidGoal> &said, const std::vector<SaidRating> &ratings,
+/// A word about an end repeats what its author knew: it takes back no review or weight that was
+/// written meanwhile. Where nothing else is there (it came before the rest), it is what is known.
+std::vector<SaidGoal> withoutTurns(const std::vector<SaidGoal> &said)
+{
+    std::vector<SaidGoal> words;
+    std::ranges::copy_if(said, std::back_inserter(words),
+                         [](const SaidGoal &one) { return !one.value.turn; });
+    return words.empty() ? said : words;
+}
+
+/// Of those that had seen no other the first by its writing.
+const std::string &authorOf(const std::vector<SaidGoal> &said, const Seen &seen)
+{
+    const SaidGoal *first = nullptr;
+    for (const SaidGoal &candidate : said) {
+        const bool repeats = std::ranges::any_of(
+            said, [&](const SaidGoal &other) { return seen.saw(*candidate.event, *other.event); });
+        if (!repeats && (first == nullptr || byWriting(candidate, *first)))
+            first = &candidate;
+    }
+    return first->event->author;
+}
+
+GoalVersion versionOf(const std::vector<SaidGoal> &all, const std::vector<SaidRating> &ratings,
                       const Seen &seen)
 {
-    GoalVersion version{lastOf(said, seen, byWriting).value.goal, standing(ratings, seen)};
+    const std::vector<SaidGoal> said = withoutTurns(all);
+    GoalVersion version{lastOf(said, seen, byWriting).value.goal, standing(ratings, seen),
+                        authorOf(said, seen)};
     if (const Rating *agreed = latestBy(version, RatedBy::Together, {}))
         version.goal.now = agreed->level;
     return version;
+}
+
+void foldTurns(GoalRecord &record, const std::vector<SaidGoal> &goals, const Seen &seen)
+{
+    std::vector<Said<GoalTurn>> turns;
+    for (const SaidGoal &said : goals) {
+        if (!said.value.turn)
+            continue;
+        turns.push_back({said.event, *said.value.turn});
+        turns.back().value.by = said.event->author;
+    }
+    if (turns.empty())
+        return;
+    std::ranges::sort(turns, byWriting);
+    const auto repeats = std::ranges::unique(
+        turns, [](const auto &a, const auto &b) { return !byWriting(a, b) && !byWriting(b, a); });
+    turns.erase(repeats.begin(), repeats.end());
+    for (const Said<GoalTurn> &said : turns)
+        record.turns.push_back(said.value);
+    const GoalTurn &last = lastOf(turns, seen, byWriting).value;
+    if (ends(last.turn))
+        record.ending = last;
 }
 
 } // namespace
@@ -113,18 +161,21 @@ std::optional<GoalRecord> foldGoal(std::span<const Event> events, const Seen &se
     if (goals.empty())
         return std::nullopt;
     const SaidGoal &last = lastOf(goals, seen, byNumber);
-    GoalRecord record{last.value.child, {}, 0};
+    GoalRecord record{last.value.child, {}};
     for (const auto &[key, said] : byVersion) {
         if (key == keyOf(last.value.goal))
             record.inForce = record.versions.size();
         record.versions.push_back(versionOf(said, ratings[key], seen));
     }
+    foldTurns(record, goals, seen);
     return record;
 }
 
-child::ChildGoal inForce(const GoalRecord &record)
+std::optional<child::ChildGoal> inForce(const GoalRecord &record)
 {
-    return {record.child, record.current().goal.asChildGoal()};
+    if (record.ending)
+        return std::nullopt;
+    return child::ChildGoal{record.child, record.current().goal.asChildGoal()};
 }
 
 } // namespace lidlark::goals

@@ -5,7 +5,7 @@
 namespace lidlark::store {
 
 /// Rises whenever a fold gives other rows for the same events.
-inline constexpr int foldVersion = 3;
+inline constexpr int foldVersion = 4;
 
 /// Folds all rows anew when they were folded by other rules than today's: after a step of the
 /// schema, or by another release. Cheap when there is nothing to do. Call it once after opening.

@@ -20,7 +20,7 @@ namespace {
 std::optional<child::ChildGoal> goalInForce(std::span<const Event> events, const Seen &seen)
 {
     const auto record = goals::foldGoal(events, seen);
-    return record ? std::optional(goals::inForce(*record)) : std::nullopt;
+    return record ? goals::inForce(*record) : std::nullopt;
 }
 
 } // namespace

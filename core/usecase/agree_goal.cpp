@@ -24,6 +24,8 @@ std::string nameOf(const DraftFinding &finding)
         return "goal";
     case DraftField::ShortWords:
         return "in short";
+    case DraftField::Reason:
+        return "reason";
     case DraftField::Baseline:
         return "baseline";
     case DraftField::ReviewOn:
@@ -80,6 +82,7 @@ Result<GoalDraft> sound(Workplace &workplace, GoalDraft draft)
     draft.shortWords = *typedLine("in short", draft.shortWords, goals::longestGoalWords);
     for (std::string &level : draft.levels)
         level = *typedLine("level", level, goals::longestLevel);
+    draft.reason = *typedLine("reason", draft.reason, goals::longestReason);
     return draft;
 }
 
@@ -97,6 +100,7 @@ goals::AgreedGoal goalOf(const GoalDraft &draft, std::string id, int version)
     goal.skills = draft.skills;
     goal.lifeAreas = draft.lifeAreas;
     goal.version = version;
+    goal.reason = draft.reason;
     return goal;
 }
 
@@ -123,6 +127,7 @@ goals::AgreedGoal withSameWords(const goals::AgreedGoal &inForce, goals::AgreedG
     written.baseline = inForce.baseline;
     written.now = inForce.baseline;
     written.weight = inForce.weight;
+    written.reason = inForce.reason;
     return written;
 }
 
@@ -133,6 +138,7 @@ Result<std::string> agreeGoal(Workplace &workplace, const std::string &childAlia
     const auto box = store::BoxRepository(workplace.database).boxOf(childAlias);
     if (!box)
         return box.error();
+    draft.reason.clear(); // no words stood there before
     const Result<GoalDraft> agreed = sound(workplace, std::move(draft));
     if (!agreed)
         return agreed.error();
@@ -153,6 +159,8 @@ Outcome rewordGoal(Workplace &workplace, const std::string &childAlias, const st
     const auto record = childGoal(workplace, childAlias, goal);
     if (!agreed || !record)
         return agreed ? record.error() : agreed.error();
+    if (record->ending)
+        return Error{ErrorCode::Invalid, "goal: it has ended"};
     const int version = nextVersion(*record);
     if (version > goals::mostVersions)
         return Error{ErrorCode::Invalid, "goal: too many versions"};

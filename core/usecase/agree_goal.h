@@ -16,7 +16,8 @@ Result<std::string> agreeGoal(Workplace &workplace, const std::string &childAlia
 
 /// The same goal in other words: a new version, agreed on the draft's day. The one before stays,
 /// and what was rated by it. Where words and levels are the ones in force, no version begins: only
-/// its review, its skills and the short words change. Errors: as above, and NotFound (goal).
+/// its review, its skills, its parts of life and the short words change, and the draft's reason is
+/// not kept. Errors: as above, NotFound (goal), and Invalid for a goal that has ended.
 Outcome rewordGoal(Workplace &workplace, const std::string &childAlias, const std::string &goal,
                    goals::GoalDraft draft);
 

@@ -8,7 +8,8 @@
 
 namespace lidlark::usecase {
 
-/// Every goal of a child with its versions and ratings, by the day it was first agreed. Read by
+/// Every goal of a child, ended ones too, with its versions and ratings, by the day it was first
+/// agreed. Read by
 /// therapists and parents alone; who has no goals' lane reads none.
 /// Errors: NotFound (child).
 Result<std::vector<goals::GoalRecord>> childGoals(Workplace &workplace,

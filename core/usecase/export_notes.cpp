@@ -1,36 +1,11 @@
 #include "core/store/home_repository.h"
 #include "core/store/note_repository.h"
-#include "core/usecase/child_goals.h"
 #include "core/usecase/export_tables.h"
 #include "core/usecase/notes_lane.h"
 
 namespace lidlark::usecase {
 
 namespace {
-
-void addGoal(OpenTable &table, const std::string &child, const child::Goal &goal)
-{
-    std::string areas;
-    for (const catalogue::LifeArea area : goal.lifeAreas)
-        areas += (areas.empty() ? "" : "; ") + std::string(catalogue::lifeAreaNames.of(area));
-    std::string skills;
-    for (const catalogue::Skill skill : goal.skills)
-        skills += (skills.empty() ? "" : "; ") + std::string(catalogue::skillCodes.of(skill));
-    table.add({child, goal.words, goal.shortWords, goal.now, levelOf(goal, goal.now), goal.agreedOn,
-               goal.reviewOn, levelOf(goal, -2), levelOf(goal, -1), levelOf(goal, 0),
-               levelOf(goal, 1), levelOf(goal, 2), areas, skills});
-}
-
-void addRatings(OpenTable &table, const std::string &child, const goals::GoalRecord &record)
-{
-    for (const goals::GoalVersion &version : record.versions) {
-        for (const goals::Rating &rating : version.ratings)
-            table.add({child, version.goal.words, version.goal.version, rating.day,
-                       child::levelOf(version.goal, rating.level),
-                       rating.rater.empty() ? Cell() : Cell(rating.rater),
-                       goals::ratedByNames.of(rating.role)});
-    }
-}
 
 void addCheckIn(OpenTable &table, const ExportSource &source, const std::string &child,
                 const std::string &home, const checkin::CheckIn &checkIn)
@@ -43,30 +18,6 @@ void addCheckIn(OpenTable &table, const ExportSource &source, const std::string 
 }
 
 } // namespace
-
-Tables goalTables(const ExportSource &source)
-{
-    OpenTable table{"goals",
-                    "goals",
-                    {"child", "goal", "in short", "now", "now in words", "agreed on", "review on",
-                     "at -2", "at -1", "at 0", "at 1", "at 2", "part of life", "skill codes"},
-                    {}};
-    OpenTable ratings{
-        "goals",
-        "what was said of goals",
-        {"child", "goal", "version of its words", "day", "level in words", "said by", "as"},
-        {}};
-    for (const store::BoxRow &box : source.boxes) {
-        const auto records = childGoals(source.workplace, box.alias);
-        if (!records)
-            return records.error();
-        for (const goals::GoalRecord &record : *records) {
-            addGoal(table, box.alias, record.current().goal);
-            addRatings(ratings, box.alias, record);
-        }
-    }
-    return std::vector{std::move(table), std::move(ratings)};
-}
 
 Tables checkInTables(const ExportSource &source)
 {

@@ -12,20 +12,20 @@ namespace lidlark::usecase {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
+using OrderedJson = nlohmann::ordered_json;
 
 std::string jsonTextOf(const OpenRecord &record)
 {
-    Json json{{"what this is", "what one phone with Lidlark holds about a family"},
-              {"form", 1},
-              {"made on", toText(record.made)},
-              {"made by", record.person},
-              {"part in the crew", store::roleNames.of(record.role)},
-              {"children", record.children}};
+    OrderedJson json{{"what this is", "what one phone with Lidlark holds about a family"},
+                     {"form", 1},
+                     {"made on", toText(record.made)},
+                     {"made by", record.person},
+                     {"part in the crew", store::roleNames.of(record.role)},
+                     {"children", record.children}};
     for (const OpenTable &table : record.tables)
         json[table.group][table.name] = jsonOf(table);
     // What is no UTF-8 becomes the sign for that; nothing else of the record is lost by it.
-    return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+    return json.dump(2, ' ', false, OrderedJson::error_handler_t::replace) + "\n";
 }
 
 std::string csvName(const OpenTable &table)

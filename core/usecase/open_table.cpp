@@ -8,7 +8,7 @@ namespace lidlark::usecase {
 
 namespace {
 
-using Json = nlohmann::ordered_json;
+using OrderedJson = nlohmann::ordered_json;
 
 constexpr std::string_view utf8Mark = "\xEF\xBB\xBF";
 constexpr std::string_view lineEnd = "\r\n";
@@ -40,10 +40,10 @@ std::string csvCell(const Cell &cell)
     return {};
 }
 
-Json jsonCell(const Cell &cell)
+OrderedJson jsonCell(const Cell &cell)
 {
     return std::visit(
-        [](const auto &value) -> Json {
+        [](const auto &value) -> OrderedJson {
             if constexpr (std::is_same_v<std::decay_t<decltype(value)>, std::monostate>)
                 return {};
             else
@@ -79,11 +79,11 @@ std::string timeOfDay(int minute)
     return two(minute / 60) + ":" + two(minute % 60);
 }
 
-Json jsonOf(const OpenTable &table)
+OrderedJson jsonOf(const OpenTable &table)
 {
-    Json rows = Json::array();
+    OrderedJson rows = OrderedJson::array();
     for (const std::vector<Cell> &cells : table.rows) {
-        Json row = Json::object();
+        OrderedJson row = OrderedJson::object();
         for (std::size_t i = 0; i < table.columns.size(); ++i)
             row[table.columns[i]] = jsonCell(cells[i]);
         rows.push_back(std::move(row));

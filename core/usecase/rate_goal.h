@@ -21,8 +21,9 @@ struct GoalRating {
 };
 
 /// Keeps a rating beside all others: what this rater said on that day of these words is replaced,
-/// nothing else. Errors: NotFound (child, goal, its words), NotAllowed (who reads no goals),
-/// Invalid with the field named (level, rater, a day still to come or before the goal was agreed).
+/// nothing else. Of a goal that has ended, too: what two saw on its last day. Errors: NotFound
+/// (child, goal, its words), NotAllowed (who reads no goals), Invalid with the field named (level,
+/// rater, a day still to come or before the goal was agreed).
 Outcome rateGoal(Workplace &workplace, const std::string &childAlias, const GoalRating &said);
 
 } // namespace lidlark::usecase

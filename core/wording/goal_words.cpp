@@ -25,6 +25,7 @@ Sentence missingWords(DraftField field)
     case DraftField::ReviewOn:
         return {say("Choose a day to look at it again."), {}};
     case DraftField::ShortWords:
+    case DraftField::Reason:
     case DraftField::Level:
         break;
     }
@@ -33,6 +34,8 @@ Sentence missingWords(DraftField field)
 
 int longestOf(DraftField field)
 {
+    if (field == DraftField::Reason)
+        return static_cast<int>(goals::longestReason);
     return static_cast<int>(field == DraftField::Level ? goals::longestLevel
                                                        : goals::longestGoalWords);
 }
@@ -78,6 +81,20 @@ Sentence ratedByWords(RatedBy role)
                                                   say("The family"), say("The therapist"),
                                                   say("Somebody else")};
     return {words[static_cast<std::size_t>(role)], {}};
+}
+
+Sentence turnWords(goals::Turn turn)
+{
+    // In the order of goals::Turn.
+    static constexpr std::array<English, 4> words{say("We reached it"), say("It matters less now"),
+                                                  say("Another goal takes its place"),
+                                                  say("It is taken up again")};
+    return {words[static_cast<std::size_t>(turn)], {}};
+}
+
+Sentence turnLine(const goals::GoalTurn &turn)
+{
+    return {say("%1 on %2: %3"), {turn.by, dateWords(turn.on), turnWords(turn.turn)}};
 }
 
 Sentence ratingWords(const goals::Rating &rating, const goals::GoalVersion &version)

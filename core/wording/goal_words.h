@@ -17,6 +17,12 @@ Sentence findingWords(const goals::DraftFinding &finding);
 /// "The family".
 Sentence ratedByWords(goals::RatedBy role);
 
+/// How a goal ends, or that it goes on: "We reached it".
+Sentence turnWords(goals::Turn turn);
+
+/// "Ruth on 29 March: We reached it".
+Sentence turnLine(const goals::GoalTurn &turn);
+
 /// "Ruth, 4 February: " and the words of the level.
 Sentence ratingWords(const goals::Rating &rating, const goals::GoalVersion &version);
 

@@ -32,4 +32,14 @@ Sentence skillWords(catalogue::Skill skill)
     return {words[static_cast<std::size_t>(skill)], {}};
 }
 
+Sentence lifeAreaWords(catalogue::LifeArea area)
+{
+    // In the order of catalogue::LifeArea.
+    static constexpr std::array<English, catalogue::lifeAreaCount> words{
+        say("getting dressed"),     say("spoon, fork and cup"), say("drawing and writing"),
+        say("cutting and making"),  say("opening things"),      say("playing with others"),
+        say("getting ready to go"), say("settling down")};
+    return {words[static_cast<std::size_t>(area)], {}};
+}
+
 } // namespace lidlark::wording

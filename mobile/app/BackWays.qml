@@ -71,10 +71,11 @@ QtObject {
             return ways.item
         case "goals":
             return ways.goals
-        case "goal-writing":
-        case "goal-rating":
+        case "goal":
         case "goal-numbers":
             return "goals"
+        case "goal-ending":
+            return "goal"
         case "noted":
             return ways.noted
         case "own-notes":

@@ -12,5 +12,5 @@ GoalRatingScreen {
     household: route.screens.household
     goal: route.screens.goal
     onBack: route.screens.goBack()
-    onKept: route.screens.go("goals")
+    onKept: route.screens.goBack()
 }

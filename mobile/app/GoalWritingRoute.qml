@@ -12,5 +12,5 @@ GoalWritingScreen {
     household: route.screens.household
     goal: route.screens.goal
     onBack: route.screens.goBack()
-    onAgreed: route.screens.go("goals")
+    onAgreed: route.screens.goBack()
 }

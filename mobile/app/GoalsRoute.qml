@@ -13,5 +13,7 @@ GoalsScreen {
     onBack: route.screens.leave("goals")
     onGoalWanted: goal => route.screens.showGoal("goal-writing", goal)
     onRatingWanted: goal => route.screens.showGoal("goal-rating", goal)
+    onPageWanted: goal => route.screens.showGoal("goal", goal)
+    Component.onCompleted: route.screens.bench.goalBack = "goals"
     onNumbersWanted: route.screens.go("goal-numbers")
 }

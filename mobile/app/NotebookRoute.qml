@@ -12,6 +12,7 @@ NotebookScreen {
     household: route.screens.household
     sitting: route.screens.sitting
     onNotedWanted: route.screens.showNoted("notebook")
+    onGoalsWanted: route.screens.showGoals("notebook")
     onOwnNotesWanted: route.screens.go("own-notes")
     foot: MainTabs { screens: route.screens }
 }

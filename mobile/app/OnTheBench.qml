@@ -39,10 +39,15 @@ QtObject {
     /// child's, or "packers".
     property string crewPage: "crew"
 
+    /// Where a goal's level and its words lead back to: the goals, or its own page.
+    property string goalBack: "goals"
+
     /// Where a page goes back to; several pages of the bench lead to some of them.
     function backFrom(where: string): string {
         if (where === "shelf")
             return bench.shelfBack
+        if (where === "goal-rating" || where === "goal-writing")
+            return bench.goalBack
         if (where === "own-item")
             return bench.ownItemBack
         if (where === "build-box" && bench.boxBack.length > 0)

@@ -41,6 +41,16 @@ Outcome rate(Household &household, const usecase::GoalRating &rating)
     return usecase::rateGoal(household.workplace(), childOf(household), rating);
 }
 
+Outcome endGoal(Household &household, const usecase::GoalEnd &end)
+{
+    return usecase::endGoal(household.workplace(), childOf(household), end);
+}
+
+Outcome takeUp(Household &household, const QString &goal)
+{
+    return usecase::takeUpGoal(household.workplace(), childOf(household), toCore(goal));
+}
+
 Outcome weigh(Household &household, const std::string &goal, int weight)
 {
     return usecase::weighGoal(household.workplace(), childOf(household), goal, weight);

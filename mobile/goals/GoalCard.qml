@@ -15,7 +15,7 @@ Card {
     property string before: ""
 
     signal rateWanted()
-    signal wordsWanted()
+    signal pageWanted()
 
     spacing: Theme.gap
 
@@ -72,9 +72,9 @@ Card {
         width: parent.width
         text: qsTr("How is it going?")
         accessibleName: qsTr("How is it going? %1").arg(card.words)
-        otherText: qsTr("Other words")
-        otherAccessibleName: qsTr("Other words: %1").arg(card.words)
+        otherText: qsTr("The whole goal")
+        otherAccessibleName: qsTr("The whole goal: %1").arg(card.words)
         onClicked: card.rateWanted()
-        onOtherClicked: card.wordsWanted()
+        onOtherClicked: card.pageWanted()
     }
 }

@@ -69,6 +69,14 @@ Sheet {
             text: qsTr("Nothing has been rated yet.")
         }
 
+        Words {
+            width: page.width
+            role: Theme.Reason
+            soft: true
+            visible: text.length > 0
+            text: numbers.leftOut
+        }
+
         Repeater {
             model: numbers.raters
 

@@ -40,11 +40,12 @@ Sheet {
         text: qsTr("The words so far stay, with all that was said of them. A new version begins today.")
     }
 
-    PaperField {
+    PaperArea {
         id: words
 
         objectName: "goalWords"
         width: screen.contentWidth
+        lines: Theme.largeText ? 2 : 1
         label: qsTr("What the child will do, in the family's words")
         placeholder: qsTr("Opens his lunch tub at school")
         problem: writing.wordsProblem
@@ -52,16 +53,24 @@ Sheet {
         Component.onCompleted: words.text = writing.words
     }
 
-    PaperField {
+    PaperArea {
         id: shortWords
 
         objectName: "goalShort"
         width: screen.contentWidth
+        lines: Theme.largeText ? 2 : 1
         label: qsTr("The same after “For …” (may be left out)")
         placeholder: qsTr("opening his lunch tub")
         problem: writing.shortProblem
         onEdited: writing.shortWords = shortWords.text
         Component.onCompleted: shortWords.text = writing.shortWords
+    }
+
+    AreaChoice {
+        width: screen.contentWidth
+        areas: writing.areas
+        chosen: writing.chosenAreas
+        onAreaTapped: area => writing.chooseArea(area)
     }
 
     SectionWords {
@@ -102,6 +111,18 @@ Sheet {
         strong: true
         visible: text.length > 0
         text: writing.baselineProblem
+    }
+
+    PaperArea {
+        id: reason
+
+        objectName: "goalReason"
+        width: screen.contentWidth
+        visible: writing.rewords || reason.text.length > 0
+        lines: 2
+        label: qsTr("Why other words? (may be left out)")
+        problem: writing.reasonProblem
+        onEdited: writing.reason = reason.text
     }
 
     ReviewChoice {

@@ -14,6 +14,7 @@ Sheet {
     signal back()
     signal goalWanted(string goal)
     signal ratingWanted(string goal)
+    signal pageWanted(string goal)
     signal numbersWanted()
 
     GoalsViewModel {
@@ -35,7 +36,7 @@ Sheet {
 
     EmptyState {
         width: screen.contentWidth
-        visible: goals.count === 0 && goals.problem.length === 0
+        visible: goals.count === 0 && goals.earlier.length === 0 && goals.problem.length === 0
         drawing: "item-lid"
         text: qsTr("No goal yet")
         note: qsTr("Agree on one with the family, in their words: something the child does on an everyday day.")
@@ -44,21 +45,62 @@ Sheet {
     Repeater {
         model: goals
 
-        GoalCard {
-            id: card
+        Column {
+            id: entry
 
             required property string goalId
-            required words
-            required nowText
-            required nextText
-            required dates
-            required said
-            required before
+            required property string heading
+            required property string words
+            required property string nowText
+            required property string nextText
+            required property string dates
+            required property list<string> said
+            required property string before
 
-            objectName: "goal-" + card.goalId
             width: screen.contentWidth
-            onRateWanted: screen.ratingWanted(card.goalId)
-            onWordsWanted: screen.goalWanted(card.goalId)
+            spacing: Theme.chipGap
+
+            SectionWords {
+                width: entry.width
+                visible: entry.heading.length > 0
+                text: entry.heading
+            }
+
+            GoalCard {
+                objectName: "goal-" + entry.goalId
+                width: entry.width
+                words: entry.words
+                nowText: entry.nowText
+                nextText: entry.nextText
+                dates: entry.dates
+                said: entry.said
+                before: entry.before
+                onRateWanted: screen.ratingWanted(entry.goalId)
+                onPageWanted: screen.pageWanted(entry.goalId)
+            }
+        }
+    }
+
+    SectionWords {
+        width: screen.contentWidth
+        visible: goals.earlier.length > 0
+        text: qsTr("Earlier goals")
+    }
+
+    Repeater {
+        model: goals.earlier
+
+        LinkRow {
+            id: ended
+
+            required property string modelData
+            required property int index
+
+            objectName: "earlier-" + ended.modelData
+            width: screen.contentWidth
+            text: goals.earlierWords[ended.index]
+            note: goals.earlierEnds[ended.index]
+            onClicked: screen.pageWanted(ended.modelData)
         }
     }
 

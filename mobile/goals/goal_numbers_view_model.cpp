@@ -19,6 +19,7 @@ void GoalNumbersViewModel::load()
     renewRows([this] {
         m_goals.clear();
         m_scores.clear();
+        m_ended = 0;
         if (!m_household->therapist())
             return;
         auto records = goalsOf(*m_household);
@@ -26,6 +27,8 @@ void GoalNumbersViewModel::load()
         if (!records)
             return;
         m_goals = *std::move(records);
+        m_ended = static_cast<int>(
+            std::erase_if(m_goals, [](const goals::GoalRecord &goal) { return goal.ending; }));
         m_scores = goals::raterScores(m_goals);
     });
     emit loaded();
@@ -113,6 +116,13 @@ QStringList GoalNumbersViewModel::restsOn() const
         texts.append(
             tr("Rests on %1 of %2 goals").arg(numerals(score.rated), numerals(score.goals)));
     return texts;
+}
+
+QString GoalNumbersViewModel::leftOut() const
+{
+    return m_ended > 0
+               ? numerals(tr("%n goals that ended are left out of these values.", nullptr, m_ended))
+               : QString();
 }
 
 void GoalNumbersViewModel::weigh(int row, int weight)

@@ -20,6 +20,8 @@ class GoalNumbersViewModel : public lidlark::mobile::KeptRows
     Q_PROPERTY(QList<QString> raters READ raters NOTIFY loaded FINAL)
     Q_PROPERTY(QList<QString> scores READ scores NOTIFY loaded FINAL)
     Q_PROPERTY(QList<QString> restsOn READ restsOn NOTIFY loaded FINAL)
+    /// How many goals have ended, and count in no score; empty: none.
+    Q_PROPERTY(QString leftOut READ leftOut NOTIFY loaded FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
@@ -40,6 +42,7 @@ public:
     [[nodiscard]] QStringList raters() const;
     [[nodiscard]] QStringList scores() const;
     [[nodiscard]] QStringList restsOn() const;
+    [[nodiscard]] QString leftOut() const;
     [[nodiscard]] QString problem() const { return m_problem; }
 
     Q_INVOKABLE void weigh(int row, int weight);
@@ -58,6 +61,7 @@ private:
     Household *m_household = nullptr;
     std::vector<goals::GoalRecord> m_goals;
     std::vector<goals::RaterScore> m_scores;
+    int m_ended = 0;
     QString m_problem;
 };
 

@@ -5,6 +5,7 @@
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/goals/goal_lines.h"
 
 namespace lidlark::mobile {
 
@@ -93,8 +94,10 @@ void GoalRatingViewModel::setRole(int role)
     if (role < 0 || role >= roleCount)
         return;
     m_role = static_cast<goals::RatedBy>(role);
-    // Whoever holds this phone is the therapist; of others a name is asked for.
-    m_rater = *m_role == goals::RatedBy::Therapist ? m_household->person() : QString();
+    // Whoever holds this phone speaks for one side; of others a name is asked for.
+    const auto holder =
+        m_household->therapist() ? goals::RatedBy::Therapist : goals::RatedBy::Family;
+    m_rater = *m_role == holder ? m_household->person() : QString();
     change();
 }
 
@@ -123,13 +126,7 @@ bool GoalRatingViewModel::dayMayFall() const
 
 QStringList GoalRatingViewModel::said() const
 {
-    QStringList lines;
-    if (!m_record)
-        return lines;
-    const goals::GoalVersion &version = m_record->current();
-    for (auto rating = version.ratings.rbegin(); rating != version.ratings.rend(); ++rating)
-        lines.append(translated(wording::ratingWords(*rating, version)));
-    return lines;
+    return m_record ? ratingLines(m_record->current()) : QStringList();
 }
 
 bool GoalRatingViewModel::complete() const

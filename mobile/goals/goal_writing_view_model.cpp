@@ -1,20 +1,17 @@
 #include "goal_writing_view_model.h"
 
-#include "core/wording/day_words.h"
 #include "core/wording/goal_words.h"
-#include "core/wording/skill_words.h"
-#include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
 
 #include <algorithm>
+#include <functional>
 
 namespace lidlark::mobile {
 
 namespace {
 
 constexpr int levels = static_cast<int>(goals::levelCount);
-constexpr int daysInWeek = 7;
 
 /// The highest level stands first.
 std::size_t placeOf(int row)
@@ -28,11 +25,6 @@ std::string oneLine(QString text)
     text.replace(QLatin1Char('\r'), QLatin1Char(' '));
     text.replace(QLatin1Char('\n'), QLatin1Char(' '));
     return toCore(text);
-}
-
-QString wordsOf(catalogue::Skill skill)
-{
-    return capitalised(translated(wording::skillWords(skill)));
 }
 
 } // namespace
@@ -57,8 +49,10 @@ void GoalWritingViewModel::load()
     beginResetModel();
     auto draft = mobile::draftOf(*m_household, m_goal);
     m_problem = draft ? QString() : m_household->sentenceFor(draft.error());
-    if (draft)
+    if (draft) {
         m_draft = *std::move(draft);
+        m_before = m_draft;
+    }
     endResetModel();
     emit edited();
 }
@@ -140,6 +134,23 @@ void GoalWritingViewModel::setShortWords(const QString &words)
     change();
 }
 
+void GoalWritingViewModel::setReason(const QString &words)
+{
+    m_draft.reason = oneLine(words);
+    change();
+}
+
+/// As core compares them: white space at the ends is no other wording.
+bool GoalWritingViewModel::rewords() const
+{
+    const auto differs = [](const std::string &a, const std::string &b) {
+        return fromCore(a).trimmed() != fromCore(b).trimmed();
+    };
+    return m_before &&
+           (differs(m_before->words, m_draft.words) ||
+            !std::ranges::equal(m_before->levels, m_draft.levels, std::not_fn(differs)));
+}
+
 void GoalWritingViewModel::setLevel(int row, const QString &words)
 {
     if (row < 0 || row >= levels)
@@ -153,57 +164,6 @@ void GoalWritingViewModel::setToday(int row)
     if (row < 0 || row >= levels)
         return;
     m_draft.baseline = static_cast<int>(placeOf(row)) + goals::lowestLevel;
-    change();
-}
-
-QString GoalWritingViewModel::review() const
-{
-    return m_draft.reviewOn ? translated(wording::dateWords(*m_draft.reviewOn)) : QString();
-}
-
-int GoalWritingViewModel::reviewWeeks() const
-{
-    const int days = m_draft.reviewOn ? *m_draft.reviewOn - m_household->today().day : 0;
-    return days > 0 && days % daysInWeek == 0 ? days / daysInWeek : 0;
-}
-
-void GoalWritingViewModel::reviewInWeeks(int weeks)
-{
-    m_draft.reviewOn = m_household->today().day + weeks * daysInWeek;
-    change();
-}
-
-void GoalWritingViewModel::moveReview(int weeks)
-{
-    if (!m_draft.reviewOn)
-        return;
-    m_draft.reviewOn = *m_draft.reviewOn + weeks * daysInWeek;
-    change();
-}
-
-QStringList GoalWritingViewModel::skills()
-{
-    QStringList words;
-    for (std::size_t i = 0; i < catalogue::skillCount; ++i)
-        words.append(wordsOf(static_cast<catalogue::Skill>(i)));
-    return words;
-}
-
-QStringList GoalWritingViewModel::chosenSkills() const
-{
-    QStringList chosen;
-    for (const catalogue::Skill skill : m_draft.skills)
-        chosen.append(wordsOf(skill));
-    return chosen;
-}
-
-void GoalWritingViewModel::chooseSkill(int skill)
-{
-    if (skill < 0 || skill >= static_cast<int>(catalogue::skillCount))
-        return;
-    const auto chosen = static_cast<catalogue::Skill>(skill);
-    if (std::erase(m_draft.skills, chosen) == 0)
-        m_draft.skills.push_back(chosen);
     change();
 }
 

@@ -5,6 +5,7 @@
 
 #include "mobile/bridge/goal_errands.h"
 
+#include <optional>
 #include <vector>
 
 namespace lidlark::mobile {
@@ -22,6 +23,13 @@ class GoalWritingViewModel : public QAbstractListModel
     Q_PROPERTY(QString wordsProblem READ wordsProblem NOTIFY edited FINAL)
     Q_PROPERTY(QString shortWords READ shortWords WRITE setShortWords NOTIFY edited FINAL)
     Q_PROPERTY(QString shortProblem READ shortProblem NOTIFY edited FINAL)
+    /// Parts of the family's life, in words; the offers go by these, too.
+    Q_PROPERTY(QList<QString> areas READ areas CONSTANT FINAL)
+    Q_PROPERTY(QList<QString> chosenAreas READ chosenAreas NOTIFY edited FINAL)
+    /// The words or a level are no longer those in force: a reason may be given.
+    Q_PROPERTY(bool rewords READ rewords NOTIFY edited FINAL)
+    Q_PROPERTY(QString reason READ reason WRITE setReason NOTIFY edited FINAL)
+    Q_PROPERTY(QString reasonProblem READ reasonProblem NOTIFY edited FINAL)
     Q_PROPERTY(QString baselineProblem READ baselineProblem NOTIFY edited FINAL)
     /// "29 March"; empty: not chosen.
     Q_PROPERTY(QString review READ review NOTIFY edited FINAL)
@@ -62,6 +70,12 @@ public:
     void setShortWords(const QString &words);
     [[nodiscard]] QString wordsProblem() const { return findingOf(goals::DraftField::Words); }
     [[nodiscard]] QString shortProblem() const { return findingOf(goals::DraftField::ShortWords); }
+    [[nodiscard]] static QStringList areas();
+    [[nodiscard]] QStringList chosenAreas() const;
+    [[nodiscard]] bool rewords() const;
+    [[nodiscard]] QString reason() const { return QString::fromStdString(m_draft.reason); }
+    void setReason(const QString &words);
+    [[nodiscard]] QString reasonProblem() const { return findingOf(goals::DraftField::Reason); }
     [[nodiscard]] QString baselineProblem() const { return findingOf(goals::DraftField::Baseline); }
     [[nodiscard]] QString reviewProblem() const { return findingOf(goals::DraftField::ReviewOn); }
     [[nodiscard]] QString review() const;
@@ -78,6 +92,7 @@ public:
     /// A week later, or with -1 a week earlier.
     Q_INVOKABLE void moveReview(int weeks);
     Q_INVOKABLE void chooseSkill(int skill);
+    Q_INVOKABLE void chooseArea(int area);
     /// Says at each field what is to be said. @returns whether it may be agreed on.
     Q_INVOKABLE bool lookOver();
     /// Keeps it. @returns whether it is kept; else `problem` says why.
@@ -94,6 +109,7 @@ private:
     Household *m_household = nullptr;
     QString m_goal;
     goals::GoalDraft m_draft;
+    std::optional<goals::GoalDraft> m_before; ///< In force, where words are changed.
     bool m_lookedOver = false;
     std::vector<goals::DraftFinding> m_findings; ///< Empty until it was looked over.
     QString m_problem;

@@ -4,10 +4,24 @@
 #include "core/wording/goal_words.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/text.h"
+#include "mobile/goals/goal_lines.h"
 
+#include <algorithm>
 #include <set>
 
 namespace lidlark::mobile {
+
+namespace {
+
+/// Where a goal is about several parts of life, the first one counts; without any it comes last.
+std::size_t areaPlaceOf(const goals::GoalRecord &record)
+{
+    const auto &areas = record.current().goal.lifeAreas;
+    return areas.empty() ? catalogue::lifeAreaCount
+                         : static_cast<std::size_t>(std::ranges::min(areas));
+}
+
+} // namespace
 
 void GoalsViewModel::setHousehold(Household *household)
 {
@@ -22,9 +36,54 @@ void GoalsViewModel::load()
         auto records = goalsOf(*m_household);
         m_problem = records ? QString() : m_household->sentenceFor(records.error());
         if (records)
-            m_goals = *std::move(records);
+            sort(*std::move(records));
     });
     emit loaded();
+}
+
+void GoalsViewModel::sort(std::vector<goals::GoalRecord> records)
+{
+    m_goals.clear();
+    m_earlier.clear();
+    for (goals::GoalRecord &record : records)
+        (record.ending ? m_earlier : m_goals).push_back(std::move(record));
+    std::ranges::stable_sort(m_goals, {}, areaPlaceOf);
+    std::ranges::stable_sort(m_earlier, std::ranges::greater{},
+                             [](const goals::GoalRecord &record) { return record.ending->on; });
+}
+
+QString GoalsViewModel::headingOf(std::size_t row) const
+{
+    const std::size_t place = areaPlaceOf(m_goals[row]);
+    if (row > 0 && areaPlaceOf(m_goals[row - 1]) == place)
+        return {};
+    if (place < catalogue::lifeAreaCount)
+        return areaWords(static_cast<catalogue::LifeArea>(place));
+    return row > 0 ? tr("Other goals") : QString();
+}
+
+QStringList GoalsViewModel::earlier() const
+{
+    QStringList ids;
+    for (const goals::GoalRecord &record : m_earlier)
+        ids.append(fromCore(record.current().goal.id));
+    return ids;
+}
+
+QStringList GoalsViewModel::earlierWords() const
+{
+    QStringList words;
+    for (const goals::GoalRecord &record : m_earlier)
+        words.append(fromCore(record.current().goal.words));
+    return words;
+}
+
+QStringList GoalsViewModel::earlierEnds() const
+{
+    QStringList lines;
+    for (const goals::GoalRecord &record : m_earlier)
+        lines.append(translated(wording::turnLine(*record.ending)));
+    return lines;
 }
 
 QStringList GoalsViewModel::rowKeys() const
@@ -49,6 +108,8 @@ QVariant GoalsViewModel::data(const QModelIndex &index, int role) const
     switch (role) {
     case GoalIdRole:
         return fromCore(goal.id);
+    case HeadingRole:
+        return headingOf(static_cast<std::size_t>(index.row()));
     case WordsRole:
         return fromCore(goal.words);
     case NowRole:
@@ -71,9 +132,9 @@ QVariant GoalsViewModel::data(const QModelIndex &index, int role) const
 
 QHash<int, QByteArray> GoalsViewModel::roleNames() const
 {
-    return {{GoalIdRole, "goalId"}, {WordsRole, "words"}, {NowRole, "nowText"},
-            {NextRole, "nextText"}, {DatesRole, "dates"}, {SaidRole, "said"},
-            {BeforeRole, "before"}};
+    return {{GoalIdRole, "goalId"}, {HeadingRole, "heading"}, {WordsRole, "words"},
+            {NowRole, "nowText"},   {NextRole, "nextText"},   {DatesRole, "dates"},
+            {SaidRole, "said"},     {BeforeRole, "before"}};
 }
 
 QString GoalsViewModel::datesOf(const child::Goal &goal) const

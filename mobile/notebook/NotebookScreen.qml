@@ -14,6 +14,7 @@ Sheet {
 
     signal notedWanted()
     signal ownNotesWanted()
+    signal goalsWanted()
 
     NotebookViewModel {
         id: notebook
@@ -71,6 +72,14 @@ Sheet {
             soft: true
             text: notebook.goalDates
         }
+    }
+
+    StitchedLink {
+        anchors.left: parent.left
+        width: Math.min(implicitWidth, screen.contentWidth)
+        visible: notebook.knowsGoals
+        text: notebook.goal.length > 0 ? qsTr("All about the goals") : qsTr("Earlier goals")
+        onClicked: screen.goalsWanted()
     }
 
     Column {

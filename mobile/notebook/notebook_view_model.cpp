@@ -4,6 +4,7 @@
 #include "core/wording/day_words.h"
 #include "core/wording/line_words.h"
 #include "core/wording/play_words.h"
+#include "mobile/bridge/goal_errands.h"
 #include "mobile/bridge/letters.h"
 #include "mobile/bridge/sentence.h"
 #include "mobile/bridge/small_drawing.h"
@@ -29,6 +30,8 @@ void NotebookViewModel::load()
     if (family)
         m_family = *std::move(family);
     m_notes = m_household->boxNotes();
+    const auto goals = m_family ? goalsOf(*m_household) : Result(std::vector<goals::GoalRecord>());
+    m_knowsGoals = goals && !goals->empty();
     m_entries.clear();
     if (m_family) {
         for (const play::Play &play : m_family->plays)

@@ -15,6 +15,8 @@ class NotebookViewModel : public QAbstractListModel
     QML_ELEMENT
     Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
     Q_PROPERTY(int count READ count NOTIFY loaded FINAL)
+    /// There is more to read of goals: others, ended ones, all that was said of them.
+    Q_PROPERTY(bool knowsGoals READ knowsGoals NOTIFY loaded FINAL)
     Q_PROPERTY(QString goal READ goal NOTIFY loaded FINAL) ///< Empty: none agreed.
     Q_PROPERTY(QString goalNow READ goalNow NOTIFY loaded FINAL)
     Q_PROPERTY(QString goalNext READ goalNext NOTIFY loaded FINAL)
@@ -32,6 +34,7 @@ public:
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     [[nodiscard]] int count() const { return rowCount(); }
+    [[nodiscard]] bool knowsGoals() const { return m_knowsGoals; }
     [[nodiscard]] QString goal() const;
     [[nodiscard]] QString goalNow() const;
     [[nodiscard]] QString goalNext() const;
@@ -58,6 +61,7 @@ private:
     };
 
     Household *m_household = nullptr;
+    bool m_knowsGoals = false;
     std::optional<usecase::Family> m_family;
     std::vector<usecase::BoxNote> m_notes;
     std::vector<Entry> m_entries; ///< Into the two above, newest first.

@@ -1,5 +1,7 @@
 #include "tests/states/leg.h"
 
+#include "core/usecase/agree_goal.h"
+#include "core/usecase/end_goal.h"
 #include "core/usecase/issue_box.h"
 #include "core/usecase/keep_build.h"
 #include "core/usecase/keep_design.h"
@@ -61,6 +63,26 @@ void layOutABuild(usecase::Workplace &morven)
     (void)usecase::takeBoxBack(morven, "K1");
 }
 
+/// A goal that got other words, and ended.
+void endAGoal(usecase::Workplace &morven)
+{
+    goals::GoalDraft coat;
+    coat.words = "Does up his coat before break";
+    coat.levels = {"An adult does it up.", "Holds the edges, an adult pulls the zip.",
+                   "Pulls the zip up once an adult has joined it.", "Joins and pulls it indoors.",
+                   "Joins and pulls it outside, with the others waiting."};
+    coat.baseline = -2;
+    coat.reviewOn = *dayFrom({2027, 3, 29});
+    coat.lifeAreas = {catalogue::LifeArea::Dressing, catalogue::LifeArea::GettingReady};
+    const auto goal = usecase::agreeGoal(morven, "Fin", coat);
+    (void)usecase::rateGoal(morven, "Fin", {*goal, 0, goals::RatedBy::Together, "", {}});
+    coat.levels[4] = "Joins and pulls it outside, and helps a friend.";
+    coat.baseline = 1;
+    coat.reason = "He does it every day by now, and wants to help.";
+    (void)usecase::rewordGoal(morven, "Fin", *goal, coat);
+    (void)usecase::endGoal(morven, "Fin", {*goal, goals::Turn::Reached, "All week, at school."});
+}
+
 void layOutTheBench(const QDir &folder)
 {
     onPhone(
@@ -70,6 +92,7 @@ void layOutTheBench(const QDir &folder)
             const char *tub = "g-fin-lunch-tub";
             (void)usecase::rateGoal(morven, "Fin", {tub, 1, goals::RatedBy::Family, "Ruth", {}});
             (void)usecase::rateGoal(morven, "Fin", {tub, 0, goals::RatedBy::Together, "", {}});
+            endAGoal(morven);
         });
 }
 
@@ -107,6 +130,14 @@ void lookAtGoalsAndPrints(Walk &walk)
     walk.see("goals");
     walk.tap("How is it going?");
     walk.see("goal-rating");
+    walk.tap("Back");
+    walk.tap("Does up his coat before break");
+    walk.see("goal-ended");
+    walk.tap("Back");
+    walk.tap("The whole goal");
+    walk.tap("End this goal");
+    walk.see("goal-ending");
+    walk.tap("Back");
     walk.tap("Back");
     walk.tap("Numbers, for therapists");
     walk.see("goal-numbers");

@@ -118,6 +118,7 @@ private slots:
         QVERIFY(hand().reads(text("Choose the step that is how it is today")));
         QVERIFY(hand().reads(text("Choose a day to look at it again")));
         QVERIFY(hand().write(text("What the child will do"), text("Does up his coat")));
+        QVERIFY2(hand().tap(text("Getting dressed")), page().constData());
         QVERIFY(
             hand().write(text("Much more than we expect"), text("joins it outside by himself")));
         QVERIFY(hand().write(text("More than we expect"), text("joins it indoors by himself")));
@@ -136,22 +137,40 @@ private slots:
         QVERIFY2(hand().tap(text("We agree on these words")), page().constData());
         QCOMPARE(goals().size(), std::size_t{2});
         const goals::AgreedGoal coat = goals().back().current().goal;
+        QCOMPARE(coat.lifeAreas, std::vector{catalogue::LifeArea::Dressing});
         QCOMPARE(coat.words, std::string("Does up his coat"));
         QCOMPARE(coat.levels[2], std::string("pulls the zip up once it is joined"));
         QCOMPARE(coat.baseline, -2);
         QCOMPARE(coat.skills, std::vector{catalogue::Skill::Pin}); // the offers go by it
         QCOMPARE(coat.reviewOn - coat.agreedOn, 84);
+        // By the parts of the day, in the order of the choice: dressing comes before opening
+        // things.
+        const auto dressing = hand().words().indexOf(text("Getting dressed"));
+        QVERIFY2(dressing >= 0, page().constData());
+        QVERIFY2(dressing < hand().words().indexOf(text("Opening things")), page().constData());
         QVERIFY(hand().reads(text("Does up his coat")));
     }
 
     void otherWordsAreANewVersion()
     {
-        QVERIFY2(hand().tap(text("Other words: Opens his lunch tub")), page().constData());
+        QVERIFY2(hand().tap(text("The whole goal: Opens his lunch tub")), page().constData());
+        QVERIFY(hand().tap(text("Other words")));
         QVERIFY(hand().reads(text("The words so far stay")));
+        QVERIFY(!hand().reads(text("Why other words?"))); // they are the same as yet
         QVERIFY(hand().write(text("Much more than we expect"), text(" And a third.")));
+        QVERIFY(hand().write(text("Why other words?"), text("Two were too easy.")));
         QVERIFY(hand().tap(text("Look it over")));
         QVERIFY2(hand().tap(text("We agree on these words")), page().constData());
         QCOMPARE(goals().front().versions.size(), std::size_t{2});
+        // The goal's own page: the words in force, then the earlier ones with all their levels.
+        QVERIFY2(hand().reads(text("Agreed on 11 January, written down by Morven")),
+                 page().constData());
+        QVERIFY(hand().reads(text("Why: Two were too easy.")));
+        QVERIFY(hand().reads(text("Earlier words")));
+        QVERIFY(hand().reads(text("Agreed on 4 January, written down by Morven")));
+        QCOMPARE(hand().words().filter(text("An adult opens it.")).size(), 2);
+        QCOMPARE(numbersRead(), QStringList());
+        QVERIFY(hand().tap(text("Back")));
         QVERIFY(hand().reads(text("Its words have been changed")));
     }
 
@@ -175,6 +194,34 @@ private slots:
         const goals::GoalVersion tubs = goals().front().current();
         QCOMPARE(tubs.ratings.size(), std::size_t{2});
         QCOMPARE(tubs.goal.now, -1); // not agreed
+    }
+
+    void aGoalEndsStaysReadableAndIsTakenUpAgain()
+    {
+        QVERIFY(hand().tap(text("The whole goal: Opens his lunch tub")));
+        QVERIFY2(hand().tap(text("End this goal")), page().constData());
+        QVERIFY(hand().tap(text("End this goal"))); // nothing is chosen yet
+        QVERIFY(!goals().front().ending);
+        QVERIFY2(hand().tap(text("We reached it")), page().constData());
+        QVERIFY(hand().write(text("Why, in your own words"), text("At school, every day.")));
+        QVERIFY(hand().tap(text("End this goal")));
+        QVERIFY2(hand().reads(text("Earlier goals")), page().constData());
+        QVERIFY(hand().reads(text("Morven on 11 January: We reached it")));
+        QVERIFY(hand().find(text("How is it going?")) == nullptr);
+        go("goal-numbers");
+        QVERIFY2(hand().reads(text("1 goal that ended is left out")), page().constData());
+        go("goals");
+        QVERIFY(hand().tap(text("Opens his lunch tub at school")));
+        QVERIFY2(hand().reads(text("This goal has ended")), page().constData());
+        QVERIFY(hand().reads(text("At school, every day.")));
+        QVERIFY(hand().reads(text("Holds it steady with his left forearm")));
+        QVERIFY(hand().find(text("Other words")) == nullptr);
+        QVERIFY(hand().tap(text("Take this goal up again")));
+        QVERIFY(!goals().front().ending);
+        QVERIFY2(hand().reads(text("It had ended, and goes on")), page().constData());
+        QVERIFY(hand().tap(text("Back")));
+        QVERIFY(hand().find(text("How is it going?")) != nullptr);
+        QVERIFY(!hand().reads(text("Earlier goals")));
     }
 
     void theNumbersOpenByATapOfTheirOwnWithTheirCaution()
@@ -209,8 +256,22 @@ private slots:
         QVERIFY(hand().tap(text("Notebook")));
         QVERIFY2(hand().reads(text("Holds it and lifts the lid")), page().constData());
         QCOMPARE(numbersRead(), QStringList());
-        go("goals"); // no way leads there; and if one did:
+        QVERIFY(hand().tap(text("All about the goals")));
         QVERIFY(hand().reads(text("Opens his lunch tub")));
+        QCOMPARE(numbersRead(), QStringList());
+        QVERIFY(hand().tap(text("How is it going? Opens his lunch tub")));
+        QVERIFY(hand().tap(text("Holds it steady with his left forearm")));
+        QVERIFY(hand().tap(text("The family"))); // whose phone it is: her name stands there
+        QVERIFY2(hand().tap(text("Keep it")), page().constData());
+        QVERIFY2(hand().reads(text("Ruth on 11 January: Holds it steady")), page().constData());
+        QVERIFY(hand().tap(text("The whole goal: Opens his lunch tub")));
+        QCOMPARE(numbersRead(), QStringList());
+        QVERIFY(hand().tap(text("End this goal")));
+        QVERIFY(hand().tap(text("Another goal takes its place")));
+        QVERIFY2(hand().tap(text("End this goal")), page().constData());
+        QVERIFY(hand().reads(text("Ruth on 11 January: Another goal takes its place")));
+        QVERIFY(hand().tap(text("Back")));
+        QVERIFY2(hand().tap(text("Earlier goals")), page().constData()); // in the notebook
         QCOMPARE(numbersRead(), QStringList());
         go("goal-numbers");
         for (const QString &words : hand().words())

@@ -3,6 +3,7 @@
 #include "core/store/projector.h"
 #include "core/usecase/agree_goal.h"
 #include "core/usecase/child_goals.h"
+#include "core/usecase/end_goal.h"
 #include "core/usecase/export_record.h"
 #include "core/usecase/rate_goal.h"
 
@@ -261,6 +262,122 @@ private slots:
         ruth.meet(*m_morven);
         usecase::Workplace hers = ruth.workplace();
         QCOMPARE(usecase::weighGoal(hers, "Fin", tub, 0).error().code, ErrorCode::NotAllowed);
+    }
+
+    /// Source: job.md 1.4 "Review goals", each block; events.md 1: nothing is erased.
+    void anEndedGoalLeavesTheMenuAndIsTakenUpAgain()
+    {
+        usecase::Workplace workplace = morven();
+        QVERIFY(usecase::rateGoal(workplace, "Fin", {tub, 1, RatedBy::Together, "", {}}).ok());
+        const std::int64_t before = eventsIn(*m_morven);
+        QVERIFY(usecase::endGoal(workplace, "Fin", {tub, goals::Turn::Reached, " at school too "})
+                    .ok());
+        QCOMPARE(eventsIn(*m_morven), before + 1);
+        QVERIFY(usecase::loadFamily(workplace, "Fin")->child.goals.empty()); // which the menu reads
+        const goals::GoalRecord ended = record(*m_morven, tub);
+        QCOMPARE(ended.ending, std::optional(goals::GoalTurn{goals::Turn::Reached, january(11),
+                                                             "at school too", "Morven"}));
+        QCOMPARE(ended.current().goal.now, 1);
+        QCOMPARE(ended.current().goal.baseline, -1);
+        QCOMPARE(ended.current().ratings.size(), std::size_t{1});
+        QCOMPARE(reasonOf(usecase::endGoal(workplace, "Fin", {tub})),
+                 std::string("goal: it has ended"));
+        QCOMPARE(reasonOf(usecase::rewordGoal(workplace, "Fin", tub, coat())),
+                 std::string("goal: it has ended"));
+        QVERIFY(usecase::rateGoal(workplace, "Fin", {tub, 2, RatedBy::Family, "Ruth", {}}).ok());
+        QVERIFY(usecase::takeUpGoal(workplace, "Fin", tub).ok());
+        QCOMPARE(usecase::loadFamily(workplace, "Fin")->child.goals.front().now, 1);
+        QCOMPARE(record(*m_morven, tub).turns.size(), std::size_t{2});
+        QCOMPARE(record(*m_morven, tub).current().ratings.size(), std::size_t{2});
+        QCOMPARE(reasonOf(usecase::takeUpGoal(workplace, "Fin", tub)),
+                 std::string("goal: it has not ended"));
+    }
+
+    void anEndThatDoesNotFitIsRefused()
+    {
+        usecase::Workplace workplace = morven();
+        const std::int64_t before = eventsIn(*m_morven);
+        QCOMPARE(reasonOf(usecase::endGoal(workplace, "Fin", {tub, goals::Turn::TakenUp})),
+                 std::string("why: empty"));
+        QCOMPARE(reasonOf(usecase::endGoal(workplace, "Fin",
+                                           {tub, goals::Turn::Reached, std::string(201, 'a')})),
+                 std::string("reason: at most 200 characters"));
+        QCOMPARE(reasonOf(usecase::endGoal(workplace, "Fin", {"no-such"})),
+                 std::string("this goal"));
+        QCOMPARE(eventsIn(*m_morven), before);
+        Phone archie("Archie", store::Role::Caregiver, "h-fin");
+        archie.meet(*m_morven);
+        usecase::Workplace his = archie.workplace();
+        QCOMPARE(usecase::endGoal(his, "Fin", {tub}).error().code, ErrorCode::NotAllowed);
+        QCOMPARE(usecase::takeUpGoal(his, "Fin", tub).error().code, ErrorCode::NotAllowed);
+    }
+
+    /// The parent ends it while the therapist, who has not heard, rates it and changes its words.
+    void oneEndsItWhileAnotherRatesItAndBothStandOnBoth()
+    {
+        Phone ruth("Ruth", store::Role::Parent, "h-fin");
+        ruth.clock.moveTo(islandTime(11, 12, 0));
+        ruth.meet(*m_morven);
+        usecase::Workplace hers = ruth.workplace();
+        usecase::Workplace workplace = morven();
+        QVERIFY(usecase::endGoal(hers, "Fin", {tub, goals::Turn::MattersLess}).ok());
+        QVERIFY(usecase::rateGoal(workplace, "Fin", {tub, 2, RatedBy::Together, "", {}}).ok());
+        QVERIFY(usecase::weighGoal(workplace, "Fin", tub, 4).ok());
+        ruth.meet(*m_morven);
+        m_morven->meet(ruth);
+        QCOMPARE(record(ruth, tub), record(*m_morven, tub));
+        QCOMPARE(record(ruth, tub).ending->by, std::string("Ruth"));
+        QCOMPARE(record(ruth, tub).current().ratings.size(), std::size_t{1});
+        QCOMPARE(record(ruth, tub).current().goal.weight, 4);
+        QVERIFY(usecase::loadFamily(workplace, "Fin")->child.goals.empty());
+        QVERIFY(usecase::loadFamily(hers, "Fin")->child.goals.empty());
+        QVERIFY(*store::Projector(ruth.database).matchesRefold());
+    }
+
+    void aReasonStaysWithItsWords()
+    {
+        usecase::Workplace workplace = morven();
+        goals::GoalDraft draft = *usecase::draftOf(workplace, "Fin", tub);
+        draft.levels[4] = "Opens three tubs that are new to him.";
+        draft.reason = " the old one was too easy ";
+        QVERIFY(usecase::rewordGoal(workplace, "Fin", tub, draft).ok());
+        draft = *usecase::draftOf(workplace, "Fin", tub);
+        QCOMPARE(draft.reason, std::string());
+        draft.reviewOn = *dayFrom({2027, 4, 12});
+        draft.lifeAreas = {catalogue::LifeArea::MealtimeTools};
+        draft.reason = "holidays"; // no new words: theirs stays
+        QVERIFY(usecase::rewordGoal(workplace, "Fin", tub, draft).ok());
+        const goals::GoalVersion now = record(*m_morven, tub).current();
+        QCOMPARE(now.goal.reason, std::string("the old one was too easy"));
+        QCOMPARE(now.author, std::string("Morven"));
+        QCOMPARE(usecase::loadFamily(workplace, "Fin")->child.goals.front().lifeAreas,
+                 std::vector{catalogue::LifeArea::MealtimeTools}); // which the menu reads
+        draft.reason = std::string(201, 'a');
+        QCOMPARE(reasonOf(usecase::rewordGoal(workplace, "Fin", tub, draft)),
+                 std::string("reason: too long"));
+    }
+
+    void theOpenCopyHoldsEndsAndEarlierWords()
+    {
+        usecase::Workplace workplace = morven();
+        goals::GoalDraft draft = *usecase::draftOf(workplace, "Fin", tub);
+        draft.levels[4] = "Opens three tubs that are new to him.";
+        draft.reason = "too easy";
+        QVERIFY(usecase::rewordGoal(workplace, "Fin", tub, draft).ok());
+        QVERIFY(usecase::endGoal(workplace, "Fin", {tub, goals::Turn::Replaced, "the coat"}).ok());
+        const auto copy = usecase::openRecord(workplace, "Fin");
+        const auto rowsOf = [&copy](const char *name) {
+            return std::ranges::find(copy->tables, name, &usecase::OpenTable::name)->rows;
+        };
+        const auto wordings = rowsOf("words of goals");
+        QCOMPARE(wordings.size(), std::size_t{2});
+        QCOMPARE(wordings[0][3], usecase::Cell("no"));
+        QCOMPARE(wordings[0][12], usecase::Cell("Opens it and a friend's different tub."));
+        QCOMPARE(wordings[1][6], usecase::Cell("too easy"));
+        QCOMPARE(rowsOf("goals")[0].back(), usecase::Cell("2027-01-11"));
+        QCOMPARE(rowsOf("ends of goals"), (std::vector<std::vector<usecase::Cell>>{
+                                              {"Fin", "Opens his lunch tub at school", "2027-01-11",
+                                               "replaced", "the coat", "Morven"}}));
     }
 
     void theOpenCopyHoldsWhatWasRated()
