@@ -438,7 +438,7 @@
         <name>BuildSheetScreen</name>
         <message>
             <source>At the till: whole packs, spares among them. What is left over lies on the shelf afterwards, without a lot until you write what stands on the new packs.</source>
-            <translation>Przy kasie: całe opakowania, także zapas. To, co zostanie, leży potem na półce, bez numeru partii, dopóki nie wpiszesz tego, co jest na nowych opakowaniach.</translation>
+            <translation>Przy kasie: całe opakowania, także zapas. To, co zostanie, leży potem na półce, bez numeru serii, dopóki nie wpiszesz tego, co jest na nowych opakowaniach.</translation>
         </message>
         <message>
             <source>Back</source>
@@ -709,39 +709,39 @@
         <name>ClinicScreen</name>
         <message>
             <source>Begin</source>
-            <translation type="unfinished"></translation>
+            <translation>Zacznij</translation>
         </message>
         <message>
             <source>From your own other phone, or a colleague's with whom you pack</source>
-            <translation type="unfinished"></translation>
+            <translation>Z Twojego drugiego telefonu albo od osoby, z którą pakujesz</translation>
         </message>
         <message>
             <source>I have a code</source>
-            <translation type="unfinished"></translation>
+            <translation>Mam kod</translation>
         </message>
         <message>
             <source>Of children you write a first name or a letter: no surname, no birth date, no diagnosis.</source>
-            <translation type="unfinished"></translation>
+            <translation>O dzieciach wpisujesz imię albo literę: bez nazwiska, daty urodzenia i diagnozy.</translation>
         </message>
         <message>
             <source>One page back</source>
-            <translation type="unfinished"></translation>
+            <translation>Strona wstecz</translation>
         </message>
         <message>
             <source>What belongs in a box, what to buy, packing, and which box needs what: all on this phone, without an account and without a signal.</source>
-            <translation type="unfinished"></translation>
+            <translation>Co należy do pudełka, co kupić, pakowanie i czego które pudełko potrzebuje: wszystko na tym telefonie, bez konta i bez zasięgu.</translation>
         </message>
         <message>
             <source>What do families call you?</source>
-            <translation type="unfinished"></translation>
+            <translation>Jak mówią do Ciebie rodziny?</translation>
         </message>
         <message>
             <source>Your name first; a letter will do.</source>
-            <translation type="unfinished"></translation>
+            <translation>Najpierw twoje imię; wystarczy litera.</translation>
         </message>
         <message>
             <source>Your workbench</source>
-            <translation type="unfinished"></translation>
+            <translation>Twój warsztat</translation>
         </message>
     </context>
     <context>
@@ -2697,7 +2697,7 @@
         </message>
         <message>
             <source>Lot, as it is printed</source>
-            <translation>Partia, tak jak wydrukowano</translation>
+            <translation>Seria, tak jak wydrukowano</translation>
         </message>
         <message>
             <source>Name</source>
@@ -3796,7 +3796,7 @@
         </message>
         <message>
             <source>Recall a lot</source>
-            <translation>Wycofaj partię</translation>
+            <translation>Wycofaj serię</translation>
         </message>
         <message>
             <source>Somebody packs with you</source>
@@ -4164,11 +4164,11 @@
         </message>
         <message>
             <source>Lot, as it is printed</source>
-            <translation>Partia, jak wydrukowano</translation>
+            <translation>Seria, jak wydrukowano</translation>
         </message>
         <message>
             <source>Recall a lot</source>
-            <translation>Wycofaj partię</translation>
+            <translation>Wycofaj serię</translation>
         </message>
     </context>
     <context>
@@ -4697,7 +4697,7 @@
         </message>
         <message>
             <source>Not a medical device. Measures and warnings help you to decide, and decide nothing for you: your profession's rules and those of your place come first.</source>
-            <translation type="unfinished"></translation>
+            <translation>To nie jest wyrób medyczny. Wymiary i ostrzeżenia pomagają Ci decydować, ale o niczym nie decydują: najpierw są zasady Twojego zawodu i Twojego miejsca.</translation>
         </message>
         <message>
             <source>Not said counts as no.</source>
@@ -5058,7 +5058,7 @@
         </message>
         <message>
             <source>Find by name, shop or lot</source>
-            <translation>Szukaj po nazwie, sklepie lub partii</translation>
+            <translation>Szukaj po nazwie, sklepie lub serii</translation>
         </message>
         <message>
             <source>Measured by you, so that they may be played with</source>
@@ -5193,7 +5193,7 @@
         </message>
         <message>
             <source>Lot %1</source>
-            <translation>Partia %1</translation>
+            <translation>Seria %1</translation>
         </message>
         <message>
             <source>Nothing is changed yet</source>
@@ -5205,7 +5205,7 @@
         </message>
         <message>
             <source>Which boxes hold this lot</source>
-            <translation>W których pudełkach jest ta partia</translation>
+            <translation>W których pudełkach jest ta seria</translation>
         </message>
         <message>
             <source>Yours measures otherwise</source>
@@ -5339,7 +5339,7 @@
         </message>
         <message>
             <source>Lot of the new one, if it has one</source>
-            <translation>Partia nowej rzeczy, jeśli jest</translation>
+            <translation>Seria nowej rzeczy, jeśli jest</translation>
         </message>
         <message>
             <source>No box has been handed over</source>
@@ -5784,7 +5784,7 @@
         </message>
         <message>
             <source>I am a therapist: I pack boxes for children</source>
-            <translation type="unfinished"></translation>
+            <translation>Jestem terapeutą: pakuję pudełka dla dzieci</translation>
         </message>
         <message>
             <source>I have a code</source>
@@ -5987,7 +5987,7 @@
         </message>
         <message>
             <source>Builds, boxes that come back, lots</source>
-            <translation>Pakowanie, pudełka, które wracają, partie</translation>
+            <translation>Partie pudełek, zwroty, serie</translation>
         </message>
         <message>
             <source>For a report</source>
@@ -5995,7 +5995,7 @@
         </message>
         <message>
             <source>No box is with a child yet</source>
-            <translation type="unfinished"></translation>
+            <translation>Żadne pudełko nie jest jeszcze u dziecka</translation>
         </message>
         <message>
             <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
@@ -6011,7 +6011,7 @@
         </message>
         <message>
             <source>Say what belongs in a box, begin a build and pack it. Once a box is handed over, the family comes in by a code, and their box stands here.</source>
-            <translation type="unfinished"></translation>
+            <translation>Powiedz, co należy do pudełka, zacznij nową partię i zapakuj ją. Gdy pudełko zostanie przekazane, rodzina wchodzi przez kod, a jej pudełko stoi tutaj.</translation>
         </message>
         <message>
             <source>This phone packs</source>
@@ -7326,7 +7326,7 @@
         </message>
         <message>
             <source>Boxes with lot %1: %2. Ask for each of them back, or for the thing.</source>
-            <translation>Pudełka z partią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
+            <translation>Pudełka z serią %1: %2. Poproś o zwrot każdego albo samej rzeczy.</translation>
         </message>
         <message>
             <source>Boxes: %1</source>
@@ -8314,7 +8314,7 @@
         </message>
         <message>
             <source>No box holds lot %1, as far as lots were written down.</source>
-            <translation>Żadne pudełko nie ma partii %1, o ile partie zapisano.</translation>
+            <translation>Żadne pudełko nie ma serii %1, o ile serie zapisano.</translation>
         </message>
         <message>
             <source>No box of this build waits to be packed.</source>
@@ -12279,7 +12279,7 @@
         </message>
         <message>
             <source>%1. Lot %2</source>
-            <translation>%1. Partia %2</translation>
+            <translation>%1. Seria %2</translation>
         </message>
         <message>
             <source>No price yet</source>

@@ -709,39 +709,39 @@
         <name>ClinicScreen</name>
         <message>
             <source>Begin</source>
-            <translation type="unfinished"></translation>
+            <translation>شروع</translation>
         </message>
         <message>
             <source>From your own other phone, or a colleague's with whom you pack</source>
-            <translation type="unfinished"></translation>
+            <translation>آپ کے اپنے دوسرے فون سے، یا اس ساتھی کے فون سے جس کے ساتھ آپ ڈبے بھرتے ہیں</translation>
         </message>
         <message>
             <source>I have a code</source>
-            <translation type="unfinished"></translation>
+            <translation>میرے پاس کوڈ ہے</translation>
         </message>
         <message>
             <source>Of children you write a first name or a letter: no surname, no birth date, no diagnosis.</source>
-            <translation type="unfinished"></translation>
+            <translation>بچوں کا صرف پہلا نام یا ایک حرف لکھیں: نہ خاندانی نام، نہ تاریخِ پیدائش، نہ تشخیص۔</translation>
         </message>
         <message>
             <source>One page back</source>
-            <translation type="unfinished"></translation>
+            <translation>ایک صفحہ پیچھے</translation>
         </message>
         <message>
             <source>What belongs in a box, what to buy, packing, and which box needs what: all on this phone, without an account and without a signal.</source>
-            <translation type="unfinished"></translation>
+            <translation>ڈبے میں کیا ہو، کیا خریدنا ہے، ڈبے بھرنا، اور کس ڈبے کو کیا چاہیے: سب اسی فون پر، بغیر کھاتے اور بغیر سگنل کے۔</translation>
         </message>
         <message>
             <source>What do families call you?</source>
-            <translation type="unfinished"></translation>
+            <translation>خاندان آپ کو کیا کہتے ہیں؟</translation>
         </message>
         <message>
             <source>Your name first; a letter will do.</source>
-            <translation type="unfinished"></translation>
+            <translation>پہلے آپ کا نام؛ ایک حرف بھی چلے گا۔</translation>
         </message>
         <message>
             <source>Your workbench</source>
-            <translation type="unfinished"></translation>
+            <translation>آپ کی کام کی میز</translation>
         </message>
     </context>
     <context>
@@ -4692,7 +4692,7 @@
         </message>
         <message>
             <source>Not a medical device. Measures and warnings help you to decide, and decide nothing for you: your profession's rules and those of your place come first.</source>
-            <translation type="unfinished"></translation>
+            <translation>یہ طبی آلہ نہیں۔ ناپ اور انتباہ فیصلے میں مدد دیتے ہیں، خود کوئی فیصلہ نہیں کرتے: آپ کے پیشے اور آپ کی جگہ کے اصول پہلے ہیں۔</translation>
         </message>
         <message>
             <source>Not said counts as no.</source>
@@ -5777,7 +5777,7 @@
         </message>
         <message>
             <source>I am a therapist: I pack boxes for children</source>
-            <translation type="unfinished"></translation>
+            <translation>میں معالج ہوں: میں بچوں کے لیے ڈبے بھرتا ہوں</translation>
         </message>
         <message>
             <source>I have a code</source>
@@ -5988,7 +5988,7 @@
         </message>
         <message>
             <source>No box is with a child yet</source>
-            <translation type="unfinished"></translation>
+            <translation>ابھی کوئی ڈبہ کسی بچے کے پاس نہیں</translation>
         </message>
         <message>
             <source>No child's box is on it. What you tick goes to the therapist's phone, and what is ticked there comes here.</source>
@@ -6004,7 +6004,7 @@
         </message>
         <message>
             <source>Say what belongs in a box, begin a build and pack it. Once a box is handed over, the family comes in by a code, and their box stands here.</source>
-            <translation type="unfinished"></translation>
+            <translation>بتائیں کہ ڈبے میں کیا ہو، تیاری شروع کریں اور ڈبہ بھریں۔ ڈبہ دینے کے بعد خاندان کوڈ سے آتا ہے، اور ان کا ڈبہ یہاں نظر آتا ہے۔</translation>
         </message>
         <message>
             <source>This phone packs</source>
