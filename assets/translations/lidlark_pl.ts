@@ -674,6 +674,10 @@
             <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.</source>
             <translation>Bez wieku propozycji jest niewiele, tylko te najbezpieczniejsze. Bez nazwiska, bez daty urodzenia. Wszystko zostaje na tym telefonie.</translation>
         </message>
+        <message>
+            <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Whoever is in the crew of this box reads it.</source>
+            <translation>Bez wieku proponujemy tylko kilka najbezpieczniejszych rzeczy. Bez nazwiska i daty urodzenia. Czyta to każdy z załogi tego pudełka.</translation>
+        </message>
     </context>
     <context>
         <name>ChildSwitch</name>
@@ -1705,8 +1709,16 @@
             <translation>Numer przy zatruciu</translation>
         </message>
         <message>
+            <source>Say who lives here</source>
+            <translation>Powiedz, kto tu mieszka</translation>
+        </message>
+        <message>
             <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
             <translation>Są na samej górze, gdy coś się stanie. Tylko ty wiesz, które działają tam, gdzie mieszkasz.</translation>
+        </message>
+        <message>
+            <source>Until then only the safest things are offered.</source>
+            <translation>Do tego czasu proponowane są tylko najbezpieczniejsze rzeczy.</translation>
         </message>
         <message>
             <source>What must leave the house</source>
@@ -5783,12 +5795,20 @@
             <translation>Dalej</translation>
         </message>
         <message>
+            <source>How old is %1?</source>
+            <translation>Ile lat ma %1?</translation>
+        </message>
+        <message>
             <source>I am a therapist: I pack boxes for children</source>
             <translation>Jestem terapeutą: pakuję pudełka dla dzieci</translation>
         </message>
         <message>
             <source>I have a code</source>
             <translation>Mam kod</translation>
+        </message>
+        <message>
+            <source>Later</source>
+            <translation>Później</translation>
         </message>
         <message>
             <source>One page back</source>

@@ -674,6 +674,10 @@
             <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.</source>
             <translation>عمر کے بغیر صرف چند چیزیں دکھائی جاتی ہیں، جو سب سے محفوظ ہیں۔ نہ خاندانی نام، نہ پیدائش کی تاریخ۔ سب کچھ اسی فون پر رہتا ہے۔</translation>
         </message>
+        <message>
+            <source>Without an age only a few things are offered, the safest ones. No surname, no birth date. Whoever is in the crew of this box reads it.</source>
+            <translation>عمر کے بغیر صرف چند سب سے محفوظ چیزیں پیش ہوتی ہیں۔ نہ خاندانی نام، نہ تاریخِ پیدائش۔ اس ڈبے کے سب ساتھی اسے پڑھتے ہیں۔</translation>
+        </message>
     </context>
     <context>
         <name>ChildSwitch</name>
@@ -1705,8 +1709,16 @@
             <translation>زہر کی ہیلپ لائن</translation>
         </message>
         <message>
+            <source>Say who lives here</source>
+            <translation>بتائیں یہاں کون رہتا ہے</translation>
+        </message>
+        <message>
             <source>They stand on top when something is wrong. Only you know which ones hold where you live.</source>
             <translation>کچھ ٹھیک نہ ہو تو یہ سب سے اوپر ہوتے ہیں۔ صرف آپ جانتے ہیں کہ آپ کی جگہ کون سے چلتے ہیں۔</translation>
+        </message>
+        <message>
+            <source>Until then only the safest things are offered.</source>
+            <translation>تب تک صرف سب سے محفوظ چیزیں پیش ہوتی ہیں۔</translation>
         </message>
         <message>
             <source>What must leave the house</source>
@@ -5776,12 +5788,20 @@
             <translation>آگے</translation>
         </message>
         <message>
+            <source>How old is %1?</source>
+            <translation>‏%1 کی عمر کیا ہے؟</translation>
+        </message>
+        <message>
             <source>I am a therapist: I pack boxes for children</source>
             <translation>میں معالج ہوں: میں بچوں کے لیے ڈبے بھرتا ہوں</translation>
         </message>
         <message>
             <source>I have a code</source>
             <translation>میرے پاس کوڈ ہے</translation>
+        </message>
+        <message>
+            <source>Later</source>
+            <translation>بعد میں</translation>
         </message>
         <message>
             <source>One page back</source>

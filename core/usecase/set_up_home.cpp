@@ -3,12 +3,16 @@
 #include "core/box/box_events.h"
 #include "core/box/place.h"
 #include "core/child/fact_problems.h"
+#include "core/store/box_repository.h"
+#include "core/store/crew_repository.h"
 #include "core/store/home_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/say_statement.h"
 #include "core/usecase/swaps_to_ask.h"
 
 #include <nlohmann/json.hpp>
+
+#include <algorithm>
 
 namespace lidlark::usecase {
 
@@ -92,6 +96,18 @@ Outcome askForSwaps(store::Recording &recording, const Lane &box, const FirstAns
     return Done{};
 }
 
+Outcome writeFacts(store::Recording &recording, const HomeId &home,
+                   const std::vector<child::Fact> &facts)
+{
+    for (const child::Fact &fact : facts) {
+        Outcome done =
+            recording.say({LaneKind::Safety, home.value}, Kind::Fact, child::fieldsOf(fact));
+        if (!done)
+            return done;
+    }
+    return Done{};
+}
+
 Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
                  const store::Device &device, Entropy &entropy,
                  const catalogue::Catalogue &catalogue)
@@ -107,12 +123,8 @@ Outcome writeAll(store::Recording &recording, const FirstAnswers &answers,
         if (Outcome done = recording.say(box, kind, fields); !done)
             return done;
     }
-    for (const child::Fact &fact : factsOf(answers, child, entropy)) {
-        Outcome done =
-            recording.say({LaneKind::Safety, device.home.value}, Kind::Fact, child::fieldsOf(fact));
-        if (!done)
-            return done;
-    }
+    if (Outcome done = writeFacts(recording, device.home, factsOf(answers, child, entropy)); !done)
+        return done;
     return askForSwaps(recording, box, answers, catalogue);
 }
 
@@ -145,6 +157,48 @@ Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answer
     if (const Outcome done = recording->commit(); !done)
         return done.error();
     return device;
+}
+
+Result<bool> isHomeToBeTold(Workplace &workplace, const std::string &child)
+{
+    const HomeId &home = workplace.device.home;
+    const auto box = store::BoxRepository(workplace.database).boxOf(child);
+    if (home.empty() || workplace.device.role == store::Role::Guest || !box)
+        return false;
+    const auto sheet = store::HomeRepository(workplace.database).sheet(home);
+    const auto crew = store::CrewRepository(workplace.database).crewOf(box->id.value);
+    if (!sheet || !crew)
+        return sheet ? crew.error() : sheet.error();
+    const std::vector<crew::Member> members = crew->present();
+    return !*sheet && std::ranges::none_of(members, [&](const crew::Member &member) {
+        return member.home == home && member.device != workplace.device.id;
+    });
+}
+
+Outcome tellHome(Workplace &workplace, const std::string &child, FirstAnswers answers)
+{
+    const auto today = store::todayOf(workplace.clock);
+    store::BoxRepository boxes(workplace.database);
+    const auto box = boxes.boxOf(child);
+    if (!today || !box)
+        return today ? box.error() : today.error();
+    const auto revision = boxes.revision(box->id);
+    if (!revision)
+        return revision.error();
+    answers.childAlias = child;
+    answers.adultAlias = workplace.device.person;
+    answers.lidList = *revision ? (*revision)->revision.packed : std::map<ItemId, int>();
+    if (const auto problem = problemWith(answers, today->day))
+        return *problem;
+    auto recording = store::Recording::begin(workplace.database, workplace.device, workplace.clock);
+    if (!recording)
+        return recording.error();
+    Outcome told = writeFacts(*recording, workplace.device.home,
+                              factsOf(answers, box->child.value, workplace.entropy));
+    if (told)
+        told =
+            askForSwaps(*recording, {LaneKind::Box, box->id.value}, answers, workplace.catalogue);
+    return told ? recording->commit() : told;
 }
 
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact)

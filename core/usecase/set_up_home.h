@@ -32,6 +32,17 @@ struct FirstAnswers {
 /// Errors: Invalid (an empty or over-long alias), BeforeBirth (a birth in the future).
 Result<store::Device> setUpHome(Workplace &workplace, const FirstAnswers &answers);
 
+/// Whether a phone that came in by a code is of a home of which nobody has said who lives there:
+/// the box was handed over by a therapist whose phone knows no home of the child. False where
+/// another phone of the same home is in the crew: what that one says may still be on its way.
+Result<bool> isHomeToBeTold(Workplace &workplace, const std::string &child);
+
+/// The first answers about such a home, on its home sheet, for a child whose box is here; what must
+/// stay away and lies in the box is asked to be swapped. In one transaction.
+/// @param answers names and the lid list are passed over: they are known.
+/// Errors: NotFound, Invalid, BeforeBirth.
+Outcome tellHome(Workplace &workplace, const std::string &child, FirstAnswers answers);
+
 /// One statement on the home sheet, in the phone's person's name (say_statement.h). Errors: Invalid
 /// with the fact named (child::problemWith).
 Outcome sayFact(Workplace &workplace, const HomeId &home, const child::Fact &fact);

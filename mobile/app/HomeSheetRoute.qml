@@ -10,6 +10,7 @@ HomeSheetScreen {
     required property AppScreens screens
 
     household: route.screens.household
+    onTellWanted: route.screens.go("home-first")
     onTakeOutWanted: route.screens.takeOut("home-sheet")
     onBack: route.screens.go("crew")
 }

@@ -11,5 +11,10 @@ JoinScreen {
 
     crewLife: route.screens.crewLife
     onBack: route.screens.go(route.screens.household.needsWelcome ? "welcome" : route.screens.bench.crewPage)
-    onJoined: route.screens.begin()
+    onJoined: {
+        if (route.screens.household.homeToBeTold())
+            route.screens.go("home-first")
+        else
+            route.screens.begin()
+    }
 }

@@ -11,7 +11,7 @@ ChildStrip {
     required property Household household
     required property string route
     /// Pages that are about no child, and those that say whose in their own title.
-    readonly property list<string> without: ["", "problem", "welcome", "clinic", "another-family", "whose", "today", "box", "everything",
+    readonly property list<string> without: ["", "problem", "welcome", "clinic", "home-first", "another-family", "whose", "today", "box", "everything",
                                                  "packing", "pack-box", "pack-item", "print-build", "tend", "recall", "shelf", "supply", "packers",
                                                  "own-activities", "own-activity", "own-items", "own-item", "builds", "build", "build-box", "build-sheet", "designs", "design",
                                                  "workbench", "box-of-child", "revise", "coaching", "round", "report"]

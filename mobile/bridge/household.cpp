@@ -177,6 +177,21 @@ Outcome Household::setUp(const usecase::FirstAnswers &answers)
     return Done{};
 }
 
+bool Household::homeToBeTold()
+{
+    const auto toBeTold =
+        isOpen() ? usecase::isHomeToBeTold(*m_workplace, toCore(m_child)) : Result<bool>(false);
+    return toBeTold && *toBeTold;
+}
+
+Outcome Household::tellHome(const usecase::FirstAnswers &answers)
+{
+    Outcome told = usecase::tellHome(*m_workplace, toCore(m_child), answers);
+    if (told)
+        emit changed();
+    return told;
+}
+
 Outcome Household::setUpClinic(const QString &person)
 {
     const Result<store::Device> device = usecase::setUpClinic(*m_workplace, toCore(person));

@@ -220,6 +220,9 @@ public:
     void keepLimits();
     /// First run.
     Outcome setUp(const usecase::FirstAnswers &answers);
+    /// Nobody has said who lives in this phone's home; the first answers about it.
+    [[nodiscard]] Q_INVOKABLE bool homeToBeTold();
+    Outcome tellHome(const usecase::FirstAnswers &answers);
     /// First run of somebody who packs boxes for children.
     Outcome setUpClinic(const QString &person);
     /// A further family's first run, in a store of its own; its box is on the table then.

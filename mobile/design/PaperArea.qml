@@ -15,7 +15,7 @@ FieldFrame {
 
     signal edited()
 
-    paperHeight: Math.max(frame.lines * hint.lineHeight + 2 * input.topPadding, input.implicitHeight)
+    paperHeight: Math.max(Theme.touchTarget, frame.lines * hint.lineHeight + 2 * input.topPadding, input.implicitHeight)
     focused: input.activeFocus || input.lit
     onTapped: input.forceActiveFocus()
     written: input.text

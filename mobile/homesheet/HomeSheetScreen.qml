@@ -13,6 +13,7 @@ Sheet {
 
     signal back()
     signal takeOutWanted()
+    signal tellWanted()
 
     HomeSheetViewModel {
         id: homeSheet
@@ -45,6 +46,16 @@ Sheet {
     SectionWords {
         width: screen.contentWidth
         text: homeSheet.homeName.length > 0 ? homeSheet.homeName : qsTr("Who lives here")
+    }
+
+    LinkRow {
+        objectName: "tellHome"
+        width: screen.contentWidth
+        visible: homeSheet.people.length === 0 && screen.household.homeToBeTold()
+        sign: "sign-people"
+        text: qsTr("Say who lives here")
+        note: qsTr("Until then only the safest things are offered.")
+        onClicked: screen.tellWanted()
     }
 
     Card {

@@ -9,15 +9,21 @@ Column {
     id: page
 
     required property WelcomeViewModel answers
+    /// Whose box it is, is known already.
+    property bool named: false
     readonly property int oldest: 11
 
     spacing: Theme.sectionGap
 
-    WelcomeLine { width: page.width }
+    WelcomeLine {
+        width: page.width
+        visible: !page.named
+    }
 
     PaperField {
         objectName: "childName"
         width: page.width
+        visible: !page.named
         label: qsTr("Whose box is it? A first name or a letter")
         text: page.answers.childName
         maximumLength: 20
@@ -43,7 +49,8 @@ Column {
         width: page.width
         role: Theme.Reason
         soft: true
-        text: page.answers.years < 0 ? qsTr("Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.")
+        text: page.named ? qsTr("Without an age only a few things are offered, the safest ones. No surname, no birth date. Whoever is in the crew of this box reads it.")
+            : page.answers.years < 0 ? qsTr("Without an age only a few things are offered, the safest ones. No surname, no birth date. Everything stays on this phone.")
                                      : qsTr("No surname, no birth date. Everything stays on this phone.")
     }
 }

@@ -9,6 +9,8 @@ Column {
     id: page
 
     required property WelcomeViewModel answers
+    /// Who holds the phone is known already.
+    property bool named: false
 
     /// A child who was typed but not added counts all the same.
     function takeIn() {
@@ -20,6 +22,7 @@ Column {
     PaperField {
         objectName: "adultName"
         width: page.width
+        visible: !page.named
         label: qsTr("What are you called here?")
         text: page.answers.adultName
         maximumLength: 20

@@ -12,9 +12,13 @@ Sheet {
     required property Household household
     /// A further family's box on a phone that has one.
     property bool another: false
+    /// Whose box came by a code, where nobody has said yet who lives in this home; empty: another
+    /// first run.
+    property string joinedBy: ""
+    readonly property bool joined: screen.joinedBy.length > 0
     property int page: 0
-    readonly property int lastPage: 3
-    readonly property string missing: screen.page === 0 && welcome.childName.length === 0 ? qsTr("A name first; a letter will do.")
+    readonly property int lastPage: screen.joined ? 2 : 3
+    readonly property string missing: screen.joined ? "" : screen.page === 0 && welcome.childName.length === 0 ? qsTr("A name first; a letter will do.")
                                     : screen.page === 1 && welcome.adultName.length === 0 ? qsTr("Your name first; a letter will do.") : ""
 
     signal finished()
@@ -30,7 +34,7 @@ Sheet {
         if (screen.page < screen.lastPage) {
             screen.page += 1
             screen.turn()
-        } else if (screen.another ? welcome.finishAnother() : welcome.finish()) {
+        } else if (screen.joined ? welcome.finishHome() : screen.another ? welcome.finishAnother() : welcome.finish()) {
             screen.finished()
         }
     }
@@ -69,7 +73,7 @@ Sheet {
     header: TitleBar {
         id: bar
 
-        text: screen.page === 0 ? qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
+        text: screen.page === 0 ? screen.joined ? qsTr("How old is %1?").arg(screen.joinedBy) : qsTr("A box has come") : screen.page === 1 ? qsTr("Who else is at home?")
               : screen.page === 2 ? qsTr("What must stay away?") : qsTr("What lies in the box?")
         backName: screen.page > 0 ? qsTr("One page back") : screen.another ? qsTr("Back to the crew") : ""
         onBack: screen.back()
@@ -90,7 +94,7 @@ Sheet {
     LinkRow {
         objectName: "haveACode"
         width: screen.contentWidth
-        visible: screen.page === 0 && !screen.another
+        visible: screen.page === 0 && !screen.another && !screen.joined
         sign: "sign-crew"
         text: qsTr("I have a code")
         note: qsTr("From somebody who has this box on their phone")
@@ -100,6 +104,7 @@ Sheet {
     ChildPage {
         width: screen.contentWidth
         visible: screen.page === 0
+        named: screen.joined
         answers: welcome
     }
 
@@ -107,7 +112,7 @@ Sheet {
         objectName: "packsBoxes"
         anchors.left: parent.left
         width: Math.min(implicitWidth, screen.contentWidth)
-        visible: screen.page === 0 && !screen.another
+        visible: screen.page === 0 && !screen.another && !screen.joined
         text: qsTr("I am a therapist: I pack boxes for children")
         onClicked: screen.clinicWanted()
     }
@@ -117,6 +122,7 @@ Sheet {
 
         width: screen.contentWidth
         visible: screen.page === 1
+        named: screen.joined
         answers: welcome
     }
 
@@ -128,7 +134,7 @@ Sheet {
 
     LidListPage {
         width: screen.contentWidth
-        visible: screen.page === screen.lastPage
+        visible: screen.page === 3
         answers: welcome
     }
 
@@ -143,6 +149,8 @@ Sheet {
     foot: ActionFoot {
         text: screen.page < screen.lastPage ? qsTr("Go on") : qsTr("Begin")
         notNowReason: screen.missing
+        otherText: screen.joined ? qsTr("Later") : ""
         onClicked: screen.next()
+        onOtherClicked: screen.finished()
     }
 }

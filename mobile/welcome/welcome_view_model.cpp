@@ -149,6 +149,11 @@ bool WelcomeViewModel::finishAnother()
     return report(m_household->addFamily(answers()));
 }
 
+bool WelcomeViewModel::finishHome()
+{
+    return report(m_household->tellHome(answers()));
+}
+
 bool WelcomeViewModel::report(const Outcome &done)
 {
     m_problem = done ? QString() : m_household->sentenceFor(done.error());

@@ -53,6 +53,8 @@ public:
     Q_INVOKABLE bool finish();
     /// The same for a further family, in a store of its own.
     Q_INVOKABLE bool finishAnother();
+    /// The same for the home of a phone that came in by a code.
+    Q_INVOKABLE bool finishHome();
 
 signals:
     void changed();

@@ -43,6 +43,15 @@ void writeAnActivity(Walk &walk)
     walk.see("own-activity-ready");
 }
 
+void beginAWorkbench(Walk &walk)
+{
+    walk.tap("#packsBoxes");
+    walk.see("clinic");
+    walk.write("What do families call you?", "Morag");
+    walk.tap("Begin");
+    walk.see("workbench-first");
+}
+
 void lookRound(Walk &walk)
 {
     walk.tap("#report");
@@ -59,6 +68,7 @@ void addWritingLegs(std::vector<Leg> &legs)
 {
     legs.push_back({"A play of one's own", "fresh/morven.lidlark", "writing",
                     "2027-01-12T19:30:00Z", writeAnActivity, layOnTheDesk});
+    legs.push_back({"A workbench begins", nullptr, "first-bench", firstEvening, beginAWorkbench});
     legs.push_back({"A therapist's evening", "lived/morven.lidlark", "bench-evening",
                     "2027-01-20T19:30:00Z", lookRound});
 }

@@ -334,12 +334,22 @@ private slots:
         const QString code = codeFor("Family or carer");
         QVERIFY2(!code.isEmpty(), page(*m_ruth).constData());
         knock(code, "Archie");
-        letIn("Archie", "Play with Oona");
+        letIn("Archie", "How old is Oona?");
+        look(*m_other, "home-first");
+        QVERIFY(tap(*m_other, "5: age in years"));
+        QVERIFY(tap(*m_other, "Go on"));
+        look(*m_other, "home-others");
+        QVERIFY(tap(*m_other, "Go on"));
+        QVERIFY2(tap(*m_other, "Must anyone avoid latex? Yes"),
+                 page(*m_other).constData());
+        QVERIFY(tap(*m_other, "Begin"));
+        QVERIFY2(m_other->hand().reads(text("Play with Oona")), page(*m_other).constData());
         look(*m_other, "first-evening");
         go(*m_other, "home-sheet");
+        QVERIFY2(m_other->hand().reads(text("5 years")), page(*m_other).constData());
         look(*m_other, "home-sheet-first");
         go(*m_other, "box");
-        QVERIFY2(m_other->hand().reads(text("Rubber bands")), page(*m_other).constData());
+        QVERIFY2(m_other->hand().reads(text("rubber bands, 6")), page(*m_other).constData());
     }
 
     /// "Not this phone": the words differ, or nobody knows who it is.
