@@ -3,6 +3,8 @@
 #include "core/box/box_events.h"
 #include "core/box/request.h"
 #include "core/store/event_repository.h"
+#include "core/store/home_repository.h"
+#include "core/usecase/issue_box.h"
 #include "core/usecase/keep_box.h"
 #include "core/usecase/keep_build.h"
 #include "core/usecase/play_activity.h"
@@ -11,7 +13,7 @@
 #include "core/usecase/suggest_today.h"
 #include "core/usecase/take_out.h"
 
-#include "tests/support/phone.h"
+#include "tests/support/clinic.h"
 
 using namespace lidlark;
 using namespace lidlark::test;
@@ -124,6 +126,41 @@ private slots:
         NewPhone family;
         family.workplace.device = *usecase::setUpHome(family.workplace, answers());
         QVERIFY(!usecase::setUpClinic(family.workplace, "Morag").ok());
+    }
+
+    /// A box that a therapist handed over says nothing of a home: its own phone does, once, of the
+    /// very child whose box it is; what must stay away is asked to be swapped.
+    void aHomeIsToldByWhoCameInByACode()
+    {
+        auto morven = packer("Morven");
+        usecase::Workplace hers = morven->workplace();
+        const Table table = tableOn(*morven);
+        QVERIFY(usecase::keepBox(hers, table.build, standardBox("K1", "Oona", table.design)).ok());
+        QVERIFY(packAll(*morven, table, "K1"));
+        QVERIFY(usecase::issuePackedBox(hers, table.build, "K1").ok());
+        Phone archie("Archie", store::Role::Parent, "h-archie");
+        archie.clock.moveTo(islandTime(5, 18, 0));
+        usecase::Workplace his = archie.workplace();
+        QVERIFY(usecase::takeEventsFrom(morven->database, his, [](const journal::Lane &lane) {
+                    return lane.kind == journal::LaneKind::Box;
+                }).ok());
+        QVERIFY(*usecase::isHomeToBeTold(his, "Oona"));
+        QVERIFY(!*usecase::isHomeToBeTold(hers, "Oona"));
+        usecase::FirstAnswers said;
+        said.age = child::ageFromBirthMonth(2021, 3);
+        said.latex = child::Answer::Yes;
+        QVERIFY(usecase::tellHome(his, "Oona", said).ok());
+        QVERIFY(!*usecase::isHomeToBeTold(his, "Oona"));
+        const auto box = store::BoxRepository(archie.database).boxOf("Oona");
+        const auto sheet = store::HomeRepository(archie.database).sheet({"h-archie"});
+        QVERIFY(sheet.ok() && sheet->has_value());
+        const auto born =
+            store::HomeRepository(archie.database).fact({"h-archie"}, box->child.value, "born-by");
+        QCOMPARE(**born, std::string("2021-03-31"));
+        const auto asked = store::EventRepository(archie.database)
+                               .ofSubject({{journal::LaneKind::Box, box->id.value}, "item:loops"});
+        QVERIFY(!box::foldRequests(*asked).empty()); // for the bands of the small design
+        QVERIFY(rowsMatch(archie));
     }
 
     /// A contradictory answer is refused with its field named, and nothing is written.
