@@ -976,6 +976,10 @@
             <translation>Wróć, nic się nie zmienia</translation>
         </message>
         <message>
+            <source>Begin with our standard box</source>
+            <translation>Zacznij od naszego zwykłego pudełka</translation>
+        </message>
+        <message>
             <source>Keep this kind of box</source>
             <translation>Zapisz ten rodzaj pudełka</translation>
         </message>

@@ -976,6 +976,10 @@
             <translation>واپس، کچھ نہیں بدلا</translation>
         </message>
         <message>
+            <source>Begin with our standard box</source>
+            <translation>ہمارے عام ڈبے سے شروع کریں</translation>
+        </message>
+        <message>
             <source>Keep this kind of box</source>
             <translation>ڈبے کی یہ قسم محفوظ کریں</translation>
         </message>

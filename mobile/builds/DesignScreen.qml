@@ -54,6 +54,14 @@ Sheet {
         text: box.playWords
     }
 
+    PaperButton {
+        objectName: "putInOurs"
+        width: screen.contentWidth
+        visible: screen.design.length === 0 && box.items.length === 0
+        text: qsTr("Begin with our standard box")
+        onClicked: box.putInOurs()
+    }
+
     Repeater {
         model: box
 

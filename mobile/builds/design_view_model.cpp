@@ -146,6 +146,18 @@ void DesignViewModel::putIn(const QString &itemId)
     tellChanged();
 }
 
+void DesignViewModel::putInOurs()
+{
+    beginResetModel();
+    for (const catalogue::ItemKind &kind : m_household->catalogue().items()) {
+        if (kind.source == catalogue::Source::Box && kind.lidCount > 0 &&
+            !has(fromCore(kind.id.value)))
+            m_design.parts.push_back({kind.id, kind.lidCount, {}});
+    }
+    endResetModel();
+    tellChanged();
+}
+
 bool DesignViewModel::keep(const QString &name)
 {
     workbench::Design wanted = m_design;

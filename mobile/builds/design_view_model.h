@@ -56,6 +56,8 @@ public:
     Q_INVOKABLE void takeOut(int row);
     /// With the pieces of a standard box, at least one.
     Q_INVOKABLE void putIn(const QString &itemId);
+    /// All that the catalogue's own lid list has, each as often as there.
+    Q_INVOKABLE void putInOurs();
     /// @returns whether it was kept; else `problem` says why not.
     Q_INVOKABLE bool keep(const QString &name);
     Q_INVOKABLE bool remove();

@@ -2,6 +2,7 @@
 
 #include "core/journal/lane_home.h"
 #include "core/play/play_events.h"
+#include "core/store/box_repository.h"
 #include "core/store/recording.h"
 #include "core/usecase/workplace.h"
 
@@ -14,6 +15,8 @@ inline bool takeSharedPlay(usecase::Workplace &therapist, const std::string &chi
                            std::optional<play::Phrase> noticed = {})
 {
     const PlayId id{child + std::to_string(number)};
+    const auto box = store::BoxRepository(therapist.database).boxOf(child);
+    const ChildId who = box ? box->child : ChildId{"c-" + child};
     journal::Event event{journal::sharedPlaysOf("h-" + child),
                          {"d-of-" + child},
                          number,
@@ -22,7 +25,7 @@ inline bool takeSharedPlay(usecase::Workplace &therapist, const std::string &chi
                          0,
                          "",
                          journal::Kind::PlayStarted,
-                         play::fieldsOf(play::Started{id, {"c-" + child}, {activity}, 1})};
+                         play::fieldsOf(play::Started{id, who, {activity}, 1})};
     auto recording = store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     bool done = recording && recording->keep(event).ok();
     if (noticed) {

@@ -108,7 +108,10 @@ private slots:
         tap("Builds and buying");
         look("builds-empty");
         reads("No build yet");
-        tapAll({"Kinds of box", "New kind of box"});
+        tapAll({"Kinds of box", "New kind of box", "Begin with our standard box"});
+        reads("Lacing card");
+        look("design-ours");
+        tapAll({"Back, nothing is changed", "New kind of box"});
         write("What this kind of box is called", "Standard box");
         for (const char *thing :
              {"Put in: Rubber bands", "Put in: Pegs", "Put in: Dropper", "Put in: Sponge"}) {

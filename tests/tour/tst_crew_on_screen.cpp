@@ -340,8 +340,7 @@ private slots:
         QVERIFY(tap(*m_other, "Go on"));
         look(*m_other, "home-others");
         QVERIFY(tap(*m_other, "Go on"));
-        QVERIFY2(tap(*m_other, "Must anyone avoid latex? Yes"),
-                 page(*m_other).constData());
+        QVERIFY2(tap(*m_other, "Must anyone avoid latex? Yes"), page(*m_other).constData());
         QVERIFY(tap(*m_other, "Begin"));
         QVERIFY2(m_other->hand().reads(text("Play with Oona")), page(*m_other).constData());
         look(*m_other, "first-evening");
