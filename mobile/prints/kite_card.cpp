@@ -9,6 +9,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace lidlark::mobile::kitecard {
 
 namespace {
@@ -72,24 +74,69 @@ public:
     }
 };
 
-int paintAdultLines(PrintSheet &sheet, int top)
+constexpr int headWide = 245;
+constexpr int linesTop = 155;
+constexpr int between = 24; ///< Under each line for the adult.
+constexpr int usePixels = 33;
+constexpr int noticePixels = 28;
+
+/// How the adult's side is shared out: some languages need more room for the same.
+struct Shares {
+    int linePixels = 36;
+    int rowHigh = 108; ///< Of each kite that has a line to write on.
+};
+
+int highOf(const wording::TogetherCard &card, int pixels, bool fromTheRight)
 {
-    constexpr int headWide = 245;
+    return std::max(
+        heightOfWords(translated(card.head), pixels, PrintSheet::Bold, headWide, fromTheRight),
+        heightOfWords(translated(card.line), pixels, PrintSheet::Plain, width - headWide,
+                      fromTheRight));
+}
+
+/// What is left for the three rows to write on.
+int roomForRows(int linePixels, bool fromTheRight)
+{
+    constexpr int foot = 1425;
+    constexpr int headings = 28 + 70 + 26 + 4;
+    int room = foot - linesTop - headings;
+    for (const wording::TogetherCard &card : wording::togetherCards())
+        room -= highOf(card, linePixels, fromTheRight) + between;
+    for (const QString &line : BackWords::use())
+        room -= heightOfWords(line, usePixels, PrintSheet::Plain, width, fromTheRight) + 6;
+    return room - heightOfWords(translated(wording::notYetChecked()), noticePixels,
+                                PrintSheet::Plain, width, fromTheRight);
+}
+
+Shares sharedOut(bool fromTheRight)
+{
+    constexpr int leastRow = 84; // 8.4 mm to write in
+    Shares shares;
+    while (shares.linePixels > 28 && roomForRows(shares.linePixels, fromTheRight) < 3 * leastRow)
+        --shares.linePixels;
+    shares.rowHigh = std::min(shares.rowHigh, roomForRows(shares.linePixels, fromTheRight) / 3);
+    return shares;
+}
+
+int paintAdultLines(PrintSheet &sheet, int pixels)
+{
+    int top = linesTop;
     for (const wording::TogetherCard &card : wording::togetherCards()) {
-        sheet.words(translated(card.head), 36, PrintSheet::Bold, {margin, top, headWide, 60});
-        const int high = sheet.words(translated(card.line), 36, PrintSheet::Plain,
-                                     {margin + headWide, top, width - headWide, 200});
-        top += high + 24;
+        const int high = highOf(card, pixels, sheet.fromTheRight());
+        sheet.words(translated(card.head), pixels, PrintSheet::Bold, {margin, top, headWide, high});
+        sheet.words(translated(card.line), pixels, PrintSheet::Plain,
+                    {margin + headWide, top, width - headWide, high});
+        top += high + between;
     }
     return top;
 }
 
-int paintOwnWords(PrintSheet &sheet, int top)
+int paintOwnWords(PrintSheet &sheet, int top, int rowHigh)
 {
-    constexpr int rowHigh = 108;
     constexpr int pictureWide = 200;
     for (const Kite kite : {Kite::Resting, Kite::Steady, Kite::Whirling}) {
-        sheet.drawing(drawingOf(kite), {margin, top, pictureWide, rowHigh - 12}, 0.8);
+        sheet.drawing(drawingOf(kite), {margin, top, pictureWide, rowHigh - 12},
+                      0.8 * rowHigh / Shares().rowHigh);
         sheet.line({margin + pictureWide + gap, top + rowHigh - 24},
                    {margin + width, top + rowHigh - 24});
         top += rowHigh;
@@ -120,12 +167,13 @@ void paintBack(QPainter &painter)
     PrintSheet sheet(painter, size);
     sheet.outline();
     sheet.words(BackWords::forYou(), 52, PrintSheet::Bold, {margin, 60, width, 80});
-    int top = paintAdultLines(sheet, 155) + 28;
+    const Shares shares = sharedOut(sheet.fromTheRight());
+    int top = paintAdultLines(sheet, shares.linePixels) + 28;
     sheet.words(BackWords::ownWords(), 44, PrintSheet::Bold, {margin, top, width, 70});
-    top = paintOwnWords(sheet, top + 70) + 26;
+    top = paintOwnWords(sheet, top + 70, shares.rowHigh) + 26;
     for (const QString &line : BackWords::use())
-        top += sheet.words(line, 33, PrintSheet::Plain, {margin, top, width, 120}) + 6;
-    sheet.words(translated(wording::notYetChecked()), 28, PrintSheet::Plain,
+        top += sheet.words(line, usePixels, PrintSheet::Plain, {margin, top, width, 120}) + 6;
+    sheet.words(translated(wording::notYetChecked()), noticePixels, PrintSheet::Plain,
                 {margin, top + 4, width, 60});
 }
 

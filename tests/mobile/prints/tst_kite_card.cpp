@@ -111,16 +111,28 @@ private slots:
         QVERIFY(inkIn(front, {60, 1255, 230, 165}) > 1000); // hand
     }
 
-    /// Five lines and three rows to write on, and all of it inside the edge.
+    void theAdultsSideHoldsAllItsLines_data()
+    {
+        QTest::addColumn<QString>("language");
+        for (const char *language : {"en", "pl", "ur"})
+            QTest::addRow("%s", language) << QString::fromUtf8(language);
+    }
+
+    /// Five lines and three rows to write on, and all of it inside the edge, in every language.
     void theAdultsSideHoldsAllItsLines()
     {
+        QFETCH(QString, language);
+        m_language.speak(language);
         const QImage back = painted(kitecard::paintBack);
+        m_language.speak(QStringLiteral("en"));
         QVERIFY(inkIn(back, {50, 160, 1000, 600}) > 5000);
-        QVERIFY(inkIn(back, {80, 1435, 890, 25}) == 0); // nothing runs into the lower edge
+        QVERIFY(inkIn(back, {80, 1435, 890, 25}) == 0);  // nothing runs into the lower edge
+        QVERIFY(inkIn(back, {80, 1340, 890, 90}) > 500); // and who has checked it stands there
+        const int left = language == QStringLiteral("ur") ? 100 : 400;
         int rows = 0;
         for (int y = 760; y < 1300; ++y) {
-            const bool ruled = inkIn(back, {400, y, 550, 1}) == 550;
-            const bool before = inkIn(back, {400, y - 1, 550, 1}) == 550;
+            const bool ruled = inkIn(back, {left, y, 550, 1}) == 550;
+            const bool before = inkIn(back, {left, y - 1, 550, 1}) == 550;
             rows += ruled && !before ? 1 : 0;
         }
         QCOMPARE(rows, 3);
