@@ -1,7 +1,9 @@
 #include "tests/states/leg.h"
 
+#include "core/usecase/issue_box.h"
 #include "core/usecase/own_entries.h"
 #include "tests/states/on_phone.h"
+#include "tests/support/clinic.h"
 #include "tests/support/own_samples.h"
 
 namespace lidlark::test {
@@ -43,6 +45,40 @@ void writeAnActivity(Walk &walk)
     walk.see("own-activity-ready");
 }
 
+/// A phone that came in by a code, to a box of which no home is known.
+void comeInByACode(const QDir &folder)
+{
+    auto morven = packer("Morven");
+    usecase::Workplace hers = morven->workplace();
+    const Table table = tableOn(*morven);
+    (void)usecase::keepBox(hers, table.build, standardBox("K1", "Oona", table.design));
+    (void)packAll(*morven, table, "K1");
+    (void)usecase::issuePackedBox(hers, table.build, "K1");
+    const QString store = folder.filePath(QStringLiteral("untold"));
+    {
+        auto database = store::Database::open(store.toStdString());
+        (void)store::DeviceRepository(*database).setDevice(
+            {{"d-archie"}, "Archie", store::Role::Parent, {"h-archie"}});
+    }
+    onPhone(store, islandTime(11, 17, 0), [&morven](usecase::Workplace &his) {
+        (void)usecase::takeEventsFrom(morven->database, his, [](const journal::Lane &lane) {
+            return lane.kind == journal::LaneKind::Box;
+        });
+    });
+}
+
+void tellTheHome(Walk &walk)
+{
+    walk.tap("Crew");
+    walk.tap("#homeSheet");
+    walk.see("home-sheet-untold");
+    walk.tap("#tellHome");
+    walk.see("home-first");
+    walk.tap("5: age in years");
+    walk.tap("Go on");
+    walk.see("home-first-others");
+}
+
 void beginAWorkbench(Walk &walk)
 {
     walk.tap("#packsBoxes");
@@ -69,6 +105,8 @@ void addWritingLegs(std::vector<Leg> &legs)
     legs.push_back({"A play of one's own", "fresh/morven.lidlark", "writing",
                     "2027-01-12T19:30:00Z", writeAnActivity, layOnTheDesk});
     legs.push_back({"A workbench begins", nullptr, "first-bench", firstEvening, beginAWorkbench});
+    legs.push_back(
+        {"A home to be told", nullptr, "untold", firstEvening, tellTheHome, comeInByACode});
     legs.push_back({"A therapist's evening", "lived/morven.lidlark", "bench-evening",
                     "2027-01-20T19:30:00Z", lookRound});
 }
