@@ -61,6 +61,16 @@ Result<std::vector<HomeId>> HomeRepository::homes()
     return collectRows<HomeId>(*query, [](const Statement &row) { return HomeId{row.text(0)}; });
 }
 
+Result<std::vector<HomeId>> HomeRepository::homesOf(const ChildId &child)
+{
+    Result<Statement> query = m_database.prepare(
+        "SELECT home FROM fact WHERE person = ?1 AND fact = 'lives' ORDER BY home");
+    if (!query)
+        return query.error();
+    query->bind(1, child.value);
+    return collectRows<HomeId>(*query, [](const Statement &row) { return HomeId{row.text(0)}; });
+}
+
 Result<std::optional<child::HomeSheet>> HomeRepository::sheet(const HomeId &home)
 {
     Result<Statement> query = m_database.prepare(

@@ -21,6 +21,8 @@ public:
 
     /// Homes about which anything was said, by id.
     Result<std::vector<HomeId>> homes();
+    /// Those on whose sheet the child stands as living there, by id.
+    Result<std::vector<HomeId>> homesOf(const ChildId &child);
     /// @returns nothing when nobody has said anything about that home.
     Result<std::optional<child::HomeSheet>> sheet(const HomeId &home);
     /// One fact as it stands, or nothing.

@@ -14,20 +14,11 @@ namespace {
 Result<std::vector<HomeId>> homesOfChildIn(store::Database &database, const std::string &box)
 {
     const auto boxes = store::BoxRepository(database).boxes();
-    store::HomeRepository known(database);
-    const auto all = known.homes();
-    if (!boxes || !all)
-        return boxes ? all.error() : boxes.error();
+    if (!boxes)
+        return boxes.error();
     const auto row = std::ranges::find(*boxes, BoxId{box}, &store::BoxRow::id);
-    std::vector<HomeId> homes;
-    for (const HomeId &home : row != boxes->end() ? *all : std::vector<HomeId>()) {
-        const auto lives = known.fact(home, row->child.value, "lives");
-        if (!lives)
-            return lives.error();
-        if (*lives)
-            homes.push_back(home);
-    }
-    return homes;
+    return row != boxes->end() ? store::HomeRepository(database).homesOf(row->child)
+                               : Result<std::vector<HomeId>>(std::vector<HomeId>());
 }
 
 } // namespace

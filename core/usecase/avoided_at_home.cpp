@@ -25,16 +25,11 @@ void addAvoided(const child::HomeSheet &sheet, std::set<child::Avoided> &avoided
 Result<std::vector<child::HomeSheet>> sheetsOfHomesOf(Workplace &workplace, const Family &family)
 {
     store::HomeRepository homes(workplace.database);
-    const auto all = homes.homes();
-    if (!all)
-        return all.error();
+    const auto theirs = homes.homesOf(family.box.child);
+    if (!theirs)
+        return theirs.error();
     std::vector<child::HomeSheet> sheets;
-    for (const HomeId &home : *all) {
-        const auto lives = homes.fact(home, family.box.child.value, "lives");
-        if (!lives)
-            return lives.error();
-        if (!*lives)
-            continue;
+    for (const HomeId &home : *theirs) {
         auto sheet = homes.sheet(home);
         if (!sheet)
             return sheet.error();

@@ -9,16 +9,15 @@ namespace lidlark::usecase {
 Result<catalogue::TagSet> avoidedForChild(Workplace &workplace, const ChildId &child)
 {
     store::HomeRepository homes(workplace.database);
-    const auto all = homes.homes();
-    if (!all)
-        return all.error();
+    const auto theirs = homes.homesOf(child);
+    if (!theirs)
+        return theirs.error();
     catalogue::TagSet avoided;
-    for (const HomeId &home : *all) {
-        const auto lives = homes.fact(home, child.value, "lives");
+    for (const HomeId &home : *theirs) {
         const auto sheet = homes.sheet(home);
-        if (!lives || !sheet)
-            return lives ? sheet.error() : lives.error();
-        if (*lives && *sheet)
+        if (!sheet)
+            return sheet.error();
+        if (*sheet)
             avoided = avoided | safety::avoidedTags((*sheet)->avoidances);
     }
     return avoided;

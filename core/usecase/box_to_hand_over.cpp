@@ -95,7 +95,7 @@ Result<BoxToHandOver> boxToHandOver(Workplace &therapist, const workbench::Build
     const PackBox *box = table->box(code);
     if (box == nullptr)
         return Error{ErrorCode::NotFound, "this box"};
-    if (std::ranges::find(table->handedOver, code) != table->handedOver.end())
+    if (table->isHandedOver(code))
         return aboutBox(code, "was handed over as this build");
     if (const Outcome ready = isReady(*box); !ready)
         return ready.error();

@@ -12,23 +12,14 @@ Result<HomeId> homeOf(Workplace &workplace, const Family &family)
 {
     if (!workplace.device.home.empty())
         return workplace.device.home;
-    store::HomeRepository homes(workplace.database);
-    const Result<std::vector<HomeId>> all = homes.homes();
-    if (!all)
-        return all.error();
-    HomeId first;
-    for (const HomeId &home : *all) {
-        const auto lives = homes.fact(home, family.box.child.value, "lives");
-        if (!lives)
-            return lives.error();
-        if (!*lives)
-            continue;
+    const auto theirs = store::HomeRepository(workplace.database).homesOf(family.box.child);
+    if (!theirs)
+        return theirs.error();
+    for (const HomeId &home : *theirs) {
         if (family.place && family.place->place == home.value)
             return home;
-        if (first.empty())
-            first = home;
     }
-    return first;
+    return theirs->empty() ? HomeId{} : theirs->front();
 }
 
 child::Child childFrom(const Family &family, std::vector<child::Goal> goals, bool energyLimited)

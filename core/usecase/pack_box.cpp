@@ -43,7 +43,7 @@ Result<AtBox> atBox(Workplace &therapist, const PackLineAt &at)
         return who ? table.error() : who.error();
     if (table->box(at.box) == nullptr)
         return Error{ErrorCode::NotFound, "this box"};
-    if (std::ranges::find(table->handedOver, at.box) != table->handedOver.end())
+    if (table->isHandedOver(at.box))
         return aboutBox(at.box, "was handed over as this build");
     return AtBox{*std::move(table), who->empty() ? therapist.device.person : *who, at.box};
 }
@@ -86,6 +86,11 @@ int PackTable::ready() const
     return static_cast<int>(std::ranges::count_if(boxes, &PackBox::isReady));
 }
 
+bool PackTable::isHandedOver(const std::string &code) const
+{
+    return std::ranges::find(handedOver, code) != handedOver.end();
+}
+
 Result<PackTable> packTable(Workplace &therapist, const workbench::BuildId &id)
 {
     store::ClinicRepository clinic(therapist.database);
@@ -124,11 +129,8 @@ Outcome packLine(Workplace &therapist, const PackLineAt &at, Hand hand)
     const auto supplies = store::ClinicRepository(therapist.database).supplies();
     if (!supplies)
         return supplies.error();
-    MarkSaid mark{at.build, at.box, at.item};
-    mark.pieces = line->pieces;
+    MarkSaid mark = workbench::packedMark(at.build, at.box, *line, *supplies);
     mark.hand = line->hand == Hand::Unsaid ? Hand::Unsaid : hand;
-    const auto supply = supplies->find(at.item);
-    mark.lot = supply != supplies->end() ? supply->second.lot : std::string();
     return sayMark(therapist, *here, mark);
 }
 

@@ -16,6 +16,7 @@ struct PackTable {
 
     [[nodiscard]] const workbench::PackBox *box(const std::string &code) const;
     [[nodiscard]] int ready() const;
+    [[nodiscard]] bool isHandedOver(const std::string &code) const;
 };
 
 /// Errors: NotFound.

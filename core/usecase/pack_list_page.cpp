@@ -50,7 +50,7 @@ Result<PackListPage> packListPageOf(Workplace &therapist, const workbench::Build
         return !table ? table.error() : supplies.error();
     PackListPage page{table->build.name, table->build.day, {}, {}, {}};
     for (const workbench::PackBox &box : table->boxes) {
-        if (std::ranges::find(table->handedOver, box.code) != table->handedOver.end())
+        if (table->isHandedOver(box.code))
             continue;
         addBox(box, page.items);
         page.boxes.push_back(box);

@@ -32,9 +32,7 @@ std::vector<std::string> plainBoxesWithout(const PackTable &table, const ItemId 
 {
     std::vector<std::string> codes;
     for (const PackBox &box : table.boxes) {
-        const bool handedOver =
-            std::ranges::find(table.handedOver, box.code) != table.handedOver.end();
-        if (!handedOver && isPlain(box) && openLineOf(box, item) != nullptr)
+        if (!table.isHandedOver(box.code) && isPlain(box) && openLineOf(box, item) != nullptr)
             codes.push_back(box.code);
     }
     return codes;
@@ -48,14 +46,12 @@ Outcome packPlainBoxes(Workplace &therapist, const workbench::BuildId &build, co
     const auto supplies = store::ClinicRepository(therapist.database).supplies();
     if (!table || !supplies)
         return table ? supplies.error() : table.error();
-    const auto supply = supplies->find(item);
     auto recording = store::Recording::begin(therapist.database, therapist.device, therapist.clock);
     if (!recording)
         return recording.error();
     for (const std::string &code : plainBoxesWithout(*table, item)) {
-        workbench::MarkSaid mark{build, code, item};
-        mark.pieces = openLineOf(*table->box(code), item)->pieces;
-        mark.lot = supply != supplies->end() ? supply->second.lot : std::string();
+        const PackLine &line = *openLineOf(*table->box(code), item);
+        const auto mark = workbench::packedMark(build, code, line, *supplies);
         Outcome said =
             recording->say(store::clinicLane, journal::Kind::PackMark, workbench::fieldsOf(mark));
         if (!said)

@@ -99,6 +99,16 @@ bool PackBox::mayLookOver(const PackLine &line, const std::string &who)
            });
 }
 
+MarkSaid packedMark(const BuildId &build, const std::string &box, const PackLine &line,
+                    const KeptSupplies &supplies)
+{
+    MarkSaid mark{build, box, line.item};
+    mark.pieces = line.pieces;
+    const auto supply = supplies.find(line.item);
+    mark.lot = supply != supplies.end() ? supply->second.lot : std::string();
+    return mark;
+}
+
 PackBox packBoxOf(const KeptBox &box, const Design *design, const Marks &marks,
                   const catalogue::Catalogue &catalogue, const KeptSupplies &supplies)
 {

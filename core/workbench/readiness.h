@@ -66,4 +66,8 @@ struct PackBox {
 PackBox packBoxOf(const KeptBox &box, const Design *design, const Marks &marks,
                   const catalogue::Catalogue &catalogue, const KeptSupplies &supplies);
 
+/// "All of the line lies in the box", with the lot that its supply has now.
+MarkSaid packedMark(const BuildId &build, const std::string &box, const PackLine &line,
+                    const KeptSupplies &supplies);
+
 } // namespace lidlark::workbench

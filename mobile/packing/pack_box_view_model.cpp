@@ -74,7 +74,7 @@ void PackBoxViewModel::readRows()
         m_problem = m_household->sentenceFor(table.error());
         return;
     }
-    m_gone = std::ranges::find(table->handedOver, m_code) != table->handedOver.end();
+    m_gone = table->isHandedOver(m_code);
 }
 
 QStringList PackBoxViewModel::rowKeys() const

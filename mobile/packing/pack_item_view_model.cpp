@@ -66,7 +66,7 @@ void PackItemViewModel::readRows()
     readItems(*table);
     m_at = std::clamp(m_at, 0, std::max(0, items() - 1));
     for (const workbench::PackBox &box : table->boxes) {
-        if (std::ranges::find(table->handedOver, box.code) == table->handedOver.end())
+        if (!table->isHandedOver(box.code))
             addRow(box);
     }
     m_plain = static_cast<int>(usecase::plainBoxesWithout(*table, item()).size());

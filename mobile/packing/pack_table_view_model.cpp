@@ -63,7 +63,7 @@ QStringList PackTableViewModel::rowKeys() const
 
 bool PackTableViewModel::isGone(const std::string &code) const
 {
-    return std::ranges::find(m_table.handedOver, code) != m_table.handedOver.end();
+    return m_table.isHandedOver(code);
 }
 
 int PackTableViewModel::rowCount(const QModelIndex &parent) const
