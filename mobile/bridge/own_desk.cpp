@@ -67,13 +67,32 @@ Activity blank()
 
 } // namespace
 
+Outcome addBoxes(Household &household, const workbench::OwnKept &kept, OwnOnDesk &row)
+{
+    usecase::Workplace &place = household.workplace();
+    const auto boxes = store::BoxRepository(place.database).boxes();
+    if (!boxes)
+        return boxes.error();
+    for (const store::BoxRow &box : *boxes) {
+        const auto entries = usecase::ownEntriesOf(place, box.id);
+        if (!entries)
+            return entries.error();
+        for (const workbench::OwnEntry &entry : *entries) {
+            if (entry.id != kept.id || entry.sort != kept.sort || entry.withdrawn)
+                continue;
+            row.children.append(fromCore(box.alias));
+            row.newer = row.newer || entry.unsettled || entry.known.text != kept.text;
+        }
+    }
+    return Done{};
+}
+
 Result<std::vector<OwnOnDesk>> ownActivities(Household &household)
 {
     usecase::Workplace &place = household.workplace();
     const auto kept = usecase::ownKept(place);
-    const auto boxes = store::BoxRepository(place.database).boxes();
-    if (!kept || !boxes)
-        return kept ? boxes.error() : kept.error();
+    if (!kept)
+        return kept.error();
     std::vector<OwnOnDesk> desk;
     for (const workbench::OwnKept &one : *kept) {
         if (one.sort != OwnSort::Activity)
@@ -87,17 +106,8 @@ Result<std::vector<OwnOnDesk>> ownActivities(Household &household)
                       one.signedOff && !typed,
                       {},
                       false};
-        for (const store::BoxRow &box : *boxes) {
-            const auto entries = usecase::ownEntriesOf(place, box.id);
-            if (!entries)
-                return entries.error();
-            for (const workbench::OwnEntry &entry : *entries) {
-                if (entry.id != one.id || entry.sort != OwnSort::Activity || entry.withdrawn)
-                    continue;
-                row.children.append(fromCore(box.alias));
-                row.newer = row.newer || entry.unsettled || entry.known.text != one.text;
-            }
-        }
+        if (const Outcome added = addBoxes(household, one, row); !added)
+            return added.error();
         desk.push_back(std::move(row));
     }
     return desk;

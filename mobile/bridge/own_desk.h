@@ -12,7 +12,7 @@ namespace lidlark::mobile {
 
 /// What the pages of a therapist's own activities ask of the store on the table.
 
-/// One on the desk: as it was kept last, and in whose boxes it is.
+/// One thing or activity on the desk: as it was typed last, and in whose boxes it is.
 struct OwnOnDesk {
     QString id;
     QString name; ///< Empty: not yet named.
@@ -21,6 +21,9 @@ struct OwnOnDesk {
     QStringList children; ///< Whose boxes have it.
     bool newer = false;   ///< Some of these boxes have other words than the desk.
 };
+
+/// Adds to @p row in whose boxes @p kept is.
+Outcome addBoxes(Household &household, const workbench::OwnKept &kept, OwnOnDesk &row);
 
 Result<std::vector<OwnOnDesk>> ownActivities(Household &household);
 

@@ -1,6 +1,5 @@
 #include "mobile/bridge/own_item_desk.h"
 
-#include "core/store/box_repository.h"
 #include "mobile/bridge/text.h"
 
 namespace lidlark::mobile {
@@ -61,27 +60,6 @@ OwnItemDraft measuringOtherwise(const catalogue::ItemKind &ours)
     return draft;
 }
 
-/// In whose boxes it is.
-Outcome addBoxes(Household &household, const workbench::OwnKept &kept, OwnItemOnDesk &row)
-{
-    usecase::Workplace &place = household.workplace();
-    const auto boxes = store::BoxRepository(place.database).boxes();
-    if (!boxes)
-        return boxes.error();
-    for (const store::BoxRow &box : *boxes) {
-        const auto entries = usecase::ownEntriesOf(place, box.id);
-        if (!entries)
-            return entries.error();
-        for (const workbench::OwnEntry &entry : *entries) {
-            if (entry.id != kept.id || entry.sort != OwnSort::Item || entry.withdrawn)
-                continue;
-            row.children.append(fromCore(box.alias));
-            row.newer = row.newer || entry.unsettled || entry.known.text != kept.text;
-        }
-    }
-    return Done{};
-}
-
 } // namespace
 
 const catalogue::ItemKind *builtInItem(Household &household, const QString &id)
@@ -89,12 +67,12 @@ const catalogue::ItemKind *builtInItem(Household &household, const QString &id)
     return household.catalogueIn({}).item({toCore(id)});
 }
 
-Result<std::vector<OwnItemOnDesk>> ownItems(Household &household)
+Result<std::vector<OwnOnDesk>> ownItems(Household &household)
 {
     const auto kept = usecase::ownKept(household.workplace());
     if (!kept)
         return kept.error();
-    std::vector<OwnItemOnDesk> desk;
+    std::vector<OwnOnDesk> desk;
     for (const workbench::OwnKept &one : *kept) {
         if (one.sort != OwnSort::Item)
             continue;
@@ -104,12 +82,12 @@ Result<std::vector<OwnItemOnDesk>> ownItems(Household &household)
             return draft.error();
         const catalogue::ItemKind *ours = household.catalogue().item({one.id});
         const bool isOurs = !catalogue::isOwnId(one.id) && ours != nullptr;
-        OwnItemOnDesk row{id,
-                          fromCore(isOurs ? ours->name : draft->kind.name),
-                          fromCore(draft->kind.drawing),
-                          isItemSignedOff(household, id),
-                          {},
-                          false};
+        OwnOnDesk row{id,
+                      fromCore(isOurs ? ours->name : draft->kind.name),
+                      fromCore(draft->kind.drawing),
+                      isItemSignedOff(household, id),
+                      {},
+                      false};
         if (const Outcome added = addBoxes(household, one, row); !added)
             return added.error();
         desk.push_back(std::move(row));

@@ -5,7 +5,7 @@
 
 #include "core/catalogue/write_entry.h"
 #include "core/usecase/own_entries.h"
-#include "mobile/bridge/household.h"
+#include "mobile/bridge/own_desk.h"
 
 #include <vector>
 
@@ -13,16 +13,6 @@ namespace lidlark::mobile {
 
 /// What the pages of a therapist's own things ask of the store on the table. A thing whose id is
 /// that of a built-in one says that this one measures otherwise.
-
-/// One on the desk, as it was typed last.
-struct OwnItemOnDesk {
-    QString id;
-    QString name; ///< Empty: not yet named.
-    QString drawing;
-    bool signedOff = false;
-    QStringList children; ///< Whose boxes have it.
-    bool newer = false;   ///< Some of these boxes have it otherwise.
-};
 
 /// While it is written.
 struct OwnItemDraft {
@@ -32,7 +22,7 @@ struct OwnItemDraft {
     QString typed;
 };
 
-Result<std::vector<OwnItemOnDesk>> ownItems(Household &household);
+Result<std::vector<OwnOnDesk>> ownItems(Household &household);
 /// For a new thing: nothing is kept of it until something is typed.
 QString newOwnItem(Household &household);
 /// What is built in under this id, without anything of a therapist's own; null: nothing is.

@@ -97,8 +97,8 @@ Sheet {
 
             objectName: "model-" + model.modelData
             width: screen.contentWidth
-            drawing: own.drawingOf(model.modelData)
-            text: own.nameOf(model.modelData)
+            drawing: own.modelDrawing(model.modelData)
+            text: own.modelName(model.modelData)
             accessibleName: qsTr("Begin with the words of %1").arg(model.text)
             onClicked: screen.begin(model.modelData)
         }

@@ -11,33 +11,17 @@ constexpr int mostModels = 12; ///< As many as somebody looks through.
 
 } // namespace
 
-void OwnListViewModel::setHousehold(Household *household)
+Result<std::vector<OwnOnDesk>> OwnListViewModel::desk(Household &household) const
 {
-    m_household = household;
-    if (household == nullptr)
-        return;
-    connect(household, &Household::changed, this, &OwnListViewModel::load);
-    load();
+    return ownActivities(household);
 }
 
-void OwnListViewModel::load()
+QString OwnListViewModel::nameOf(const OwnOnDesk &row) const
 {
-    if (m_household == nullptr || !m_household->isOpen())
-        return;
-    renewRows([this] {
-        auto desk = ownActivities(*m_household);
-        m_problem = desk ? QString() : m_household->sentenceFor(desk.error());
-        m_rows = desk ? *std::move(desk) : std::vector<OwnOnDesk>();
-    });
-    emit loaded();
+    return row.name.isEmpty() ? tr("Without a name yet") : row.name;
 }
 
-int OwnListViewModel::rowCount(const QModelIndex &parent) const
-{
-    return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
-}
-
-QString OwnListViewModel::noteOf(const OwnOnDesk &row)
+QString OwnListViewModel::noteOf(const OwnOnDesk &row) const
 {
     const QString names = row.children.join(QStringLiteral(", "));
     if (row.children.isEmpty())
@@ -47,42 +31,10 @@ QString OwnListViewModel::noteOf(const OwnOnDesk &row)
     return tr("In the box of %1").arg(names);
 }
 
-QVariant OwnListViewModel::data(const QModelIndex &index, int role) const
-{
-    if (index.row() < 0 || index.row() >= rowCount())
-        return {};
-    const OwnOnDesk &row = m_rows[static_cast<std::size_t>(index.row())];
-    switch (role) {
-    case EntryRole:
-        return row.id;
-    case NameRole:
-        return row.name.isEmpty() ? tr("Without a name yet") : row.name;
-    case DrawingRole:
-        return row.drawing;
-    case NoteRole:
-        return noteOf(row);
-    default:
-        return {};
-    }
-}
-
-QHash<int, QByteArray> OwnListViewModel::roleNames() const
-{
-    return {{EntryRole, "entry"}, {NameRole, "name"}, {DrawingRole, "drawing"}, {NoteRole, "note"}};
-}
-
-QStringList OwnListViewModel::rowKeys() const
-{
-    QStringList keys;
-    for (const OwnOnDesk &row : m_rows)
-        keys.append(row.id);
-    return keys;
-}
-
 QString OwnListViewModel::start(const QString &from)
 {
-    const auto id = startOwn(*m_household, from);
-    m_problem = id ? QString() : m_household->sentenceFor(id.error());
+    const auto id = startOwn(*household(), from);
+    setProblem(id ? QString() : household()->sentenceFor(id.error()));
     emit loaded();
     return id ? *id : QString();
 }
@@ -90,9 +42,9 @@ QString OwnListViewModel::start(const QString &from)
 QStringList OwnListViewModel::models(const QString &words) const
 {
     QStringList ids;
-    if (m_household == nullptr)
+    if (household() == nullptr)
         return ids;
-    for (const catalogue::Activity &activity : m_household->catalogue().activities()) {
+    for (const catalogue::Activity &activity : household()->catalogue().activities()) {
         const bool ours = !catalogue::isOwnId(activity.id.value);
         if (ours && ids.size() < mostModels &&
             fromCore(activity.name).contains(words.trimmed(), Qt::CaseInsensitive))
@@ -101,16 +53,16 @@ QStringList OwnListViewModel::models(const QString &words) const
     return ids;
 }
 
-QString OwnListViewModel::nameOf(const QString &activity) const
+QString OwnListViewModel::modelName(const QString &activity) const
 {
-    const auto *known = m_household->catalogue().activity({toCore(activity)});
+    const auto *known = household()->catalogue().activity({toCore(activity)});
     return known != nullptr ? fromCore(known->name) : activity;
 }
 
-QString OwnListViewModel::drawingOf(const QString &activity) const
+QString OwnListViewModel::modelDrawing(const QString &activity) const
 {
-    const auto *known = m_household->catalogue().activity({toCore(activity)});
-    return known != nullptr ? smallDrawingOf(*known, m_household->catalogue()) : QString();
+    const auto *known = household()->catalogue().activity({toCore(activity)});
+    return known != nullptr ? smallDrawingOf(*known, household()->catalogue()) : QString();
 }
 
 } // namespace lidlark::mobile

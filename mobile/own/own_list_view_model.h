@@ -2,53 +2,31 @@
 
 #include <QtQml/qqmlregistration.h>
 
-#include "mobile/bridge/kept_rows.h"
-#include "mobile/bridge/own_desk.h"
+#include "own_desk_rows.h"
 
 namespace lidlark::mobile {
 
 /// The therapist's own activities: drafts, those that are ready, and in whose boxes they are.
-class OwnListViewModel : public lidlark::mobile::KeptRows
+class OwnListViewModel : public lidlark::mobile::OwnDeskRows
 {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(lidlark::mobile::Household *household READ household WRITE setHousehold REQUIRED)
-    Q_PROPERTY(int count READ rows NOTIFY loaded FINAL)
-    Q_PROPERTY(QString problem READ problem NOTIFY loaded FINAL)
 
 public:
-    enum Role { EntryRole = Qt::UserRole, NameRole, DrawingRole, NoteRole };
-
-    using KeptRows::KeptRows;
-    [[nodiscard]] Household *household() const { return m_household; }
-    void setHousehold(Household *household);
-    [[nodiscard]] int rowCount(const QModelIndex &parent = {}) const override;
-    [[nodiscard]] QVariant data(const QModelIndex &index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-    [[nodiscard]] int rows() const { return rowCount(); }
-    [[nodiscard]] QString problem() const { return m_problem; }
+    using OwnDeskRows::OwnDeskRows;
 
     /// A new one. @param from whose words it begins with; empty: nobody's.
     /// @returns its id; empty: `problem` says why there is none.
     Q_INVOKABLE QString start(const QString &from);
     /// Ours whose name holds @p words, by id; at most twelve.
     Q_INVOKABLE QStringList models(const QString &words) const;
-    Q_INVOKABLE QString nameOf(const QString &activity) const;
-    Q_INVOKABLE QString drawingOf(const QString &activity) const;
-
-signals:
-    void loaded();
-
-protected:
-    [[nodiscard]] QStringList rowKeys() const override;
+    Q_INVOKABLE QString modelName(const QString &activity) const;
+    Q_INVOKABLE QString modelDrawing(const QString &activity) const;
 
 private:
-    void load();
-    [[nodiscard]] static QString noteOf(const OwnOnDesk &row);
-
-    Household *m_household = nullptr;
-    std::vector<OwnOnDesk> m_rows;
-    QString m_problem;
+    [[nodiscard]] Result<std::vector<OwnOnDesk>> desk(Household &household) const override;
+    [[nodiscard]] QString nameOf(const OwnOnDesk &row) const override;
+    [[nodiscard]] QString noteOf(const OwnOnDesk &row) const override;
 };
 
 } // namespace lidlark::mobile
